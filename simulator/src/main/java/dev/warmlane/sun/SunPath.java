@@ -1,0 +1,165 @@
+package dev.warmlane.sun;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import net.e175.klaus.solarpositioning.DeltaT;
+import net.e175.klaus.solarpositioning.SPA;
+import net.e175.klaus.solarpositioning.SolarPosition;
+
+/**
+ * Where the sun stands in each hour of a typical year, one position an hour: the one that belongs to that hour's
+ * irradiance. Immutable; made once for a weather file and shared by everything that needs it.
+ *
+ * <p>Positions come from the solar position algorithm of Reda and Andreas (2004, NREL/TP-560-34302), apparent, that
+ * is with refraction, in the standard atmosphere at the site's height.
+ */
+public final class SunPath {
+
+    /** Solar constant, W/m², Kopp and Lean 2011 (Geophysical Research Letters 38:L01706), rounded; from memory. */
+    private static final double SOLAR_CONSTANT_W_M2 = 1361;
+
+    /** Half an hour of the sun's travel is at most 7.5 degrees; outside this band an hour is all day or all night. */
+    private static final double EDGE_ZENITH_DEG = 8;
+
+    private static final double STANDARD_AIR_C = 12;
+
+    private final double[] zenithDeg = new double[HourOfYear.HOURS];
+    private final double[] azimuthDeg = new double[HourOfYear.HOURS];
+    private final double[] cosZenith = new double[HourOfYear.HOURS];
+    private final double[] upFraction = new double[HourOfYear.HOURS];
+    private final double[] extraterrestrialWm2 = new double[HourOfYear.HOURS];
+
+    private SunPath(Site site, int[] yearOfHour, double offsetHours, boolean meanOverHour) {
+        if (yearOfHour.length != HourOfYear.HOURS) {
+            throw new IllegalArgumentException("a typical year has 8760 hours, got years for " + yearOfHour.length);
+        }
+        Clock clock = new Clock(site);
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            double at = hour + offsetHours;
+            SolarPosition position = clock.position(yearOfHour[hour], at);
+            double fraction = position.zenithAngle() < 90 ? 1 : 0;
+            if (meanOverHour && Math.abs(position.zenithAngle() - 90) < EDGE_ZENITH_DEG) {
+                double before = clock.position(yearOfHour[hour], at - 0.5).zenithAngle();
+                double after = clock.position(yearOfHour[hour], at + 0.5).zenithAngle();
+                if (before < 90 != after < 90) {
+                    fraction = Math.abs((90 - Math.min(before, after)) / (after - before));
+                    double middle = before < 90 ? at - 0.5 + fraction / 2 : at + 0.5 - fraction / 2;
+                    position = clock.position(yearOfHour[hour], middle);
+                }
+            }
+            zenithDeg[hour] = position.zenithAngle();
+            azimuthDeg[hour] = position.azimuth();
+            upFraction[hour] = fraction;
+            cosZenith[hour] = fraction > 0 ? Math.max(0, Math.cos(Math.toRadians(position.zenithAngle()))) : 0;
+            extraterrestrialWm2[hour] = extraterrestrialNormal(HourOfYear.dayOf(hour) + 1);
+        }
+    }
+
+    /**
+     * The path for irradiance that is a mean over an hour.
+     *
+     * @param site where
+     * @param yearOfHour the calendar year that each of the 8760 hours was taken from
+     * @param centreHours the middle of the hour that a record's irradiance is the mean of, in hours after the hour's
+     *     start: 0.5 where the file keeps its own convention. In the hours of sunrise and sunset the sun is taken in
+     *     the middle of the part in which it is up.
+     */
+    public static SunPath ofHourlyMeans(Site site, int[] yearOfHour, double centreHours) {
+        return new SunPath(site, yearOfHour, centreHours, true);
+    }
+
+    /**
+     * The path for irradiance that is an instant.
+     *
+     * @param site where
+     * @param yearOfHour the calendar year that each of the 8760 hours was taken from
+     * @param offsetHours the instant, in hours after the hour's start
+     */
+    public static SunPath ofInstants(Site site, int[] yearOfHour, double offsetHours) {
+        return new SunPath(site, yearOfHour, offsetHours, false);
+    }
+
+    /** Angle between the sun and the vertical, degrees; above 90 the sun is down. */
+    public double zenithDeg(int hour) {
+        return zenithDeg[hour];
+    }
+
+    /** Direction of the sun, degrees clockwise from north. */
+    public double azimuthDeg(int hour) {
+        return azimuthDeg[hour];
+    }
+
+    /** Cosine of the zenith angle; 0 where the sun is down. */
+    public double cosZenith(int hour) {
+        return cosZenith[hour];
+    }
+
+    /** Share of the hour in which the sun is up, 0 to 1. */
+    public double upFraction(int hour) {
+        return upFraction[hour];
+    }
+
+    /** Whether the sun is up in any part of the hour. */
+    public boolean isUp(int hour) {
+        return upFraction[hour] > 0;
+    }
+
+    /**
+     * Irradiance on a plane normal to the sun outside the atmosphere, W/m²: the solar constant times the Fourier series
+     * of Spencer (1971, Search 2:172; from memory).
+     */
+    public double extraterrestrialNormalWm2(int hour) {
+        return extraterrestrialWm2[hour];
+    }
+
+    /** The series of Spencer 1971 for the squared ratio of mean to actual distance. */
+    private static double extraterrestrialNormal(int dayOfYear) {
+        double b = 2 * Math.PI * (dayOfYear - 1) / 365;
+        return SOLAR_CONSTANT_W_M2
+                * (1.000110
+                        + 0.034221 * Math.cos(b)
+                        + 0.001280 * Math.sin(b)
+                        + 0.000719 * Math.cos(2 * b)
+                        + 0.000077 * Math.sin(2 * b));
+    }
+
+    /** Sun positions at a site from hours of a typical year. */
+    private static final class Clock {
+        private final Site site;
+        private final double pressureMbar;
+
+        Clock(Site site) {
+            this.site = site;
+            // standard atmosphere, ISO 2533
+            this.pressureMbar = 1013.25 * Math.pow(1 - 2.25577e-5 * site.elevationM(), 5.25588);
+        }
+
+        SolarPosition position(int year, double hoursSinceNewYear) {
+            int day = (int) Math.floor(hoursSinceNewYear / 24);
+            // a typical year has no 29 February: month and day are taken from 365 days, then put into the record's year
+            int within = Math.floorMod(day, HourOfYear.DAYS);
+            int shiftYears = Math.floorDiv(day, HourOfYear.DAYS);
+            LocalDate date = LocalDate.of(
+                    year + shiftYears, HourOfYear.monthOf(within * 24), HourOfYear.dayOfMonth(within * 24));
+            Duration sinceMidnight = Duration.ofMillis(Math.round((hoursSinceNewYear - 24.0 * day) * 3_600_000));
+            ZonedDateTime instant = LocalDateTime.of(date, LocalTime.MIDNIGHT)
+                    .plus(sinceMidnight)
+                    .minus(Duration.ofMillis(Math.round(site.utcOffsetHours() * 3_600_000)))
+                    .atZone(ZoneOffset.UTC);
+            return SPA.calculateSolarPosition(
+                    instant,
+                    site.latitudeDeg(),
+                    site.longitudeDeg(),
+                    site.elevationM(),
+                    DeltaT.estimate(date),
+                    pressureMbar,
+                    STANDARD_AIR_C);
+        }
+    }
+}
