@@ -1,0 +1,29 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * An unglazed absorber described by its surface and its conductance from plate to fluid.
+ *
+ * @param absorptance short-wave absorptance at normal incidence, 0.3 to 1
+ * @param emittance long-wave emittance, 0.05 to 1
+ * @param roughnessFactor roughness of the surface for forced convection, 1 (very smooth) to 2.2 (very rough)
+ * @param plateToFluid the way from plate to fluid
+ */
+public record Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid)
+        implements CollectorModel {
+
+    /**
+     * A usual black plastic mat of tubes. From memory and of low certainty: absorptance 0.94, emittance 0.92,
+     * plate-to-fluid conductance 250 W/m²K (efficiency factor about 0.93 at a loss coefficient of 20 W/m²K, the middle
+     * of what mats of small tubes side by side reach); roughness factor 1.13, medium smooth.
+     */
+    public static final Absorber USUAL_MAT = new Absorber(0.94, 0.92, 1.13, new PlateToFluid.Conductance(250));
+
+    /** Checks every range. */
+    public Absorber {
+        Checks.within("absorptance", absorptance, 0.3, 1, "");
+        Checks.within("emittance", emittance, 0.05, 1, "");
+        Checks.within("collector roughness factor", roughnessFactor, 1, 2.2, "");
+    }
+}

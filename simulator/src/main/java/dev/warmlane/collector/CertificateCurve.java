@@ -1,0 +1,124 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * The heat of an unglazed collector as a test certificate states it, in the form of ISO 9806:2017 (from memory),
+ * per m² of collector:
+ *
+ * <p>q = η0·(Kb·Gb + Kd·Gd) − a1·ΔT − a2·ΔT² − a3·u′·ΔT + a4·(L − σTa⁴) − a6·u′·G − a7·u′·(L − σTa⁴) − a8·ΔT⁴, with
+ * ΔT = Tm − Ta and u′ = u − 3 m/s. The term with a5 is heat capacity and has no part in a steady balance.
+ *
+ * @param eta0 zero-loss efficiency at u = 3 m/s, 0.1 to 1
+ * @param a1 loss coefficient, W/m²K
+ * @param a2 temperature dependence of the loss, W/m²K²
+ * @param a3 wind dependence of the loss, J/m³K
+ * @param a4 sky temperature dependence, 0 to 1.2
+ * @param a6 wind dependence of the zero-loss efficiency, s/m
+ * @param a7 wind dependence of the sky term, s/m
+ * @param a8 radiation loss, W/m²K⁴
+ * @param diffuseModifier incidence angle modifier for diffuse irradiance K_d, 0.3 to 1.1
+ * @param test how it was tested
+ */
+public record CertificateCurve(
+        double eta0,
+        double a1,
+        double a2,
+        double a3,
+        double a4,
+        double a6,
+        double a7,
+        double a8,
+        double diffuseModifier,
+        TestStand test)
+        implements CollectorModel {
+
+    /** The reference wind of the 2017 form, m/s. */
+    public static final double REFERENCE_WIND_MS = 3;
+
+    /** Checks every range. */
+    public CertificateCurve {
+        Checks.within("eta0", eta0, 0.1, 1, "");
+        Checks.within("a1", a1, 0, 60, "W/m2K");
+        Checks.within("a2", a2, 0, 2, "W/m2K2");
+        Checks.within("a3", a3, 0, 20, "J/m3K");
+        Checks.within("a4", a4, 0, 1.2, "");
+        Checks.within("a6", a6, 0, 0.2, "s/m");
+        Checks.within("a7", a7, 0, 0.2, "s/m");
+        Checks.within("a8", a8, 0, 1e-5, "W/m2K4");
+        Checks.within("diffuse modifier", diffuseModifier, 0.3, 1.1, "");
+    }
+
+    /**
+     * From the unglazed form of ISO 9806:2013 (from memory), q = η0(1 − bu·u)·G″ − (b1 + b2·u)(Tm − Ta) with
+     * G″ = G + (ε/α)(L − σTa⁴). The two forms are the same polynomial, so the link is exact: η0(2017) = η0(1 − 3bu),
+     * a1 = b1 + 3b2, a3 = b2, a4 = η0(ε/α)(1 − 3bu), a6 = η0·bu, a7 = η0·bu·ε/α.
+     *
+     * @param eta0 zero-loss efficiency in still air
+     * @param bu its wind dependence, s/m
+     * @param b1 loss coefficient in still air, W/m²K
+     * @param b2 wind dependence of the loss, J/m³K
+     * @param emittanceOverAbsorptance ε/α, 0.05 to 1.2
+     * @param test how it was tested
+     */
+    public static CertificateCurve ofUnglazedForm2013(
+            double eta0, double bu, double b1, double b2, double emittanceOverAbsorptance, TestStand test) {
+        Checks.within("bu", bu, 0, 0.2, "s/m");
+        Checks.within("b1", b1, 0, 60, "W/m2K");
+        Checks.within("b2", b2, 0, 20, "J/m3K");
+        Checks.within("emittance over absorptance", emittanceOverAbsorptance, 0.05, 1.2, "");
+        double reference = eta0 * (1 - REFERENCE_WIND_MS * bu);
+        return new CertificateCurve(
+                reference,
+                b1 + REFERENCE_WIND_MS * b2,
+                0,
+                b2,
+                reference * emittanceOverAbsorptance,
+                eta0 * bu,
+                eta0 * bu * emittanceOverAbsorptance,
+                0,
+                1,
+                test);
+    }
+
+    /**
+     * Heat per m² of collector, W/m².
+     *
+     * @param modifiedIrradiance irradiance after incidence, Kb·Gb + Kd·Gd, W/m²
+     * @param irradiance irradiance on the plane, W/m²
+     * @param netLongWave L − σTa⁴, W/m²
+     * @param windMs wind at the collector's plane as on the test stand, m/s
+     * @param deltaK mean fluid temperature less air temperature, K
+     */
+    public double heatWm2(
+            double modifiedIrradiance, double irradiance, double netLongWave, double windMs, double deltaK) {
+        double u = windMs - REFERENCE_WIND_MS;
+        double square = deltaK * deltaK;
+        return eta0 * modifiedIrradiance
+                - a1 * deltaK
+                - a2 * square
+                - a3 * u * deltaK
+                + a4 * netLongWave
+                - a6 * u * irradiance
+                - a7 * u * netLongWave
+                - a8 * square * square;
+    }
+
+    /**
+     * The stand on which a certificate was made: it tells what the certificate's wind did to the tested collector.
+     *
+     * @param backOpen whether the wind reached the back as well as the front
+     * @param lengthM length of the tested collector along the wind, m, 0.3 to 20
+     * @param lowestWindMs lowest tested wind, m/s
+     * @param highestWindMs highest tested wind, m/s
+     */
+    public record TestStand(boolean backOpen, double lengthM, double lowestWindMs, double highestWindMs) {
+
+        /** Checks every range. */
+        public TestStand {
+            Checks.within("test length", lengthM, 0.3, 20, "m");
+            Checks.within("lowest tested wind", lowestWindMs, 0, 10, "m/s");
+            Checks.within("highest tested wind", highestWindMs, lowestWindMs, 20, "m/s");
+        }
+    }
+}

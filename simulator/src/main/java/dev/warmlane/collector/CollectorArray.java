@@ -1,0 +1,42 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * Collectors of one kind, mounted one way, on one pumped circuit.
+ *
+ * @param name what the designer calls it
+ * @param areaM2 collector area, m², 0.5 to 100000
+ * @param mounting how it is mounted
+ * @param model how it makes heat
+ * @param flowKgSM2 water flow per area while running, kg/s per m², 0.005 to 0.3
+ * @param panelAreaM2 area of one panel, m², or 0 where the area is not made of panels
+ */
+public record CollectorArray(
+        String name, double areaM2, Mounting mounting, CollectorModel model, double flowKgSM2, double panelAreaM2) {
+
+    /** Usual specific flow, kg/s per m²: about 0.07 US gal/min per ft², the middle of common practice; no source. */
+    public static final double USUAL_FLOW_KG_S_M2 = 0.05;
+
+    /** Checks every range. */
+    public CollectorArray {
+        Checks.within("collector area", areaM2, 0.5, 100_000, "m2");
+        Checks.within("collector flow", flowKgSM2, 0.005, 0.3, "kg/s m2");
+        Checks.within("panel area", panelAreaM2, 0, 100, "m2");
+    }
+
+    /** An array that is not counted in panels, at the usual flow. */
+    public CollectorArray(String name, double areaM2, Mounting mounting, CollectorModel model) {
+        this(name, areaM2, mounting, model, USUAL_FLOW_KG_S_M2, 0);
+    }
+
+    /** The same array with another area, m². */
+    public CollectorArray withAreaM2(double value) {
+        return new CollectorArray(name, value, mounting, model, flowKgSM2, panelAreaM2);
+    }
+
+    /** The same array mounted another way. */
+    public CollectorArray withMounting(Mounting value) {
+        return new CollectorArray(name, areaM2, value, model, flowKgSM2, panelAreaM2);
+    }
+}

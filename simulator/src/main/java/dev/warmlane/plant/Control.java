@@ -1,0 +1,35 @@
+package dev.warmlane.plant;
+
+import dev.warmlane.site.Schedule;
+import dev.warmlane.units.Checks;
+
+/**
+ * Differential control of the collector circuit.
+ *
+ * @param onDifferenceK the pump starts when the dry plate would be this much warmer than the pool, K, 0.5 to 20
+ * @param offDifferenceK the pump stops when the water warms by less than this on its way through, K, 0.02 to 5. Running
+ *     without hunting needs at most onDifferenceK·F_R·U_L/(m'c) (Duffie and Beckman §10.4, from memory), about a tenth
+ *     of onDifferenceK
+ * @param limitC the pool temperature at which the collectors stop giving heat, °C, 10 to 40
+ * @param pumping hours in which the circuit may run: 1 it may, 0 it may not
+ */
+public record Control(double onDifferenceK, double offDifferenceK, double limitC, Schedule pumping) {
+
+    /** Default start difference, K: an on/off pair that does not hunt. */
+    public static final double USUAL_ON_K = 4;
+
+    /** Default stop difference, K. */
+    public static final double USUAL_OFF_K = 0.3;
+
+    /** Checks every range. The upper limit is that for bathing water, 40 °C (US CPSC; WHO 2006). */
+    public Control {
+        Checks.within("start difference", onDifferenceK, 0.5, 20, "K");
+        Checks.within("stop difference", offDifferenceK, 0.02, 5, "K");
+        Checks.within("solar limit temperature", limitC, 10, 40, "degC");
+    }
+
+    /** Default differences, pumping at any hour. */
+    public static Control withLimit(double limitC) {
+        return new Control(USUAL_ON_K, USUAL_OFF_K, limitC, Schedule.ALWAYS);
+    }
+}

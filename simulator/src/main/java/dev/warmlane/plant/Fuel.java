@@ -1,0 +1,39 @@
+package dev.warmlane.plant;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * A gas that a heater burns.
+ *
+ * @param name what it is called
+ * @param unit the unit it is sold in, m3 or L
+ * @param heatMjPerUnit higher heating value, MJ per unit, 1 to 200
+ * @param co2KgPerGj carbon dioxide per GJ of higher heating value, kg, 0 to 150
+ */
+public record Fuel(String name, String unit, double heatMjPerUnit, double co2KgPerGj) {
+
+    /**
+     * Natural gas: 1,036 Btu/ft³ higher heating value, United States 2025 (Energy Information Administration) = 38.60
+     * MJ/m³; 53.06 kg CO2/MMBtu (US Environmental Protection Agency) = 50.29 kg/GJ.
+     */
+    public static final Fuel NATURAL_GAS = new Fuel("natural gas", "m3", 38.60, 50.29);
+
+    /** Propane: 25.48 MJ/L and 1.518 kg CO2/L (40 CFR 98, table NN-1), that is 59.58 kg/GJ. */
+    public static final Fuel PROPANE = new Fuel("propane", "L", 25.48, 59.58);
+
+    /** Checks every range. */
+    public Fuel {
+        Checks.within("heating value", heatMjPerUnit, 1, 200, "MJ per unit");
+        Checks.within("CO2 of the fuel", co2KgPerGj, 0, 150, "kg/GJ");
+    }
+
+    /** Units of fuel that hold an amount of heat, given in kWh of higher heating value. */
+    public double unitsForKwh(double kwh) {
+        return kwh * 3.6 / heatMjPerUnit;
+    }
+
+    /** Carbon dioxide of burning an amount of heat, kg, given in kWh of higher heating value. */
+    public double co2KgForKwh(double kwh) {
+        return kwh * 3.6e-3 * co2KgPerGj;
+    }
+}

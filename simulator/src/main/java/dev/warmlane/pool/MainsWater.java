@@ -1,0 +1,42 @@
+package dev.warmlane.pool;
+
+import dev.warmlane.units.Checks;
+import java.util.Arrays;
+import java.util.List;
+
+/** Temperature of the water from the mains. */
+public sealed interface MainsWater {
+
+    /**
+     * Estimated from the year's air temperature by the rule of Burch and Christensen 2007 (Towards Development of an
+     * Algorithm for Mains Water Temperature, NREL; from memory), in °F: T = (A + 6) + r·(D/2)·sin(0.986·(day − 15 − lag)
+     * − 90), with A the yearly mean, D the span between the warmest and coldest monthly means, r = 0.4 + 0.01·(A − 44)
+     * and lag = 35 − 1.0·(A − 44) days. South of the equator the year is turned by half.
+     */
+    record FromAir() implements MainsWater {}
+
+    /**
+     * One temperature a month.
+     *
+     * @param temperaturesC twelve temperatures from January, °C, 0 to 40
+     */
+    record Monthly(List<Double> temperaturesC) implements MainsWater {
+
+        /** Checks number and ranges. */
+        public Monthly {
+            temperaturesC = List.copyOf(temperaturesC);
+            if (temperaturesC.size() != 12) {
+                throw new IllegalArgumentException(
+                        "mains water needs 12 temperatures, January first, got " + temperaturesC.size());
+            }
+            temperaturesC.forEach(t -> Checks.within("mains temperature", t, 0, 40, "degC"));
+        }
+
+        /** The same temperature all year, °C. */
+        public static Monthly constant(double temperatureC) {
+            Double[] all = new Double[12];
+            Arrays.fill(all, temperatureC);
+            return new Monthly(List.of(all));
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package dev.warmlane.pool;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * A well-mixed basin.
+ *
+ * @param areaM2 water surface, m², 1 to 20000
+ * @param depthM mean depth, m, 0.2 to 10
+ * @param setting outdoors or in a hall
+ * @param solarAbsorptance share of the sun on the surface that stays in the water, 0.3 to 1: 0.85 light finish, 0.90
+ *     dark finish, 0.05 less when heavily used (ISO/TR 12596 as cited by Kalogirou)
+ * @param waterEmittance long-wave emittance of water, 0.8 to 1; 0.95
+ * @param evaporation correlation for evaporation
+ * @param groundConductanceWK conductance from the water through floor and walls to the ground, W/K, 0 to 50000
+ */
+public record Pool(
+        double areaM2,
+        double depthM,
+        PoolSetting setting,
+        double solarAbsorptance,
+        double waterEmittance,
+        Evaporation evaporation,
+        double groundConductanceWK) {
+
+    /** Solar absorptance of a basin of light finish, ISO/TR 12596 as cited by Kalogirou. */
+    public static final double LIGHT_FINISH = 0.85;
+
+    /** Solar absorptance of a basin of dark finish, ISO/TR 12596 as cited by Kalogirou. */
+    public static final double DARK_FINISH = 0.90;
+
+    /** Long-wave emittance of water. */
+    public static final double WATER_EMITTANCE = 0.95;
+
+    /** Checks every range. */
+    public Pool {
+        Checks.within("pool area", areaM2, 1, 20_000, "m2");
+        Checks.within("pool depth", depthM, 0.2, 10, "m");
+        Checks.within("solar absorptance of the pool", solarAbsorptance, 0.3, 1, "");
+        Checks.within("emittance of the water", waterEmittance, 0.8, 1, "");
+        Checks.within("ground conductance", groundConductanceWK, 0, 50_000, "W/K");
+    }
+
+    /**
+     * A pool of light finish with the default correlation and a ground conductance for its size, see
+     * {@link GroundLoss}.
+     */
+    public static Pool of(double areaM2, double depthM, PoolSetting setting) {
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                LIGHT_FINISH,
+                WATER_EMITTANCE,
+                Evaporation.SMITH_LOF_JONES,
+                GroundLoss.conductanceWK(areaM2, depthM));
+    }
+
+    /** Water volume, m³. */
+    public double volumeM3() {
+        return areaM2 * depthM;
+    }
+}

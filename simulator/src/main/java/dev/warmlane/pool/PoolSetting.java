@@ -1,0 +1,57 @@
+package dev.warmlane.pool;
+
+import dev.warmlane.units.Checks;
+
+/** Whether sun, sky and wind reach the water. */
+public sealed interface PoolSetting {
+
+    /**
+     * A pool under the sky.
+     *
+     * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m, 0 to 1.2. It already holds the
+     *     terrain. ISO/TR 12596:1995 (from memory): 0.15 well sheltered, 0.30 normal suburban; 0.40 on open ground,
+     *     from the logarithmic profile with a roughness length of 0.03 m
+     * @param shadedShare share of the sun that buildings and trees keep from the water, 0 to 1
+     * @param skyShare share of the sky that the water sees, 0 to 1; the rest radiates at air temperature
+     */
+    record Outdoor(double windFactor, double shadedShare, double skyShare) implements PoolSetting {
+
+        /** Wind factor of a well sheltered pool, ISO/TR 12596:1995, from memory. */
+        public static final double SHELTERED = 0.15;
+
+        /** Wind factor in normal suburban surroundings, ISO/TR 12596:1995, from memory. */
+        public static final double SUBURBAN = 0.30;
+
+        /** Wind factor on open ground: ln(0.3/0.03)/ln(10/0.03) = 0.396, rounded. */
+        public static final double EXPOSED = 0.40;
+
+        /** Checks every range. */
+        public Outdoor {
+            Checks.within("pool wind factor", windFactor, 0, 1.2, "");
+            Checks.within("shaded share of the pool", shadedShare, 0, 1, "");
+            Checks.within("sky share of the pool", skyShare, 0, 1, "");
+        }
+
+        /** An unshaded pool that sees the whole sky. */
+        public Outdoor(double windFactor) {
+            this(windFactor, 0, 1);
+        }
+    }
+
+    /**
+     * A pool in a hall: no sun, no sky, still air.
+     *
+     * @param hallTemperatureC air and walls of the hall, °C, 10 to 45
+     * @param hallHumidity relative humidity of the hall, 0.2 to 1
+     * @param airSpeedMs air speed at the water, m/s, 0 to 0.5; 0.05 to 0.1 is usual
+     */
+    record Indoor(double hallTemperatureC, double hallHumidity, double airSpeedMs) implements PoolSetting {
+
+        /** Checks every range. */
+        public Indoor {
+            Checks.within("hall temperature", hallTemperatureC, 10, 45, "degC");
+            Checks.within("hall humidity", hallHumidity, 0.2, 1, "");
+            Checks.within("air speed in the hall", airSpeedMs, 0, 0.5, "m/s");
+        }
+    }
+}

@@ -1,0 +1,310 @@
+package dev.warmlane.season;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.plant.Control;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.plant.Pipes;
+import dev.warmlane.plant.Prices;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.MakeUp;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Terrain;
+import dev.warmlane.units.Checks;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What is built, all of it: pool, cover, roof, collectors, heater, control and season. Immutable. */
+public final class Installation {
+
+    private final String name;
+    private final Terrain terrain;
+    private final Roof roof;
+    private final Pool pool;
+    private final @Nullable Cover cover;
+    private final Bathers bathers;
+    private final MakeUp makeUp;
+    private final List<CollectorArray> arrays;
+    private final Pipes pipes;
+    private final @Nullable GasHeater heater;
+    private final Control control;
+    private final OpeningSeason season;
+    private final StartWater startWater;
+    private final double comfortC;
+    private final double comfortMaximumC;
+    private final @Nullable Prices prices;
+
+    private Installation(Builder b) {
+        this.name = b.name;
+        this.terrain = b.terrain;
+        this.roof = b.roof;
+        this.pool = b.pool;
+        this.cover = b.cover;
+        this.bathers = b.bathers;
+        this.makeUp = b.makeUp;
+        this.arrays = List.copyOf(b.arrays);
+        this.pipes = b.pipes;
+        this.heater = b.heater;
+        this.control = b.control;
+        this.season = b.season;
+        this.startWater = b.startWater;
+        this.comfortC = Checks.within("comfort temperature", b.comfortC, 10, 40, "degC");
+        this.comfortMaximumC =
+                Checks.within("highest comfortable temperature", b.comfortMaximumC, comfortC, 40, "degC");
+        this.prices = b.prices;
+    }
+
+    /** Starts an installation from what every one has: a pool, and the roof that collectors go on. */
+    public static Builder builder(String name, Pool pool, Roof roof) {
+        return new Builder(name, pool, roof);
+    }
+
+    /** This installation as a builder, to change one thing. */
+    public Builder toBuilder() {
+        Builder b = new Builder(name, pool, roof);
+        b.terrain = terrain;
+        b.cover = cover;
+        b.bathers = bathers;
+        b.makeUp = makeUp;
+        b.arrays = arrays;
+        b.pipes = pipes;
+        b.heater = heater;
+        b.control = control;
+        b.season = season;
+        b.startWater = startWater;
+        b.comfortC = comfortC;
+        b.comfortMaximumC = comfortMaximumC;
+        b.prices = prices;
+        return b;
+    }
+
+    /** The same installation without its collectors. */
+    public Installation withoutCollectors() {
+        return toBuilder().arrays(List.of()).build();
+    }
+
+    /** What the designer calls it. */
+    public String name() {
+        return name;
+    }
+
+    /** The ground around the roof. */
+    public Terrain terrain() {
+        return terrain;
+    }
+
+    /** The roof the collectors are on. */
+    public Roof roof() {
+        return roof;
+    }
+
+    /** The basin. */
+    public Pool pool() {
+        return pool;
+    }
+
+    /** The cover, where there is one. */
+    public Optional<Cover> cover() {
+        return Optional.ofNullable(cover);
+    }
+
+    /** The people in the water. */
+    public Bathers bathers() {
+        return bathers;
+    }
+
+    /** Water that is replaced. */
+    public MakeUp makeUp() {
+        return makeUp;
+    }
+
+    /** The collectors; none in a pool without. */
+    public List<CollectorArray> arrays() {
+        return arrays;
+    }
+
+    /** Collector area of all arrays, m². */
+    public double collectorAreaM2() {
+        return arrays.stream().mapToDouble(CollectorArray::areaM2).sum();
+    }
+
+    /** Pipes and pump of the collector circuits, shared among the arrays by area. */
+    public Pipes pipes() {
+        return pipes;
+    }
+
+    /** The gas heater, where there is one. */
+    public Optional<GasHeater> heater() {
+        return Optional.ofNullable(heater);
+    }
+
+    /** Control of the collector circuits. */
+    public Control control() {
+        return control;
+    }
+
+    /** When the pool is open. */
+    public OpeningSeason season() {
+        return season;
+    }
+
+    /** How warm the pool is at opening. */
+    public StartWater startWater() {
+        return startWater;
+    }
+
+    /** The temperature from which people find the pool warm enough, °C. */
+    public double comfortC() {
+        return comfortC;
+    }
+
+    /** The temperature above which people find the pool too warm, °C. */
+    public double comfortMaximumC() {
+        return comfortMaximumC;
+    }
+
+    /** What energy and collectors cost, where it is known. */
+    public Optional<Prices> prices() {
+        return Optional.ofNullable(prices);
+    }
+
+    /**
+     * Gathers an installation. Defaults: suburban terrain, no cover, no bathers, make-up for evaporation alone at mains
+     * temperature, no collectors, no pipe losses, no heater, usual differences with a solar limit of 30 °C, whole year,
+     * 30 days standing filled, comfort from 26 to 30 °C.
+     */
+    public static final class Builder {
+        private final String name;
+        private Pool pool;
+        private Roof roof;
+        private Terrain terrain = Terrain.SUBURBAN;
+        private @Nullable Cover cover;
+        private Bathers bathers = Bathers.NONE;
+        private MakeUp makeUp = new MakeUp(0, new MainsWater.FromAir());
+        private List<CollectorArray> arrays = List.of();
+        private Pipes pipes = Pipes.NONE;
+        private @Nullable GasHeater heater;
+        private Control control = Control.withLimit(30);
+        private OpeningSeason season = OpeningSeason.wholeYear();
+        private StartWater startWater = StartWater.StandingFilled.USUAL;
+        private double comfortC = 26;
+        private double comfortMaximumC = 30;
+        private @Nullable Prices prices;
+
+        private Builder(String name, Pool pool, Roof roof) {
+            this.name = name;
+            this.pool = pool;
+            this.roof = roof;
+        }
+
+        /** See {@link Installation#terrain}. */
+        public Builder terrain(Terrain value) {
+            terrain = value;
+            return this;
+        }
+
+        /** See {@link Installation#pool}. */
+        public Builder pool(Pool value) {
+            pool = value;
+            return this;
+        }
+
+        /** See {@link Installation#roof}. */
+        public Builder roof(Roof value) {
+            roof = value;
+            return this;
+        }
+
+        /** See {@link Installation#cover}; null for none. */
+        public Builder cover(@Nullable Cover value) {
+            cover = value;
+            return this;
+        }
+
+        /** See {@link Installation#bathers}. */
+        public Builder bathers(Bathers value) {
+            bathers = value;
+            return this;
+        }
+
+        /** See {@link Installation#makeUp}. */
+        public Builder makeUp(MakeUp value) {
+            makeUp = value;
+            return this;
+        }
+
+        /** See {@link Installation#arrays}. */
+        public Builder arrays(List<CollectorArray> value) {
+            arrays = value;
+            return this;
+        }
+
+        /** See {@link Installation#arrays}. */
+        public Builder arrays(CollectorArray... value) {
+            arrays = List.of(value);
+            return this;
+        }
+
+        /** See {@link Installation#pipes}. */
+        public Builder pipes(Pipes value) {
+            pipes = value;
+            return this;
+        }
+
+        /** See {@link Installation#heater}; null for none. */
+        public Builder heater(@Nullable GasHeater value) {
+            heater = value;
+            return this;
+        }
+
+        /** See {@link Installation#control}. */
+        public Builder control(Control value) {
+            control = value;
+            return this;
+        }
+
+        /** See {@link Installation#season}. */
+        public Builder season(OpeningSeason value) {
+            season = value;
+            return this;
+        }
+
+        /** See {@link Installation#startWater}. */
+        public Builder startWater(StartWater value) {
+            startWater = value;
+            return this;
+        }
+
+        /** See {@link Installation#comfortC}. */
+        public Builder comfortC(double value) {
+            comfortC = value;
+            return this;
+        }
+
+        /** See {@link Installation#comfortMaximumC}. */
+        public Builder comfortMaximumC(double value) {
+            comfortMaximumC = value;
+            return this;
+        }
+
+        /** See {@link Installation#prices}; null where not known. */
+        public Builder prices(@Nullable Prices value) {
+            prices = value;
+            return this;
+        }
+
+        /**
+         * The finished installation.
+         *
+         * @throws IllegalArgumentException if a value is out of range
+         */
+        public Installation build() {
+            return new Installation(this);
+        }
+    }
+}
