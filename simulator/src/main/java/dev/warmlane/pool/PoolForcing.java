@@ -1,0 +1,184 @@
+package dev.warmlane.pool;
+
+import dev.warmlane.physics.Constants;
+import dev.warmlane.physics.MoistAir;
+import dev.warmlane.physics.Water;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.weather.WeatherYear;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * Everything of a pool's balance that does not depend on its temperature, for every hour of the year, per m² of water;
+ * and the balance itself at a temperature. Immutable, shared by all runs of the same pool in the same weather.
+ */
+public final class PoolForcing {
+
+    /**
+     * Bowen's ratio of convection to evaporation at standard pressure, kPa/K: q_c/q_e = 0.0613·(P/101.325)·(Tw − Ta)/(pw
+     * − pa), Bowen 1926 (Physical Review 27:779), from memory.
+     */
+    private static final double BOWEN_KPA_K = 0.0613;
+
+    /** Density and specific heat are taken at this temperature, °C; over 10 to 40 °C they change by 0.7 and 0.3 %. */
+    private static final double REFERENCE_C = 25;
+
+    private static final double WATER_HEAT_J_KGK = Water.specificHeatJKgK(REFERENCE_C);
+
+    /** Gas constant of water vapour, J/kgK: 8.314462618 J/molK over 18.015 g/mol. */
+    private static final double VAPOUR_GAS_CONSTANT_J_KGK = 461.5;
+
+    private static final double SECONDS_PER_DAY = 86_400;
+
+    private final double heatCapacityJm2K;
+    private final double waterEmittance;
+    private final double groundWm2K;
+    private final double groundC;
+    private final double makeUpKgSM2;
+    private final double evaporationCut;
+    private final double coverResistance;
+
+    private final double[] sun = new double[HourOfYear.HOURS];
+    private final double[] bathers = new double[HourOfYear.HOURS];
+    private final double[] evaporationWm2Kpa = new double[HourOfYear.HOURS];
+    private final double[] convectionWm2K = new double[HourOfYear.HOURS];
+    private final double[] longWaveIn = new double[HourOfYear.HOURS];
+    private final double[] airC = new double[HourOfYear.HOURS];
+    private final double[] vapourKpa = new double[HourOfYear.HOURS];
+    private final double[] coverShare = new double[HourOfYear.HOURS];
+    private final double[] mainsC;
+
+    private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, WeatherYear weather) {
+        this.heatCapacityJm2K = pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
+        this.waterEmittance = pool.waterEmittance();
+        this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
+        this.groundC = yearlyMean(weather);
+        // one litre is taken as one kilogram: mains water is within 0.2 % of it
+        this.makeUpKgSM2 = makeUp.litresPerDay() / SECONDS_PER_DAY / pool.areaM2();
+        this.mainsC = MainsWaterTemperature.hourly(makeUp.mains(), weather);
+        this.evaporationCut = cover.map(Cover::evaporationCut).orElse(0.0);
+        this.coverResistance = cover.map(Cover::resistanceM2KW).orElse(0.0);
+        if (pool.setting() instanceof PoolSetting.Outdoor outdoor) {
+            fillOutdoor(outdoor, weather);
+        } else if (pool.setting() instanceof PoolSetting.Indoor indoor) {
+            fillIndoor(indoor);
+        }
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            double wind = windAtWaterMs(pool.setting(), weather, hour);
+            double evaporation =
+                    pool.evaporation().heatWm2Kpa(wind) * people.evaporationFactor(pool.evaporation(), hour);
+            evaporationWm2Kpa[hour] = evaporation;
+            convectionWm2K[hour] =
+                    evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
+            longWaveIn[hour] *= waterEmittance;
+            bathers[hour] = people.presence().at(hour) * people.whenFull() * people.heatEachW() / pool.areaM2();
+            double drawn = cover.isPresent() ? cover.get().drawn().at(hour) : 0;
+            coverShare[hour] = drawn;
+            sun[hour] *= pool.solarAbsorptance()
+                    * (1 - drawn * cover.map(Cover::solarLoss).orElse(0.0));
+        }
+    }
+
+    /**
+     * Prepares a pool in its weather.
+     *
+     * @param pool the basin
+     * @param cover its cover, or none
+     * @param bathers the people in the water
+     * @param makeUp the water that is replaced
+     * @param weather the typical year
+     */
+    public static PoolForcing of(
+            Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, WeatherYear weather) {
+        return new PoolForcing(pool, cover, bathers, makeUp, weather);
+    }
+
+    /** Wind at 0.3 m above the water, m/s: the wind factor times the station's wind, or the hall's air speed. */
+    static double windAtWaterMs(PoolSetting setting, WeatherYear weather, int hour) {
+        if (setting instanceof PoolSetting.Outdoor outdoor) {
+            return outdoor.windFactor() * weather.windSpeedMs(hour);
+        }
+        return ((PoolSetting.Indoor) setting).airSpeedMs();
+    }
+
+    /** Heat that warms the water by one kelvin, J/m²K. */
+    public double heatCapacityJm2K() {
+        return heatCapacityJm2K;
+    }
+
+    /** Temperature of the air over the water, °C. */
+    public double airC(int hour) {
+        return airC[hour];
+    }
+
+    /** Temperature of the mains water, °C. */
+    public double mainsC(int hour) {
+        return mainsC[hour];
+    }
+
+    /**
+     * The pool's flows at a water temperature.
+     *
+     * @param hour hour of the year
+     * @param waterC water temperature, °C
+     * @param inUse 1 while the pool is in use, 0 while it only stands filled: then nobody swims and nothing is replaced
+     *     but what evaporates
+     * @param out where the flows go
+     */
+    public void evaluate(int hour, double waterC, double inUse, PoolFlows out) {
+        double kelvin = waterC + Constants.KELVIN;
+        double cube = Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
+        double covered = coverShare[hour];
+        double cut = 1 - covered * evaporationCut;
+        double convection = convectionWm2K[hour];
+        double radiation = 4 * waterEmittance * cube;
+        // under the cover the film and the cover's resistance are in series; open and covered water stand side by side
+        double dry = covered == 0 ? 1 : 1 - covered + covered / (1 + coverResistance * (convection + radiation));
+        double saturation = MoistAir.saturationPressureKpa(waterC);
+        double latentJKg = Water.latentHeatJKg(waterC);
+        double perKpa = evaporationWm2Kpa[hour] * cut;
+        double evaporation = perKpa * (vapourKpa[hour] - saturation);
+        double evaporated = Math.max(0, -evaporation / latentJKg);
+        double replaced = makeUpKgSM2 * inUse + evaporated;
+        out.sun = sun[hour];
+        out.bathers = bathers[hour] * inUse;
+        out.evaporation = evaporation;
+        out.convection = convection * dry * (airC[hour] - waterC);
+        out.longWave = dry * (longWaveIn[hour] - waterEmittance * cube * kelvin);
+        out.ground = groundWm2K * (groundC - waterC);
+        out.makeUp = replaced * WATER_HEAT_J_KGK * (mainsC[hour] - waterC);
+        out.evaporatedKgSM2 = evaporated;
+        // Clausius and Clapeyron with the gas constant of vapour: good for a slope, not used for a flow
+        double saturationSlope = saturation * latentJKg / (VAPOUR_GAS_CONSTANT_J_KGK * kelvin * kelvin);
+        out.slope = -perKpa * saturationSlope
+                - dry * (convection + radiation)
+                - groundWm2K
+                - replaced * WATER_HEAT_J_KGK;
+    }
+
+    private void fillOutdoor(PoolSetting.Outdoor outdoor, WeatherYear weather) {
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            airC[hour] = weather.airTemperatureC(hour);
+            vapourKpa[hour] = weather.vapourPressureKpa(hour);
+            sun[hour] = weather.globalHorizontalWm2(hour) * (1 - outdoor.shadedShare());
+            longWaveIn[hour] = outdoor.skyShare() * weather.skyLongWaveWm2(hour)
+                    + (1 - outdoor.skyShare()) * Constants.blackBody(airC[hour]);
+        }
+    }
+
+    private void fillIndoor(PoolSetting.Indoor indoor) {
+        Arrays.fill(airC, indoor.hallTemperatureC());
+        Arrays.fill(
+                vapourKpa, indoor.hallHumidity() * MoistAir.saturationPressureKpa(indoor.hallTemperatureC()));
+        Arrays.fill(longWaveIn, Constants.blackBody(indoor.hallTemperatureC()));
+    }
+
+    /** Deep ground stands at the yearly mean of the air (ISO 13370: the steady part of the ground loss). */
+    private static double yearlyMean(WeatherYear weather) {
+        double sum = 0;
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            sum += weather.airTemperatureC(hour);
+        }
+        return sum / HourOfYear.HOURS;
+    }
+}

@@ -1,0 +1,36 @@
+package dev.warmlane.season;
+
+/** The kinds of heat that a season's ledger keeps, each positive into the water. */
+public enum Flow {
+    /** Sun absorbed in the water. */
+    SUN("sun on the pool"),
+    /** Useful heat of the collectors, before the pipes. */
+    COLLECTORS("collectors"),
+    /** Heat that the collector circuit's pipes lose, negative, or gain. */
+    PIPES("collector pipes"),
+    /** Heat of the gas heater. */
+    HEATER("heater"),
+    /** Heat of the people in the water. */
+    BATHERS("bathers"),
+    /** Evaporation. */
+    EVAPORATION("evaporation"),
+    /** Convection to the air. */
+    CONVECTION("convection"),
+    /** Net long-wave radiation. */
+    LONG_WAVE("long-wave"),
+    /** Conduction to the ground. */
+    GROUND("ground"),
+    /** Warming of make-up water. */
+    MAKE_UP("make-up water");
+
+    private final String label;
+
+    Flow(String label) {
+        this.label = label;
+    }
+
+    /** The words for it in tables and charts. */
+    public String label() {
+        return label;
+    }
+}

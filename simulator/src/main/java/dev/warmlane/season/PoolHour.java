@@ -1,0 +1,277 @@
+package dev.warmlane.season;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.physics.Water;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.pool.PoolFlows;
+import dev.warmlane.pool.PoolForcing;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One hour of a pool, its collectors and its heater: moves the water temperature on and adds every flow to the hour's
+ * account. Mutable, reused for every hour, for one thread.
+ *
+ * <p>Within the hour the forcing stands still and the temperature moves one way at a time, so the hour is cut where
+ * something switches: the pool reaches the heater's set point or the collectors' limit, or a collector circuit meets its
+ * start or stop difference. Each piece is one step of the implicit midpoint rule, whose length is chosen to land on the
+ * switching temperature exactly; at set point and limit the temperature is held by just the part of heater or collectors
+ * that it takes.
+ */
+final class PoolHour {
+
+    /** More pieces than this in one hour would be hunting; the rest of the hour then runs in the state it is in. */
+    private static final int MOST_PIECES = 24;
+
+    private static final double HOUR_S = 3600;
+
+    /** Specific heat of water in the collectors, J/kgK; over 10 to 40 °C it changes by 0.3 %. */
+    static final double WATER_HEAT_J_KGK = Water.specificHeatJKgK(25);
+
+    // what is built
+    private final PoolForcing pool;
+    private final int arrays;
+    private final HeatCurves[] curves;
+    private final double[] areaRatio;
+    private final double[] capacityFlow;
+    private final double[] stopHeat;
+    private final double[] pipeLoss;
+    private final double startDifferenceK;
+    private final double limitC;
+    private final double setPointC;
+    private final double heaterWm2;
+
+    // the state that goes on from hour to hour
+    double waterC;
+    private final boolean[] running;
+
+    // the hour's account, J/m² of water, s, kg/m²
+    final double[] heat = new double[Flow.values().length];
+    final double[] arrayHeat;
+    final double[] runSeconds;
+    final double[] outletSum;
+    double refused;
+    double evaporated;
+
+    // the flows at the temperature looked at last
+    private final PoolFlows flows = new PoolFlows();
+    private double base;
+    private double solar;
+    private double solarSlope;
+
+    PoolHour(Installation installation, SeasonForcing forcing) {
+        List<CollectorArray> built = installation.arrays();
+        double poolArea = installation.pool().areaM2();
+        double collectorArea = installation.collectorAreaM2();
+        this.pool = forcing.pool();
+        this.arrays = built.size();
+        this.curves = forcing.curves().toArray(HeatCurves[]::new);
+        this.areaRatio = new double[arrays];
+        this.capacityFlow = new double[arrays];
+        this.stopHeat = new double[arrays];
+        this.pipeLoss = new double[arrays];
+        for (int a = 0; a < arrays; a++) {
+            CollectorArray array = built.get(a);
+            areaRatio[a] = array.areaM2() / poolArea;
+            capacityFlow[a] = array.flowKgSM2() * WATER_HEAT_J_KGK;
+            stopHeat[a] = capacityFlow[a] * installation.control().offDifferenceK();
+            pipeLoss[a] = installation.pipes().heatLossWK() / collectorArea;
+        }
+        this.running = new boolean[arrays];
+        this.arrayHeat = new double[arrays];
+        this.runSeconds = new double[arrays];
+        this.outletSum = new double[arrays];
+        this.startDifferenceK = installation.control().onDifferenceK();
+        this.limitC = installation.control().limitC();
+        this.setPointC =
+                installation.heater().map(GasHeater::setPointC).orElse(Double.NEGATIVE_INFINITY);
+        this.heaterWm2 = installation.heater().map(GasHeater::capacityKw).orElse(0.0) * 1000 / poolArea;
+    }
+
+    /**
+     * Runs an hour.
+     *
+     * @param hour hour of the year
+     * @param inUse 1 in the open season, 0 while the pool only stands filled: then neither collectors nor heater run
+     * @param mayPump whether the collector circuits may run
+     */
+    void run(int hour, double inUse, boolean mayPump) {
+        Arrays.fill(heat, 0);
+        Arrays.fill(arrayHeat, 0);
+        Arrays.fill(runSeconds, 0);
+        Arrays.fill(outletSum, 0);
+        refused = 0;
+        evaporated = 0;
+        boolean heaterReady = inUse > 0 && heaterWm2 > 0;
+        switchAtStartOfHour(hour, inUse > 0 && mayPump);
+        double left = HOUR_S;
+        for (int piece = 1; left > 0; piece++) {
+            look(hour, waterC, inUse);
+            double heater = heaterReady && waterC < setPointC ? heaterWm2 : 0;
+            double solarShare = waterC > limitC ? 0 : 1;
+            if (waterC == limitC && solar > 0) {
+                double others = base + heater;
+                if (others >= 0) {
+                    solarShare = 0;
+                } else if (others + solar >= 0) {
+                    add(hour, left, -others / solar, heater);
+                    return;
+                }
+            }
+            if (heaterReady && waterC == setPointC) {
+                double others = base + solarShare * solar;
+                if (others < 0 && others + heaterWm2 >= 0) {
+                    add(hour, left, solarShare, -others);
+                    return;
+                }
+                heater = others < 0 ? heaterWm2 : 0;
+            }
+            left -= move(hour, left, inUse, solarShare, heater, piece < MOST_PIECES);
+        }
+    }
+
+    /** Moves freely until something switches or the time is up; returns the time it took, s. */
+    private double move(
+            int hour, double left, double inUse, double solarShare, double heater, boolean maySwitch) {
+        double capacity = pool.heatCapacityJm2K();
+        double start = waterC;
+        double rate = base + solarShare * solar + heater;
+        double slope = flows.slope + solarShare * solarSlope;
+        look(hour, start + left / 2 * rate / (capacity - left / 2 * slope), inUse);
+        rate = base + solarShare * solar + heater;
+        double end = start + left * rate / capacity;
+        double target = maySwitch ? firstSwitch(hour, start, end, solarShare) : Double.NaN;
+        if (Double.isNaN(target)) {
+            add(hour, left, solarShare, heater);
+            waterC = end;
+            return left;
+        }
+        look(hour, (start + target) / 2, inUse);
+        rate = base + solarShare * solar + heater;
+        double needed = capacity * (target - start) / rate;
+        if (!(needed >= 0 && needed < left)) {
+            // the target is only just reached at the end of the hour
+            needed = left;
+            target = start + left * rate / capacity;
+        }
+        add(hour, needed, solarShare, heater);
+        waterC = target;
+        switchAt(hour, target);
+        return needed;
+    }
+
+    /** The first temperature on the way from start to end at which something switches; NaN if nothing does. */
+    private double firstSwitch(int hour, double start, double end, double solarShare) {
+        double nearest = end;
+        boolean found = false;
+        if (crosses(start, nearest, setPointC)) {
+            nearest = setPointC;
+            found = true;
+        }
+        if (crosses(start, nearest, limitC)) {
+            nearest = limitC;
+            found = true;
+        }
+        if (solarShare > 0) {
+            for (int a = 0; a < arrays; a++) {
+                double at = running[a] ? stopC(hour, a, nearest) : startC(hour, a);
+                boolean rightWay = running[a] ? end > start : end < start;
+                if (rightWay && crosses(start, nearest, at)) {
+                    nearest = at;
+                    found = true;
+                }
+            }
+        }
+        return found ? nearest : Double.NaN;
+    }
+
+    /** Whether a temperature lies on the way from start to end; the start itself does not, the end does. */
+    private static boolean crosses(double start, double end, double at) {
+        return start < end ? at > start && at <= end : at < start && at >= end;
+    }
+
+    /** The pool temperature at which a running circuit stops; infinite if that is beyond {@code uptoC}. */
+    private double stopC(int hour, int a, double uptoC) {
+        return curves[a].heatWm2(hour, uptoC) > stopHeat[a]
+                ? Double.POSITIVE_INFINITY
+                : curves[a].inletC(hour, stopHeat[a], uptoC);
+    }
+
+    /** The pool temperature at which a standing circuit starts; minus infinite if it would stop at once. */
+    private double startC(int hour, int a) {
+        double at = curves[a].stagnationC(hour) - startDifferenceK;
+        return mayStart(hour, a, at) ? at : Double.NEGATIVE_INFINITY;
+    }
+
+    private boolean mayStart(int hour, int a, double temperatureC) {
+        return allowed && curves[a].heatWm2(hour, temperatureC) > stopHeat[a];
+    }
+
+    private boolean allowed;
+
+    private void switchAtStartOfHour(int hour, boolean mayRun) {
+        allowed = mayRun;
+        for (int a = 0; a < arrays; a++) {
+            boolean enough = mayRun && curves[a].heatWm2(hour, waterC) > stopHeat[a];
+            running[a] = enough && (running[a] || waterC <= curves[a].stagnationC(hour) - startDifferenceK);
+        }
+    }
+
+    private void switchAt(int hour, double temperatureC) {
+        for (int a = 0; a < arrays; a++) {
+            if (running[a]) {
+                running[a] = temperatureC < stopC(hour, a, temperatureC);
+            } else {
+                running[a] = temperatureC <= startC(hour, a);
+            }
+        }
+    }
+
+    /** Finds the flows at a temperature. */
+    private void look(int hour, double temperatureC, double inUse) {
+        pool.evaluate(hour, temperatureC, inUse, flows);
+        base = flows.net();
+        solar = 0;
+        solarSlope = 0;
+        lookedAtC = temperatureC;
+        for (int a = 0; a < arrays; a++) {
+            if (running[a]) {
+                double q = curves[a].heatWm2(hour, temperatureC);
+                double toAir = pipeLoss[a] * (temperatureC + q / capacityFlow[a] / 2 - pool.airC(hour));
+                solar += areaRatio[a] * (q - toAir);
+                double qSlope = curves[a].slopeWm2K(hour, temperatureC);
+                solarSlope += areaRatio[a] * (qSlope - pipeLoss[a] * (1 + qSlope / capacityFlow[a] / 2));
+            }
+        }
+    }
+
+    private double lookedAtC;
+
+    /** Adds the flows looked at last, for some seconds, with a share of the collectors and some heater. */
+    private void add(int hour, double seconds, double solarShare, double heater) {
+        heat[Flow.SUN.ordinal()] += flows.sun * seconds;
+        heat[Flow.BATHERS.ordinal()] += flows.bathers * seconds;
+        heat[Flow.EVAPORATION.ordinal()] += flows.evaporation * seconds;
+        heat[Flow.CONVECTION.ordinal()] += flows.convection * seconds;
+        heat[Flow.LONG_WAVE.ordinal()] += flows.longWave * seconds;
+        heat[Flow.GROUND.ordinal()] += flows.ground * seconds;
+        heat[Flow.MAKE_UP.ordinal()] += flows.makeUp * seconds;
+        heat[Flow.HEATER.ordinal()] += heater * seconds;
+        evaporated += flows.evaporatedKgSM2 * seconds;
+        double on = solarShare * seconds;
+        for (int a = 0; a < arrays; a++) {
+            if (running[a]) {
+                double q = curves[a].heatWm2(hour, lookedAtC);
+                double rise = q / capacityFlow[a];
+                double toAir = pipeLoss[a] * (lookedAtC + rise / 2 - pool.airC(hour));
+                arrayHeat[a] += areaRatio[a] * q * on;
+                heat[Flow.COLLECTORS.ordinal()] += areaRatio[a] * q * on;
+                heat[Flow.PIPES.ordinal()] -= areaRatio[a] * toAir * on;
+                runSeconds[a] += on;
+                outletSum[a] += (lookedAtC + rise) * on;
+                refused += areaRatio[a] * (q - toAir) * (seconds - on);
+            }
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package dev.warmlane.season;
+
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.site.HourOfYear;
+
+/** Steps an installation through its season, hour by hour. Stateless and safe to use from many threads. */
+public final class SeasonSimulator {
+
+    /** Where a pool starts that stands filled before opening: mains water as it arrives is close enough. */
+    private SeasonSimulator() {}
+
+    /**
+     * Simulates a season.
+     *
+     * @param installation what is built
+     * @param forcing what the weather does to it, prepared for the same pool, cover and collectors
+     * @return every flow of every hour
+     * @throws IllegalArgumentException if the forcing was prepared for another number of arrays
+     */
+    public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
+        if (forcing.curves().size() != installation.arrays().size()) {
+            throw new IllegalArgumentException("the forcing has heat curves for "
+                    + forcing.curves().size() + " arrays, the installation has "
+                    + installation.arrays().size());
+        }
+        PoolHour hour = new PoolHour(installation, forcing);
+        int first = installation.season().firstHour();
+        hour.waterC = startC(installation, forcing, hour, first);
+        SeasonLedger ledger = new SeasonLedger(installation, forcing.pool().heatCapacityJm2K(), hour.waterC);
+        for (int index = 0; index < ledger.hours(); index++) {
+            int hourOfYear = ledger.hourOfYear(index);
+            hour.run(hourOfYear, 1, installation.control().pumping().at(hourOfYear) > 0);
+            ledger.enter(index, hour);
+        }
+        return ledger;
+    }
+
+    private static double startC(Installation installation, SeasonForcing forcing, PoolHour hour, int first) {
+        if (installation.startWater() instanceof StartWater.Given given) {
+            return given.temperatureC();
+        }
+        int before = ((StartWater.StandingFilled) installation.startWater()).days() * 24;
+        hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
+        for (int index = before; index > 0; index--) {
+            hour.run(Math.floorMod(first - index, HourOfYear.HOURS), 0, false);
+        }
+        return hour.waterC;
+    }
+}
