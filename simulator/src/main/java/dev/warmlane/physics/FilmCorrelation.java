@@ -1,0 +1,75 @@
+package dev.warmlane.physics;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * How the film coefficient of one face is found: from the physics of {@link Film} (the default), or by a published fit
+ * of wind speed alone, as a cross-check. Never add a natural part to a fit: it already contains one.
+ */
+public sealed interface FilmCorrelation {
+
+    /** Forced and natural flow by {@link Film}, blended by the mounting. */
+    FilmCorrelation PHYSICAL = new Physical();
+
+    /** Marks the choice of {@link Film}. */
+    record Physical() implements FilmCorrelation {}
+
+    /** A fit that knows the wind alone. */
+    sealed interface WindFit extends FilmCorrelation {
+
+        /**
+         * Film coefficient of one face, W/m²K.
+         *
+         * @param windMs wind speed at the face, m/s, 0 or more; beyond the range of the source the fit is continued
+         */
+        double coefficient(double windMs);
+    }
+
+    /** Straight lines in wind speed. */
+    enum Linear implements WindFit {
+        /** 2.8 + 3.0 V: Watmuff, Charters and Proctor, COMPLES 2, 1977, 56; V of 0 to 7 m/s. */
+        WATMUFF(2.8, 3.0),
+        /** 5.7 + 3.8 V: McAdams, Heat Transmission, 3rd edition, 1954; V below 5 m/s. */
+        MCADAMS(5.7, 3.8),
+        /** 8.55 + 2.56 V: Test, Lessmann and Johary, J. Heat Transfer 103, 1981, 262-267 (from memory). */
+        TEST(8.55, 2.56),
+        /**
+         * 6.5 + 3.3 V: Sharples and Charlesworth, Solar Energy 62(2), 1998, 69-77, wind across the slope of a collector
+         * on a pitched roof (coefficients from memory).
+         */
+        SHARPLES(6.5, 3.3);
+
+        private final double stillAir;
+        private final double perMs;
+
+        Linear(double stillAir, double perMs) {
+            this.stillAir = stillAir;
+            this.perMs = perMs;
+        }
+
+        @Override
+        public double coefficient(double windMs) {
+            return stillAir + perMs * windMs;
+        }
+    }
+
+    /**
+     * max(5, 8.6 V^0.6 / ℒ^0.4), ℒ the cube root of the building's volume: Mitchell, "Heat transfer from spheres and
+     * other animal forms", Biophysical Journal 16, 1976, 561-569, as Duffie and Beckman apply it to collectors on
+     * buildings (from memory).
+     *
+     * @param buildingVolumeM3 volume of the building that carries the collector, m³, 1 to 1e7
+     */
+    record Mitchell(double buildingVolumeM3) implements WindFit {
+
+        /** Checks the range. */
+        public Mitchell {
+            Checks.within("building volume", buildingVolumeM3, 1, 1e7, "m3");
+        }
+
+        @Override
+        public double coefficient(double windMs) {
+            return Math.max(5, 8.6 * Math.pow(windMs, 0.6) / Math.pow(Math.cbrt(buildingVolumeM3), 0.4));
+        }
+    }
+}

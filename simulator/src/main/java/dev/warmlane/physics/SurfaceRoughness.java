@@ -1,0 +1,32 @@
+package dev.warmlane.physics;
+
+/**
+ * How much a rough surface raises the forced film coefficient over that of a smooth plate: the multipliers that the
+ * ASHRAE Handbook of Fundamentals and Walton (Thermal Analysis Research Program reference manual, NBSIR 83-2655, 1983)
+ * give by kind of surface; from memory.
+ */
+public enum SurfaceRoughness {
+    /** Glass, bare polymer film. */
+    VERY_SMOOTH(1.00),
+    /** Smooth plaster, smooth plastic sheet. */
+    SMOOTH(1.11),
+    /** Clear pine, fine ribs. */
+    MEDIUM_SMOOTH(1.13),
+    /** Concrete, tubes side by side. */
+    MEDIUM_ROUGH(1.52),
+    /** Brick, rough plaster. */
+    ROUGH(1.67),
+    /** Stucco, gravel. */
+    VERY_ROUGH(2.17);
+
+    private final double factor;
+
+    SurfaceRoughness(double factor) {
+        this.factor = factor;
+    }
+
+    /** Multiplier of the forced film coefficient, dimensionless. */
+    public double factor() {
+        return factor;
+    }
+}

@@ -1,0 +1,59 @@
+package dev.warmlane.physics;
+
+/**
+ * Liquid water at atmospheric pressure.
+ *
+ * <p>All four equations are those of Popiel and Wojtkowiak, "Simple formulas for thermophysical properties of liquid
+ * water for heat transfer calculations (from 0 °C to 150 °C)", Heat Transfer Engineering 19(3), 1998, 87-101; they
+ * reproduce the international steam tables to about 0.1 %. Pure water: the salts of a pool change density and specific
+ * heat by less than 1 %. Below 0 °C each function returns its value at 0 °C, since liquid water ends there.
+ */
+public final class Water {
+
+    private Water() {}
+
+    /**
+     * Density, kg/m³.
+     *
+     * @param temperatureC water temperature, °C, 0 to 150
+     */
+    public static double densityKgM3(double temperatureC) {
+        double t = Math.max(temperatureC, 0);
+        double root = Math.sqrt(t);
+        return 999.79684 + t * (0.068317355 + t * (-0.010740248 + 0.00082140905 * root - 2.3030988e-5 * t));
+    }
+
+    /**
+     * Specific heat at constant pressure, J/kgK.
+     *
+     * @param temperatureC water temperature, °C, 0 to 150
+     */
+    public static double specificHeatJKgK(double temperatureC) {
+        double t = Math.max(temperatureC, 0);
+        double root = Math.sqrt(t);
+        return 1000
+                * (4.2174356 + t * (-0.0056181625 + 0.0012992528 * root + t * (-0.00011535353 + 4.14964e-6 * root)));
+    }
+
+    /**
+     * Latent heat of evaporation at saturation, J/kg.
+     *
+     * @param temperatureC water temperature, °C, 0 to 150
+     */
+    public static double latentHeatJKg(double temperatureC) {
+        double t = Math.max(temperatureC, 0);
+        double root = Math.sqrt(t);
+        return 1000 * (2500.304 + t * (-2.2521025 - 0.021465847 * root + t * (3.1750136e-4 * root - 2.8607959e-5 * t)));
+    }
+
+    /**
+     * Thermal conductivity, W/mK.
+     *
+     * @param temperatureC water temperature, °C, 0 to 150
+     */
+    public static double conductivityWmK(double temperatureC) {
+        double t = Math.max(temperatureC, 0);
+        double root = Math.sqrt(t);
+        return 0.5650285 - 0.0009412945 * root + t * (0.0026363895 - 0.00012516934 * root - 1.5154918e-6 * t);
+    }
+}
