@@ -1,5 +1,7 @@
 package dev.warmlane.collector;
 
+import dev.warmlane.irradiance.IncidenceModifier;
+import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.units.Checks;
 
 /**
@@ -9,8 +11,9 @@ import dev.warmlane.units.Checks;
  * @param emittance long-wave emittance, 0.05 to 1
  * @param roughnessFactor roughness of the surface for forced convection, 1 (very smooth) to 2.2 (very rough)
  * @param plateToFluid the way from plate to fluid
+ * @param incidence how much less it absorbs of light that does not come straight on
  */
-public record Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid)
+public record Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid, IncidenceModifier incidence)
         implements CollectorModel {
 
     /**
@@ -19,6 +22,11 @@ public record Absorber(double absorptance, double emittance, double roughnessFac
      * of what mats of small tubes side by side reach); roughness factor 1.13, medium smooth.
      */
     public static final Absorber USUAL_MAT = new Absorber(0.94, 0.92, 1.13, new PlateToFluid.Conductance(250));
+
+    /** An absorber that takes slanting light as matte black paint does. */
+    public Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid) {
+        this(absorptance, emittance, roughnessFactor, plateToFluid, new MatteBlack());
+    }
 
     /** Checks every range. */
     public Absorber {

@@ -1,5 +1,6 @@
 package dev.warmlane.collector;
 
+import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.units.Checks;
 
 /**
@@ -17,7 +18,7 @@ import dev.warmlane.units.Checks;
  * @param a6 wind dependence of the zero-loss efficiency, s/m
  * @param a7 wind dependence of the sky term, s/m
  * @param a8 radiation loss, W/m²K⁴
- * @param diffuseModifier incidence angle modifier for diffuse irradiance K_d, 0.3 to 1.1
+ * @param incidence incidence angle modifiers K_b and K_d
  * @param test how it was tested
  */
 public record CertificateCurve(
@@ -29,7 +30,7 @@ public record CertificateCurve(
         double a6,
         double a7,
         double a8,
-        double diffuseModifier,
+        IncidenceModifier incidence,
         TestStand test)
         implements CollectorModel {
 
@@ -46,7 +47,6 @@ public record CertificateCurve(
         Checks.within("a6", a6, 0, 0.2, "s/m");
         Checks.within("a7", a7, 0, 0.2, "s/m");
         Checks.within("a8", a8, 0, 1e-5, "W/m2K4");
-        Checks.within("diffuse modifier", diffuseModifier, 0.3, 1.1, "");
     }
 
     /**
@@ -59,10 +59,11 @@ public record CertificateCurve(
      * @param b1 loss coefficient in still air, W/m²K
      * @param b2 wind dependence of the loss, J/m³K
      * @param emittanceOverAbsorptance ε/α, 0.05 to 1.2
+     * @param incidence incidence angle modifiers K_b and K_d
      * @param test how it was tested
      */
     public static CertificateCurve ofUnglazedForm2013(
-            double eta0, double bu, double b1, double b2, double emittanceOverAbsorptance, TestStand test) {
+            double eta0, double bu, double b1, double b2, double emittanceOverAbsorptance, IncidenceModifier incidence, TestStand test) {
         Checks.within("bu", bu, 0, 0.2, "s/m");
         Checks.within("b1", b1, 0, 60, "W/m2K");
         Checks.within("b2", b2, 0, 20, "J/m3K");
@@ -77,7 +78,7 @@ public record CertificateCurve(
                 eta0 * bu,
                 eta0 * bu * emittanceOverAbsorptance,
                 0,
-                1,
+                incidence,
                 test);
     }
 

@@ -24,20 +24,24 @@ public final class HeatCurves {
 
     HeatCurves() {}
 
-    /** Sets an hour's curve from the heats at {@link #NODES_C}. */
-    void set(int hour, double dryPlateC, double[] heats) {
-        stagnationC[hour] = dryPlateC;
-        // Newton's divided differences, kept in Newton's form: stable, and evaluated by Horner's scheme
-        double d01 = (heats[1] - heats[0]) / (NODES_C[1] - NODES_C[0]);
-        double d12 = (heats[2] - heats[1]) / (NODES_C[2] - NODES_C[1]);
-        double d23 = (heats[3] - heats[2]) / (NODES_C[3] - NODES_C[2]);
+    /** Adds a share of a collector to an hour's curve. */
+    void add(int hour, double share, HourlyHeat heat) {
+        stagnationC[hour] += share * heat.stagnationC(hour);
+        double h0 = heat.heatWm2(hour, NODES_C[0]);
+        double h1 = heat.heatWm2(hour, NODES_C[1]);
+        double h2 = heat.heatWm2(hour, NODES_C[2]);
+        double h3 = heat.heatWm2(hour, NODES_C[3]);
+        // Newton's divided differences: stable, and evaluated by Horner's scheme
+        double d01 = (h1 - h0) / (NODES_C[1] - NODES_C[0]);
+        double d12 = (h2 - h1) / (NODES_C[2] - NODES_C[1]);
+        double d23 = (h3 - h2) / (NODES_C[3] - NODES_C[2]);
         double d012 = (d12 - d01) / (NODES_C[2] - NODES_C[0]);
         double d123 = (d23 - d12) / (NODES_C[3] - NODES_C[1]);
         int at = hour * TERMS;
-        coefficients[at] = heats[0];
-        coefficients[at + 1] = d01;
-        coefficients[at + 2] = d012;
-        coefficients[at + 3] = (d123 - d012) / (NODES_C[3] - NODES_C[0]);
+        coefficients[at] += share * h0;
+        coefficients[at + 1] += share * d01;
+        coefficients[at + 2] += share * d012;
+        coefficients[at + 3] += share * (d123 - d012) / (NODES_C[3] - NODES_C[0]);
     }
 
     /**
@@ -49,8 +53,7 @@ public final class HeatCurves {
         double x0 = inletC - NODES_C[0];
         double x1 = inletC - NODES_C[1];
         double x2 = inletC - NODES_C[2];
-        return coefficients[at]
-                + x0 * (coefficients[at + 1] + x1 * (coefficients[at + 2] + x2 * coefficients[at + 3]));
+        return coefficients[at] + x0 * (coefficients[at + 1] + x1 * (coefficients[at + 2] + x2 * coefficients[at + 3]));
     }
 
     /** How the heat changes with the inlet temperature, W/m²K; below 0. */

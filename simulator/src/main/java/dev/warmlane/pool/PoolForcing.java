@@ -150,10 +150,8 @@ public final class PoolForcing {
         out.evaporatedKgSM2 = evaporated;
         // Clausius and Clapeyron with the gas constant of vapour: good for a slope, not used for a flow
         double saturationSlope = saturation * latentJKg / (VAPOUR_GAS_CONSTANT_J_KGK * kelvin * kelvin);
-        out.slope = -perKpa * saturationSlope
-                - dry * (convection + radiation)
-                - groundWm2K
-                - replaced * WATER_HEAT_J_KGK;
+        out.slope =
+                -perKpa * saturationSlope - dry * (convection + radiation) - groundWm2K - replaced * WATER_HEAT_J_KGK;
     }
 
     private void fillOutdoor(PoolSetting.Outdoor outdoor, WeatherYear weather) {
@@ -168,8 +166,7 @@ public final class PoolForcing {
 
     private void fillIndoor(PoolSetting.Indoor indoor) {
         Arrays.fill(airC, indoor.hallTemperatureC());
-        Arrays.fill(
-                vapourKpa, indoor.hallHumidity() * MoistAir.saturationPressureKpa(indoor.hallTemperatureC()));
+        Arrays.fill(vapourKpa, indoor.hallHumidity() * MoistAir.saturationPressureKpa(indoor.hallTemperatureC()));
         Arrays.fill(longWaveIn, Constants.blackBody(indoor.hallTemperatureC()));
     }
 

@@ -84,8 +84,7 @@ final class PoolHour {
         this.outletSum = new double[arrays];
         this.startDifferenceK = installation.control().onDifferenceK();
         this.limitC = installation.control().limitC();
-        this.setPointC =
-                installation.heater().map(GasHeater::setPointC).orElse(Double.NEGATIVE_INFINITY);
+        this.setPointC = installation.heater().map(GasHeater::setPointC).orElse(Double.NEGATIVE_INFINITY);
         this.heaterWm2 = installation.heater().map(GasHeater::capacityKw).orElse(0.0) * 1000 / poolArea;
     }
 
@@ -132,8 +131,7 @@ final class PoolHour {
     }
 
     /** Moves freely until something switches or the time is up; returns the time it took, s. */
-    private double move(
-            int hour, double left, double inUse, double solarShare, double heater, boolean maySwitch) {
+    private double move(int hour, double left, double inUse, double solarShare, double heater, boolean maySwitch) {
         double capacity = pool.heatCapacityJm2K();
         double start = waterC;
         double rate = base + solarShare * solar + heater;

@@ -46,8 +46,7 @@ public final class SeasonLedger {
         for (int a = 0; a < arrayHeat.length; a++) {
             arrayHeat[a][index] = hour.arrayHeat[a];
             runSeconds[a][index] = hour.runSeconds[a];
-            outletC[a][index] =
-                    hour.runSeconds[a] > 0 ? hour.outletSum[a] / hour.runSeconds[a] : Double.NaN;
+            outletC[a][index] = hour.runSeconds[a] > 0 ? hour.outletSum[a] / hour.runSeconds[a] : Double.NaN;
         }
         refused[index] = hour.refused;
         evaporated[index] = hour.evaporated;

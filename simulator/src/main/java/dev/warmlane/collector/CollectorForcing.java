@@ -1,0 +1,105 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.irradiance.RowPlace;
+import dev.warmlane.irradiance.SkyModel;
+import dev.warmlane.site.HourOfYear;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A collector of some model and flow, mounted some way on a roof in its weather, per m² and for every hour: its heat
+ * curves, and the irradiance they stand on. Immutable; serves any area of it.
+ */
+public final class CollectorForcing {
+
+    private final HeatCurves curves;
+    private final double[] irradiance;
+    private final int hoursOutsideTest;
+
+    private CollectorForcing(HeatCurves curves, double[] irradiance, int hoursOutsideTest) {
+        this.curves = curves;
+        this.irradiance = irradiance;
+        this.hoursOutsideTest = hoursOutsideTest;
+    }
+
+    /**
+     * Prepares a collector with the Perez sky.
+     *
+     * @param around roof and weather
+     * @param array what is mounted; its area does not matter
+     */
+    public static CollectorForcing of(CollectorSurroundings around, CollectorArray array) {
+        return of(around, array, SkyModel.PEREZ);
+    }
+
+    /**
+     * Prepares a collector.
+     *
+     * @param around roof and weather
+     * @param array what is mounted; its area does not matter
+     * @param skyModel how diffuse light is spread over the sky
+     */
+    public static CollectorForcing of(CollectorSurroundings around, CollectorArray array, SkyModel skyModel) {
+        double[] irradiance = new double[HourOfYear.HOURS];
+        HeatCurves curves = new HeatCurves();
+        int outside = 0;
+        for (Part part : parts(around, array, skyModel)) {
+            HourlyHeat heat = heat(around, array, part.exposure);
+            if (heat instanceof CertificateBalance certificate) {
+                outside = Math.max(outside, certificate.hoursOutside());
+            }
+            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+                irradiance[hour] += part.weight * part.exposure.irradiance[hour];
+                curves.add(hour, part.weight, heat);
+            }
+        }
+        return new CollectorForcing(curves, irradiance, outside);
+    }
+
+    /** Heat over inlet temperature in every hour. */
+    public HeatCurves curves() {
+        return curves;
+    }
+
+    /** Irradiance on the front in the collector's plane, mean over its rows, W/m². */
+    public double irradianceWm2(int hour) {
+        return irradiance[hour];
+    }
+
+    /** Daylight hours in which the wind lay outside the range the certificate was tested in; 0 without certificate. */
+    public int hoursOutsideTest() {
+        return hoursOutsideTest;
+    }
+
+    /** A share of an array that sees the same things. */
+    record Part(double weight, Exposure exposure) {}
+
+    /** The parts of an array: one, or for racks in rows the first row and the rest. */
+    static List<Part> parts(CollectorSurroundings around, CollectorArray array, SkyModel skyModel) {
+        double roughness = array.model() instanceof Absorber absorber
+                ? absorber.roughnessFactor()
+                : CertificateBalance.ROUGHNESS;
+        Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skyModel);
+        List<Part> parts = new ArrayList<>();
+        if (array.mounting() instanceof Mounting.OpenRack rack) {
+            double single = 1.0 / rack.rows();
+            parts.add(new Part(single, exposures.rack(rack, RowPlace.FIRST)));
+            if (rack.rows() > 1) {
+                parts.add(new Part(1 - single, exposures.rack(rack, RowPlace.INTERIOR)));
+            }
+        } else if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
+            parts.add(new Part(1, exposures.flat(flat)));
+        } else if (array.mounting() instanceof Mounting.FlushOnPitchedRoof pitched) {
+            parts.add(new Part(1, exposures.pitched(pitched)));
+        }
+        return parts;
+    }
+
+    static HourlyHeat heat(CollectorSurroundings around, CollectorArray array, Exposure exposure) {
+        if (array.model() instanceof Absorber absorber) {
+            return new PlateBalance(exposure, absorber, around.air(), array.flowKgSM2());
+        }
+        return new CertificateBalance(
+                exposure, (CertificateCurve) array.model(), around.air(), array.flowKgSM2());
+    }
+}

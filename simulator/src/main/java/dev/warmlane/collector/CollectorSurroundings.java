@@ -1,0 +1,98 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.physics.NaturalFace;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Terrain;
+import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.wind.RoofRun;
+import dev.warmlane.wind.WindProfile;
+
+/**
+ * What surrounds the collectors, whatever they are: the weather, the roof, the wind at a height, the films of faces.
+ * Immutable; shared by all mountings on the same roof in the same weather.
+ */
+public final class CollectorSurroundings {
+
+    private final WeatherYear weather;
+    private final Roof roof;
+    private final Terrain terrain;
+    private final AirHours air;
+    private final double roofRunM;
+
+    /**
+     * Prepares a roof in its weather.
+     *
+     * @param weather the typical year
+     * @param roof the roof
+     * @param terrain the ground around it
+     */
+    public CollectorSurroundings(WeatherYear weather, Roof roof, Terrain terrain) {
+        this.weather = weather;
+        this.roof = roof;
+        this.terrain = terrain;
+        this.air = new AirHours(weather);
+        this.roofRunM = RoofRun.meanRunM(roof.lengthM(), roof.widthM());
+    }
+
+    WeatherYear weather() {
+        return weather;
+    }
+
+    Roof roof() {
+        return roof;
+    }
+
+    AirHours air() {
+        return air;
+    }
+
+    /** Wind at a height above the roof in each hour, m/s. */
+    double[] windMs(double aboveRoofM) {
+        double ratio = WindProfile.ratio(terrain, roof.heightM() + aboveRoofM) * roof.windSpeedRatio();
+        double[] wind = new double[HourOfYear.HOURS];
+        for (int hour = 0; hour < wind.length; hour++) {
+            wind[hour] = ratio * weather.windSpeedMs(hour);
+        }
+        return wind;
+    }
+
+    /** The film of the roof's own surface, or of a mat lying on it. */
+    FaceFilm filmOnRoof(double roughnessFactor) {
+        double areaToPerimeter = roof.areaM2() / (2 * (roof.lengthM() + roof.widthM()));
+        NaturalFace natural = new NaturalFace(0, true, roofRunM, areaToPerimeter, AirHours.PRANDTL);
+        return new FaceFilm(air, windMs(0), roofRunM, roughnessFactor, natural, FaceFilm.Blend.ON_ROOF);
+    }
+
+    /**
+     * The film of one face of a tilted collector.
+     *
+     * @param tiltDeg tilt
+     * @param facesUp whether it is the upper face
+     * @param lengthM length up the slope
+     * @param aboveRoofM height of its middle above the roof
+     * @param windRun what the wind has run over
+     * @param roughnessFactor roughness of the collector
+     */
+    FaceFilm filmOfTilted(
+            double tiltDeg,
+            boolean facesUp,
+            double lengthM,
+            double aboveRoofM,
+            Mounting.WindRun windRun,
+            double roughnessFactor) {
+        // rows are long: area over perimeter of a strip is half its width
+        boolean onRoof = windRun == Mounting.WindRun.ROOF;
+        if (onRoof && facesUp && tiltDeg == 0) {
+            return filmOnRoof(roughnessFactor);
+        }
+        NaturalFace natural = new NaturalFace(tiltDeg, facesUp, lengthM, lengthM / 2, AirHours.PRANDTL);
+        return new FaceFilm(
+                air,
+                windMs(aboveRoofM),
+                onRoof ? roofRunM : lengthM,
+                roughnessFactor,
+                natural,
+                onRoof ? FaceFilm.Blend.ON_ROOF : FaceFilm.Blend.IN_THE_OPEN);
+    }
+}

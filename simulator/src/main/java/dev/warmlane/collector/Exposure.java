@@ -1,0 +1,43 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.site.HourOfYear;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What reaches a mounted collector in each hour, whatever the collector is: light after incidence, long-wave, and the
+ * films of its faces, per m². One for each place in an array that sees something different.
+ */
+final class Exposure {
+
+    /** Light on the front in the plane of the collector, before incidence, W/m². */
+    final double[] irradiance = new double[HourOfYear.HOURS];
+
+    /** Light on the front after incidence, K·G, W/m². */
+    final double[] modifiedFront = new double[HourOfYear.HOURS];
+
+    /** Light on an open back after incidence, K·G, W/m². */
+    final double[] modifiedBack = new double[HourOfYear.HOURS];
+
+    /** Long-wave that arrives at the front, W/m². */
+    final double[] longWaveFront = new double[HourOfYear.HOURS];
+
+    /** Long-wave that arrives at an open back, W/m². */
+    final double[] longWaveBack = new double[HourOfYear.HOURS];
+
+    final FaceFilm front;
+
+    /** The film of an open back; null where the back is closed. */
+    final @Nullable FaceFilm back;
+
+    /** Conductance from a closed back to the room below, W/m²K. */
+    final double backWm2K;
+
+    final double roomC;
+
+    Exposure(FaceFilm front, @Nullable FaceFilm back, double backWm2K, double roomC) {
+        this.front = front;
+        this.back = back;
+        this.backWm2K = backWm2K;
+        this.roomC = roomC;
+    }
+}

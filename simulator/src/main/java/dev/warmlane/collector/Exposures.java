@@ -1,0 +1,140 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.irradiance.IncidenceModifier;
+import dev.warmlane.irradiance.Plane;
+import dev.warmlane.irradiance.PlaneIrradiance;
+import dev.warmlane.irradiance.RackRows;
+import dev.warmlane.irradiance.RowPlace;
+import dev.warmlane.irradiance.RowShading;
+import dev.warmlane.irradiance.SkyModel;
+import dev.warmlane.physics.Air;
+import dev.warmlane.physics.Constants;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.weather.WeatherYear;
+
+/** Makes the {@link Exposure} of a mounting. */
+final class Exposures {
+
+    /**
+     * Conductance of the gap below a mat beyond conduction through its air, W/m²K: radiation between two dark surfaces
+     * near 20 to 30 °C, 4·0.9·σ·T³ within the effective emittance of two faces.
+     */
+    private static final double GAP_RADIATION_WM2K = 5.5;
+
+    private final CollectorSurroundings around;
+    private final IncidenceModifier incidence;
+    private final double roughnessFactor;
+    private final SkyModel skyModel;
+
+    Exposures(
+            CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor, SkyModel skyModel) {
+        this.around = around;
+        this.incidence = incidence;
+        this.roughnessFactor = roughnessFactor;
+        this.skyModel = skyModel;
+    }
+
+    /** Mats flat on the roof: the whole sky before them, the roof and the room behind. */
+    Exposure flat(Mounting.FlatOnRoof flat) {
+        Exposure exposure = new Exposure(
+                around.filmOnRoof(roughnessFactor),
+                null,
+                throughRoof(flat.gapM()),
+                around.roof().roomTemperatureC());
+        unobstructed(exposure, Plane.HORIZONTAL);
+        return exposure;
+    }
+
+    /** On a pitched roof: sky and surroundings before them, the roof and the room behind. */
+    Exposure pitched(Mounting.FlushOnPitchedRoof pitched) {
+        Exposure exposure = new Exposure(
+                around.filmOfTilted(
+                        pitched.tiltDeg(),
+                        true,
+                        pitched.slopeLengthM(),
+                        0,
+                        Mounting.WindRun.CHORD,
+                        roughnessFactor),
+                null,
+                throughRoof(pitched.gapM()),
+                around.roof().roomTemperatureC());
+        unobstructed(exposure, new Plane(pitched.tiltDeg(), pitched.azimuthDeg()));
+        return exposure;
+    }
+
+    /** A rack at a place among its rows. */
+    Exposure rack(Mounting.OpenRack rack, RowPlace place) {
+        boolean open = rack.back() == Mounting.Back.OPEN;
+        double middleM = rack.clearanceM() + rack.chordM() * Math.sin(Math.toRadians(rack.tiltDeg())) / 2;
+        Exposure exposure = new Exposure(
+                around.filmOfTilted(
+                        rack.tiltDeg(), true, rack.chordM(), middleM, rack.windRun(), roughnessFactor),
+                open
+                        ? around.filmOfTilted(
+                                rack.tiltDeg(), false, rack.chordM(), middleM, rack.windRun(), roughnessFactor)
+                        : null,
+                0,
+                around.roof().roomTemperatureC());
+        WeatherYear weather = around.weather();
+        RackRows rows = new RackRows(
+                rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), rack.pitchM(), rack.rows(), rack.clearanceM());
+        Plane plane = rows.plane();
+        PlaneIrradiance light = PlaneIrradiance.of(weather, plane, skyModel);
+        RowShading shading = RowShading.of(weather.sun(), rows);
+        RoofUnderRacks roof = new RoofUnderRacks(around, rows, place, shading);
+        double plate = Constants.blackBody(RoofUnderRacks.PLATE_C);
+        double frontSky = rows.frontSkyView(place);
+        double backSky = rows.backSkyView(place);
+        double background = frontSky / plane.skyView();
+        double neighbour = rows.neighbourView(place);
+        double sky = incidence.skyDiffuse(rack.tiltDeg());
+        double ground = incidence.groundReflected(rack.tiltDeg());
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            double lit = place == RowPlace.FIRST ? 1 : 1 - shading.shadedShare(hour);
+            double straight = lit * (light.beamWm2(hour) + light.circumsolarWm2(hour));
+            double diffuse = background * light.backgroundWm2(hour);
+            double angle = light.incidenceDeg(hour);
+            double longWave = weather.skyLongWaveWm2(hour);
+            exposure.irradiance[hour] = straight + diffuse + roof.lightOnFront[hour];
+            exposure.modifiedFront[hour] =
+                    incidence.beam(angle) * straight + sky * diffuse + ground * roof.lightOnFront[hour];
+            exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront[hour] + neighbour * plate;
+            if (open) {
+                // a back that looks down on the roof takes its light as a front of the same tilt takes the sky's
+                exposure.modifiedBack[hour] = incidence.beam(180 - angle) * lit * light.beamOnBackWm2(hour)
+                        + ground * backSky * weather.diffuseHorizontalWm2(hour)
+                        + sky * roof.lightOnBack[hour];
+                exposure.longWaveBack[hour] = backSky * longWave + roof.longWaveOnBack[hour] + neighbour * plate;
+            }
+        }
+        return exposure;
+    }
+
+    /** A plane that sees the sky and, below its horizon, ground or roofs at air temperature. */
+    private void unobstructed(Exposure exposure, Plane plane) {
+        WeatherYear weather = around.weather();
+        PlaneIrradiance light = PlaneIrradiance.of(weather, plane, skyModel);
+        double sky = incidence.skyDiffuse(plane.tiltDeg());
+        double ground = incidence.groundReflected(plane.tiltDeg());
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            double straight = light.beamWm2(hour) + light.circumsolarWm2(hour);
+            double reflected = light.groundReflectedWm2(hour, around.roof().albedo());
+            exposure.irradiance[hour] = straight + light.backgroundWm2(hour) + reflected;
+            exposure.modifiedFront[hour] = incidence.beam(light.incidenceDeg(hour)) * straight
+                    + sky * light.backgroundWm2(hour)
+                    + ground * reflected;
+            exposure.longWaveFront[hour] = plane.skyView() * weather.skyLongWaveWm2(hour)
+                    + (1 - plane.skyView()) * Constants.blackBody(weather.airTemperatureC(hour));
+        }
+    }
+
+    /** From a mat through the gap and the roof to the room, W/m²K: 1/(1/h_gap + 1/U_roof), h_gap = k/gap + 5.5. */
+    private double throughRoof(double gapM) {
+        double uValue = around.roof().uValueWm2K();
+        if (uValue == 0) {
+            return 0;
+        }
+        double gap = Air.conductivityWmK(AirHours.SURFACE_C) / gapM + GAP_RADIATION_WM2K;
+        return 1 / (1 / gap + 1 / uValue);
+    }
+}

@@ -1,0 +1,11 @@
+package dev.warmlane.collector;
+
+/** The heat of a mounted collector in an hour, solved directly: what {@link HeatCurves} are drawn through. */
+interface HourlyHeat {
+
+    /** Temperature of the dry plate without flow, °C. */
+    double stagnationC(int hour);
+
+    /** Useful heat with water entering at a temperature, W/m². */
+    double heatWm2(int hour, double inletC);
+}

@@ -1,0 +1,125 @@
+package dev.warmlane.collector;
+
+import dev.warmlane.physics.Constants;
+import dev.warmlane.physics.Water;
+
+/**
+ * The energy balance of a mounted absorber: what its plate absorbs, loses and passes on, W per m². Keeps the last
+ * solution as the start of the next, so use one for a thread.
+ *
+ * <p>Useful heat after Duffie and Beckman, Solar Engineering of Thermal Processes, chapter 6: q = F_R (S − losses at
+ * inlet temperature), F_R = (m'c/U_L)(1 − exp(−U_L F'/(m'c))), plate mean temperature T_in + q(1 − F_R)/(F_R U_L).
+ * Losses are not straight in temperature, so U_L is the secant from the inlet to the plate mean, iterated.
+ */
+final class PlateBalance implements HourlyHeat {
+
+    private static final int MOST_STEPS = 40;
+
+    /** Relative change of U_L at which the iteration ends; the heat is then settled to 1e-5 of the losses. */
+    private static final double SETTLED = 1e-5;
+
+    private static final double SETTLED_K = 1e-6;
+
+    /** The shortest secant, K: shorter ones would divide rounding errors. */
+    private static final double SHORTEST_SECANT_K = 0.01;
+
+    private final Exposure exposure;
+    private final Absorber absorber;
+    private final AirHours air;
+    private final double capacityFlow;
+    private double lossWm2K = 15;
+    private double dryPlateC = 20;
+
+    PlateBalance(Exposure exposure, Absorber absorber, AirHours air, double flowKgSM2) {
+        this.exposure = exposure;
+        this.absorber = absorber;
+        this.air = air;
+        this.capacityFlow = flowKgSM2 * Water.specificHeatJKgK(25);
+    }
+
+    /** Short-wave absorbed by both faces, W/m². */
+    double absorbedWm2(int hour) {
+        return absorber.absorptance() * (exposure.modifiedFront[hour] + exposure.modifiedBack[hour]);
+    }
+
+    /** Everything the plate loses at a temperature, W/m². */
+    double lossWm2(int hour, double plateC) {
+        double black = Constants.blackBody(plateC);
+        double loss = exposure.backWm2K * (plateC - exposure.roomC)
+                + convection(exposure.front, hour, plateC)
+                + absorber.emittance() * (black - exposure.longWaveFront[hour]);
+        if (exposure.back != null) {
+            loss += convection(exposure.back, hour, plateC)
+                    + absorber.emittance() * (black - exposure.longWaveBack[hour]);
+        }
+        return loss;
+    }
+
+    private double convection(FaceFilm film, int hour, double plateC) {
+        double difference = plateC - air.temperatureC[hour];
+        return film.coefficient(hour, difference) * difference;
+    }
+
+    @Override
+    public double stagnationC(int hour) {
+        double absorbed = absorbedWm2(hour);
+        double below = dryPlateC;
+        double surplusBelow = absorbed - lossWm2(hour, below);
+        double plate = below + surplusBelow / lossWm2K;
+        for (int step = 0; step < MOST_STEPS && Math.abs(plate - below) > SETTLED_K; step++) {
+            double surplus = absorbed - lossWm2(hour, plate);
+            double slope = (surplus - surplusBelow) / (plate - below);
+            below = plate;
+            surplusBelow = surplus;
+            plate -= surplus / slope;
+        }
+        dryPlateC = plate;
+        return plate;
+    }
+
+    @Override
+    public double heatWm2(int hour, double inletC) {
+        solve(hour, inletC);
+        return heat;
+    }
+
+    /** Mean plate temperature while running, °C. */
+    double plateC(int hour, double inletC) {
+        solve(hour, inletC);
+        return plate;
+    }
+
+    private double heat;
+    private double plate;
+
+    private void solve(int hour, double inletC) {
+        double atInlet = lossWm2(hour, inletC);
+        double surplus = absorbedWm2(hour) - atInlet;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double factor = heatRemovalFactor(
+                    absorber.plateToFluid().efficiencyFactor(lossWm2K), lossWm2K, capacityFlow);
+            heat = factor * surplus;
+            double above = heat * (1 - factor) / (factor * lossWm2K);
+            plate = inletC + above;
+            double secant = Math.abs(above) < SHORTEST_SECANT_K ? Math.copySign(SHORTEST_SECANT_K, above) : above;
+            double next = (lossWm2(hour, inletC + secant) - atInlet) / secant;
+            double change = next - lossWm2K;
+            lossWm2K = next;
+            if (Math.abs(change) < SETTLED * next) {
+                break;
+            }
+        }
+    }
+
+    /**
+     * Collector heat removal factor F_R = (m'c/U_L)(1 − exp(−U_L F'/(m'c))), Duffie and Beckman chapter 6.
+     *
+     * @param efficiencyFactor F'
+     * @param lossWm2K U_L, W/m²K
+     * @param capacityFlow m'c, W/m²K
+     */
+    static double heatRemovalFactor(double efficiencyFactor, double lossWm2K, double capacityFlow) {
+        double ratio = capacityFlow / lossWm2K;
+        return -ratio * Math.expm1(-efficiencyFactor / ratio);
+    }
+}
