@@ -1,0 +1,29 @@
+package dev.warmlane.irradiance;
+
+/**
+ * How much less a surface absorbs of light that does not come straight on: K, the ratio to normal incidence, for beam by
+ * its angle and for light from the sky and the ground by one number for a mounting.
+ */
+public sealed interface IncidenceModifier permits MatteBlack, AngleTable, AngleCoefficient {
+
+    /**
+     * K for beam and circumsolar light.
+     *
+     * @param incidenceDeg angle to the normal, degrees; 0 comes back from 90 on
+     */
+    double beam(double incidenceDeg);
+
+    /**
+     * K for diffuse light from the sky.
+     *
+     * @param tiltDeg tilt of the plane, degrees, 0 to 90
+     */
+    double skyDiffuse(double tiltDeg);
+
+    /**
+     * K for light reflected by the ground or roof.
+     *
+     * @param tiltDeg tilt of the plane, degrees, 0 to 90
+     */
+    double groundReflected(double tiltDeg);
+}

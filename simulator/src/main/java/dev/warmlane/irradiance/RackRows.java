@@ -1,0 +1,153 @@
+package dev.warmlane.irradiance;
+
+import dev.warmlane.units.Checks;
+
+/**
+ * Rows of tilted racks on a flat roof, seen from the side: plates without thickness, endlessly long, equally spaced.
+ *
+ * <p>The profile angle is the height of the sun in that side view, degrees from 0 (the horizon the rows face) over 90
+ * to 180 (the horizon behind them). The sun shines on the front up to a profile angle of 180 - tilt, beyond it on the
+ * back.
+ *
+ * @param tiltDeg tilt of the plates, degrees, 0 to 90
+ * @param azimuthDeg the direction the rows face, degrees clockwise from north, 0 to 360
+ * @param chordM length of a plate up its slope, m, 0.1 to 50
+ * @param pitchM distance from row to row, m, at least the run of a plate on the roof (chord·cos tilt), so that rows do
+ *     not stand over each other; infinite for a row alone, where it means nothing
+ * @param rows how many rows, 1 to 10000
+ * @param clearanceM height of the lower edge above the roof, m, 0 to 10
+ */
+public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double pitchM, int rows, double clearanceM) {
+
+    /** Checks every range. */
+    public RackRows {
+        Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
+        Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees clockwise from north");
+        Checks.within("rack chord", chordM, 0.1, 50, "m");
+        Checks.within("number of rows", rows, 1, 10_000, "");
+        Checks.within("rack clearance", clearanceM, 0, 10, "m");
+        double run = chordM * Math.cos(Math.toRadians(tiltDeg));
+        if (!(pitchM >= run && pitchM > 0)) {
+            throw new IllegalArgumentException("row pitch must be at least the run of a plate on the roof, "
+                    + run + " m for a chord of " + chordM + " m at " + tiltDeg + " degrees, was " + pitchM
+                    + " m: widen the pitch or steepen the tilt");
+        }
+        if (rows > 1 && Double.isInfinite(pitchM)) {
+            throw new IllegalArgumentException("row pitch must be finite where there is more than one row");
+        }
+    }
+
+    /** One row alone. */
+    public static RackRows single(Plane plane, double chordM, double clearanceM) {
+        return new RackRows(plane.tiltDeg(), plane.azimuthDeg(), chordM, Double.POSITIVE_INFINITY, 1, clearanceM);
+    }
+
+    /**
+     * The least pitch at which rows do not shade each other while the sun stands at a profile angle:
+     * {@code chord·sin(profile + tilt)/sin(profile)}, m. The lower the angle, the longer the shadow, so the sun's lowest
+     * profile angle of the hours and dates to be kept free decides; the pitch is never less than the run of a plate.
+     *
+     * @param chordM length of a plate up its slope, m
+     * @param tiltDeg tilt of the plates, degrees, 0 to 90
+     * @param profileDeg profile angle before the rows, degrees, 1 to 90
+     */
+    public static double pitchForProfileAngle(double chordM, double tiltDeg, double profileDeg) {
+        Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
+        Checks.within("profile angle", profileDeg, 1, 90, "degrees");
+        double profile = Math.toRadians(profileDeg);
+        return chordM * Math.sin(profile + Math.toRadians(tiltDeg)) / Math.sin(profile);
+    }
+
+    /** The plane of the plates' fronts. */
+    public Plane plane() {
+        return new Plane(tiltDeg, azimuthDeg);
+    }
+
+    /** How far a plate reaches over the roof, m. */
+    public double runM() {
+        return chordM * Math.cos(Math.toRadians(tiltDeg));
+    }
+
+    /** How far the upper edge stands above the lower, m. */
+    public double riseM() {
+        return chordM * Math.sin(Math.toRadians(tiltDeg));
+    }
+
+    /** The weight of a place among the rows: 1/N for {@link RowPlace#FIRST}, the rest for an interior row. */
+    public double weight(RowPlace place) {
+        return place == RowPlace.FIRST ? 1.0 / rows : (rows - 1.0) / rows;
+    }
+
+    /**
+     * The profile angle of the sun, degrees, 0 to 180.
+     *
+     * @param zenithDeg zenith angle of the sun, degrees, 0 to 90
+     * @param sunAzimuthDeg direction of the sun, degrees clockwise from north
+     */
+    public double profileDeg(double zenithDeg, double sunAzimuthDeg) {
+        double zenith = Math.toRadians(zenithDeg);
+        double towards = Math.sin(zenith) * Math.cos(Math.toRadians(sunAzimuthDeg - azimuthDeg));
+        return Math.toDegrees(Math.atan2(Math.cos(zenith), towards));
+    }
+
+    /**
+     * Share of an interior plate's height that its neighbour shades, of the face the sun stands on, 0 to 1, from the
+     * lower edge up: {@code max(0, 1 - pitch·sin p/(chord·|sin(p + tilt)|))} at profile angle p. Before the plates the
+     * row in front shades the front, behind them the row behind shades the back.
+     */
+    public double shadedShare(double profileDeg) {
+        double profile = Math.toRadians(profileDeg);
+        double across = chordM * Math.abs(Math.sin(profile + Math.toRadians(tiltDeg)));
+        double apart = Double.isInfinite(pitchM) ? pitchM : pitchM * Math.max(0, Math.sin(profile));
+        return apart >= across ? 0 : 1 - apart / across;
+    }
+
+    /** View factor from the front to the sky. */
+    public double frontSkyView(RowPlace place) {
+        return alone(place) ? plane().skyView() : narrowView();
+    }
+
+    /** View factor from the front to the roof. */
+    public double frontRoofView(RowPlace place) {
+        return alone(place) ? 1 - plane().skyView() : wideView();
+    }
+
+    /** View factor from the back to the sky. */
+    public double backSkyView(RowPlace place) {
+        return alone(place) ? 1 - plane().skyView() : wideView();
+    }
+
+    /** View factor from the back to the roof. */
+    public double backRoofView(RowPlace place) {
+        return alone(place) ? plane().skyView() : narrowView();
+    }
+
+    /** View factor from the front to the back of the row before it, and equally from a back to the front behind it. */
+    public double neighbourView(RowPlace place) {
+        return alone(place) ? 0 : (shortDiagonal() + longDiagonal() - 2 * pitchM) / (2 * chordM);
+    }
+
+    private boolean alone(RowPlace place) {
+        return place == RowPlace.FIRST || Double.isInfinite(pitchM);
+    }
+
+    /** Crossed strings over the triangle of plate, gap between upper edges and the short diagonal. */
+    private double narrowView() {
+        return (chordM + pitchM - shortDiagonal()) / (2 * chordM);
+    }
+
+    /** Crossed strings over the triangle of plate, gap between lower edges and the long diagonal. */
+    private double wideView() {
+        return (chordM + pitchM - longDiagonal()) / (2 * chordM);
+    }
+
+    /** From a lower edge to the upper edge of the row before it. */
+    private double shortDiagonal() {
+        return Math.hypot(pitchM - runM(), riseM());
+    }
+
+    /** From an upper edge to the lower edge of the row before it. */
+    private double longDiagonal() {
+        return Math.hypot(pitchM + runM(), riseM());
+    }
+}
