@@ -21,8 +21,8 @@ import java.util.List;
  */
 public final class TypicalYearGenerator {
 
-    /** The calendar year whose sun is taken; it has 365 days. */
-    public static final int SUN_YEAR = 2001;
+    /** The calendar year whose sun is taken, the one that a plain csv without years is read with. */
+    public static final int SUN_YEAR = 2002;
 
     /** Polewards of here months have days without sun, which the methods were not fitted to. */
     private static final double HIGHEST_LATITUDE_DEG = 65;
