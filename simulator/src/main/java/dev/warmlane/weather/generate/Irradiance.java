@@ -20,7 +20,10 @@ import java.util.stream.IntStream;
  */
 final class Irradiance {
 
-    /** Lag-one correlation of the Gaussian daily series, Graham, Hollands and Huget 1988, from memory. */
+    /**
+     * Lag-one correlation of the Gaussian daily series, Graham, Hollands and Huget 1988, from memory. Fixing each month to
+     * its distribution leaves about 0.22 of it among the days; typical years measured have 0.15 to 0.30.
+     */
     static final double DAILY_PERSISTENCE = 0.29;
 
     /** λ of {@link DailyClearness} is sought in here: mean clearness from 0.02 to 0.85. */

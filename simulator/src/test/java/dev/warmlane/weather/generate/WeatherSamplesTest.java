@@ -46,7 +46,7 @@ class WeatherSamplesTest {
         double[][] rows;
         try (Stream<String> lines = Files.lines(folder().resolve(name + ".csv"))) {
             rows = lines.filter(line -> Character.isDigit(line.charAt(0)))
-                    .map(line -> Stream.of(line.split(","))
+                    .map(line -> Stream.of(line.split(",", -1))
                             .mapToDouble(Double::parseDouble)
                             .toArray())
                     .toArray(double[][]::new);
