@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.RealWeather;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Objects;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
@@ -27,9 +25,6 @@ class RealFilesTest {
 
     /** The table is rounded to 0.1 W/m²; its sun is an algorithm other than ours. */
     private static final double RMSE = 0.15;
-
-    @TempDir
-    private Path folder;
 
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/weather/real-files.csv", numLinesToSkip = 3)

@@ -1,0 +1,52 @@
+package dev.warmlane.season;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.plant.Control;
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.MonthDay;
+
+/** Invented installations and the invented sample weather, for tests. */
+public final class Demo {
+
+    public static final Roof ROOF = Roof.builder(30, 14, 6).build();
+
+    public static final CollectorArray FLAT =
+            new CollectorArray("flat", 200, Mounting.FlatOnRoof.USUAL, Absorber.USUAL_MAT);
+
+    public static final GasHeater HEATER = new GasHeater(Fuel.NATURAL_GAS, 0.82, 250, 26);
+
+    private Demo() {}
+
+    /** One of the sample years that come with the project. */
+    public static WeatherYear weather(String sample) {
+        try {
+            return WeatherFiles.read(Path.of("..", "weather-samples", sample + ".csv"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** An outdoor pool with 200 m² of flat mats, no heater, open from May to September. */
+    public static Installation.Builder pool(double depthM) {
+        Pool pool = Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN));
+        return Installation.builder("invented pool", pool, ROOF)
+                .arrays(FLAT)
+                .control(Control.withLimit(30))
+                .season(new OpeningSeason(MonthDay.of(5, 1), MonthDay.of(9, 30), Schedule.ALWAYS))
+                .startWater(new StartWater.Given(18));
+    }
+}

@@ -1,0 +1,65 @@
+package dev.warmlane.season;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.pool.PoolFlows;
+import dev.warmlane.pool.PoolForcing;
+import dev.warmlane.site.HourOfYear;
+
+/**
+ * The same equations, forcing and hysteresis as the simulator's, stepped plainly: explicit steps of one minute, pump and
+ * heater decided once a minute. What {@link PoolHour} must converge to.
+ */
+final class MinuteSteps {
+
+    private static final int STEPS = 60;
+    private static final double STEP_S = 60;
+
+    final double[] waterC;
+    double collectorsJm2;
+    double heaterJm2;
+
+    MinuteSteps(Installation installation, SeasonForcing forcing, double startC) {
+        int hours = installation.season().hours();
+        int first = installation.season().firstHour();
+        waterC = new double[hours];
+        PoolForcing pool = forcing.pool();
+        PoolFlows flows = new PoolFlows();
+        double poolArea = installation.pool().areaM2();
+        double set = installation.heater().map(GasHeater::setPointC).orElse(-1e9);
+        double capacity = installation.heater().map(GasHeater::capacityKw).orElse(0.0) * 1000 / poolArea;
+        boolean[] running = new boolean[installation.arrays().size()];
+        double water = startC;
+        for (int index = 0; index < hours; index++) {
+            int hour = (first + index) % HourOfYear.HOURS;
+            boolean may = installation.control().pumping().at(hour) > 0;
+            for (int step = 0; step < STEPS; step++) {
+                pool.evaluate(hour, water, 1, flows);
+                double net = flows.net();
+                for (int a = 0; a < running.length; a++) {
+                    CollectorArray array = installation.arrays().get(a);
+                    HeatCurves curves = forcing.collectors().get(a).curves();
+                    double heat = curves.heatWm2(hour, water);
+                    double flow = array.flowKgSM2() * PoolHour.WATER_HEAT_J_KGK;
+                    double difference = running[a]
+                            ? heat / flow - installation.control().offDifferenceK()
+                            : curves.stagnationC(hour) - installation.control().onDifferenceK() - water;
+                    running[a] = may && difference >= 0;
+                    if (running[a] && water < installation.control().limitC()) {
+                        double pipes = installation.pipes().heatLossWK()
+                                / installation.collectorAreaM2()
+                                * (water + heat / flow / 2 - pool.airC(hour));
+                        double given = array.areaM2() / poolArea * (heat - pipes);
+                        net += given;
+                        collectorsJm2 += given * STEP_S;
+                    }
+                }
+                double heater = Math.max(0, Math.min(capacity, (set - water) * pool.heatCapacityJm2K() / STEP_S - net));
+                heaterJm2 += heater * STEP_S;
+                water += (net + heater) * STEP_S / pool.heatCapacityJm2K();
+            }
+            waterC[index] = water;
+        }
+    }
+}
