@@ -15,10 +15,13 @@ final class PlateBalance implements HourlyHeat {
 
     private static final int MOST_STEPS = 40;
 
-    /** Relative change of U_L at which the iteration ends; the heat is then settled to 1e-5 of the losses. */
-    private static final double SETTLED = 1e-5;
+    /**
+     * Relative change of U_L at which the iteration ends. The heat depends on U_L only through F_R, about a tenth as
+     * much, so it is then settled to 1e-4.
+     */
+    private static final double SETTLED = 1e-3;
 
-    private static final double SETTLED_K = 1e-6;
+    private static final double SETTLED_K = 1e-4;
 
     /** The shortest secant, K: shorter ones would divide rounding errors. */
     private static final double SHORTEST_SECANT_K = 0.01;
