@@ -12,9 +12,11 @@ import dev.warmlane.site.HourOfYear;
  */
 final class Wind {
 
-    /** Share of the variance that lasts for days, and the hourly correlations of the slow and the fast part. */
-    // Measured correlation of normal scores after 1, 2, 3, 6 and 12 hours, mean of the four: 0.74, 0.64, 0.56, 0.39,
-    // 0.21; this sum of two series gives 0.71, 0.59, 0.53, 0.42, 0.27.
+    /**
+     * Share of the variance that lasts for days; below, the hourly persistence of the slow and of the fast part. Measured
+     * correlation of normal scores after 1, 2, 3, 6 and 12 hours, mean of the four years: 0.74, 0.64, 0.56, 0.39, 0.21;
+     * this sum of two series has 0.71, 0.59, 0.53, 0.42, 0.27.
+     */
     private static final double SLOW_SHARE = 0.65;
 
     private static final double SLOW_PERSISTENCE = 0.93;
