@@ -15,14 +15,12 @@ import dev.warmlane.weather.WeatherYear;
  * <p>The roof is cut into strips; each keeps its own balance: (1−ρ)(B·lit + D·F_sky) + ε[F_sky·L + (1−F_sky)σT_p⁴ −
  * σT_r⁴] = h_roof(T_r − T_a) + U_roof(T_r − T_room), with the plates taken at 30 °C so that the roof does not depend on
  * the pool. The film coefficient is found twice an hour, for bare sunlit roof and for roof in full shadow, and taken
- * between the two by each strip's share of beam; the strip's temperature then follows by Newton's method.
+ * between the two by each strip's share of beam; the strip's temperature then follows by a Newton step.
  */
 final class RoofUnderRacks {
 
     /** Temperature of the plates as the roof sees them, °C. */
     static final double PLATE_C = 30;
-
-    private static final int NEWTON_STEPS = 2;
 
     final double[] lightOnFront = new double[HourOfYear.HOURS];
     final double[] lightOnBack = new double[HourOfYear.HOURS];
@@ -79,11 +77,12 @@ final class RoofUnderRacks {
                 double light = beam * share + diffuse * sky[i];
                 double incoming = sky[i] * longWave + (1 - sky[i]) * plate;
                 double coefficient = shadowFilm + share * (sunlitFilm - shadowFilm);
-                double temperature = shadowC + share * (sunlitC - shadowC);
-                for (int step = 0; step < NEWTON_STEPS; step++) {
-                    temperature = newton(
-                            hour, (1 - roof.albedo()) * light + roof.emittance() * incoming, coefficient, temperature);
-                }
+                // one Newton step from between the two known states: the fourth power bends by under 0.1 K over it
+                double temperature = newton(
+                        hour,
+                        (1 - roof.albedo()) * light + roof.emittance() * incoming,
+                        coefficient,
+                        shadowC + share * (sunlitC - shadowC));
                 double leaving =
                         roof.emittance() * Constants.blackBody(temperature) + (1 - roof.emittance()) * incoming;
                 front += toFront[i] * leaving;
@@ -97,12 +96,8 @@ final class RoofUnderRacks {
             longWaveOnBack[hour] = back;
             lightOnFront[hour] = roof.albedo() * lightFront;
             lightOnBack[hour] = roof.albedo() * lightBack;
-            roofC[hour] = weight > 0 ? weighted / weight : temperatureOfAir(hour);
+            roofC[hour] = weight > 0 ? weighted / weight : air.temperatureC[hour];
         }
-    }
-
-    private double temperatureOfAir(int hour) {
-        return air.temperatureC[hour];
     }
 
     /** Temperature of bare roof under the whole sky, its film coefficient found along with it, °C. */
