@@ -5,6 +5,7 @@ import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.site.HourOfYear;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A collector of some model and flow, mounted some way on a roof in its weather, per m² and for every hour: its heat
@@ -12,11 +13,23 @@ import java.util.List;
  */
 public final class CollectorForcing {
 
+    private final CollectorSurroundings around;
+    private final CollectorArray array;
+    private final List<Part> parts;
     private final HeatCurves curves;
     private final double[] irradiance;
     private final int hoursOutsideTest;
 
-    private CollectorForcing(HeatCurves curves, double[] irradiance, int hoursOutsideTest) {
+    private CollectorForcing(
+            CollectorSurroundings around,
+            CollectorArray array,
+            List<Part> parts,
+            HeatCurves curves,
+            double[] irradiance,
+            int hoursOutsideTest) {
+        this.around = around;
+        this.array = array;
+        this.parts = parts;
         this.curves = curves;
         this.irradiance = irradiance;
         this.hoursOutsideTest = hoursOutsideTest;
@@ -43,7 +56,8 @@ public final class CollectorForcing {
         double[] irradiance = new double[HourOfYear.HOURS];
         HeatCurves curves = new HeatCurves();
         int outside = 0;
-        for (Part part : parts(around, array, skyModel)) {
+        List<Part> parts = parts(around, array, skyModel);
+        for (Part part : parts) {
             HourlyHeat heat = heat(around, array, part.exposure);
             if (heat instanceof CertificateBalance certificate) {
                 outside = Math.max(outside, certificate.hoursOutside());
@@ -53,7 +67,7 @@ public final class CollectorForcing {
                 curves.add(hour, part.weight, heat);
             }
         }
-        return new CollectorForcing(curves, irradiance, outside);
+        return new CollectorForcing(around, array, parts, curves, irradiance, outside);
     }
 
     /** Heat over inlet temperature in every hour. */
@@ -69,6 +83,16 @@ public final class CollectorForcing {
     /** Daylight hours in which the wind lay outside the range the certificate was tested in; 0 without certificate. */
     public int hoursOutsideTest() {
         return hoursOutsideTest;
+    }
+
+    /**
+     * An account of where the light goes, for one thread; empty where the collector is described by a certificate, which
+     * does not tell one loss from another.
+     */
+    public Optional<PlateAccount> account() {
+        return array.model() instanceof Absorber absorber
+                ? Optional.of(new PlateAccount(around, absorber, array.flowKgSM2(), parts))
+                : Optional.empty();
     }
 
     /** A share of an array that sees the same things. */

@@ -86,10 +86,27 @@ final class PlateBalance implements HourlyHeat {
         return heat;
     }
 
-    /** Mean plate temperature while running, °C. */
-    double plateC(int hour, double inletC) {
+    /** Adds a share of this plate's flows with water entering at a temperature. */
+    void addFlows(int hour, double inletC, double share, PlateFlows out) {
         solve(hour, inletC);
-        return plate;
+        double difference = plate - air.temperatureC[hour];
+        double black = Constants.blackBody(plate);
+        double front = exposure.front.coefficient(hour, difference);
+        out.irradiance += share * exposure.irradiance[hour];
+        out.absorbedFront += share * absorber.absorptance() * exposure.modifiedFront[hour];
+        out.absorbedBack += share * absorber.absorptance() * exposure.modifiedBack[hour];
+        out.convectionFront += share * front * difference;
+        out.longWaveFront += share * absorber.emittance() * (black - exposure.longWaveFront[hour]);
+        out.throughRoof += share * exposure.backWm2K * (plate - exposure.roomC);
+        out.useful += share * heat;
+        out.filmFront += share * front;
+        out.plateC += share * plate;
+        if (exposure.back != null) {
+            double back = exposure.back.coefficient(hour, difference);
+            out.convectionBack += share * back * difference;
+            out.longWaveBack += share * absorber.emittance() * (black - exposure.longWaveBack[hour]);
+            out.filmBack += share * back;
+        }
     }
 
     private double heat;

@@ -26,8 +26,6 @@ final class RoofUnderRacks {
     final double[] lightOnBack = new double[HourOfYear.HOURS];
     final double[] longWaveOnFront = new double[HourOfYear.HOURS];
     final double[] longWaveOnBack = new double[HourOfYear.HOURS];
-    /** Mean temperature of the roof as the back sees it, °C. */
-    final double[] roofC = new double[HourOfYear.HOURS];
 
     private final Roof roof;
     private final AirHours air;
@@ -70,8 +68,6 @@ final class RoofUnderRacks {
             double back = 0;
             double lightFront = 0;
             double lightBack = 0;
-            double weighted = 0;
-            double weight = 0;
             for (int i = 0; i < count; i++) {
                 double share = sunlit ? lit[i] : 0;
                 double light = beam * share + diffuse * sky[i];
@@ -89,14 +85,11 @@ final class RoofUnderRacks {
                 back += toBack[i] * leaving;
                 lightFront += toFront[i] * light;
                 lightBack += toBack[i] * light;
-                weighted += toBack[i] * temperature;
-                weight += toBack[i];
             }
             longWaveOnFront[hour] = front;
             longWaveOnBack[hour] = back;
             lightOnFront[hour] = roof.albedo() * lightFront;
             lightOnBack[hour] = roof.albedo() * lightBack;
-            roofC[hour] = weight > 0 ? weighted / weight : air.temperatureC[hour];
         }
     }
 
