@@ -28,6 +28,8 @@ final class ClosureCheck {
     private static final int MONTHS_THAT_DECIDE = 3;
     private static final double LABEL_ERROR_AT_MOST_H = 1.25;
     private static final double FAR_FROM_ZONE_H = 2;
+    /** A month further off is not a slip of the clock. */
+    private static final double MONTH_ERROR_AT_MOST_H = 3;
 
     private final HourTable table;
     private final WeatherReadOptions options;
@@ -126,7 +128,7 @@ final class ClosureCheck {
     }
 
     /** Months that close clearly at a time of their own are given that time. */
-    private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) {
+    private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) throws WeatherFileException {
         for (int month = 0; month < 12; month++) {
             ClosureScan.Fit fit = fits[month];
             if (!closes(fit) || Math.abs(fit.shiftHours() - common) < MONTH_NOTICED_H) {
@@ -136,6 +138,15 @@ final class ClosureCheck {
             if (asCommon > 2 * fit.rmseWm2() && asCommon > CLOSES_WM2) {
                 shifts[month] = toHalfHours(fit.shiftHours());
                 int firstHour = HourOfYear.firstHourOf(month + 1);
+                if (Math.abs(shifts[month] - common) > MONTH_ERROR_AT_MOST_H) {
+                    throw table.text.error(
+                            table.line[firstHour],
+                            "",
+                            "in " + monthName(month + 1) + " irradiance that closes "
+                                    + hoursLater(shifts[month] - common) + " than in the rest of the year",
+                            "one time of day in all months",
+                            "The month is of another clock or in disorder: fetch the file again.");
+                }
                 findings.warning(
                         table.line[firstHour],
                         HourOfYear.daysIn(month + 1) * 24,

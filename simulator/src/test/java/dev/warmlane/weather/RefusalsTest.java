@@ -173,6 +173,13 @@ class RefusalsTest {
     }
 
     @Test
+    void oneMonthOfAnotherClock() {
+        int first = FIRST + HourOfYear.firstHourOf(3);
+        Breakage.shift(epw, first, first + 31 * 24 - 1, 8, 14, 16);
+        refused(epw, first, "in March irradiance that closes 8.00 h later than in the rest of the year");
+    }
+
+    @Test
     void eastForWest() {
         Breakage.set(epw, 1, 8, "80.0");
         refused(epw, 1, "irradiance that follows the sun only 10.67 h", "Check longitude and UTC offset");
