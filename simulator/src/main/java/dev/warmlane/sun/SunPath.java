@@ -1,5 +1,6 @@
 package dev.warmlane.sun;
 
+import dev.warmlane.physics.StandardAtmosphere;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import java.time.Duration;
@@ -27,8 +28,6 @@ public final class SunPath {
 
     /** Half an hour of the sun's travel is at most 7.5 degrees; outside this band an hour is all day or all night. */
     private static final double EDGE_ZENITH_DEG = 8;
-
-    private static final double STANDARD_AIR_C = 12;
 
     private final int[] yearOfHour;
     private final double[] offsetOfMonth;
@@ -177,8 +176,7 @@ public final class SunPath {
 
         Clock(Site site) {
             this.site = site;
-            // standard atmosphere, ISO 2533
-            this.pressureMbar = 1013.25 * Math.pow(1 - 2.25577e-5 * site.elevationM(), 5.25588);
+            this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(site.elevationM());
         }
 
         SolarPosition position(int year, double hoursSinceNewYear) {
@@ -200,7 +198,7 @@ public final class SunPath {
                     site.elevationM(),
                     DeltaT.estimate(date),
                     pressureMbar,
-                    STANDARD_AIR_C);
+                    StandardAtmosphere.REFRACTION_AIR_C);
         }
     }
 }

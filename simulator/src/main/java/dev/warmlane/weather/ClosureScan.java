@@ -1,5 +1,6 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.physics.StandardAtmosphere;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
@@ -51,7 +52,7 @@ final class ClosureScan {
         this.global = table.column(WeatherColumn.GLOBAL);
         this.direct = table.column(WeatherColumn.DIRECT);
         this.diffuse = table.column(WeatherColumn.DIFFUSE);
-        this.pressureMbar = 10 * Atmosphere.standardPressureKpa(table.site.elevationM());
+        this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(table.site.elevationM());
     }
 
     /** The shift that closes one month: within about an hour of the stated time if one does, else anywhere in the day. */
@@ -182,7 +183,7 @@ final class ClosureScan {
                 site.longitudeDeg(),
                 DeltaT.estimate((double) start.getYear()),
                 pressureMbar,
-                Atmosphere.STANDARD_AIR_C);
+                StandardAtmosphere.REFRACTION_AIR_C);
         double cosine = Math.max(0, Math.cos(Math.toRadians(sun.zenithAngle())));
         return global[hour] - diffuse[hour] - direct[hour] * cosine;
     }

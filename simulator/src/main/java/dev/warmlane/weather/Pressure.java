@@ -1,5 +1,6 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.physics.StandardAtmosphere;
 import java.util.Arrays;
 
 /** Completes pressure, which matters little: the standard atmosphere where a file has none, the mean in gaps. */
@@ -12,7 +13,7 @@ final class Pressure {
 
     static void resolve(HourTable table, Findings findings) {
         double[] pressure = table.column(WeatherColumn.PRESSURE);
-        double standard = Atmosphere.standardPressureKpa(table.site.elevationM());
+        double standard = StandardAtmosphere.pressureKpa(table.site.elevationM());
         double mean =
                 Arrays.stream(pressure).filter(p -> !Double.isNaN(p)).average().orElse(Double.NaN);
         if (Double.isNaN(mean)) {

@@ -1,11 +1,12 @@
 package dev.warmlane.weather.generate;
 
-import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.SkyLongWave;
+import dev.warmlane.physics.StandardAtmosphere;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
 import dev.warmlane.units.Checks;
+import dev.warmlane.weather.CloudEstimate;
 import dev.warmlane.weather.WeatherFinding;
 import dev.warmlane.weather.WeatherYear;
 import java.util.Arrays;
@@ -75,8 +76,7 @@ public final class TypicalYearGenerator {
     }
 
     private static double[] pressures(Site site, MonthlyNormals normals) {
-        // standard atmosphere, ISO 2533, troposphere
-        double standard = Constants.STANDARD_PRESSURE_KPA * StrictMath.pow(1 - 2.25577e-5 * site.elevationM(), 5.25588);
+        double standard = StandardAtmosphere.pressureKpa(site.elevationM());
         double[] pressure = new double[HourOfYear.HOURS];
         for (int hour = 0; hour < pressure.length; hour++) {
             Double given = normals.month(HourOfYear.monthOf(hour)).pressureKpa();
@@ -86,12 +86,12 @@ public final class TypicalYearGenerator {
     }
 
     private static double[] longWave(SunPath sun, double[] global, double[] air, double[] dewPoint, double[] pressure) {
+        double[] cover = CloudEstimate.cover(global, sun);
         double[] longWave = new double[HourOfYear.HOURS];
         for (int hour = 0; hour < longWave.length; hour++) {
-            double cover = CloudCover.ofDay(sun, global, HourOfYear.dayOf(hour));
             double clear =
                     SkyLongWave.clearSkyEmissivity(dewPoint[hour], HourOfYear.hourOfDay(hour) + 0.5, pressure[hour]);
-            longWave[hour] = SkyLongWave.allSkyIrradianceWm2(air[hour], clear, cover);
+            longWave[hour] = SkyLongWave.allSkyIrradianceWm2(air[hour], clear, cover[hour]);
         }
         return longWave;
     }
