@@ -1,0 +1,89 @@
+package dev.warmlane.units;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Numbers written with their unit, such as "8000 ft2", "27 degC", "0.1 gal/min/ft2", "0.12 per kWh".
+ *
+ * <p>The decimal sign is always a point, whatever the language of the machine. Units keep their case (m, M). "²", "³",
+ * "°C", "·", brackets and blanks inside the unit make no difference, and "per h per m²" is written with strokes: L/h/m2.
+ */
+public final class Quantity {
+
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
+    private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d.*");
+
+    private Quantity() {}
+
+    /**
+     * The value in the base unit of the dimension, {@link Dimension#baseUnit}.
+     *
+     * @param text a number and a unit
+     * @param dimension what the text must be
+     * @throws QuantityException if the text is not a number with a unit of that dimension
+     */
+    public static double parse(String text, Dimension dimension) {
+        String trimmed = text.strip().replace('\u2212', '-');
+        Matcher matcher = NUMBER_AND_UNIT.matcher(trimmed);
+        if (!matcher.matches()) {
+            throw failure(text, dimension, "does not begin with a number", "");
+        }
+        if (COMMA.matcher(trimmed).matches()) {
+            throw failure(text, dimension, "has a comma; write a decimal point and no thousands separators", "");
+        }
+        double number = Double.parseDouble(matcher.group(1));
+        if (Double.isInfinite(number)) {
+            throw failure(text, dimension, "is too large", "");
+        }
+        String written = matcher.group(2).strip();
+        Unit unit = dimension.find(written);
+        if (unit == null) {
+            throw unknownUnit(text, dimension, written);
+        }
+        return unit.toBase(number);
+    }
+
+    /**
+     * A value of the base unit in another unit of the dimension.
+     *
+     * @param value in the base unit
+     * @param unit one of {@link Dimension#allowedUnits}
+     * @throws QuantityException if the dimension has no such unit
+     */
+    public static double in(String unit, double value, Dimension dimension) {
+        Unit found = dimension.find(unit);
+        if (found == null) {
+            throw unknownUnit(unit, dimension, unit);
+        }
+        return found.fromBase(value);
+    }
+
+    /** The value with the base unit, so that {@link #parse} returns exactly the same value: "743.2 m2". */
+    public static String format(double value, Dimension dimension) {
+        return (value + " " + dimension.baseUnit()).strip();
+    }
+
+    private static QuantityException unknownUnit(String text, Dimension dimension, String written) {
+        if (written.isEmpty()) {
+            return failure(text, dimension, "has no unit", "");
+        }
+        Optional<Dimension> other = Arrays.stream(Dimension.values())
+                .filter(candidate -> candidate.find(written) != null)
+                .findFirst();
+        if (other.isPresent()) {
+            return failure(text, dimension, "is " + other.get().phrase(), "");
+        }
+        List<String> symbols = dimension.allowedUnits();
+        String nearest = Spelling.nearest(written, symbols).orElse("");
+        return failure(text, dimension, "has an unknown unit, \"" + written + "\"", nearest);
+    }
+
+    private static QuantityException failure(String text, Dimension dimension, String what, String nearest) {
+        return new QuantityException(text, dimension, what, nearest);
+    }
+}

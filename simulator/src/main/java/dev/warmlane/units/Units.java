@@ -1,0 +1,127 @@
+package dev.warmlane.units;
+
+/**
+ * Conversion factors and the conversions that output needs. Factors are exact by definition unless said otherwise (NIST
+ * Special Publication 811, 2008, appendix B).
+ */
+public final class Units {
+
+    /** Inch, m. */
+    public static final double INCH = 0.0254;
+
+    /** International foot, m. */
+    public static final double FOOT = 0.3048;
+
+    /** International mile, m. */
+    public static final double MILE = 1609.344;
+
+    /** Square foot, m². */
+    public static final double FOOT2 = FOOT * FOOT;
+
+    /** Cubic foot, m³. */
+    public static final double FOOT3 = FOOT * FOOT * FOOT;
+
+    /** Litre, m³. */
+    public static final double LITRE = 1e-3;
+
+    /** US liquid gallon, 231 cubic inches, m³. */
+    public static final double US_GALLON = 231 * INCH * INCH * INCH;
+
+    /** Avoirdupois pound, kg. */
+    public static final double POUND = 0.45359237;
+
+    /** Pound-force per square inch, Pa. */
+    public static final double PSI = POUND * 9.80665 / (INCH * INCH);
+
+    /** Degree Fahrenheit as a difference, K. */
+    public static final double FAHRENHEIT_DEGREE = 5.0 / 9;
+
+    /** Minute, s. */
+    public static final double MINUTE = 60;
+
+    /** Hour, s. */
+    public static final double HOUR = 3600;
+
+    /** Day of 24 hours, s. */
+    public static final double DAY = 24 * HOUR;
+
+    /** Kilowatt-hour, J. */
+    public static final double KWH = 3.6e6;
+
+    /** Gigajoule, J. */
+    public static final double GIGAJOULE = 1e9;
+
+    /** British thermal unit of the International Table, J. */
+    public static final double BTU = 1055.05585262;
+
+    /**
+     * Therm, J: 100,000 Btu of the International Table, so that ten therms are one MMBtu. The therm of US law, built on
+     * the Btu of 59 °F, is 0.024 % smaller (1.054804e8 J).
+     */
+    public static final double THERM = 1e5 * BTU;
+
+    /** Million Btu, J. */
+    public static final double MMBTU = 1e6 * BTU;
+
+    private Units() {}
+
+    /** Joules as kWh. */
+    public static double kwh(double joules) {
+        return joules / KWH;
+    }
+
+    /** Joules as GJ. */
+    public static double gigajoules(double joules) {
+        return joules / GIGAJOULE;
+    }
+
+    /** Joules as therms. */
+    public static double therms(double joules) {
+        return joules / THERM;
+    }
+
+    /** °C as °F. */
+    public static double fahrenheit(double celsius) {
+        return celsius * 1.8 + 32;
+    }
+
+    /** A difference in K as a difference in °F. */
+    public static double fahrenheitDifference(double kelvin) {
+        return kelvin * 1.8;
+    }
+
+    /** Metres as feet. */
+    public static double feet(double metres) {
+        return metres / FOOT;
+    }
+
+    /** Square metres as square feet. */
+    public static double squareFeet(double squareMetres) {
+        return squareMetres / FOOT2;
+    }
+
+    /** Cubic metres as US gallons. */
+    public static double usGallons(double cubicMetres) {
+        return cubicMetres / US_GALLON;
+    }
+
+    /** m³/s as US gallons per minute. */
+    public static double usGallonsPerMinute(double cubicMetresPerSecond) {
+        return cubicMetresPerSecond * MINUTE / US_GALLON;
+    }
+
+    /** m/s as miles per hour. */
+    public static double milesPerHour(double metresPerSecond) {
+        return metresPerSecond * HOUR / MILE;
+    }
+
+    /** Watts as Btu/h. */
+    public static double btuPerHour(double watts) {
+        return watts * HOUR / BTU;
+    }
+
+    /** J/m² as Btu/ft². */
+    public static double btuPerSquareFoot(double joulesPerSquareMetre) {
+        return joulesPerSquareMetre * FOOT2 / BTU;
+    }
+}
