@@ -68,6 +68,12 @@ final class CollectorModelReader {
         double inner = s.get(AbsorberKeys.INNER_DIAMETER) / 1000;
         double fin = s.get(AbsorberKeys.FIN_THICKNESS) / 1000;
         double conductivity = s.get(AbsorberKeys.CONDUCTIVITY);
+        if (!s.hasFailed() && outer > pitch) {
+            s.error(AbsorberKeys.OUTER_DIAMETER, "is more than tube_pitch; allowed: up to tube_pitch");
+        }
+        if (!s.hasFailed() && inner >= outer) {
+            s.error(AbsorberKeys.INNER_DIAMETER, "is not less than outer_diameter; allowed: less than it");
+        }
         double film = s.hasFailed()
                 ? 0
                 : s.get(
@@ -84,6 +90,9 @@ final class CollectorModelReader {
         double length = s.get(CertificateKeys.TEST_LENGTH);
         double lowest = s.get(CertificateKeys.TEST_WIND_LOWEST);
         double highest = s.get(CertificateKeys.TEST_WIND_HIGHEST);
+        if (!s.hasFailed() && highest < lowest) {
+            s.error(CertificateKeys.TEST_WIND_HIGHEST, "is less than test_wind_lowest; allowed: at least that");
+        }
         TestStand stand = s.build(() -> new TestStand(open, length, lowest, highest));
         if (!s.has(CertificateKeys.FORM) || !s.sound(CertificateKeys.FORM)) {
             return null;
