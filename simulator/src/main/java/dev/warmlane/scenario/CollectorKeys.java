@@ -104,7 +104,7 @@ final class CollectorKeys {
                     BACK,
                     WIND_RUN,
                     SLOPE_LENGTH)
-            .with(AbsorberKeys.ABSORBER, CertificateKeys.CERTIFICATE);
+            .with(AbsorberKeys.ABSORBER, CertificateKeys.CERTIFICATE, IncidenceKeys.INCIDENCE);
 
     private CollectorKeys() {}
 

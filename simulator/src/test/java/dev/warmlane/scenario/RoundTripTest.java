@@ -7,6 +7,8 @@ import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.irradiance.AngleCoefficient;
+import dev.warmlane.irradiance.AngleTable;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
@@ -74,10 +76,14 @@ class RoundTripTest {
                 0.017,
                 0.016,
                 5.1e-9,
-                0.95,
+                new AngleTable(List.of(1.0, 1.0, 0.99, 0.98, 0.97, 0.95, 0.91, 0.83, 0.61, 0.0), 0.93),
                 new CertificateCurve.TestStand(true, 1.9, 0.4, 3.7));
-        Absorber tubes =
-                new Absorber(0.93, 0.89, 1.3, new PlateToFluid.TubeSheet(0.0101, 0.0079, 0.0061, 0.0011, 0.37, 430.7));
+        Absorber tubes = new Absorber(
+                0.93,
+                0.89,
+                1.3,
+                new PlateToFluid.TubeSheet(0.0101, 0.0079, 0.0061, 0.0011, 0.37, 430.7),
+                new AngleCoefficient(0.017, 0.97));
         Mounting low = new Mounting.OpenRack(3.3, 211, 1.9, 2.1, 7, 0.03, Mounting.Back.BOARDED, Mounting.WindRun.ROOF);
         Installation installation = Installation.builder(
                         "every variant",
