@@ -21,7 +21,7 @@ public final class SkyLongWave {
 
     /**
      * Emissivity of a clear sky, mean over day and night, at sea level, dimensionless: 0.711 + 0.56 (Tdp/100) + 0.73
-     * (Tdp/100)². Measured for dew points of about -20 to 30 °C; not above 1.
+     * (Tdp/100)². Measured for dew points of about -20 to 30 °C (range from memory); not above 1.
      *
      * @param dewPointC dew point near the ground, °C; below -38 °C, where the parabola turns, its lowest value is kept
      */

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
+import java.util.Arrays;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
@@ -29,19 +30,28 @@ public final class SunPath {
 
     private static final double STANDARD_AIR_C = 12;
 
+    private final int[] yearOfHour;
+    private final double[] offsetOfMonth;
+    private final boolean meanOverHour;
     private final double[] zenithDeg = new double[HourOfYear.HOURS];
     private final double[] azimuthDeg = new double[HourOfYear.HOURS];
     private final double[] cosZenith = new double[HourOfYear.HOURS];
     private final double[] upFraction = new double[HourOfYear.HOURS];
     private final double[] extraterrestrialWm2 = new double[HourOfYear.HOURS];
 
-    private SunPath(Site site, int[] yearOfHour, double offsetHours, boolean meanOverHour) {
+    private SunPath(Site site, int[] yearOfHour, double[] offsetOfMonth, boolean meanOverHour) {
         if (yearOfHour.length != HourOfYear.HOURS) {
             throw new IllegalArgumentException("a typical year has 8760 hours, got years for " + yearOfHour.length);
         }
+        if (offsetOfMonth.length != 12) {
+            throw new IllegalArgumentException("a year has 12 months, got times for " + offsetOfMonth.length);
+        }
+        this.yearOfHour = yearOfHour.clone();
+        this.offsetOfMonth = offsetOfMonth.clone();
+        this.meanOverHour = meanOverHour;
         Clock clock = new Clock(site);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double at = hour + offsetHours;
+            double at = hour + offsetHours(hour);
             SolarPosition position = clock.position(yearOfHour[hour], at);
             double fraction = position.zenithAngle() < 90 ? 1 : 0;
             if (meanOverHour && Math.abs(position.zenithAngle() - 90) < EDGE_ZENITH_DEG) {
@@ -71,7 +81,12 @@ public final class SunPath {
      *     the middle of the part in which it is up.
      */
     public static SunPath ofHourlyMeans(Site site, int[] yearOfHour, double centreHours) {
-        return new SunPath(site, yearOfHour, centreHours, true);
+        return ofHourlyMeans(site, yearOfHour, sameInEveryMonth(centreHours));
+    }
+
+    /** The same with a middle of the hour for each of the twelve months, for files in which they differ. */
+    public static SunPath ofHourlyMeans(Site site, int[] yearOfHour, double[] centreHoursOfMonth) {
+        return new SunPath(site, yearOfHour, centreHoursOfMonth, true);
     }
 
     /**
@@ -82,7 +97,33 @@ public final class SunPath {
      * @param offsetHours the instant, in hours after the hour's start
      */
     public static SunPath ofInstants(Site site, int[] yearOfHour, double offsetHours) {
-        return new SunPath(site, yearOfHour, offsetHours, false);
+        return ofInstants(site, yearOfHour, sameInEveryMonth(offsetHours));
+    }
+
+    /** The same with an instant for each of the twelve months, for files in which they differ. */
+    public static SunPath ofInstants(Site site, int[] yearOfHour, double[] offsetHoursOfMonth) {
+        return new SunPath(site, yearOfHour, offsetHoursOfMonth, false);
+    }
+
+    private static double[] sameInEveryMonth(double offsetHours) {
+        double[] ofMonth = new double[12];
+        Arrays.fill(ofMonth, offsetHours);
+        return ofMonth;
+    }
+
+    /** The calendar year that an hour was taken from. */
+    public int calendarYear(int hour) {
+        return yearOfHour[hour];
+    }
+
+    /** The time that irradiance belongs to, hours after the start of the hour: a mean's middle, or an instant. */
+    public double offsetHours(int hour) {
+        return offsetOfMonth[HourOfYear.monthOf(hour) - 1];
+    }
+
+    /** Whether irradiance is a mean over an hour and not an instant. */
+    public boolean isHourlyMean() {
+        return meanOverHour;
     }
 
     /** Angle between the sun and the vertical, degrees; above 90 the sun is down. */

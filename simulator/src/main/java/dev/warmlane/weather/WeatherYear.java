@@ -23,6 +23,7 @@ public final class WeatherYear {
     private final SunPath sun;
     private final LongWaveOrigin longWaveOrigin;
     private final List<WeatherFinding> findings;
+    private final @Nullable Closure closure;
     private final double[] globalHorizontal;
     private final double[] directNormal;
     private final double[] diffuseHorizontal;
@@ -39,6 +40,7 @@ public final class WeatherYear {
         this.sun = b.sun;
         this.longWaveOrigin = b.longWaveOrigin;
         this.findings = List.copyOf(b.findings);
+        this.closure = b.closure;
         this.globalHorizontal = b.column("global horizontal irradiance", b.globalHorizontal);
         this.directNormal = b.column("direct normal irradiance", b.directNormal);
         this.diffuseHorizontal = b.column("diffuse horizontal irradiance", b.diffuseHorizontal);
@@ -79,6 +81,11 @@ public final class WeatherYear {
     /** What was found, mended or estimated while reading, in the order it was found. */
     public List<WeatherFinding> findings() {
         return findings;
+    }
+
+    /** How well global irradiance equals diffuse plus beam; null where it was not tested. */
+    public @Nullable Closure closure() {
+        return closure;
     }
 
     /** Global irradiance on the horizontal, W/m². */
@@ -153,6 +160,7 @@ public final class WeatherYear {
         private final SunPath sun;
         private LongWaveOrigin longWaveOrigin = LongWaveOrigin.FILE;
         private List<WeatherFinding> findings = List.of();
+        private @Nullable Closure closure;
         private double @Nullable [] globalHorizontal;
         private double @Nullable [] directNormal;
         private double @Nullable [] diffuseHorizontal;
@@ -205,6 +213,12 @@ public final class WeatherYear {
         /** What was found, mended or estimated. */
         public Builder findings(List<WeatherFinding> values) {
             this.findings = values;
+            return this;
+        }
+
+        /** How well global irradiance equals diffuse plus beam; null where it was not tested. */
+        public Builder closure(@Nullable Closure value) {
+            this.closure = value;
             return this;
         }
 

@@ -1,0 +1,163 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Arrays;
+import net.e175.klaus.solarpositioning.DeltaT;
+import net.e175.klaus.solarpositioning.Grena3;
+import net.e175.klaus.solarpositioning.SolarPosition;
+
+/**
+ * The residual of GHI = DHI + DNI cos z as a function of the time that irradiance is taken to belong to. Positions come
+ * from the fast algorithm of Grena (2012, Solar Energy 86:1323-1337), good to 0.01 degrees; a scan uses a part of the
+ * days, spread over the year.
+ */
+final class ClosureScan {
+
+    /** Below this the residual says little, W/m². */
+    static final double GLOBAL_ABOVE_WM2 = 50;
+
+    private static final int EVERY_NTH_DAY = 4;
+    /** A month with less sun than this cannot tell its own shift. */
+    private static final int HOURS_AT_LEAST = 20;
+
+    private static final double FINE_STEP_H = 0.125;
+    private static final double FINE_REACH_H = 1.25;
+    private static final double WIDE_STEP_H = 0.5;
+    private static final double WIDE_REACH_H = 12;
+
+    private final HourTable table;
+    private final double[] global;
+    private final double[] direct;
+    private final double[] diffuse;
+    private final double pressureMbar;
+
+    /** Where the residual is smallest, hours from the stated time, and its root mean square there, W/m². */
+    record Fit(double shiftHours, double rmseWm2) {
+        static final Fit NONE = new Fit(Double.NaN, Double.NaN);
+
+        boolean exists() {
+            return !Double.isNaN(shiftHours);
+        }
+    }
+
+    ClosureScan(HourTable table) {
+        this.table = table;
+        this.global = table.column(WeatherColumn.GLOBAL);
+        this.direct = table.column(WeatherColumn.DIRECT);
+        this.diffuse = table.column(WeatherColumn.DIFFUSE);
+        this.pressureMbar = 10 * Atmosphere.standardPressureKpa(table.site.elevationM());
+    }
+
+    /** The shift that closes one month: within about an hour of the stated time if one does, else anywhere in the day. */
+    Fit bestOfMonth(int month, double acceptedRmseWm2) {
+        int[] hours = sample(month);
+        if (hours.length < HOURS_AT_LEAST) {
+            return Fit.NONE;
+        }
+        Fit near = best(hours, 0, FINE_REACH_H, FINE_STEP_H);
+        if (near.rmseWm2 <= acceptedRmseWm2) {
+            return near;
+        }
+        Fit wide = best(hours, 0, WIDE_REACH_H, WIDE_STEP_H);
+        Fit far = best(hours, wide.shiftHours, WIDE_STEP_H, FINE_STEP_H);
+        return far.rmseWm2 < near.rmseWm2 ? far : near;
+    }
+
+    /** Root mean square of the residual over all tested hours of a month, W/m²; 0 with no such hour. */
+    double sumOfSquares(int month, double shiftHours) {
+        double sum = 0;
+        for (int hour = HourOfYear.firstHourOf(month); hour < HourOfYear.firstHourOf(month + 1); hour++) {
+            if (isTested(hour)) {
+                double residual = residual(start(hour), hour, shiftHours);
+                sum += residual * residual;
+            }
+        }
+        return sum;
+    }
+
+    /** How many hours of a month are tested. */
+    int testedHours(int month) {
+        int count = 0;
+        for (int hour = HourOfYear.firstHourOf(month); hour < HourOfYear.firstHourOf(month + 1); hour++) {
+            count += isTested(hour) ? 1 : 0;
+        }
+        return count;
+    }
+
+    private Fit best(int[] hours, double around, double reach, double step) {
+        int steps = (int) Math.round(reach / step);
+        double[] squares = new double[2 * steps + 1];
+        for (int hour : hours) {
+            ZonedDateTime start = start(hour);
+            for (int i = 0; i < squares.length; i++) {
+                double residual = residual(start, hour, around + (i - steps) * step);
+                squares[i] += residual * residual;
+            }
+        }
+        int lowest = 0;
+        for (int i = 1; i < squares.length; i++) {
+            lowest = squares[i] < squares[lowest] ? i : lowest;
+        }
+        double shift = around + (lowest - steps) * step;
+        if (lowest > 0 && lowest < squares.length - 1) {
+            // the sum of squares is a parabola near its minimum
+            double before = squares[lowest - 1] - squares[lowest];
+            double after = squares[lowest + 1] - squares[lowest];
+            shift += step * 0.5 * (before - after) / (before + after);
+        }
+        double sum = 0;
+        for (int hour : hours) {
+            double residual = residual(start(hour), hour, shift);
+            sum += residual * residual;
+        }
+        return new Fit(shift, Math.sqrt(sum / hours.length));
+    }
+
+    private int[] sample(int month) {
+        int[] hours = new int[HourOfYear.HOURS];
+        int count = 0;
+        for (int hour = HourOfYear.firstHourOf(month); hour < HourOfYear.firstHourOf(month + 1); hour++) {
+            if (HourOfYear.dayOf(hour) % EVERY_NTH_DAY == 0 && isTested(hour)) {
+                hours[count++] = hour;
+            }
+        }
+        return Arrays.copyOf(hours, count);
+    }
+
+    private boolean isTested(int hour) {
+        return global[hour] > GLOBAL_ABOVE_WM2 && !Double.isNaN(direct[hour]) && !Double.isNaN(diffuse[hour]);
+    }
+
+    private double residual(ZonedDateTime start, int hour, double shiftHours) {
+        if (direct[hour] <= 0) {
+            return global[hour] - diffuse[hour];
+        }
+        Site site = table.site;
+        long millis = Math.round((table.centreHours + shiftHours) * 3_600_000);
+        SolarPosition sun = Grena3.calculateSolarPosition(
+                start.plus(Duration.ofMillis(millis)),
+                site.latitudeDeg(),
+                site.longitudeDeg(),
+                DeltaT.estimate((double) start.getYear()),
+                pressureMbar,
+                Atmosphere.STANDARD_AIR_C);
+        double cosine = Math.max(0, Math.cos(Math.toRadians(sun.zenithAngle())));
+        return global[hour] - diffuse[hour] - direct[hour] * cosine;
+    }
+
+    private ZonedDateTime start(int hour) {
+        return LocalDateTime.of(
+                        table.year[hour],
+                        HourOfYear.monthOf(hour),
+                        HourOfYear.dayOfMonth(hour),
+                        HourOfYear.hourOfDay(hour),
+                        0)
+                .minus(Duration.ofMillis(Math.round(table.site.utcOffsetHours() * 3_600_000)))
+                .atZone(ZoneOffset.UTC);
+    }
+}

@@ -1,0 +1,111 @@
+package dev.warmlane.weather;
+
+import com.univocity.parsers.csv.CsvParser;
+import com.univocity.parsers.csv.CsvParserSettings;
+import java.io.StringReader;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Reads comma separated rows into a {@link RawWeather}. The parsing library is known here and nowhere else. */
+final class CsvRows {
+
+    private static final int MAX_COLUMNS = 2000;
+
+    private CsvRows() {}
+
+    /** Reads the time of a row: its cells start with those that were asked for, in that order. */
+    @FunctionalInterface
+    interface TimeCells {
+        /** Adds the row with its time. */
+        void add(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException;
+    }
+
+    /** The cells of one line; an empty cell is an empty string. */
+    static String[] cells(String line) {
+        CsvParserSettings settings = settings();
+        settings.setNullValue("");
+        String[] cells = new CsvParser(settings).parseLine(line);
+        return cells == null ? new String[0] : cells;
+    }
+
+    /** Reads the lines from first to before end; blank ones are passed over, short ones refused. */
+    static void read(RawWeather raw, int first, int end, int[] timeColumns, TimeCells time, List<CsvField> fields)
+            throws WeatherFileException {
+        FileText text = raw.text();
+        Integer[] wanted = new Integer[timeColumns.length + fields.size()];
+        for (int i = 0; i < timeColumns.length; i++) {
+            wanted[i] = timeColumns[i];
+        }
+        for (int i = 0; i < fields.size(); i++) {
+            wanted[timeColumns.length + i] = fields.get(i).index();
+        }
+        CsvParserSettings settings = settings();
+        settings.selectIndexes(wanted);
+        CsvParser parser = new CsvParser(settings);
+        parser.beginParsing(new StringReader(text.block(first, end)));
+        int commas = text.commasIn(first);
+        for (int line = first; line < end; line++) {
+            @Nullable String[] cells = parser.parseNext();
+            if (text.isBlank(line)) {
+                continue;
+            }
+            int here = text.commasIn(line);
+            if (cells == null || here < commas) {
+                throw text.error(
+                        line,
+                        "",
+                        (here + 1) + " columns",
+                        (commas + 1) + " as in the rows before",
+                        "The line is cut off or broken: fetch the file again, or complete the line.");
+            }
+            time.add(raw, line, cells);
+            for (int i = 0; i < fields.size(); i++) {
+                CsvField field = fields.get(i);
+                String cell = cells[timeColumns.length + i];
+                if (cell != null) {
+                    double value = number(text, line, field.name(), cell);
+                    raw.set(field.column(), field.missing().test(value) ? Double.NaN : value * field.scale());
+                }
+            }
+        }
+        parser.stopParsing();
+    }
+
+    /** A number in a cell of a data row. */
+    static double number(FileText text, int line, String column, @Nullable String cell) throws WeatherFileException {
+        try {
+            if (cell != null) {
+                return Double.parseDouble(cell);
+            }
+        } catch (NumberFormatException e) {
+            // told below, together with the empty cell
+        }
+        throw text.error(
+                line,
+                column,
+                cell == null ? "an empty cell" : "\"" + cell + "\"",
+                "a number",
+                "Correct the cell, or write the format's code for a missing value.");
+    }
+
+    /** A whole number in a cell of a data row. */
+    static int whole(FileText text, int line, String column, @Nullable String cell) throws WeatherFileException {
+        double value = number(text, line, column, cell);
+        if (value != Math.rint(value)) {
+            throw text.error(line, column, "\"" + cell + "\"", "a whole number", "Correct the cell.");
+        }
+        return (int) value;
+    }
+
+    private static CsvParserSettings settings() {
+        CsvParserSettings settings = new CsvParserSettings();
+        settings.setReadInputOnSeparateThread(false);
+        settings.setLineSeparatorDetectionEnabled(false);
+        settings.getFormat().setLineSeparator("\n");
+        settings.getFormat().setComment('\0');
+        settings.setSkipEmptyLines(false);
+        settings.setMaxColumns(MAX_COLUMNS);
+        settings.setMaxCharsPerColumn(100_000);
+        return settings;
+    }
+}

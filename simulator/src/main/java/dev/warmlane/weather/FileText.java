@@ -1,0 +1,124 @@
+package dev.warmlane.weather;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/** A text file in memory with its lines numbered from 1; UTF-8, or Latin-1 where it is not valid UTF-8. */
+final class FileText {
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private final Path path;
+    private final String text;
+    /** Where each line starts, and one past the end. */
+    private final int[] starts;
+
+    private final int lines;
+
+    private FileText(Path path, String text) {
+        this.path = path;
+        this.text = text;
+        int[] at = new int[10_000];
+        int count = 0;
+        int start = 0;
+        while (start < text.length()) {
+            if (count + 2 > at.length) {
+                at = Arrays.copyOf(at, at.length * 2);
+            }
+            at[count++] = start;
+            int end = text.indexOf('\n', start);
+            start = end < 0 ? text.length() : end + 1;
+        }
+        at[count] = text.length() + (text.endsWith("\n") ? 0 : 1);
+        this.starts = at;
+        this.lines = count;
+    }
+
+    static FileText load(Path path) throws IOException {
+        byte[] bytes = Files.readAllBytes(path);
+        String text = decode(bytes);
+        if (text.indexOf('\0') >= 0) {
+            throw new WeatherFileException(
+                    path,
+                    0,
+                    "",
+                    "bytes that are not text",
+                    "a text file in UTF-8 or Latin-1",
+                    "Unpack the file if it is an archive, or save it as plain text.");
+        }
+        if (text.isBlank()) {
+            throw new WeatherFileException(
+                    path, 0, "", "an empty file", "a year of weather", "Fetch the file again from its publisher.");
+        }
+        return new FileText(path, oneLineEnding(text));
+    }
+
+    private static String decode(byte[] bytes) {
+        try {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+            return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            return new String(bytes, StandardCharsets.ISO_8859_1);
+        }
+    }
+
+    /** Files come with LF, CR LF, both, or CR CR LF from a careless transfer. */
+    private static String oneLineEnding(String text) {
+        return text.indexOf('\r') < 0
+                ? text
+                : text.replace("\r\r\n", "\n").replace("\r\n", "\n").replace('\r', '\n');
+    }
+
+    Path path() {
+        return path;
+    }
+
+    int lines() {
+        return lines;
+    }
+
+    /** A line without its ending; empty beyond the last. */
+    String line(int number) {
+        return number > lines ? "" : text.substring(starts[number - 1], starts[number] - 1);
+    }
+
+    /** The lines from the first to before the last. */
+    String block(int first, int end) {
+        return first > lines ? "" : text.substring(starts[first - 1], Math.min(text.length(), starts[end - 1]));
+    }
+
+    boolean isBlank(int number) {
+        return number > lines || line(number).isBlank();
+    }
+
+    int commasIn(int number) {
+        int count = 0;
+        for (int i = starts[number - 1]; i < starts[number] - 1; i++) {
+            if (text.charAt(i) == ',') {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    WeatherFileException error(int line, String column, String found, String expected, String remedy) {
+        return new WeatherFileException(path, line, column, found, expected, remedy);
+    }
+
+    /** A number in a header line. */
+    double number(int line, String what, String value) throws WeatherFileException {
+        try {
+            return Double.parseDouble(value.strip());
+        } catch (NumberFormatException e) {
+            throw error(line, what, "\"" + value.strip() + "\"", "a number", "Correct the header of the file.");
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.physics.MoistAir;
+
+/** Finds one dew point for every hour from whichever of dew point and relative humidity a file has. */
+final class Humidity {
+
+    /** Rounding of dew point and air temperature to 0.1 °C, each. */
+    private static final double ROUNDING_K = 0.11;
+    /** No place on earth is this dry for an hour: 0 and its like stand for a lost value. */
+    private static final double LOST_BELOW_PERCENT = 1;
+    /** Beyond rounding of either and either's way of measuring, percent of relative humidity. */
+    private static final double DISAGREE_PERCENT = 15;
+
+    private Humidity() {}
+
+    /** Needs an air temperature without gaps; leaves a dew point without gaps that is never above it. */
+    static void resolve(HourTable table, Findings findings) throws WeatherFileException {
+        double[] air = table.column(WeatherColumn.AIR);
+        double[] dew = table.column(WeatherColumn.DEW);
+        double[] relative = table.column(WeatherColumn.RELATIVE_HUMIDITY);
+        Occurrences lost = new Occurrences();
+        Occurrences above = new Occurrences();
+        Occurrences disagree = new Occurrences();
+        Occurrences derived = new Occurrences();
+        for (int hour = 0; hour < dew.length; hour++) {
+            double saturated = MoistAir.saturationPressureKpa(air[hour]);
+            if (relative[hour] < LOST_BELOW_PERCENT) {
+                lost.add(table.line[hour], relative[hour]);
+                relative[hour] = Double.NaN;
+            }
+            if (relative[hour] > 100.5 || dew[hour] > air[hour] + ROUNDING_K) {
+                above.add(table.line[hour], relative[hour]);
+            } else if (Math.abs(100 * MoistAir.saturationPressureKpa(dew[hour]) / saturated - relative[hour])
+                    > DISAGREE_PERCENT) {
+                disagree.add(table.line[hour], relative[hour]);
+            }
+            if (Double.isNaN(dew[hour]) && !Double.isNaN(relative[hour])) {
+                derived.add(table.line[hour], relative[hour]);
+                dew[hour] = MoistAir.dewPointC(saturated * Math.min(100, relative[hour]) / 100);
+            }
+            if (dew[hour] > air[hour]) {
+                dew[hour] = air[hour];
+            }
+        }
+        report(findings, lost, above, disagree, derived);
+        GapFiller.fill(table, WeatherColumn.DEW, findings);
+        for (int hour = 0; hour < dew.length; hour++) {
+            dew[hour] = Math.min(dew[hour], air[hour]);
+        }
+    }
+
+    private static void report(
+            Findings findings, Occurrences lost, Occurrences above, Occurrences disagree, Occurrences derived) {
+        if (derived.count() > 0) {
+            findings.note(
+                    derived.firstLine(),
+                    derived.count(),
+                    "dew point found from air temperature and relative humidity in " + derived.count() + " hours");
+        }
+        if (lost.count() > 0) {
+            findings.repair(
+                    lost.firstLine(),
+                    lost.count(),
+                    "relative humidity 0 on " + lost.lines()
+                            + " cannot be: a value was lost there; the dew point is used, or a line between neighbours");
+        }
+        if (above.count() > 0) {
+            findings.repair(
+                    above.firstLine(),
+                    above.count(),
+                    "relative humidity above 100 % or dew point above air temperature on " + above.lines()
+                            + ": taken as saturated air");
+        }
+        if (disagree.count() > 0) {
+            findings.warning(
+                    disagree.firstLine(),
+                    disagree.count(),
+                    "relative humidity (" + disagree.first() + " % first) and dew point do not agree within 15 % on "
+                            + disagree.lines() + ": the dew point is used");
+        }
+    }
+}

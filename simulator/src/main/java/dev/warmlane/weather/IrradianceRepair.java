@@ -1,0 +1,104 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.sun.SunPath;
+
+/** The last steps on irradiance, when the sun is known: nights, and short gaps by day. */
+final class IrradianceRepair {
+
+    /** Three hours of daylight: clearness over longer gaps is a guess. */
+    private static final int DAY_GAP_AT_MOST = 3;
+    /** Diffuse light before sunrise and after sunset is real but faint, W/m². */
+    private static final double TWILIGHT_WM2 = 15;
+
+    private IrradianceRepair() {}
+
+    static void repair(HourTable table, SunPath sun, Findings findings) throws WeatherFileException {
+        nights(table, sun, findings);
+        for (WeatherColumn column :
+                new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.DIRECT, WeatherColumn.DIFFUSE}) {
+            gaps(table, column, sun, findings);
+        }
+    }
+
+    private static void nights(HourTable table, SunPath sun, Findings findings) {
+        double[] direct = table.column(WeatherColumn.DIRECT);
+        double[] global = table.column(WeatherColumn.GLOBAL);
+        Occurrences beam = new Occurrences();
+        Occurrences light = new Occurrences();
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            if (sun.isUp(hour)) {
+                continue;
+            }
+            if (direct[hour] > 0) {
+                beam.add(table.line[hour], direct[hour]);
+                direct[hour] = 0;
+            }
+            if (global[hour] > TWILIGHT_WM2) {
+                light.add(table.line[hour], global[hour]);
+            }
+        }
+        if (beam.count() > 0) {
+            findings.repair(
+                    beam.firstLine(),
+                    beam.count(),
+                    "direct irradiance at night on " + beam.lines() + " (" + beam.first() + " W/m² first): set to 0");
+        }
+        if (light.count() > 0) {
+            findings.warning(
+                    light.firstLine(),
+                    light.count(),
+                    "global irradiance at night on " + light.lines() + " (" + light.first()
+                            + " W/m² first): kept, but the labels or the place may be wrong");
+        }
+    }
+
+    /** At night a missing value is 0; by day the share of the extraterrestrial irradiance is drawn as a line. */
+    private static void gaps(HourTable table, WeatherColumn column, SunPath sun, Findings findings)
+            throws WeatherFileException {
+        double[] values = table.column(column);
+        Occurrences filled = new Occurrences();
+        for (int hour = 0; hour < values.length; hour++) {
+            if (Double.isNaN(values[hour]) && !sun.isUp(hour)) {
+                filled.add(table.line[hour], 0);
+                values[hour] = 0;
+            }
+        }
+        for (int hour = 0; hour < values.length; hour++) {
+            if (!Double.isNaN(values[hour])) {
+                continue;
+            }
+            int end = hour;
+            while (end < values.length && Double.isNaN(values[end])) {
+                filled.add(table.line[end], 0);
+                end++;
+            }
+            if (end - hour > DAY_GAP_AT_MOST) {
+                throw GapFiller.tooLong(table, column, hour, end - hour);
+            }
+            double before = hour == 0 ? 0 : share(values, column, sun, hour - 1);
+            double after = end == values.length ? 0 : share(values, column, sun, end);
+            for (int i = hour; i < end; i++) {
+                double share = before + (after - before) * (i - hour + 1) / (end - hour + 1);
+                values[i] = share * outside(column, sun, i);
+            }
+        }
+        if (filled.count() > 0) {
+            findings.repair(
+                    filled.firstLine(),
+                    filled.count(),
+                    "missing " + column.label() + " on " + filled.lines()
+                            + ": 0 at night; by day filled with the clearness of the hours before and after");
+        }
+    }
+
+    private static double share(double[] values, WeatherColumn column, SunPath sun, int hour) {
+        double outside = outside(column, sun, hour);
+        return outside < TWILIGHT_WM2 ? 0 : Math.min(1, values[hour] / outside);
+    }
+
+    private static double outside(WeatherColumn column, SunPath sun, int hour) {
+        double normal = sun.extraterrestrialNormalWm2(hour);
+        return column == WeatherColumn.DIRECT ? normal : normal * sun.cosZenith(hour) * sun.upFraction(hour);
+    }
+}

@@ -1,0 +1,192 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.site.Site;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoublePredicate;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The project's own plain csv: lines {@code # key: value} on the place, a row of column names with units, and a row for
+ * each hour of the year in local standard time, labelled by its start. The whole format is described in
+ * {@code docs/formats.md}.
+ */
+final class PlainFormat implements WeatherFormat {
+
+    static final String FIRST_LINE = "# Warmlane plain weather csv";
+    static final String NAME = "name";
+    static final String LATITUDE = "latitude, degrees north";
+    static final String LONGITUDE = "longitude, degrees east";
+    static final String ELEVATION = "elevation, m";
+    static final String UTC_OFFSET = "utc offset, h";
+    static final String IRRADIANCE = "irradiance";
+    static final String CENTRE = "irradiance time, h after the start of the hour";
+    static final String LONG_WAVE = "sky long-wave from";
+    static final String MEAN = "mean over the hour";
+    static final String INSTANT = "instant";
+
+    /** Taken where there is no column of years: neither it nor its neighbours is a leap year. */
+    static final int YEAR_UNLESS_GIVEN = 2002;
+
+    private static final Map<String, Quantity> QUANTITIES = quantities();
+
+    private record Quantity(WeatherColumn column, double scale) {}
+
+    @Override
+    public String title() {
+        return "plain csv";
+    }
+
+    @Override
+    public boolean recognises(FileText text) {
+        return text.line(1).startsWith("#");
+    }
+
+    @Override
+    public RawWeather read(FileText text) throws WeatherFileException {
+        Map<String, String> keys = new HashMap<>();
+        Map<String, Integer> lineOf = new HashMap<>();
+        int line = 1;
+        for (; text.line(line).startsWith("#"); line++) {
+            String content = text.line(line).substring(1);
+            int colon = content.indexOf(':');
+            if (colon > 0) {
+                String key = content.substring(0, colon).strip().toLowerCase(Locale.ROOT);
+                keys.put(key, content.substring(colon + 1).strip());
+                lineOf.put(key, line);
+            }
+        }
+        RawWeather raw = new RawWeather(text, header(text, keys, lineOf));
+        String[] names = CsvRows.cells(text.line(line).toLowerCase(Locale.ROOT));
+        int[] time = {
+            place(text, line, names, "month"), place(text, line, names, "day"), place(text, line, names, "hour")
+        };
+        int year = List.of(names).indexOf("year");
+        int[] timeAndYear = year < 0 ? time : new int[] {time[0], time[1], time[2], year};
+        CsvRows.read(
+                raw,
+                line + 1,
+                text.lines() + 1,
+                timeAndYear,
+                year < 0 ? PlainFormat::addTime : PlainFormat::addTimeAndYear,
+                fields(text, line, names));
+        return raw;
+    }
+
+    private RawHeader header(FileText text, Map<String, String> keys, Map<String, Integer> lineOf)
+            throws WeatherFileException {
+        double[] numbers = new double[4];
+        String[] wanted = {LATITUDE, LONGITUDE, ELEVATION, UTC_OFFSET};
+        for (int i = 0; i < wanted.length; i++) {
+            String value = keys.get(wanted[i]);
+            if (value == null) {
+                throw text.error(
+                        0,
+                        "",
+                        "no header line \"# " + wanted[i] + ": ...\"",
+                        "it before the column names",
+                        "Add the line.");
+            }
+            numbers[i] = text.number(lineOf.getOrDefault(wanted[i], 0), wanted[i], value);
+        }
+        int line = lineOf.getOrDefault(LATITUDE, 0);
+        Site site =
+                Headers.site(text, line, keys.getOrDefault(NAME, ""), numbers[0], numbers[1], numbers[2], numbers[3]);
+        boolean instants =
+                oneOf(text, keys, lineOf, IRRADIANCE, List.of(MEAN, INSTANT)).equals(INSTANT);
+        String centre = keys.get(CENTRE);
+        double centreHours =
+                centre == null ? instants ? 0 : 0.5 : text.number(lineOf.getOrDefault(CENTRE, 0), CENTRE, centre);
+        String origin = oneOf(text, keys, lineOf, LONG_WAVE, List.of("file", "cloud cover", "clearness"));
+        return new RawHeader(
+                title(),
+                site,
+                lineOf.getOrDefault(UTC_OFFSET, 0),
+                false,
+                instants,
+                centreHours,
+                0,
+                WeatherYear.LongWaveOrigin.valueOf(
+                        origin.toUpperCase(Locale.ROOT).replace(' ', '_')));
+    }
+
+    /** The one of the allowed words that the header has for a key; the first where it has none. */
+    private static String oneOf(
+            FileText text, Map<String, String> keys, Map<String, Integer> lineOf, String key, List<String> allowed)
+            throws WeatherFileException {
+        String value = keys.getOrDefault(key, allowed.get(0)).toLowerCase(Locale.ROOT);
+        if (!allowed.contains(value)) {
+            throw text.error(
+                    lineOf.getOrDefault(key, 0),
+                    key,
+                    "\"" + value + "\"",
+                    String.join(" or ", allowed),
+                    "Correct the header line.");
+        }
+        return value;
+    }
+
+    private static int place(FileText text, int line, String[] names, String name) throws WeatherFileException {
+        int place = List.of(names).indexOf(name);
+        if (place < 0) {
+            throw text.error(
+                    line, name, "no such column", "columns month, day and hour", "Add it to the row of column names.");
+        }
+        return place;
+    }
+
+    private static List<CsvField> fields(FileText text, int line, String[] names) throws WeatherFileException {
+        List<CsvField> fields = new ArrayList<>();
+        DoublePredicate never = Double::isNaN;
+        for (int i = 0; i < names.length; i++) {
+            Quantity quantity = QUANTITIES.get(names[i]);
+            if (quantity != null) {
+                fields.add(new CsvField(quantity.column, i, names[i], quantity.scale, never));
+            } else if (!List.of("year", "month", "day", "hour").contains(names[i])) {
+                throw text.error(
+                        line,
+                        names[i],
+                        "a column that is not known",
+                        String.join(", ", QUANTITIES.keySet().stream().sorted().toList()),
+                        "Correct the name or its unit, or remove the column.");
+            }
+        }
+        return fields;
+    }
+
+    private static void addTime(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {
+        add(raw, line, YEAR_UNLESS_GIVEN, cells);
+    }
+
+    private static void addTimeAndYear(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {
+        add(raw, line, CsvRows.whole(raw.text(), line, "year", cells[3]), cells);
+    }
+
+    private static void add(RawWeather raw, int line, int year, @Nullable String[] cells) throws WeatherFileException {
+        FileText text = raw.text();
+        raw.add(
+                line,
+                year,
+                CsvRows.whole(text, line, "month", cells[0]),
+                CsvRows.whole(text, line, "day", cells[1]),
+                CsvRows.whole(text, line, "hour", cells[2]));
+    }
+
+    private static Map<String, Quantity> quantities() {
+        Map<String, Quantity> all = new HashMap<>();
+        all.put("global w/m2", new Quantity(WeatherColumn.GLOBAL, 1));
+        all.put("direct w/m2", new Quantity(WeatherColumn.DIRECT, 1));
+        all.put("diffuse w/m2", new Quantity(WeatherColumn.DIFFUSE, 1));
+        all.put("sky long-wave w/m2", new Quantity(WeatherColumn.LONG_WAVE, 1));
+        all.put("air degc", new Quantity(WeatherColumn.AIR, 1));
+        all.put("dew point degc", new Quantity(WeatherColumn.DEW, 1));
+        all.put("relative humidity %", new Quantity(WeatherColumn.RELATIVE_HUMIDITY, 1));
+        all.put("pressure kpa", new Quantity(WeatherColumn.PRESSURE, 1));
+        all.put("wind m/s", new Quantity(WeatherColumn.WIND, 1));
+        all.put("cloud tenths", new Quantity(WeatherColumn.CLOUD, 1));
+        return Map.copyOf(all);
+    }
+}

@@ -1,0 +1,112 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
+import java.util.Locale;
+
+/** Writes a year as the project's own plain csv, which {@link WeatherFiles} reads back. */
+public final class PlainWeatherWriter {
+
+    private static final String COLUMNS = "year,month,day,hour,global W/m2,direct W/m2,diffuse W/m2,"
+            + "sky long-wave W/m2,air degC,dew point degC,pressure kPa,wind m/s\n";
+
+    private PlainWeatherWriter() {}
+
+    /**
+     * Writes the file whole or not at all: under another name first, then moved into place. A file that is there is
+     * replaced. Values are rounded to three decimals.
+     *
+     * @throws IOException if it cannot be written
+     */
+    public static void write(WeatherYear weather, Path file) throws IOException {
+        Path target = file.toAbsolutePath();
+        Path folder = target.getParent();
+        if (folder == null) {
+            throw new IOException("not a file name: " + file);
+        }
+        Path draft = Files.createTempFile(folder, "weather-", ".draft");
+        try {
+            Files.writeString(draft, text(weather));
+            try {
+                Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
+            } catch (AtomicMoveNotSupportedException e) {
+                Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(draft);
+        }
+    }
+
+    private static String text(WeatherYear weather) {
+        StringBuilder text = new StringBuilder(700_000);
+        header(text, weather);
+        text.append(COLUMNS);
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            text.append(weather.sun().calendarYear(hour))
+                    .append(',')
+                    .append(HourOfYear.monthOf(hour))
+                    .append(',')
+                    .append(HourOfYear.dayOfMonth(hour))
+                    .append(',')
+                    .append(HourOfYear.hourOfDay(hour));
+            cell(text, weather.globalHorizontalWm2(hour));
+            cell(text, weather.directNormalWm2(hour));
+            cell(text, weather.diffuseHorizontalWm2(hour));
+            cell(text, weather.skyLongWaveWm2(hour));
+            cell(text, weather.airTemperatureC(hour));
+            cell(text, weather.dewPointC(hour));
+            cell(text, weather.pressureKpa(hour));
+            cell(text, weather.windSpeedMs(hour));
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
+    private static void header(StringBuilder text, WeatherYear weather) {
+        Site site = weather.site();
+        text.append(PlainFormat.FIRST_LINE).append('\n');
+        line(text, PlainFormat.NAME, site.name().replaceAll("\\R", " "));
+        line(text, "source", weather.source().replaceAll("\\R", " "));
+        line(text, PlainFormat.LATITUDE, Double.toString(site.latitudeDeg()));
+        line(text, PlainFormat.LONGITUDE, Double.toString(site.longitudeDeg()));
+        line(text, PlainFormat.ELEVATION, Double.toString(site.elevationM()));
+        line(text, PlainFormat.UTC_OFFSET, Double.toString(site.utcOffsetHours()));
+        line(text, PlainFormat.IRRADIANCE, weather.sun().isHourlyMean() ? PlainFormat.MEAN : PlainFormat.INSTANT);
+        line(text, PlainFormat.CENTRE, number(middleOfTheMonths(weather), 4));
+        line(
+                text,
+                PlainFormat.LONG_WAVE,
+                weather.longWaveOrigin().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+
+    /** Months with a time of their own are found again by whoever reads the file: the header tells the others'. */
+    private static double middleOfTheMonths(WeatherYear weather) {
+        double[] offsets = new double[12];
+        for (int month = 1; month <= 12; month++) {
+            offsets[month - 1] = weather.sun().offsetHours(HourOfYear.firstHourOf(month));
+        }
+        Arrays.sort(offsets);
+        return offsets[6];
+    }
+
+    private static void line(StringBuilder text, String key, String value) {
+        text.append("# ").append(key).append(": ").append(value).append('\n');
+    }
+
+    private static void cell(StringBuilder text, double value) {
+        text.append(',').append(number(value, 3));
+    }
+
+    private static String number(double value, int decimals) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}

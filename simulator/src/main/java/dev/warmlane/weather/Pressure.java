@@ -1,0 +1,51 @@
+package dev.warmlane.weather;
+
+import java.util.Arrays;
+
+/** Completes pressure, which matters little: the standard atmosphere where a file has none, the mean in gaps. */
+final class Pressure {
+
+    /** Weather moves pressure by 5 % at most; a mean further off is another height or another unit. */
+    private static final double MEAN_OFF_AT_MOST = 0.05;
+
+    private Pressure() {}
+
+    static void resolve(HourTable table, Findings findings) {
+        double[] pressure = table.column(WeatherColumn.PRESSURE);
+        double standard = Atmosphere.standardPressureKpa(table.site.elevationM());
+        double mean =
+                Arrays.stream(pressure).filter(p -> !Double.isNaN(p)).average().orElse(Double.NaN);
+        if (Double.isNaN(mean)) {
+            Arrays.fill(pressure, standard);
+            findings.note(
+                    0,
+                    pressure.length,
+                    "the file has no pressure: the standard atmosphere at its height, " + Occurrences.number(standard)
+                            + " kPa, is used");
+            return;
+        }
+        if (Math.abs(mean / standard - 1) > MEAN_OFF_AT_MOST) {
+            findings.warning(
+                    table.header.siteLine(),
+                    0,
+                    "mean pressure is " + Occurrences.number(mean) + " kPa, but the standard atmosphere has "
+                            + Occurrences.number(standard) + " at the height of the header ("
+                            + Occurrences.number(table.site.elevationM())
+                            + " m): the height is wrong, or pressure was reduced to sea level");
+        }
+        Occurrences filled = new Occurrences();
+        for (int hour = 0; hour < pressure.length; hour++) {
+            if (Double.isNaN(pressure[hour])) {
+                filled.add(table.line[hour], mean);
+                pressure[hour] = mean;
+            }
+        }
+        if (filled.count() > 0) {
+            findings.repair(
+                    filled.firstLine(),
+                    filled.count(),
+                    "missing pressure on " + filled.lines() + ": the year's mean, " + Occurrences.number(mean)
+                            + " kPa, is used");
+        }
+    }
+}

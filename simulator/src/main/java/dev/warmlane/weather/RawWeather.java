@@ -1,0 +1,78 @@
+package dev.warmlane.weather;
+
+/** The rows of a file as they stand in it, in the units of {@link WeatherYear}; NaN is missing. */
+final class RawWeather {
+
+    private final FileText text;
+    private final RawHeader header;
+    private final int[] line;
+    private final int[] year;
+    private final int[] month;
+    private final int[] day;
+    private final int[] hour;
+    private final Columns values;
+    private int rows;
+
+    RawWeather(FileText text, RawHeader header) {
+        this.text = text;
+        this.header = header;
+        int capacity = text.lines();
+        this.line = new int[capacity];
+        this.year = new int[capacity];
+        this.month = new int[capacity];
+        this.day = new int[capacity];
+        this.hour = new int[capacity];
+        this.values = new Columns(capacity);
+    }
+
+    /** Adds a row for the hour of day (0 to 23) that starts then. */
+    void add(int lineNumber, int yearOfRow, int monthOfYear, int dayOfMonth, int hourOfDay) {
+        line[rows] = lineNumber;
+        year[rows] = yearOfRow;
+        month[rows] = monthOfYear;
+        day[rows] = dayOfMonth;
+        hour[rows] = hourOfDay;
+        rows++;
+    }
+
+    /** Sets a value of the row added last. */
+    void set(WeatherColumn column, double value) {
+        values.of(column)[rows - 1] = value;
+    }
+
+    FileText text() {
+        return text;
+    }
+
+    RawHeader header() {
+        return header;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    int line(int row) {
+        return line[row];
+    }
+
+    int year(int row) {
+        return year[row];
+    }
+
+    int month(int row) {
+        return month[row];
+    }
+
+    int day(int row) {
+        return day[row];
+    }
+
+    int hour(int row) {
+        return hour[row];
+    }
+
+    double value(WeatherColumn column, int row) {
+        return values.of(column)[row];
+    }
+}

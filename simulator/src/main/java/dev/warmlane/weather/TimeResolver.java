@@ -1,0 +1,177 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
+import java.time.DateTimeException;
+
+/** Puts the rows of a file into the 8760 hours of a typical year in local standard time, by their labels. */
+final class TimeResolver {
+
+    /** Beyond this the file is another kind of file, not a year with gaps. */
+    private static final int MISSING_ROWS_AT_MOST = 438;
+
+    private static final int FIRST_YEAR = 1800;
+    private static final int LAST_YEAR = 2300;
+
+    private TimeResolver() {}
+
+    static HourTable resolve(RawWeather raw, WeatherReadOptions options, Findings findings)
+            throws WeatherFileException {
+        RawHeader header = raw.header();
+        Double given = options.utcOffsetHours();
+        double offset = given != null
+                ? given
+                : header.utc()
+                        ? Math.round(header.site().longitudeDeg() / 15)
+                        : header.site().utcOffsetHours();
+        Site stated = header.site();
+        Site site = new Site(stated.name(), stated.latitudeDeg(), stated.longitudeDeg(), stated.elevationM(), offset);
+        int roll = 0;
+        double part = 0;
+        if (header.utc()) {
+            roll = (int) Math.floor(offset);
+            part = offset - roll;
+            findings.note(
+                    header.siteLine(),
+                    0,
+                    "the file is in UTC; it was rolled to local standard time UTC" + signed(offset)
+                            + (given == null
+                                    ? ", which goes with the longitude; give another if the place keeps one"
+                                    : ", as given"));
+        } else if (given != null && given != stated.utcOffsetHours()) {
+            findings.warning(
+                    header.siteLine(),
+                    0,
+                    "the header says UTC" + signed(stated.utcOffsetHours()) + "; UTC" + signed(offset)
+                            + " is used, as given");
+        }
+        HourTable table = new HourTable(raw, site, header.centreHours() + part, header.labelHours() + part);
+        place(raw, table, roll, findings);
+        return table;
+    }
+
+    private static void place(RawWeather raw, HourTable table, int roll, Findings findings)
+            throws WeatherFileException {
+        FileText text = raw.text();
+        Occurrences leapDay = new Occurrences();
+        int placed = 0;
+        int previous = -1;
+        int backwards = 0;
+        int backwardsLine = 0;
+        WeatherColumn[] columns = WeatherColumn.values();
+        for (int row = 0; row < raw.rows(); row++) {
+            int line = raw.line(row);
+            if (raw.month(row) == 2 && raw.day(row) == 29) {
+                leapDay.add(line, 0);
+                continue;
+            }
+            int atStamp = hour(raw, row);
+            int hour = Math.floorMod(atStamp + roll, HourOfYear.HOURS);
+            if (table.line[hour] != 0) {
+                throw text.error(
+                        line,
+                        "",
+                        "the hour " + HourOfYear.label(hour) + " a second time, first on line " + table.line[hour],
+                        "every hour of the year once",
+                        "Remove one of the two; a change to daylight saving time doubles an hour.");
+            }
+            table.line[hour] = line;
+            table.year[hour] = year(raw, row) + Math.floorDiv(atStamp + roll, HourOfYear.HOURS);
+            for (WeatherColumn column : columns) {
+                table.column(column)[hour] = raw.value(column, row);
+            }
+            if (placed > 0 && atStamp < previous) {
+                backwards++;
+                backwardsLine = line;
+            }
+            previous = atStamp;
+            placed++;
+        }
+        int missing = HourOfYear.HOURS - placed;
+        if (missing > MISSING_ROWS_AT_MOST) {
+            throw text.error(
+                    0,
+                    "",
+                    placed + " hourly rows",
+                    "8760, one for every hour of a year",
+                    "Fetch a typical year, whole and hourly.");
+        }
+        if (leapDay.count() > 0) {
+            findings.repair(
+                    leapDay.firstLine(),
+                    leapDay.count(),
+                    leapDay.count() + " hours of 29 February were left out: a typical year has 365 days");
+        }
+        if (backwards > 1) {
+            findings.warning(
+                    backwardsLine,
+                    backwards,
+                    "the rows are not in the order of time; they were placed by their labels");
+        }
+        if (missing > 0) {
+            nameMissingRows(table, missing, findings);
+        }
+    }
+
+    private static void nameMissingRows(HourTable table, int missing, Findings findings) {
+        int first = 0;
+        while (table.line[first] != 0) {
+            first++;
+        }
+        int before = 0;
+        int year = 0;
+        for (int hour = HourOfYear.HOURS - 1; year == 0; hour--) {
+            year = table.year[hour];
+        }
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            if (table.line[hour] == 0) {
+                table.line[hour] = Math.max(before, 1);
+                table.year[hour] = year;
+            } else {
+                before = table.line[hour];
+                year = table.year[hour];
+            }
+        }
+        findings.warning(
+                table.line[first],
+                missing,
+                missing + " rows are missing, the first for the hour " + HourOfYear.label(first) + " after line "
+                        + table.line[first] + "; they count as missing values");
+    }
+
+    private static int hour(RawWeather raw, int row) throws WeatherFileException {
+        try {
+            return HourOfYear.of(raw.month(row), raw.day(row), raw.hour(row));
+        } catch (DateTimeException e) {
+            throw raw.text()
+                    .error(
+                            raw.line(row),
+                            "date and hour",
+                            "month " + raw.month(row) + ", day " + raw.day(row) + ", hour "
+                                    + Occurrences.number(
+                                            raw.hour(row) + raw.header().labelHours()),
+                            raw.header().labelHours() > 0
+                                    ? "a date of the year and an hour of 1 to 24"
+                                    : "a date of the year and an hour of 0 to 23",
+                            "Correct the row.");
+        }
+    }
+
+    private static int year(RawWeather raw, int row) throws WeatherFileException {
+        int year = raw.year(row);
+        if (year < FIRST_YEAR || year > LAST_YEAR) {
+            throw raw.text()
+                    .error(
+                            raw.line(row),
+                            "year",
+                            Integer.toString(year),
+                            FIRST_YEAR + " to " + LAST_YEAR,
+                            "Correct the year: the sun's position is taken for it.");
+        }
+        return year;
+    }
+
+    static String signed(double hours) {
+        return (hours < 0 ? "-" : "+") + Occurrences.number(Math.abs(hours));
+    }
+}

@@ -1,0 +1,183 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.site.HourOfYear;
+
+/**
+ * Takes out values that cannot be and names them; what it takes out is filled by the next step or refused there. Limits
+ * on jumps and on values that do not move are common practice, no source.
+ */
+final class ValueChecks {
+
+    /** Instruments read a little below zero at night. */
+    private static final double ZERO_OFFSET_WM2 = -10;
+
+    private static final double AIR_SPIKE_K = 10;
+    private static final double AIR_JUMP_K = 15;
+    private static final double DEW_SPIKE_K = 15;
+    private static final double WIND_SPIKE_MS = 20;
+    private static final int STUCK_HOURS = 36;
+
+    private final HourTable table;
+    private final Findings findings;
+
+    private ValueChecks(HourTable table, Findings findings) {
+        this.table = table;
+        this.findings = findings;
+    }
+
+    static void check(HourTable table, Findings findings) throws WeatherFileException {
+        ValueChecks checks = new ValueChecks(table, findings);
+        checks.needColumns();
+        for (WeatherColumn column : WeatherColumn.values()) {
+            checks.range(column);
+        }
+        checks.spikes(WeatherColumn.AIR, AIR_SPIKE_K);
+        checks.spikes(WeatherColumn.DEW, DEW_SPIKE_K);
+        checks.spikes(WeatherColumn.WIND, WIND_SPIKE_MS);
+        checks.jumps();
+        checks.constants();
+    }
+
+    private void needColumns() throws WeatherFileException {
+        for (WeatherColumn column : new WeatherColumn[] {
+            WeatherColumn.GLOBAL, WeatherColumn.DIRECT, WeatherColumn.DIFFUSE, WeatherColumn.AIR, WeatherColumn.WIND
+        }) {
+            if (table.isEmpty(column)) {
+                throw table.text.error(
+                        0,
+                        column.label(),
+                        "no value in the whole year",
+                        "hourly values",
+                        "Fetch a file that has them.");
+            }
+        }
+        if (table.isEmpty(WeatherColumn.DEW) && table.isEmpty(WeatherColumn.RELATIVE_HUMIDITY)) {
+            throw table.text.error(
+                    0,
+                    "humidity",
+                    "neither dew point nor relative humidity in the whole year",
+                    "one of the two",
+                    "Fetch a file that has it.");
+        }
+    }
+
+    private void range(WeatherColumn column) {
+        double[] values = table.column(column);
+        Occurrences outside = new Occurrences();
+        Occurrences offsets = new Occurrences();
+        for (int hour = 0; hour < values.length; hour++) {
+            double value = values[hour];
+            if (column.isIrradiance() && value < 0 && value >= ZERO_OFFSET_WM2) {
+                offsets.add(table.line[hour], value);
+                values[hour] = 0;
+            } else if (value < column.lowest() || value > column.highest()) {
+                outside.add(table.line[hour], value);
+                values[hour] = Double.NaN;
+            } else if (value == 0) {
+                values[hour] = 0; // no negative zero
+            }
+        }
+        if (offsets.count() > 0) {
+            findings.repair(
+                    offsets.firstLine(),
+                    offsets.count(),
+                    "negative " + column.label() + " on " + offsets.lines() + " (" + offsets.first()
+                            + " W/m² first): set to 0");
+        }
+        if (outside.count() > 0) {
+            findings.repair(
+                    outside.firstLine(),
+                    outside.count(),
+                    "impossible " + column.label() + " on " + outside.lines() + " (" + outside.first() + " "
+                            + column.unit() + " first, " + Occurrences.number(column.lowest()) + " to "
+                            + Occurrences.number(column.highest()) + " can be): taken as missing");
+        }
+    }
+
+    /** A value far from both neighbours on the same side. */
+    private void spikes(WeatherColumn column, double limit) {
+        double[] values = table.column(column);
+        Occurrences spikes = new Occurrences();
+        for (int hour = 1; hour < values.length - 1; hour++) {
+            double up = values[hour] - values[hour - 1];
+            double down = values[hour] - values[hour + 1];
+            if ((up > limit && down > limit) || (up < -limit && down < -limit)) {
+                spikes.add(table.line[hour], values[hour]);
+                values[hour] = Double.NaN;
+                hour++;
+            }
+        }
+        if (spikes.count() > 0) {
+            findings.repair(
+                    spikes.firstLine(),
+                    spikes.count(),
+                    "impossible jump of " + column.label() + " on " + spikes.lines() + " (" + spikes.first() + " "
+                            + column.unit() + " first, more than " + Occurrences.number(limit)
+                            + " from the hours before and after): taken as missing");
+        }
+    }
+
+    /** A step of air temperature that stays; where months of different years meet it is to be expected. */
+    private void jumps() {
+        double[] air = table.column(WeatherColumn.AIR);
+        Occurrences jumps = new Occurrences();
+        for (int hour = 1; hour < air.length; hour++) {
+            boolean seam = HourOfYear.monthOf(hour) != HourOfYear.monthOf(hour - 1);
+            if (!seam && Math.abs(air[hour] - air[hour - 1]) > AIR_JUMP_K) {
+                jumps.add(table.line[hour], air[hour] - air[hour - 1]);
+            }
+        }
+        if (jumps.count() > 0) {
+            findings.warning(
+                    jumps.firstLine(),
+                    jumps.count(),
+                    "air temperature jumps within an hour on " + jumps.lines() + " (by " + jumps.first()
+                            + " K first): kept, but hardly real");
+        }
+    }
+
+    private void constants() throws WeatherFileException {
+        for (WeatherColumn column : new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.AIR}) {
+            if (longestRun(column, false)[1] == HourOfYear.HOURS) {
+                throw table.text.error(
+                        table.line[0],
+                        column.label(),
+                        "the same value in the whole year",
+                        "weather",
+                        "Fetch the file again.");
+            }
+        }
+        stuck(WeatherColumn.AIR, false);
+        stuck(WeatherColumn.DEW, false);
+        stuck(WeatherColumn.WIND, true);
+    }
+
+    private void stuck(WeatherColumn column, boolean zeroMayLast) {
+        int[] run = longestRun(column, zeroMayLast);
+        if (run[1] >= STUCK_HOURS) {
+            findings.warning(
+                    table.line[run[0]],
+                    run[1],
+                    column.label() + " does not change for " + run[1] + " hours from line " + table.line[run[0]]
+                            + " (" + Occurrences.number(table.column(column)[run[0]]) + " " + column.unit()
+                            + "): kept, but hardly measured");
+        }
+    }
+
+    /** First hour and length of the longest run of one value. */
+    private int[] longestRun(WeatherColumn column, boolean skipZero) {
+        double[] values = table.column(column);
+        int[] longest = {0, 0};
+        int start = 0;
+        for (int hour = 1; hour <= values.length; hour++) {
+            if (hour == values.length || values[hour] != values[start]) {
+                boolean counts = !Double.isNaN(values[start]) && !(skipZero && values[start] == 0);
+                if (counts && hour - start > longest[1]) {
+                    longest = new int[] {start, hour - start};
+                }
+                start = hour;
+            }
+        }
+        return longest;
+    }
+}

@@ -1,0 +1,74 @@
+package dev.warmlane.weather;
+
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** A weather file that cannot be read or cannot be trusted: where, what was found, what was expected, how to mend it. */
+public final class WeatherFileException extends IOException {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Path file;
+    private final int line;
+    private final String column;
+    private final String found;
+    private final String expected;
+    private final String remedy;
+
+    /**
+     * A problem with a place.
+     *
+     * @param file the file
+     * @param line the line, counted from 1; 0 where it is of the whole file
+     * @param column the column, named as the file names it; empty where it is of the whole line
+     * @param found what is there
+     * @param expected what should be there
+     * @param remedy what the reader of the message can do
+     */
+    public WeatherFileException(Path file, int line, String column, String found, String expected, String remedy) {
+        super(message(file, line, column, found, expected, remedy));
+        this.file = file;
+        this.line = line;
+        this.column = column;
+        this.found = found;
+        this.expected = expected;
+        this.remedy = remedy;
+    }
+
+    private static String message(Path file, int line, String column, String found, String expected, String remedy) {
+        String where = file.getFileName()
+                + (line > 0 ? ", line " + line : "")
+                + (column.isEmpty() ? "" : ", column " + column);
+        return where + ": found " + found + "; expected " + expected + ". " + remedy;
+    }
+
+    /** The file. */
+    public Path file() {
+        return file;
+    }
+
+    /** The line, counted from 1; 0 where the problem is of the whole file. */
+    public int line() {
+        return line;
+    }
+
+    /** The column as the file names it; empty where the problem is of the whole line or file. */
+    public String column() {
+        return column;
+    }
+
+    /** What is there. */
+    public String found() {
+        return found;
+    }
+
+    /** What should be there. */
+    public String expected() {
+        return expected;
+    }
+
+    /** What can be done about it. */
+    public String remedy() {
+        return remedy;
+    }
+}

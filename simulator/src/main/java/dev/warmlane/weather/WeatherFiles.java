@@ -1,0 +1,90 @@
+package dev.warmlane.weather;
+
+import dev.warmlane.sun.SunPath;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Reads a typical year from a file: TMY3 csv, TMY2, EPW, PVGIS typical year csv, or the project's own plain csv. The
+ * format is found from the content, never from the name.
+ *
+ * <p>Every format goes the same way: rows are put into local standard time, values that cannot be are taken out, the
+ * time that irradiance belongs to is tested by closure (GHI = DHI + DNI cos z), gaps are filled if they are short,
+ * humidity and the long-wave irradiance of the sky are completed. Whatever was mended or estimated is a
+ * {@link WeatherFinding} of the year; what cannot be trusted is refused with a {@link WeatherFileException}.
+ */
+public final class WeatherFiles {
+
+    private static final List<WeatherFormat> FORMATS =
+            List.of(new PlainFormat(), new EpwFormat(), new PvgisFormat(), new Tmy3Format(), new Tmy2Format());
+
+    private WeatherFiles() {}
+
+    /**
+     * Reads a file by its own conventions.
+     *
+     * @throws WeatherFileException if the file is of no known format, is broken, or cannot be trusted
+     * @throws IOException if it cannot be opened
+     */
+    public static WeatherYear read(Path file) throws IOException {
+        return read(file, WeatherReadOptions.defaults());
+    }
+
+    /**
+     * Reads a file with what the user knows better.
+     *
+     * @throws WeatherFileException if the file is of no known format, is broken, or cannot be trusted
+     * @throws IOException if it cannot be opened
+     */
+    public static WeatherYear read(Path file, WeatherReadOptions options) throws IOException {
+        FileText text = FileText.load(file);
+        RawWeather raw = formatOf(text).read(text);
+        Findings findings = new Findings();
+        HourTable table = TimeResolver.resolve(raw, options, findings);
+        return complete(table, options, findings);
+    }
+
+    private static WeatherFormat formatOf(FileText text) throws WeatherFileException {
+        for (WeatherFormat format : FORMATS) {
+            if (format.recognises(text)) {
+                return format;
+            }
+        }
+        String start = text.line(1).strip();
+        throw text.error(
+                1,
+                "",
+                "\"" + start.substring(0, Math.min(40, start.length())) + "\"",
+                "the beginning of "
+                        + String.join(
+                                ", ", FORMATS.stream().map(WeatherFormat::title).toList()),
+                "Save the year in one of these formats; the plain csv is described in docs/formats.md.");
+    }
+
+    private static WeatherYear complete(HourTable table, WeatherReadOptions options, Findings findings)
+            throws WeatherFileException {
+        ValueChecks.check(table, findings);
+        ClosureCheck.Result result = ClosureCheck.check(table, options, findings);
+        SunPath sun = result.sun();
+        IrradianceRepair.repair(table, sun, findings);
+        GapFiller.fill(table, WeatherColumn.AIR, findings);
+        GapFiller.fill(table, WeatherColumn.WIND, findings);
+        Humidity.resolve(table, findings);
+        Pressure.resolve(table, findings);
+        WeatherYear.LongWaveOrigin origin = LongWave.resolve(table, sun, findings);
+        String source = table.header.format() + ", " + table.text.path().getFileName();
+        return WeatherYear.builder(result.site(), source, sun)
+                .irradianceWm2(
+                        table.column(WeatherColumn.GLOBAL),
+                        table.column(WeatherColumn.DIRECT),
+                        table.column(WeatherColumn.DIFFUSE))
+                .airC(table.column(WeatherColumn.AIR), table.column(WeatherColumn.DEW))
+                .pressureKpa(table.column(WeatherColumn.PRESSURE))
+                .windSpeedMs(table.column(WeatherColumn.WIND))
+                .skyLongWaveWm2(table.column(WeatherColumn.LONG_WAVE), origin)
+                .findings(findings.all())
+                .closure(result.closure())
+                .build();
+    }
+}
