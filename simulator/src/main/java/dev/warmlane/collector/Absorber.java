@@ -13,7 +13,12 @@ import dev.warmlane.units.Checks;
  * @param plateToFluid the way from plate to fluid
  * @param incidence how much less it absorbs of light that does not come straight on
  */
-public record Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid, IncidenceModifier incidence)
+public record Absorber(
+        double absorptance,
+        double emittance,
+        double roughnessFactor,
+        PlateToFluid plateToFluid,
+        IncidenceModifier incidence)
         implements CollectorModel {
 
     /**

@@ -33,8 +33,7 @@ final class AirHours {
             viscosityM2S[hour] = Air.kinematicViscosityM2S(film, weather.pressureKpa(hour));
             expansionPerK[hour] = Air.expansionPerK(film);
             buoyancy[hour] = NaturalFace.buoyancy(
-                    conductivityWmK[hour],
-                    Film.rayleighPerKelvin(expansionPerK[hour], viscosityM2S[hour], PRANDTL));
+                    conductivityWmK[hour], Film.rayleighPerKelvin(expansionPerK[hour], viscosityM2S[hour], PRANDTL));
         }
     }
 }

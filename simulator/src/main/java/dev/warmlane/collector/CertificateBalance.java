@@ -92,7 +92,8 @@ final class CertificateBalance implements HourlyHeat {
 
     @Override
     public double heatWm2(int hour, double inletC) {
-        // the mean fluid temperature lies half the rise above the inlet; the secant method settles in three or four steps
+        // the mean fluid temperature lies half the rise above the inlet; the secant method settles in three or four
+        // steps
         double before = 0;
         double errorBefore = atMean(hour, inletC) - before;
         double heat = errorBefore;

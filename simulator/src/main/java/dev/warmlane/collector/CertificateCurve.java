@@ -63,7 +63,13 @@ public record CertificateCurve(
      * @param test how it was tested
      */
     public static CertificateCurve ofUnglazedForm2013(
-            double eta0, double bu, double b1, double b2, double emittanceOverAbsorptance, IncidenceModifier incidence, TestStand test) {
+            double eta0,
+            double bu,
+            double b1,
+            double b2,
+            double emittanceOverAbsorptance,
+            IncidenceModifier incidence,
+            TestStand test) {
         Checks.within("bu", bu, 0, 0.2, "s/m");
         Checks.within("b1", b1, 0, 60, "W/m2K");
         Checks.within("b2", b2, 0, 20, "J/m3K");

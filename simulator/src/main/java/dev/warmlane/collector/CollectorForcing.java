@@ -76,9 +76,8 @@ public final class CollectorForcing {
 
     /** The parts of an array: one, or for racks in rows the first row and the rest. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array, SkyModel skyModel) {
-        double roughness = array.model() instanceof Absorber absorber
-                ? absorber.roughnessFactor()
-                : CertificateBalance.ROUGHNESS;
+        double roughness =
+                array.model() instanceof Absorber absorber ? absorber.roughnessFactor() : CertificateBalance.ROUGHNESS;
         Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skyModel);
         List<Part> parts = new ArrayList<>();
         if (array.mounting() instanceof Mounting.OpenRack rack) {
@@ -99,7 +98,6 @@ public final class CollectorForcing {
         if (array.model() instanceof Absorber absorber) {
             return new PlateBalance(exposure, absorber, around.air(), array.flowKgSM2());
         }
-        return new CertificateBalance(
-                exposure, (CertificateCurve) array.model(), around.air(), array.flowKgSM2());
+        return new CertificateBalance(exposure, (CertificateCurve) array.model(), around.air(), array.flowKgSM2());
     }
 }

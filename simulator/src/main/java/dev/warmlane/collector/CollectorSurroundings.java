@@ -32,7 +32,7 @@ public final class CollectorSurroundings {
         this.roof = roof;
         this.terrain = terrain;
         this.air = new AirHours(weather);
-        this.roofRunM = RoofRun.meanRunM(roof.lengthM(), roof.widthM());
+        this.roofRunM = RoofRun.effectiveRunM(roof.lengthM(), roof.widthM());
     }
 
     WeatherYear weather() {

@@ -26,8 +26,7 @@ final class Exposures {
     private final double roughnessFactor;
     private final SkyModel skyModel;
 
-    Exposures(
-            CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor, SkyModel skyModel) {
+    Exposures(CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor, SkyModel skyModel) {
         this.around = around;
         this.incidence = incidence;
         this.roughnessFactor = roughnessFactor;
@@ -49,12 +48,7 @@ final class Exposures {
     Exposure pitched(Mounting.FlushOnPitchedRoof pitched) {
         Exposure exposure = new Exposure(
                 around.filmOfTilted(
-                        pitched.tiltDeg(),
-                        true,
-                        pitched.slopeLengthM(),
-                        0,
-                        Mounting.WindRun.CHORD,
-                        roughnessFactor),
+                        pitched.tiltDeg(), true, pitched.slopeLengthM(), 0, Mounting.WindRun.CHORD, roughnessFactor),
                 null,
                 throughRoof(pitched.gapM()),
                 around.roof().roomTemperatureC());
@@ -67,8 +61,7 @@ final class Exposures {
         boolean open = rack.back() == Mounting.Back.OPEN;
         double middleM = rack.clearanceM() + rack.chordM() * Math.sin(Math.toRadians(rack.tiltDeg())) / 2;
         Exposure exposure = new Exposure(
-                around.filmOfTilted(
-                        rack.tiltDeg(), true, rack.chordM(), middleM, rack.windRun(), roughnessFactor),
+                around.filmOfTilted(rack.tiltDeg(), true, rack.chordM(), middleM, rack.windRun(), roughnessFactor),
                 open
                         ? around.filmOfTilted(
                                 rack.tiltDeg(), false, rack.chordM(), middleM, rack.windRun(), roughnessFactor)

@@ -34,20 +34,14 @@ final class FaceFilm {
      * @param natural the geometry of the natural part
      * @param blend how the two join
      */
-    FaceFilm(
-            AirHours air, double[] windMs, double runM, double roughnessFactor, NaturalFace natural, Blend blend) {
+    FaceFilm(AirHours air, double[] windMs, double runM, double roughnessFactor, NaturalFace natural, Blend blend) {
         this.air = air;
         this.natural = natural;
         this.onRoof = blend == Blend.ON_ROOF;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double wind = Film.effectiveWindMs(windMs[hour]);
             forced[hour] = Film.forcedTurbulent(
-                    wind,
-                    runM,
-                    roughnessFactor,
-                    air.conductivityWmK[hour],
-                    air.viscosityM2S[hour],
-                    AirHours.PRANDTL);
+                    wind, runM, roughnessFactor, air.conductivityWmK[hour], air.viscosityM2S[hour], AirHours.PRANDTL);
             richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, runM);
         }
     }

@@ -96,8 +96,8 @@ final class PlateBalance implements HourlyHeat {
         double atInlet = lossWm2(hour, inletC);
         double surplus = absorbedWm2(hour) - atInlet;
         for (int step = 0; step < MOST_STEPS; step++) {
-            double factor = heatRemovalFactor(
-                    absorber.plateToFluid().efficiencyFactor(lossWm2K), lossWm2K, capacityFlow);
+            double factor =
+                    heatRemovalFactor(absorber.plateToFluid().efficiencyFactor(lossWm2K), lossWm2K, capacityFlow);
             heat = factor * surplus;
             double above = heat * (1 - factor) / (factor * lossWm2K);
             plate = inletC + above;

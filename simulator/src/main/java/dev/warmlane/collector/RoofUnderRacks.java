@@ -63,7 +63,8 @@ final class RoofUnderRacks {
             double shadowFilm = film.coefficient(hour, shadowC - air.temperatureC[hour]);
             double sunlitFilm = shadowFilm;
             if (sunlit) {
-                sunlitC = temperature(hour, (1 - roof.albedo()) * (beam + diffuse), longWave, Math.max(sunlitC, shadowC));
+                sunlitC =
+                        temperature(hour, (1 - roof.albedo()) * (beam + diffuse), longWave, Math.max(sunlitC, shadowC));
                 sunlitFilm = film.coefficient(hour, sunlitC - air.temperatureC[hour]);
                 strips.litShares(shading.profileDeg(hour), lit);
             }

@@ -3,6 +3,10 @@ package dev.warmlane.irradiance;
 /**
  * How much less a surface absorbs of light that does not come straight on: K, the ratio to normal incidence, for beam by
  * its angle and for light from the sky and the ground by one number for a mounting.
+ *
+ * <p>The back of a plate of tilt β is the mirror image of its front: it looks at the ground as the front looks at the
+ * sky. So K for the back is {@link #skyDiffuse} of β for light from the ground and {@link #groundReflected} of β for
+ * light from the sky.
  */
 public sealed interface IncidenceModifier permits MatteBlack, AngleTable, AngleCoefficient {
 

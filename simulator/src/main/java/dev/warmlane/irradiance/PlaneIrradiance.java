@@ -16,7 +16,8 @@ import dev.warmlane.weather.WeatherYear;
  * make the global again, whatever the file's direct normal irradiance says. Turning a plane by the least angle from the
  * horizontal therefore steps by as much as the file does not close.
  *
- * <p>While the sun is down there is no beam and the sky is taken as even.
+ * <p>While the sun is down there is no beam and the sky is taken as even. At low sun the circumsolar part is limited by
+ * the floor of cos 85° that the models have.
  */
 public final class PlaneIrradiance {
 
@@ -38,14 +39,10 @@ public final class PlaneIrradiance {
         double cosTilt = Math.cos(Math.toRadians(plane.tiltDeg()));
         double sinTilt = plane.horizontal() ? 0 : Math.sin(Math.toRadians(plane.tiltDeg()));
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double sky = weather.diffuseHorizontalWm2(hour);
-            if (plane.horizontal()) {
-                beam[hour] = weather.beamHorizontalWm2(hour);
-                sky = weather.globalHorizontalWm2(hour) - beam[hour];
-            }
             if (!sun.isUp(hour)) {
-                // the zenith angle of the middle of an hour of darkness says nothing of its last light
-                background[hour] = sky * plane.skyView();
+                double twilight =
+                        plane.horizontal() ? weather.globalHorizontalWm2(hour) : weather.diffuseHorizontalWm2(hour);
+                background[hour] = twilight * plane.skyView();
                 continue;
             }
             double cosZenith = sun.cosZenith(hour);
@@ -53,12 +50,14 @@ public final class PlaneIrradiance {
             double aside = Math.toRadians(sun.azimuthDeg(hour) - plane.azimuthDeg());
             double cos = cosZenith * cosTilt + sinZenith * sinTilt * Math.cos(aside);
             cosIncidence[hour] = cos;
-            double direct = weather.directNormalWm2(hour);
-            if (!plane.horizontal()) {
-                beam[hour] = direct * Math.max(0, cos);
-                beamOnBack[hour] = direct * Math.max(0, -cos);
+            if (plane.horizontal()) {
+                beam[hour] = weather.beamHorizontalWm2(hour);
+                splitSky(hour, model, weather.globalHorizontalWm2(hour) - beam[hour], sinTilt);
+            } else {
+                beam[hour] = weather.directNormalWm2(hour) * Math.max(0, cos);
+                beamOnBack[hour] = weather.directNormalWm2(hour) * Math.max(0, -cos);
+                splitSky(hour, model, weather.diffuseHorizontalWm2(hour), sinTilt);
             }
-            splitSky(hour, model, sky, sinTilt);
         }
     }
 
@@ -127,7 +126,11 @@ public final class PlaneIrradiance {
         return circumsolar[hour];
     }
 
-    /** The rest of the sky's light, from an unobstructed sky, W/m². */
+    /**
+     * The rest of the sky's light, from an unobstructed sky, W/m². Where neighbours hide some sky, take it times the view
+     * of the sky over {@link Plane#skyView()}. This treats the horizon band, some hundredths of the diffuse light, as if
+     * it were spread over the sky, though neighbours hide more of it than of the rest.
+     */
     public double backgroundWm2(int hour) {
         return background[hour];
     }

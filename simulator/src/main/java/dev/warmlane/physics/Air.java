@@ -5,7 +5,7 @@ package dev.warmlane.physics;
  *
  * <p>Equations and constants of the U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF): viscosity by Sutherland's law
  * (equation 51), conductivity (equation 53), molar mass 28.9644 g/mol, ratio of specific heats 1.4. Stated for 100 to
- * 1900 K. Vapour is neglected: saturated air of 30 °C is 1.6 % lighter than dry air.
+ * 1900 K (from memory). Vapour is neglected: saturated air of 30 °C is 1.6 % lighter than dry air.
  */
 public final class Air {
 

@@ -14,8 +14,8 @@ package dev.warmlane.physics;
 public final class Film {
 
     /**
-     * Lowest wind speed to evaluate, m/s. In still air the roof blend would make the coefficient fall as the wind
-     * rises; air outdoors is never quieter than this for an hour.
+     * Lowest wind speed to evaluate, m/s. In still air the roof blend makes the coefficient fall as the wind rises; from
+     * this speed up it rises with the wind. A reading of zero means an anemometer that does not turn, not still air.
      */
     public static final double LOWEST_WIND_MS = 0.05;
 

@@ -27,7 +27,7 @@ public sealed interface FilmCorrelation {
 
     /** Straight lines in wind speed. */
     enum Linear implements WindFit {
-        /** 2.8 + 3.0 V: Watmuff, Charters and Proctor, COMPLES 2, 1977, 56; V of 0 to 7 m/s. */
+        /** 2.8 + 3.0 V: Watmuff, Charters and Proctor, COMPLES 2, 1977, 56; V of 0 to 7 m/s (range from memory). */
         WATMUFF(2.8, 3.0),
         /** 5.7 + 3.8 V: McAdams, Heat Transmission, 3rd edition, 1954; V below 5 m/s. */
         MCADAMS(5.7, 3.8),

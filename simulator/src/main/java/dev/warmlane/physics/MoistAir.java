@@ -22,7 +22,9 @@ public final class MoistAir {
     /**
      * Saturation pressure over liquid water, kPa: IAPWS-IF97 region 4, equation 30, stated for 0 to 374 °C. Below 0 °C
      * the same equation is used for supercooled water, which is what relative humidity and dew point in weather files
-     * refer to.
+     * refer to. There it departs from the equation for supercooled water of Murphy and Koop (Q. J. R. Meteorol. Soc.
+     * 131, 2005, equation 10) by less than 0.01 % down to -10 °C, 0.05 % at -30 °C, 0.24 % at -40 °C, 1.5 % at -50 °C
+     * and 4.9 % at -60 °C; over ice the pressure is 10 % lower at -10 °C already.
      *
      * @param temperatureC temperature, °C, -60 to 150
      */

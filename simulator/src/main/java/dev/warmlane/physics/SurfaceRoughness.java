@@ -3,20 +3,20 @@ package dev.warmlane.physics;
 /**
  * How much a rough surface raises the forced film coefficient over that of a smooth plate: the multipliers that the
  * ASHRAE Handbook of Fundamentals and Walton (Thermal Analysis Research Program reference manual, NBSIR 83-2655, 1983)
- * give by kind of surface; from memory.
+ * give by kind of surface, with their examples; from memory. Which class a collector or a roof belongs to is a judgement.
  */
 public enum SurfaceRoughness {
-    /** Glass, bare polymer film. */
+    /** Glass. */
     VERY_SMOOTH(1.00),
-    /** Smooth plaster, smooth plastic sheet. */
+    /** Smooth plaster. */
     SMOOTH(1.11),
-    /** Clear pine, fine ribs. */
+    /** Clear pine. */
     MEDIUM_SMOOTH(1.13),
-    /** Concrete, tubes side by side. */
+    /** Concrete. */
     MEDIUM_ROUGH(1.52),
     /** Brick, rough plaster. */
     ROUGH(1.67),
-    /** Stucco, gravel. */
+    /** Stucco. */
     VERY_ROUGH(2.17);
 
     private final double factor;

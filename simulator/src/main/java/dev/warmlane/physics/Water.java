@@ -4,9 +4,10 @@ package dev.warmlane.physics;
  * Liquid water at atmospheric pressure.
  *
  * <p>All four equations are those of Popiel and Wojtkowiak, "Simple formulas for thermophysical properties of liquid
- * water for heat transfer calculations (from 0 °C to 150 °C)", Heat Transfer Engineering 19(3), 1998, 87-101; they
- * reproduce the international steam tables to about 0.1 %. Pure water: the salts of a pool change density and specific
- * heat by less than 1 %. Below 0 °C each function returns its value at 0 °C, since liquid water ends there.
+ * water for heat transfer calculations (from 0 °C to 150 °C)", Heat Transfer Engineering 19(3), 1998, 87-101, for pure
+ * water. Between 20 and 30 °C the tests hold density to standard tables within 0.05 %, specific heat and latent heat
+ * within 0.2 %, and conductivity within 0.6 %. Below 0 °C each function returns its value at 0 °C, since liquid water
+ * ends there.
  */
 public final class Water {
 

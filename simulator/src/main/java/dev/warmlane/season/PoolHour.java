@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
 import dev.warmlane.physics.Water;
 import dev.warmlane.plant.GasHeater;
@@ -66,7 +67,8 @@ final class PoolHour {
         double collectorArea = installation.collectorAreaM2();
         this.pool = forcing.pool();
         this.arrays = built.size();
-        this.curves = forcing.curves().toArray(HeatCurves[]::new);
+        this.curves =
+                forcing.collectors().stream().map(CollectorForcing::curves).toArray(HeatCurves[]::new);
         this.areaRatio = new double[arrays];
         this.capacityFlow = new double[arrays];
         this.stopHeat = new double[arrays];

@@ -1,7 +1,9 @@
 package dev.warmlane.season;
 
-import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.pool.PoolForcing;
+import dev.warmlane.weather.WeatherYear;
 import java.util.List;
 
 /**
@@ -9,12 +11,32 @@ import java.util.List;
  * differ only in collector area, heater, control or season use the same one.
  *
  * @param pool the pool's side
- * @param curves the heat curves of each collector array, in the installation's order
+ * @param collectors each collector array's side, in the installation's order
  */
-public record SeasonForcing(PoolForcing pool, List<HeatCurves> curves) {
+public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors) {
 
     /** Keeps its own copy of the list. */
     public SeasonForcing {
-        curves = List.copyOf(curves);
+        collectors = List.copyOf(collectors);
+    }
+
+    /** Prepares an installation in its weather. */
+    public static SeasonForcing of(Installation installation, WeatherYear weather) {
+        CollectorSurroundings around = new CollectorSurroundings(weather, installation.roof(), installation.terrain());
+        return new SeasonForcing(
+                PoolForcing.of(
+                        installation.pool(),
+                        installation.cover(),
+                        installation.bathers(),
+                        installation.makeUp(),
+                        weather),
+                installation.arrays().stream()
+                        .map(array -> CollectorForcing.of(around, array))
+                        .toList());
+    }
+
+    /** The same without collectors. */
+    public SeasonForcing withoutCollectors() {
+        return new SeasonForcing(pool, List.of());
     }
 }

@@ -18,9 +18,9 @@ public final class SeasonSimulator {
      * @throws IllegalArgumentException if the forcing was prepared for another number of arrays
      */
     public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
-        if (forcing.curves().size() != installation.arrays().size()) {
-            throw new IllegalArgumentException("the forcing has heat curves for "
-                    + forcing.curves().size() + " arrays, the installation has "
+        if (forcing.collectors().size() != installation.arrays().size()) {
+            throw new IllegalArgumentException("the forcing is for "
+                    + forcing.collectors().size() + " arrays, the installation has "
                     + installation.arrays().size());
         }
         PoolHour hour = new PoolHour(installation, forcing);

@@ -16,7 +16,7 @@ public final class Quantity {
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
-    private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d.*");
+    private static final Pattern MORE_DIGITS = Pattern.compile("[,.']?\\d.*");
 
     private Quantity() {}
 
@@ -33,14 +33,14 @@ public final class Quantity {
         if (!matcher.matches()) {
             throw failure(text, dimension, "does not begin with a number", "");
         }
-        if (COMMA.matcher(trimmed).matches()) {
-            throw failure(text, dimension, "has a comma; write a decimal point and no thousands separators", "");
+        String written = matcher.group(2).strip();
+        if (MORE_DIGITS.matcher(written).matches()) {
+            throw failure(text, dimension, "has a number with a comma or a gap; write a decimal point only", "");
         }
         double number = Double.parseDouble(matcher.group(1));
         if (Double.isInfinite(number)) {
             throw failure(text, dimension, "is too large", "");
         }
-        String written = matcher.group(2).strip();
         Unit unit = dimension.find(written);
         if (unit == null) {
             throw unknownUnit(text, dimension, written);

@@ -31,7 +31,7 @@ public final class RoofRun {
      * @param widthM the other side, m, 0.1 to 1000
      * @throws IllegalArgumentException if a side lies outside its range
      */
-    public static double meanRunM(double lengthM, double widthM) {
+    public static double effectiveRunM(double lengthM, double widthM) {
         Checks.within("roof length", lengthM, 0.1, 1000, "m");
         Checks.within("roof width", widthM, 0.1, 1000, "m");
         double sum = overDirections(lengthM, widthM) + overDirections(widthM, lengthM);

@@ -57,7 +57,7 @@ class PlaneIrradianceTest {
         PlaneIrradiance flat = PlaneIrradiance.of(year, Plane.HORIZONTAL, model);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             assertThat(flat.beamAndSkyWm2(hour)).isCloseTo(year.globalHorizontalWm2(hour), within(ROUNDING_W_M2));
-            assertThat(flat.beamWm2(hour)).isEqualTo(year.beamHorizontalWm2(hour));
+            assertThat(flat.beamWm2(hour)).isEqualTo(year.sun().isUp(hour) ? year.beamHorizontalWm2(hour) : 0);
             assertThat(flat.groundReflectedWm2(hour, 0.5)).isZero();
             assertThat(flat.beamOnBackWm2(hour)).isZero();
         }
