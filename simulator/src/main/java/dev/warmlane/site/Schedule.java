@@ -2,7 +2,9 @@ package dev.warmlane.site;
 
 import dev.warmlane.units.Checks;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A share from 0 to 1 for every hour of the year: how far a cover is drawn, how full a pool is, whether it is open.
@@ -16,10 +18,22 @@ public final class Schedule {
     /** 0 in every hour. */
     public static final Schedule NEVER = constant(0);
 
+    private final double otherwise;
+    private final List<Rule> rules;
     private final double[] share;
 
-    private Schedule(double[] share) {
-        this.share = share;
+    private Schedule(double otherwise, List<Rule> rules) {
+        this.otherwise = otherwise;
+        this.rules = List.copyOf(rules);
+        this.share = new double[HourOfYear.HOURS];
+        for (int hour = 0; hour < share.length; hour++) {
+            share[hour] = otherwise;
+            for (Rule rule : rules) {
+                if (rule.fits(HourOfYear.monthOf(hour), HourOfYear.hourOfDay(hour))) {
+                    share[hour] = rule.share;
+                }
+            }
+        }
     }
 
     /** The same share, 0 to 1, in every hour. */
@@ -42,6 +56,16 @@ public final class Schedule {
         return share[hour];
     }
 
+    /** The share, 0 to 1, of hours that no rule fits. */
+    public double otherwise() {
+        return otherwise;
+    }
+
+    /** The rules it was made from, in their order. */
+    public List<Rule> rules() {
+        return rules;
+    }
+
     /** Sum of the shares over the hours of the year, h. */
     public double hoursPerYear() {
         double sum = 0;
@@ -49,6 +73,22 @@ public final class Schedule {
             sum += s;
         }
         return sum;
+    }
+
+    /** Whether the other has the same share in every hour, whatever the rules. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Schedule schedule && Arrays.equals(share, schedule.share);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(share);
+    }
+
+    @Override
+    public String toString() {
+        return otherwise + " otherwise " + rules;
     }
 
     /** Collects the rules. */
@@ -81,33 +121,37 @@ public final class Schedule {
          * @param share the share it sets, 0 to 1
          */
         public Builder monthly(int fromMonth, int toMonth, int fromHour, int toHour, double share) {
-            Checks.within("first month", fromMonth, 1, 12, "");
-            Checks.within("last month", toMonth, 1, 12, "");
-            Checks.within("first hour", fromHour, 0, 23, "");
-            Checks.within("last hour", toHour, 0, 24, "");
-            Checks.within("share", share, 0, 1, "");
             rules.add(new Rule(fromMonth, toMonth, fromHour, toHour, share));
             return this;
         }
 
         /** The finished schedule. */
         public Schedule build() {
-            double[] share = new double[HourOfYear.HOURS];
-            for (int hour = 0; hour < share.length; hour++) {
-                share[hour] = otherwise;
-                for (Rule rule : rules) {
-                    if (rule.fits(HourOfYear.monthOf(hour), HourOfYear.hourOfDay(hour))) {
-                        share[hour] = rule.share;
-                    }
-                }
-            }
-            return new Schedule(share);
+            return new Schedule(otherwise, rules);
         }
     }
 
-    private record Rule(int fromMonth, int toMonth, int fromHour, int toHour, double share) {
+    /**
+     * A share for some hours of some months.
+     *
+     * @param fromMonth first month, 1 to 12
+     * @param toMonth last month, 1 to 12; before {@code fromMonth} the rule runs over New Year
+     * @param fromHour first hour of day, 0 to 23
+     * @param toHour hour of day it ends at, 0 to 24; at or before {@code fromHour} the rule runs over midnight
+     * @param share the share it sets, 0 to 1
+     */
+    public record Rule(int fromMonth, int toMonth, int fromHour, int toHour, double share) {
 
-        boolean fits(int month, int hour) {
+        /** Checks every range. */
+        public Rule {
+            Checks.within("first month", fromMonth, 1, 12, "");
+            Checks.within("last month", toMonth, 1, 12, "");
+            Checks.within("first hour", fromHour, 0, 23, "");
+            Checks.within("last hour", toHour, 0, 24, "");
+            Checks.within("share", share, 0, 1, "");
+        }
+
+        private boolean fits(int month, int hour) {
             boolean inMonths = fromMonth <= toMonth
                     ? month >= fromMonth && month <= toMonth
                     : month >= fromMonth || month <= toMonth;

@@ -1,0 +1,117 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.units.Dimension;
+
+/** Keys of the section collectors, without its parts. */
+final class CollectorKeys {
+
+    private static final String WITH_RACK = "required for racks";
+    private static final String WITH_TILT = "required for racks and pitched roofs";
+
+    static final Key<String> NAME =
+            Key.optional("name", WordKinds.text(), "what these collectors are called", "\"collectors\" and a number");
+    static final Key<Double> AREA = Key.optional(
+            "area", Kinds.quantity(Dimension.AREA, "m2", 0.5, 100_000), "collector area", "required without panels");
+    static final Key<Integer> PANELS = Key.optional(
+            "panels", Kinds.count(1, 100_000), "number of panels; the area is theirs", "required without area");
+    static final Key<Double> PANEL_AREA = Key.optional(
+            "panel_area",
+            Kinds.quantity(Dimension.AREA, "m2", 0.1, 100),
+            "area of one panel",
+            "required with panels; with area, the steps of an area study");
+    static final Key<Double> FLOW = Key.assumed(
+            "flow",
+            Kinds.quantity(Dimension.MASS_FLOW_PER_AREA, "kg/s/m2", 0.005, 0.3),
+            "water flow per collector area while running",
+            CollectorArray.USUAL_FLOW_KG_S_M2,
+            "about 0.07 US gal/min per ft2, common practice, no source");
+    static final Key<MountingKind> MOUNTING = Key.required(
+            "mounting",
+            WordKinds.choice(MountingKind.class),
+            "flat on the flat roof, on racks standing on it, or lying on a pitched roof");
+    static final Key<Double> GAP = Key.assumed(
+            "gap",
+            Kinds.quantity(Dimension.LENGTH, "mm", 0.5, 100),
+            "mean gap between collector and roof, flat and pitched",
+            Mounting.FlatOnRoof.USUAL.gapM() * 1000,
+            "corrugations and welds, common practice, no source");
+    static final Key<Double> TILT =
+            Key.optional("tilt", Kinds.quantity(Dimension.ANGLE, "deg", 0, 90), "tilt from the horizontal", WITH_TILT);
+    static final Key<Double> AZIMUTH = Key.optional(
+            "azimuth",
+            Kinds.quantity(Dimension.ANGLE, "deg", 0, 360),
+            "direction the front faces, clockwise from north; 180 deg is south",
+            WITH_TILT);
+    static final Key<Double> CHORD = Key.optional(
+            "chord",
+            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 20),
+            "length of a rack's collector up the slope",
+            WITH_RACK);
+    static final Key<Double> PITCH = Key.optional(
+            "pitch",
+            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 1000),
+            "distance from row to row on the roof, at least chord times cosine of tilt",
+            WITH_RACK);
+    static final Key<Integer> ROWS =
+            Key.optional("rows", Kinds.count(1, 1000), "number of rows", "required for racks without row_length");
+    static final Key<Double> ROW_LENGTH = Key.optional(
+            "row_length",
+            Kinds.quantity(Dimension.LENGTH, "m", 0.5, 1000),
+            "length of a row; rows is then area / (chord times row_length), rounded up",
+            "required for racks without rows");
+    static final Key<Double> CLEARANCE = Key.optional(
+            "clearance",
+            Kinds.quantity(Dimension.LENGTH, "m", 0, 5),
+            "height of a rack's lower edge above the roof",
+            WITH_RACK);
+    static final Key<Mounting.Back> BACK = Key.assumed(
+            "back",
+            WordKinds.choice(Mounting.Back.class),
+            "back of a rack, open to wind and roof or closed by an insulating board",
+            Mounting.Back.OPEN,
+            "racks are usually open, no source");
+    static final Key<Mounting.WindRun> WIND_RUN = Key.assumed(
+            "wind_run",
+            WordKinds.choice(Mounting.WindRun.class),
+            "surface that the wind has run over on its way across a rack: its chord, or the roof for one lying very low",
+            Mounting.WindRun.CHORD,
+            "a rack stands in the wind");
+    static final Key<Double> SLOPE_LENGTH = Key.optional(
+            "slope_length",
+            Kinds.quantity(Dimension.LENGTH, "m", 0.5, 50),
+            "length of a pitched roof up the slope",
+            "required for pitched roofs");
+
+    static final SectionSchema COLLECTORS = SectionSchema.repeated(
+                    "collectors",
+                    "collectors of one kind, mounted one way, on one pumped circuit",
+                    NAME,
+                    AREA,
+                    PANELS,
+                    PANEL_AREA,
+                    FLOW,
+                    MOUNTING,
+                    GAP,
+                    TILT,
+                    AZIMUTH,
+                    CHORD,
+                    PITCH,
+                    ROWS,
+                    ROW_LENGTH,
+                    CLEARANCE,
+                    BACK,
+                    WIND_RUN,
+                    SLOPE_LENGTH)
+            .with(AbsorberKeys.ABSORBER, CertificateKeys.CERTIFICATE);
+
+    private CollectorKeys() {}
+
+    /** How collectors are mounted. */
+    enum MountingKind {
+        FLAT,
+        RACK,
+        PITCHED
+    }
+}

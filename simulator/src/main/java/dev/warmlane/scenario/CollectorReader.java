@@ -1,0 +1,116 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorModel;
+import dev.warmlane.collector.Mounting;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Reads one section {@code [[collectors]]}. */
+final class CollectorReader {
+
+    private CollectorReader() {}
+
+    static @Nullable CollectorArray array(Document.Group group, int number) {
+        Section s = group.main();
+        String name = s.has(CollectorKeys.NAME) ? s.get(CollectorKeys.NAME) : "collectors " + number;
+        double area = area(s);
+        double panel = s.has(CollectorKeys.PANEL_AREA) ? s.get(CollectorKeys.PANEL_AREA) : 0;
+        Mounting mounting = mounting(s, area);
+        CollectorModel model = CollectorModelReader.model(
+                s, group.parts().get(0), group.parts().get(1));
+        double flow = s.get(CollectorKeys.FLOW);
+        if (model == null) {
+            return null;
+        }
+        return s.build(() -> new CollectorArray(name, area, Objects.requireNonNull(mounting), model, flow, panel));
+    }
+
+    private static double area(Section s) {
+        if (s.has(CollectorKeys.AREA)) {
+            s.refuse("not allowed with area; give area or panels and panel_area", CollectorKeys.PANELS);
+            return s.get(CollectorKeys.AREA);
+        }
+        if (s.has(CollectorKeys.PANELS) || s.has(CollectorKeys.PANEL_AREA)) {
+            return s.get(CollectorKeys.PANELS) * s.get(CollectorKeys.PANEL_AREA);
+        }
+        return s.get(CollectorKeys.AREA);
+    }
+
+    private static @Nullable Mounting mounting(Section s, double area) {
+        CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
+        if (!s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
+            return null;
+        }
+        return switch (kind) {
+            case FLAT -> flat(s);
+            case RACK -> rack(s, area);
+            case PITCHED -> pitched(s);
+        };
+    }
+
+    private static @Nullable Mounting flat(Section s) {
+        s.refuse(
+                "not allowed for mats lying flat",
+                CollectorKeys.TILT,
+                CollectorKeys.AZIMUTH,
+                CollectorKeys.SLOPE_LENGTH);
+        refuseRackKeys(s, "allowed for racks only");
+        double gap = s.get(CollectorKeys.GAP) / 1000;
+        return s.build(() -> new Mounting.FlatOnRoof(gap));
+    }
+
+    private static @Nullable Mounting pitched(Section s) {
+        refuseRackKeys(s, "allowed for racks only");
+        double tilt = s.get(CollectorKeys.TILT);
+        double azimuth = s.get(CollectorKeys.AZIMUTH);
+        double slope = s.get(CollectorKeys.SLOPE_LENGTH);
+        double gap = s.get(CollectorKeys.GAP) / 1000;
+        return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap));
+    }
+
+    private static @Nullable Mounting rack(Section s, double area) {
+        s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
+        s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH);
+        double tilt = s.get(CollectorKeys.TILT);
+        double azimuth = s.get(CollectorKeys.AZIMUTH);
+        double chord = s.get(CollectorKeys.CHORD);
+        double pitch = s.get(CollectorKeys.PITCH);
+        double clearance = s.get(CollectorKeys.CLEARANCE);
+        Mounting.Back back = s.get(CollectorKeys.BACK);
+        Mounting.WindRun run = s.get(CollectorKeys.WIND_RUN);
+        int rows = rows(s, area, chord);
+        double footprint = chord * Math.cos(Math.toRadians(tilt));
+        if (!s.hasFailed() && pitch < footprint) {
+            s.error(
+                    CollectorKeys.PITCH,
+                    "found " + CollectorKeys.PITCH.kind().show(pitch) + ", but a row covers "
+                            + CollectorKeys.PITCH.kind().show(Math.round(footprint * 1000) / 1000.0)
+                            + " of roof; allowed: at least chord times the cosine of tilt");
+        }
+        return s.build(() -> new Mounting.OpenRack(tilt, azimuth, chord, pitch, rows, clearance, back, run));
+    }
+
+    private static int rows(Section s, double area, double chord) {
+        if (s.has(CollectorKeys.ROWS)) {
+            s.refuse("not allowed with rows; give rows or row_length", CollectorKeys.ROW_LENGTH);
+            return s.get(CollectorKeys.ROWS);
+        }
+        if (s.has(CollectorKeys.ROW_LENGTH)) {
+            return (int) Math.ceil(area / (chord * s.get(CollectorKeys.ROW_LENGTH)) - 1e-9);
+        }
+        return s.get(CollectorKeys.ROWS);
+    }
+
+    private static void refuseRackKeys(Section s, String why) {
+        s.refuse(
+                why,
+                CollectorKeys.CHORD,
+                CollectorKeys.PITCH,
+                CollectorKeys.ROWS,
+                CollectorKeys.ROW_LENGTH,
+                CollectorKeys.CLEARANCE,
+                CollectorKeys.BACK,
+                CollectorKeys.WIND_RUN);
+    }
+}

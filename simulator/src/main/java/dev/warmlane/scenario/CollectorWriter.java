@@ -1,0 +1,87 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CertificateCurve;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.scenario.CollectorKeys.MountingKind;
+
+/** Writes one section {@code [[collectors]]}. */
+final class CollectorWriter {
+
+    private CollectorWriter() {}
+
+    static void write(TomlText out, CollectorArray array) {
+        out.section("[[collectors]]").key(CollectorKeys.NAME, array.name()).key(CollectorKeys.AREA, array.areaM2());
+        if (array.panelAreaM2() > 0) {
+            out.key(CollectorKeys.PANEL_AREA, array.panelAreaM2());
+        }
+        out.key(CollectorKeys.FLOW, array.flowKgSM2());
+        mounting(out, array.mounting());
+        if (array.model() instanceof Absorber absorber) {
+            absorber(out, absorber);
+        } else if (array.model() instanceof CertificateCurve curve) {
+            certificate(out, curve);
+        }
+    }
+
+    private static void mounting(TomlText out, Mounting mounting) {
+        if (mounting instanceof Mounting.FlatOnRoof flat) {
+            out.key(CollectorKeys.MOUNTING, MountingKind.FLAT).key(CollectorKeys.GAP, flat.gapM() * 1000);
+        } else if (mounting instanceof Mounting.OpenRack rack) {
+            out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
+                    .key(CollectorKeys.TILT, rack.tiltDeg())
+                    .key(CollectorKeys.AZIMUTH, rack.azimuthDeg())
+                    .key(CollectorKeys.CHORD, rack.chordM())
+                    .key(CollectorKeys.PITCH, rack.pitchM())
+                    .key(CollectorKeys.ROWS, rack.rows())
+                    .key(CollectorKeys.CLEARANCE, rack.clearanceM())
+                    .key(CollectorKeys.BACK, rack.back())
+                    .key(CollectorKeys.WIND_RUN, rack.windRun());
+        } else if (mounting instanceof Mounting.FlushOnPitchedRoof pitched) {
+            out.key(CollectorKeys.MOUNTING, MountingKind.PITCHED)
+                    .key(CollectorKeys.TILT, pitched.tiltDeg())
+                    .key(CollectorKeys.AZIMUTH, pitched.azimuthDeg())
+                    .key(CollectorKeys.SLOPE_LENGTH, pitched.slopeLengthM())
+                    .key(CollectorKeys.GAP, pitched.gapM() * 1000);
+        }
+    }
+
+    private static void absorber(TomlText out, Absorber absorber) {
+        out.section("[collectors.absorber]")
+                .key(AbsorberKeys.ABSORPTANCE, absorber.absorptance())
+                .key(AbsorberKeys.EMITTANCE, absorber.emittance())
+                .key(AbsorberKeys.ROUGHNESS, absorber.roughnessFactor());
+        if (absorber.plateToFluid() instanceof PlateToFluid.Conductance conductance) {
+            out.key(AbsorberKeys.CONDUCTANCE, conductance.wm2K());
+        } else if (absorber.plateToFluid() instanceof PlateToFluid.TubeSheet tubes) {
+            out.key(AbsorberKeys.TUBE_PITCH, tubes.tubePitchM() * 1000)
+                    .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM() * 1000)
+                    .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM() * 1000)
+                    .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM() * 1000)
+                    .key(AbsorberKeys.CONDUCTIVITY, tubes.conductivityWmK())
+                    .key(AbsorberKeys.INNER_FILM, tubes.innerFilmWm2K());
+        }
+    }
+
+    private static void certificate(TomlText out, CertificateCurve curve) {
+        out.section("[collectors.certificate]")
+                .key(CertificateKeys.FORM, CertificateKeys.Form.ISO_9806_2017)
+                .key(CertificateKeys.ETA0, curve.eta0())
+                .key(CertificateKeys.A1, curve.a1())
+                .key(CertificateKeys.A2, curve.a2())
+                .key(CertificateKeys.A3, curve.a3())
+                .key(CertificateKeys.A4, curve.a4())
+                .key(CertificateKeys.A6, curve.a6())
+                .key(CertificateKeys.A7, curve.a7())
+                .key(CertificateKeys.A8, curve.a8())
+                .key(CertificateKeys.DIFFUSE_MODIFIER, curve.diffuseModifier())
+                .key(
+                        CertificateKeys.TEST_BACK,
+                        curve.test().backOpen() ? CertificateKeys.TestBack.OPEN : CertificateKeys.TestBack.CLOSED)
+                .key(CertificateKeys.TEST_LENGTH, curve.test().lengthM())
+                .key(CertificateKeys.TEST_WIND_LOWEST, curve.test().lowestWindMs())
+                .key(CertificateKeys.TEST_WIND_HIGHEST, curve.test().highestWindMs());
+    }
+}

@@ -1,0 +1,29 @@
+package dev.warmlane.scenario;
+
+import java.nio.file.Path;
+
+/**
+ * One thing found in a scenario file, in one line.
+ *
+ * @param file the file
+ * @param line its line, 1 the first
+ * @param section the section, such as {@code pool}, or empty where the finding is not about one
+ * @param key the key in the section, or empty where the finding is about the section
+ * @param message what was found and what is allowed
+ */
+public record Finding(Path file, int line, String section, String key, String message) {
+
+    /** The finding as a person reads it: {@code job.toml:12: [pool] depth: found "20 m", allowed 0.2 to 10 m}. */
+    @Override
+    public String toString() {
+        StringBuilder text =
+                new StringBuilder().append(file).append(':').append(line).append(": ");
+        if (!section.isEmpty()) {
+            text.append('[').append(section).append("] ");
+        }
+        if (!key.isEmpty()) {
+            text.append(key).append(": ");
+        }
+        return text.append(message).toString();
+    }
+}

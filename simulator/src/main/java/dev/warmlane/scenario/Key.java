@@ -1,0 +1,42 @@
+package dev.warmlane.scenario;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A key of a section.
+ *
+ * @param name its name in the file
+ * @param kind what its value may be
+ * @param meaning what it means, in one line
+ * @param otherwise what holds when it is not given, in words; empty where a usual value holds
+ * @param usual the value that holds when it is not given, or null where there is none
+ * @param why where the usual value comes from; empty for a plain convention that no report need mention
+ */
+record Key<T>(
+        String name,
+        Kind<T> kind,
+        String meaning,
+        String otherwise,
+        @Nullable T usual,
+        String why) {
+
+    /** A key that must be given. */
+    static <T> Key<T> required(String name, Kind<T> kind, String meaning) {
+        return new Key<>(name, kind, meaning, "required", null, "");
+    }
+
+    /** A key without a usual value: {@code otherwise} says in words when it must be given, or what holds without it. */
+    static <T> Key<T> optional(String name, Kind<T> kind, String meaning, String otherwise) {
+        return new Key<>(name, kind, meaning, otherwise, null, "");
+    }
+
+    /** A key whose usual value is an assumption, which the report will name. */
+    static <T> Key<T> assumed(String name, Kind<T> kind, String meaning, T usual, String why) {
+        return new Key<>(name, kind, meaning, "", usual, why);
+    }
+
+    /** A key whose usual value is a convention of the file, nothing assumed about the job. */
+    static <T> Key<T> convention(String name, Kind<T> kind, String meaning, T usual) {
+        return new Key<>(name, kind, meaning, "", usual, "");
+    }
+}

@@ -1,0 +1,59 @@
+package dev.warmlane.scenario;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Gathers what is found while one file is read. */
+final class Notes {
+
+    private final Path file;
+    private final List<Finding> errors = new ArrayList<>();
+    private final List<Finding> warnings = new ArrayList<>();
+    private final List<Assumption> assumed = new ArrayList<>();
+
+    Notes(Path file) {
+        this.file = file;
+    }
+
+    /** Something that makes the file unusable. */
+    void error(int line, String section, String key, String message) {
+        errors.add(new Finding(file, line, section, key, message));
+    }
+
+    /** Something allowed that is hardly meant. */
+    void warning(int line, String section, String key, String message) {
+        warnings.add(new Finding(file, line, section, key, message));
+    }
+
+    /** A value that the file leaves open. */
+    void assumed(String section, String key, String value, String why) {
+        assumed.add(new Assumption(section, key, value, why));
+    }
+
+    /** What is allowed but hardly meant, in the order of the file. */
+    List<Finding> warnings() {
+        return inOrder(warnings);
+    }
+
+    /** Everything assumed so far, in the order of reading. */
+    List<Assumption> assumed() {
+        return List.copyOf(assumed);
+    }
+
+    /**
+     * Ends the reading if anything was wrong.
+     *
+     * @throws ScenarioException with everything that was wrong, in the order of the file
+     */
+    void throwIfAny() {
+        if (!errors.isEmpty()) {
+            throw new ScenarioException(inOrder(errors));
+        }
+    }
+
+    private static List<Finding> inOrder(List<Finding> findings) {
+        return findings.stream().sorted(Comparator.comparingInt(Finding::line)).toList();
+    }
+}

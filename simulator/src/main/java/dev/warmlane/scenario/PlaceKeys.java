@@ -1,0 +1,98 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Terrain;
+import dev.warmlane.units.Dimension;
+
+/** Keys of the sections site, roof and report. */
+final class PlaceKeys {
+
+    static final Key<String> NAME =
+            Key.optional("name", WordKinds.text(), "what the job is called", "the name of the scenario file");
+    static final Key<String> WEATHER = Key.required(
+            "weather", WordKinds.text(), "weather file of a typical year, seen from the folder of the scenario file");
+    static final Key<Terrain> TERRAIN = Key.assumed(
+            "terrain",
+            WordKinds.choice(Terrain.class),
+            "the ground that the wind crosses before it arrives at the roof",
+            Terrain.SUBURBAN,
+            "most pools stand among houses and trees");
+
+    static final SectionSchema SITE = SectionSchema.needed("site", "the place", NAME, WEATHER, TERRAIN);
+
+    private static final Roof USUAL = Roof.builder(20, 10, 4).build();
+
+    static final Key<Double> LENGTH =
+            Key.required("length", Kinds.quantity(Dimension.LENGTH, "m", 1, 500), "longer side of the roof");
+    static final Key<Double> WIDTH =
+            Key.required("width", Kinds.quantity(Dimension.LENGTH, "m", 1, 500), "shorter side of the roof");
+    static final Key<Double> HEIGHT = Key.required(
+            "height", Kinds.quantity(Dimension.LENGTH, "m", 2, 200), "height of the roof above the ground");
+    static final Key<Double> ALBEDO = Key.assumed(
+            "albedo",
+            Kinds.share(0, 0.95),
+            "share of short-wave that the bare roof reflects; a white membrane about 0.6",
+            USUAL.albedo(),
+            "aged dark roofing");
+    static final Key<Double> EMITTANCE = Key.assumed(
+            "emittance",
+            Kinds.share(0.1, 1),
+            "long-wave emittance of the bare roof",
+            USUAL.emittance(),
+            "roofing other than bare metal");
+    static final Key<Double> U_VALUE = Key.assumed(
+            "u_value",
+            Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 0, 10),
+            "heat transmission from the roof's surface to the room below; insulated 0.25, bare deck 2",
+            USUAL.uValueWm2K(),
+            "between an insulated roof and a bare deck");
+    static final Key<Double> ROOM_TEMPERATURE = Key.assumed(
+            "room_temperature",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", -20, 50),
+            "temperature of the room below",
+            USUAL.roomTemperatureC(),
+            "a room for people");
+    static final Key<Double> ROUGHNESS = Key.assumed(
+            "roughness",
+            Kinds.factor(1, 2.2),
+            "roughness factor of the bare roof for forced convection, very smooth 1 to very rough",
+            USUAL.roughnessFactor(),
+            "medium smooth membrane, ASHRAE after Walton, from memory");
+    static final Key<Double> WIND_SPEED_RATIO = Key.assumed(
+            "wind_speed_ratio",
+            Kinds.factor(0, 2),
+            "wind speed along the roof over the undisturbed speed at its height; parapets and neighbours lower it",
+            USUAL.windSpeedRatio(),
+            "published roof-level ratios are not consistent enough for another value");
+    static final Key<Double> USABLE_SHARE = Key.assumed(
+            "usable_share",
+            Kinds.share(0.01, 1),
+            "share of the roof's area that collectors may cover",
+            USUAL.usableShare(),
+            "common practice, no source");
+
+    static final SectionSchema ROOF = SectionSchema.needed(
+            "roof",
+            "the flat roof that collectors lie or stand on, or the building that carries a pitched one",
+            LENGTH,
+            WIDTH,
+            HEIGHT,
+            ALBEDO,
+            EMITTANCE,
+            U_VALUE,
+            ROOM_TEMPERATURE,
+            ROUGHNESS,
+            WIND_SPEED_RATIO,
+            USABLE_SHARE);
+
+    static final Key<String> TITLE = Key.optional("title", WordKinds.text(), "title of the report", "the job's name");
+    static final Key<ReportSettings.Units> UNITS = Key.convention(
+            "units",
+            WordKinds.choice(ReportSettings.Units.class),
+            "units of the report; those in this file may be of either kind whatever is chosen here",
+            ReportSettings.Units.METRIC);
+
+    static final SectionSchema REPORT = SectionSchema.optional("report", "how the report is wanted", TITLE, UNITS);
+
+    private PlaceKeys() {}
+}

@@ -1,0 +1,58 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.site.Roof;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the roof, the weather file and the report's settings. */
+final class PlaceReader {
+
+    private PlaceReader() {}
+
+    static @Nullable Roof roof(Section s) {
+        double length = s.get(PlaceKeys.LENGTH);
+        double width = s.get(PlaceKeys.WIDTH);
+        Roof.Builder roof = Roof.builder(length, width, s.get(PlaceKeys.HEIGHT))
+                .albedo(s.get(PlaceKeys.ALBEDO))
+                .emittance(s.get(PlaceKeys.EMITTANCE))
+                .uValueWm2K(s.get(PlaceKeys.U_VALUE))
+                .roomTemperatureC(s.get(PlaceKeys.ROOM_TEMPERATURE))
+                .roughnessFactor(s.get(PlaceKeys.ROUGHNESS))
+                .windSpeedRatio(s.get(PlaceKeys.WIND_SPEED_RATIO))
+                .usableShare(s.get(PlaceKeys.USABLE_SHARE));
+        if (s.sound(PlaceKeys.LENGTH) && s.sound(PlaceKeys.WIDTH) && width > length) {
+            s.warning(PlaceKeys.WIDTH, "is more than the length; the longer side is the length");
+        }
+        return s.build(roof::build);
+    }
+
+    /** The weather file, which must be there; it is not opened. */
+    static Path weather(Section s, Path scenarioFile) {
+        String given = s.get(PlaceKeys.WEATHER);
+        try {
+            Path weather = scenarioFile.resolveSibling(given).normalize();
+            if (!given.isEmpty() && !Files.isRegularFile(weather)) {
+                s.error(PlaceKeys.WEATHER, "no such file: " + given + ", seen from the folder of the scenario file");
+            }
+            return weather;
+        } catch (InvalidPathException e) {
+            s.error(PlaceKeys.WEATHER, "is no file name on this machine: " + given);
+            return scenarioFile;
+        }
+    }
+
+    /** What the job is called. */
+    static String name(Section s, Path scenarioFile) {
+        if (s.has(PlaceKeys.NAME)) {
+            return s.get(PlaceKeys.NAME);
+        }
+        return String.valueOf(scenarioFile.getFileName()).replaceFirst("\\.toml$", "");
+    }
+
+    static ReportSettings report(Section s, String name) {
+        String title = s.has(PlaceKeys.TITLE) ? s.get(PlaceKeys.TITLE) : name;
+        return new ReportSettings(title, s.get(PlaceKeys.UNITS));
+    }
+}

@@ -1,0 +1,202 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.plant.Control;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.units.Dimension;
+import java.time.MonthDay;
+
+/** Keys of the sections pipes, heater, prices, control, season and schedule. */
+final class PlantKeys {
+
+    private static final String ALL_DAY = "at any hour";
+    private static final String OWN_FUEL = "required for fuel = \"own\", not allowed otherwise";
+
+    static final Key<Double> HEAT_LOSS = Key.assumed(
+            "heat_loss",
+            Kinds.quantity(Dimension.CONDUCTANCE, "W/K", 0, 5000),
+            "heat loss of supply and return pipe to the air while running",
+            0.0,
+            "not counted; about 1 % of heat on a large job, 4 % on a small one");
+    static final Key<Double> PUMP_POWER = Key.assumed(
+            "pump_power",
+            Kinds.quantity(Dimension.POWER, "W", 0, 100_000),
+            "electrical power that the collectors need on top of what the pool's filter needs",
+            0.0,
+            "the filter pump does it");
+    static final SectionSchema PIPES =
+            SectionSchema.optional("pipes", "pipes and pump of the collectors", HEAT_LOSS, PUMP_POWER);
+
+    static final Key<FuelName> FUEL = Key.required("fuel", WordKinds.choice(FuelName.class), "what the heater burns");
+    static final Key<String> FUEL_NAME =
+            Key.optional("fuel_name", WordKinds.text(), "what your own fuel is called", OWN_FUEL);
+    static final Key<FuelHeatKind.FuelHeat> FUEL_HEAT =
+            Key.optional("fuel_heat", new FuelHeatKind(), "higher heating value of your own fuel", OWN_FUEL);
+    static final Key<Double> FUEL_CO2 = Key.optional(
+            "fuel_co2",
+            Kinds.quantity(Dimension.MASS_PER_ENERGY, "kg/GJ", 0, 150),
+            "carbon dioxide of your own fuel on the higher heating value",
+            OWN_FUEL);
+    static final Key<Double> EFFICIENCY = Key.assumed(
+            "efficiency",
+            Kinds.share(0.3, 1),
+            "heat to the water over the higher heating value burned",
+            0.82,
+            "United States minimum of 2013");
+    static final Key<Double> CAPACITY = Key.required(
+            "capacity", Kinds.quantity(Dimension.POWER, "kW", 1, 20_000), "heat to the water at full load");
+    static final Key<Double> SET_POINT = Key.required(
+            "set_point",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            "pool temperature that the heater keeps in the open season");
+    static final SectionSchema HEATER = SectionSchema.optional(
+            "heater",
+            "the gas heater; a pool without this section has none",
+            FUEL,
+            FUEL_NAME,
+            FUEL_HEAT,
+            FUEL_CO2,
+            EFFICIENCY,
+            CAPACITY,
+            SET_POINT);
+
+    static final Key<String> CURRENCY =
+            Key.required("currency", WordKinds.text(), "how money is written after a number, such as \"EUR\"");
+    static final Key<Double> GAS_PRICE = Key.required(
+            "gas",
+            Kinds.quantity(Dimension.PRICE_PER_ENERGY, "per kWh", 0, 10),
+            "price of gas on its higher heating value");
+    static final Key<Double> ELECTRICITY_PRICE = Key.required(
+            "electricity", Kinds.quantity(Dimension.PRICE_PER_ENERGY, "per kWh", 0, 10), "price of electricity");
+    static final Key<Double> COLLECTOR_PRICE = Key.convention(
+            "collectors",
+            Kinds.quantity(Dimension.PRICE_PER_AREA, "per m2", 0, 10_000),
+            "cost of the installed collectors; 0 where it is not known",
+            0.0);
+    static final SectionSchema PRICES = SectionSchema.optional(
+            "prices",
+            "what energy and collectors cost; without this section nothing is said of money",
+            CURRENCY,
+            GAS_PRICE,
+            ELECTRICITY_PRICE,
+            COLLECTOR_PRICE);
+
+    static final Key<Double> ON_DIFFERENCE = Key.assumed(
+            "on_difference",
+            Kinds.quantity(Dimension.TEMPERATURE_DIFFERENCE, "K", 0.5, 20),
+            "the pump starts when the dry plate would be this much warmer than the pool",
+            Control.USUAL_ON_K,
+            "a pair with off_difference that does not hunt");
+    static final Key<Double> OFF_DIFFERENCE = Key.assumed(
+            "off_difference",
+            Kinds.quantity(Dimension.TEMPERATURE_DIFFERENCE, "K", 0.02, 5),
+            "the pump stops when the water warms by less than this, about a tenth of on_difference",
+            Control.USUAL_OFF_K,
+            "a pair with on_difference that does not hunt");
+    static final Key<Double> LIMIT = Key.assumed(
+            "limit",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            "pool temperature at which the collectors stop giving heat",
+            30.0,
+            "the usual upper end of comfort, common practice, no source");
+    static final Key<WordKinds.Span> PUMPING = Key.assumed(
+            "pumping",
+            WordKinds.hours(),
+            "hours in which the circuit may run every day; assumed only where no [[schedule]] is for it",
+            new WordKinds.Span(0, 24),
+            ALL_DAY);
+    static final SectionSchema CONTROL = SectionSchema.optional(
+            "control", "control of the collector circuits", ON_DIFFERENCE, OFF_DIFFERENCE, LIMIT, PUMPING);
+
+    static final Key<MonthDay> FIRST_DAY = Key.assumed(
+            "first_day",
+            WordKinds.date(),
+            "first day of the season",
+            MonthDay.of(1, 1),
+            "open all year; give both days or neither");
+    static final Key<MonthDay> LAST_DAY = Key.assumed(
+            "last_day",
+            WordKinds.date(),
+            "last day of the season, itself included; before first_day the season runs over New Year",
+            MonthDay.of(12, 31),
+            "open all year; give both days or neither");
+    static final Key<WordKinds.Span> OPEN = Key.assumed(
+            "open",
+            WordKinds.hours(),
+            "hours in which people may swim every day; assumed only where no [[schedule]] is for it",
+            new WordKinds.Span(0, 24),
+            ALL_DAY);
+    static final Key<Double> START_TEMPERATURE = Key.optional(
+            "start_temperature",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 0.5, 40),
+            "temperature of the water on the first morning",
+            "from days_standing; not with days_standing");
+    static final Key<Integer> DAYS_STANDING = Key.assumed(
+            "days_standing",
+            Kinds.count(1, 365),
+            "days that the filled pool stands before opening and takes its temperature by itself",
+            StartWater.StandingFilled.USUAL.days(),
+            "long enough to forget what it was filled at, common practice, no source");
+    static final Key<Double> COMFORT = Key.assumed(
+            "comfort",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            "temperature from which people find the pool warm enough",
+            26.0,
+            "within 25 to 28 degC of competition pools");
+    static final Key<Double> COMFORT_MAXIMUM = Key.assumed(
+            "comfort_maximum",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            "temperature above which people find the pool too warm, at least comfort",
+            30.0,
+            "common practice, no source");
+    static final SectionSchema SEASON = SectionSchema.optional(
+            "season",
+            "when the pool is open, how warm it starts and how warm it should be",
+            FIRST_DAY,
+            LAST_DAY,
+            OPEN,
+            START_TEMPERATURE,
+            DAYS_STANDING,
+            COMFORT,
+            COMFORT_MAXIMUM);
+
+    static final Key<What> WHAT = Key.required("what", WordKinds.choice(What.class), "what the rule is for");
+    static final Key<WordKinds.Span> MONTHS = Key.convention(
+            "months", WordKinds.months(), "months of the rule, over New Year as \"11-3\"", new WordKinds.Span(1, 12));
+    static final Key<WordKinds.Span> HOURS = Key.convention(
+            "hours", WordKinds.hours(), "hours of the rule, over midnight as \"20-8\"", new WordKinds.Span(0, 24));
+    static final Key<Double> SHARE = Key.convention(
+            "share",
+            Kinds.share(0, 1),
+            "how far the cover is drawn, how full the pool is; for open and pumping 1 yes or 0 no",
+            1.0);
+    static final SectionSchema SCHEDULE = SectionSchema.repeated(
+            "schedule",
+            "a rule by month and hour; 0 where no rule fits, else the last that fits counts, after cover.drawn,"
+                    + " season.open or control.pumping",
+            WHAT,
+            MONTHS,
+            HOURS,
+            SHARE);
+
+    private PlantKeys() {}
+
+    /** Fuels with values of their own, or one that the file describes. */
+    enum FuelName {
+        NATURAL_GAS,
+        PROPANE,
+        OWN
+    }
+
+    /** What a rule of a schedule is for. */
+    enum What {
+        COVER,
+        BATHERS,
+        OPEN,
+        PUMPING;
+
+        /** Whether shares between 0 and 1 make sense. */
+        boolean gradual() {
+            return this == COVER || this == BATHERS;
+        }
+    }
+}

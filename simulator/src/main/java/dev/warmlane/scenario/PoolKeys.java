@@ -1,0 +1,223 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.units.Dimension;
+
+/** Keys of the sections pool, water and cover. */
+final class PoolKeys {
+
+    private static final Kind<Double> LENGTH_KIND = Kinds.quantity(Dimension.LENGTH, "m", 0.5, 500);
+    private static final String INDOOR_ONLY = "required indoors, not allowed outdoors";
+
+    static final Key<Double> AREA = Key.optional(
+            "area",
+            Kinds.quantity(Dimension.AREA, "m2", 1, 20_000),
+            "water surface",
+            "required without length and width");
+    static final Key<Double> LENGTH =
+            Key.optional("length", LENGTH_KIND, "length of a rectangular water surface", "required without area");
+    static final Key<Double> WIDTH =
+            Key.optional("width", LENGTH_KIND, "width of a rectangular water surface", "required without area");
+    static final Key<Double> DEPTH =
+            Key.required("depth", Kinds.quantity(Dimension.LENGTH, "m", 0.2, 10), "mean depth of the water");
+    static final Key<Setting> SETTING =
+            Key.required("setting", WordKinds.choice(Setting.class), "under the sky or in a hall");
+    static final Key<Finish> FINISH = Key.assumed(
+            "finish",
+            WordKinds.choice(Finish.class),
+            "finish of the basin: solar absorptance 0.85 light, 0.90 dark",
+            Finish.LIGHT,
+            "absorptance 0.85, ISO/TR 12596 as cited by Kalogirou");
+    static final Key<Double> ABSORPTANCE = Key.optional(
+            "absorptance",
+            Kinds.share(0.3, 1),
+            "share of the sun on the surface that stays in the water; 0.05 less than its finish when heavily used",
+            "from finish; not with finish");
+    static final Key<Shelter> WIND_SHELTER = Key.assumed(
+            "wind_shelter",
+            WordKinds.choice(Shelter.class),
+            "shelter of the water from wind, outdoors: wind factor 0.15 sheltered, 0.30 suburban, 0.40 exposed",
+            Shelter.SUBURBAN,
+            "wind factor 0.30, ISO/TR 12596:1995, from memory; the largest uncertainty of an outdoor pool");
+    static final Key<Double> WIND_FACTOR = Key.optional(
+            "wind_factor",
+            Kinds.factor(0, 1.2),
+            "wind at 0.3 m above the water over the station's wind at 10 m, outdoors",
+            "from wind_shelter; not with wind_shelter");
+    static final Key<Double> SHADED_SHARE = Key.assumed(
+            "shaded_share",
+            Kinds.share(0, 1),
+            "share of the sun that buildings and trees keep from the water, outdoors",
+            0.0,
+            "nothing shades the pool");
+    static final Key<Double> SKY_SHARE = Key.assumed(
+            "sky_share",
+            Kinds.share(0, 1),
+            "share of the sky that the water sees, outdoors",
+            1.0,
+            "nothing hides the sky");
+    static final Key<Double> HALL_TEMPERATURE = Key.optional(
+            "hall_temperature",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 45),
+            "temperature of the hall, its air and its walls",
+            INDOOR_ONLY);
+    static final Key<Double> HALL_HUMIDITY =
+            Key.optional("hall_humidity", Kinds.share(0.2, 1), "relative humidity of the hall", INDOOR_ONLY);
+    static final Key<Double> AIR_SPEED = Key.assumed(
+            "air_speed",
+            Kinds.quantity(Dimension.SPEED, "m/s", 0, 0.5),
+            "air speed at the water, indoors; 0.05 to 0.1 m/s is usual",
+            0.075,
+            "middle of the usual 0.05 to 0.1 m/s");
+    static final Key<Evaporation> EVAPORATION = Key.assumed(
+            "evaporation",
+            WordKinds.choice(Evaporation.class),
+            "correlation for evaporation",
+            Evaporation.SMITH_LOF_JONES,
+            "Smith, Löf and Jones 1994, measured on an outdoor pool");
+    static final Key<Double> WATER_EMITTANCE = Key.assumed(
+            "water_emittance",
+            Kinds.share(0.8, 1),
+            "long-wave emittance of water",
+            Pool.WATER_EMITTANCE,
+            "usual value for water");
+    static final Key<Double> GROUND_CONDUCTANCE = Key.optional(
+            "ground_conductance",
+            Kinds.quantity(Dimension.CONDUCTANCE, "W/K", 0, 50_000),
+            "conductance from the water through floor and walls to the ground",
+            "from area and depth, assumed by ISO 13370");
+    static final Key<Double> BATHERS = Key.assumed(
+            "bathers",
+            Kinds.factor(0, 10_000),
+            "people in the water at once when the pool is full",
+            0.0,
+            "nobody counted");
+    static final Key<Double> BATHER_HEAT = Key.assumed(
+            "bather_heat",
+            Kinds.quantity(Dimension.POWER, "W", 0, 1500),
+            "heat that each gives to the water while swimming",
+            Bathers.USUAL_HEAT_W,
+            "from metabolic tables, low certainty");
+    static final Key<Double> BATHER_EVAPORATION = Key.optional(
+            "bather_evaporation",
+            Kinds.factor(0.5, 3),
+            "factor on the evaporation correlation when the pool is full",
+            "assumed with bathers: 1.48, for ashrae-carrier 1");
+    static final Key<Double> MAKE_UP = Key.assumed(
+            "make_up",
+            Kinds.quantity(Dimension.VOLUME_FLOW, "L/day", 0, 2_000_000),
+            "water replaced in the open season beyond what evaporates: backwash, splashing",
+            0.0,
+            "no more than evaporates");
+
+    static final SectionSchema POOL = SectionSchema.needed(
+            "pool",
+            "the basin, the people in it and the water it loses",
+            AREA,
+            LENGTH,
+            WIDTH,
+            DEPTH,
+            SETTING,
+            FINISH,
+            ABSORPTANCE,
+            WIND_SHELTER,
+            WIND_FACTOR,
+            SHADED_SHARE,
+            SKY_SHARE,
+            HALL_TEMPERATURE,
+            HALL_HUMIDITY,
+            AIR_SPEED,
+            EVAPORATION,
+            WATER_EMITTANCE,
+            GROUND_CONDUCTANCE,
+            BATHERS,
+            BATHER_HEAT,
+            BATHER_EVAPORATION,
+            MAKE_UP);
+
+    static final Key<MainsWater> MAINS = Key.assumed(
+            "mains",
+            new MainsKind(),
+            "temperature of the water from the mains",
+            new MainsWater.FromAir(),
+            "rule of Burch and Christensen 2007 from the year's air temperature");
+
+    static final SectionSchema WATER = SectionSchema.optional("water", "the water from the mains", MAINS);
+
+    private static final String FROM_KIND = "assumed from kind; required without kind";
+
+    static final Key<CoverKind> COVER_KIND = Key.optional(
+            "kind", WordKinds.choice(CoverKind.class), "a usual kind of cover", "required without the numbers below");
+    static final Key<String> COVER_NAME =
+            Key.optional("name", WordKinds.text(), "what the cover is called", "the name of its kind, or \"cover\"");
+    static final Key<Double> EVAPORATION_CUT =
+            Key.optional("evaporation_cut", Kinds.share(0, 1), "share of evaporation it stops while on", FROM_KIND);
+    static final Key<Double> RESISTANCE = Key.optional(
+            "resistance",
+            Kinds.quantity(Dimension.THERMAL_RESISTANCE, "m2K/W", 0, 2),
+            "thermal resistance of the cover",
+            FROM_KIND);
+    static final Key<Double> SOLAR_LOSS = Key.optional(
+            "solar_loss", Kinds.share(0, 1), "share of the sun it keeps from the water while on", FROM_KIND);
+    static final Key<WordKinds.Span> DRAWN = Key.assumed(
+            "drawn",
+            WordKinds.hours(),
+            "hours in which it lies on the water every day; assumed only where no [[schedule]] is for it",
+            new WordKinds.Span(20, 8),
+            "by night, common practice, no source");
+
+    static final SectionSchema COVER = SectionSchema.optional(
+            "cover",
+            "the pool's cover; a pool without this section has none",
+            COVER_KIND,
+            COVER_NAME,
+            EVAPORATION_CUT,
+            RESISTANCE,
+            SOLAR_LOSS,
+            DRAWN);
+
+    private PoolKeys() {}
+
+    /** Where a pool is. */
+    enum Setting {
+        OUTDOOR,
+        INDOOR
+    }
+
+    /** The finish of a basin. */
+    enum Finish {
+        LIGHT(Pool.LIGHT_FINISH),
+        DARK(Pool.DARK_FINISH);
+
+        final double absorptance;
+
+        Finish(double absorptance) {
+            this.absorptance = absorptance;
+        }
+    }
+
+    /** How much wind reaches the water. */
+    enum Shelter {
+        SHELTERED(PoolSetting.Outdoor.SHELTERED),
+        SUBURBAN(PoolSetting.Outdoor.SUBURBAN),
+        EXPOSED(PoolSetting.Outdoor.EXPOSED);
+
+        final double windFactor;
+
+        Shelter(double windFactor) {
+            this.windFactor = windFactor;
+        }
+    }
+
+    /** Usual covers. */
+    enum CoverKind {
+        BUBBLE,
+        FOAM,
+        SOLID_TRACK,
+        LIQUID_FILM
+    }
+}

@@ -1,0 +1,176 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.GroundLoss;
+import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.MakeUp;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.scenario.PlantKeys.What;
+import dev.warmlane.scenario.PoolKeys.CoverKind;
+import dev.warmlane.scenario.PoolKeys.Setting;
+import dev.warmlane.site.Schedule;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the basin, its bathers, its make-up water and its cover. */
+final class PoolReader {
+
+    /** Middle of 1.26 to 1.7 times the quiet rate, Smith 1998. */
+    private static final double OCCUPIED_OUTDOORS = 1.48;
+
+    private PoolReader() {}
+
+    static @Nullable Pool pool(Section s) {
+        double area = area(s);
+        double depth = s.get(PoolKeys.DEPTH);
+        PoolSetting setting = setting(s);
+        double absorptance = absorptance(s, setting instanceof PoolSetting.Indoor);
+        double emittance = s.get(PoolKeys.WATER_EMITTANCE);
+        Evaporation evaporation = s.get(PoolKeys.EVAPORATION);
+        double ground = ground(s, area, depth);
+        return s.build(() -> new Pool(area, depth, known(setting), absorptance, emittance, evaporation, ground));
+    }
+
+    /** Only ever asked for where no finding was made, and then there is a setting. */
+    private static PoolSetting known(@Nullable PoolSetting setting) {
+        return Objects.requireNonNull(setting);
+    }
+
+    private static double area(Section s) {
+        if (s.has(PoolKeys.AREA)) {
+            s.refuse("not allowed with area; give area or length and width", PoolKeys.LENGTH, PoolKeys.WIDTH);
+            return s.get(PoolKeys.AREA);
+        }
+        if (s.has(PoolKeys.LENGTH) || s.has(PoolKeys.WIDTH)) {
+            return s.get(PoolKeys.LENGTH) * s.get(PoolKeys.WIDTH);
+        }
+        return s.get(PoolKeys.AREA);
+    }
+
+    private static @Nullable PoolSetting setting(Section s) {
+        Setting setting = s.get(PoolKeys.SETTING);
+        if (!s.sound(PoolKeys.SETTING) || !s.has(PoolKeys.SETTING)) {
+            return null;
+        }
+        return setting == Setting.OUTDOOR ? outdoor(s) : indoor(s);
+    }
+
+    private static @Nullable PoolSetting outdoor(Section s) {
+        s.refuse(
+                "allowed with setting = \"indoor\" only",
+                PoolKeys.HALL_TEMPERATURE,
+                PoolKeys.HALL_HUMIDITY,
+                PoolKeys.AIR_SPEED);
+        double wind;
+        if (s.has(PoolKeys.WIND_FACTOR)) {
+            s.refuse("not allowed with wind_factor; give one of them", PoolKeys.WIND_SHELTER);
+            wind = s.get(PoolKeys.WIND_FACTOR);
+        } else {
+            wind = s.get(PoolKeys.WIND_SHELTER).windFactor;
+        }
+        double shaded = s.get(PoolKeys.SHADED_SHARE);
+        double sky = s.get(PoolKeys.SKY_SHARE);
+        return s.build(() -> new PoolSetting.Outdoor(wind, shaded, sky));
+    }
+
+    private static @Nullable PoolSetting indoor(Section s) {
+        s.refuse(
+                "allowed with setting = \"outdoor\" only",
+                PoolKeys.WIND_SHELTER,
+                PoolKeys.WIND_FACTOR,
+                PoolKeys.SHADED_SHARE,
+                PoolKeys.SKY_SHARE);
+        double temperature = s.get(PoolKeys.HALL_TEMPERATURE);
+        double humidity = s.get(PoolKeys.HALL_HUMIDITY);
+        double speed = s.get(PoolKeys.AIR_SPEED);
+        return s.build(() -> new PoolSetting.Indoor(temperature, humidity, speed));
+    }
+
+    /** Indoors no sun reaches the water, so nothing is said of an absorptance that was not given. */
+    private static double absorptance(Section s, boolean indoor) {
+        if (s.has(PoolKeys.ABSORPTANCE)) {
+            s.refuse("not allowed with absorptance; give one of them", PoolKeys.FINISH);
+            return s.get(PoolKeys.ABSORPTANCE);
+        }
+        if (indoor && !s.has(PoolKeys.FINISH)) {
+            return Pool.LIGHT_FINISH;
+        }
+        return s.get(PoolKeys.FINISH).absorptance;
+    }
+
+    private static double ground(Section s, double area, double depth) {
+        if (s.hasFailed()) {
+            return 0;
+        }
+        return s.get(
+                PoolKeys.GROUND_CONDUCTANCE,
+                GroundLoss.conductanceWK(area, depth),
+                "from area and depth, form for heated basements of ISO 13370, from memory");
+    }
+
+    static Bathers bathers(Section s, Schedules schedules) {
+        double whenFull = s.get(PoolKeys.BATHERS);
+        if (!s.has(PoolKeys.BATHERS)) {
+            String why = "nobody to count; give [pool] bathers";
+            s.refuse(why, PoolKeys.BATHER_HEAT, PoolKeys.BATHER_EVAPORATION);
+            schedules.refuse(What.BATHERS, why);
+            return Bathers.NONE;
+        }
+        boolean described =
+                schedules.has(What.BATHERS) || s.has(PoolKeys.BATHER_HEAT) || s.has(PoolKeys.BATHER_EVAPORATION);
+        if (whenFull == 0 && !described) {
+            return Bathers.NONE;
+        }
+        if (!schedules.has(What.BATHERS)) {
+            s.error(
+                    PoolKeys.BATHERS,
+                    "when they are in the water is missing; give a [[schedule]] with what = \"bathers\"");
+        }
+        double heat = s.get(PoolKeys.BATHER_HEAT);
+        boolean carrier = s.get(PoolKeys.EVAPORATION) == Evaporation.ASHRAE_CARRIER;
+        double factor = s.get(
+                PoolKeys.BATHER_EVAPORATION,
+                carrier ? 1.0 : OCCUPIED_OUTDOORS,
+                carrier ? "activity factor of a public pool" : "middle of 1.26 to 1.7 by use, Smith 1998");
+        Schedule presence = schedules.of(What.BATHERS);
+        Bathers bathers = s.build(() -> new Bathers(whenFull, heat, factor, presence));
+        return bathers == null ? Bathers.NONE : bathers;
+    }
+
+    static @Nullable MakeUp makeUp(Section pool, Section water) {
+        double litres = pool.get(PoolKeys.MAKE_UP);
+        MainsWater mains = water.get(PoolKeys.MAINS);
+        return water.build(() -> new MakeUp(litres, mains));
+    }
+
+    static @Nullable Cover cover(Section s, Schedules schedules) {
+        if (!s.present()) {
+            schedules.refuse(What.COVER, "there is no cover to draw; give a section [cover]");
+            return null;
+        }
+        Schedule drawn = schedules.of(What.COVER, s, PoolKeys.DRAWN);
+        Cover usual = s.has(PoolKeys.COVER_KIND) ? usual(s.get(PoolKeys.COVER_KIND), drawn) : null;
+        String name = s.has(PoolKeys.COVER_NAME) ? s.get(PoolKeys.COVER_NAME) : usual == null ? "cover" : usual.name();
+        double cut = number(s, PoolKeys.EVAPORATION_CUT, usual == null ? null : usual.evaporationCut(), "trade press");
+        double resistance = number(
+                s, PoolKeys.RESISTANCE, usual == null ? null : usual.resistanceM2KW(), "common practice, no source");
+        double loss = number(s, PoolKeys.SOLAR_LOSS, usual == null ? null : usual.solarLoss(), "trade press");
+        return s.build(() -> new Cover(name, cut, resistance, loss, drawn));
+    }
+
+    private static double number(Section s, Key<Double> key, @Nullable Double usual, String source) {
+        return usual == null ? s.get(key) : s.get(key, usual, "usual for this kind of cover, " + source);
+    }
+
+    private static Cover usual(CoverKind kind, Schedule drawn) {
+        return switch (kind) {
+            case BUBBLE -> Cover.bubble(drawn);
+            case FOAM -> Cover.foam(drawn);
+            case SOLID_TRACK -> Cover.solidTrack(drawn);
+            case LIQUID_FILM -> Cover.liquidFilm(drawn);
+        };
+    }
+}

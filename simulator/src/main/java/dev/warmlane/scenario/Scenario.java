@@ -1,0 +1,28 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.season.Installation;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * One job as its file describes it.
+ *
+ * @param installation what is built
+ * @param weatherFile the weather file, resolved against the folder of the scenario file
+ * @param report how the report is wanted
+ * @param assumed every value that the file leaves open
+ * @param warnings what is allowed but hardly meant
+ */
+public record Scenario(
+        Installation installation,
+        Path weatherFile,
+        ReportSettings report,
+        List<Assumption> assumed,
+        List<Finding> warnings) {
+
+    /** Keeps its own copies of the lists. */
+    public Scenario {
+        assumed = List.copyOf(assumed);
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -1,0 +1,93 @@
+package dev.warmlane.scenario;
+
+import static java.util.Objects.requireNonNull;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.plant.Control;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.plant.Pipes;
+import dev.warmlane.plant.Prices;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.MakeUp;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Terrain;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Puts a scenario together from the sections of its file, in the order of the schema. */
+final class ScenarioAssembly {
+
+    private ScenarioAssembly() {}
+
+    /** Reads every section before it gives up, so that everything wrong is found at once. */
+    static Scenario of(Document document, Notes notes, Path file) {
+        Schedules schedules = new Schedules(document.all(PlantKeys.SCHEDULE));
+
+        Section siteSection = document.one(PlaceKeys.SITE);
+        Path weather = PlaceReader.weather(siteSection, file);
+        String name = PlaceReader.name(siteSection, file);
+        Terrain terrain = siteSection.get(PlaceKeys.TERRAIN);
+
+        Section poolSection = document.one(PoolKeys.POOL);
+        Pool pool = PoolReader.pool(poolSection);
+        Bathers bathers = PoolReader.bathers(poolSection, schedules);
+        MakeUp makeUp = PoolReader.makeUp(poolSection, document.one(PoolKeys.WATER));
+        Cover cover = PoolReader.cover(document.one(PoolKeys.COVER), schedules);
+
+        Section roofSection = document.one(PlaceKeys.ROOF);
+        Roof roof = PlaceReader.roof(roofSection);
+        List<CollectorArray> arrays = arrays(document);
+
+        Pipes pipes = PlantReader.pipes(document.one(PlantKeys.PIPES));
+        Section heaterSection = document.one(PlantKeys.HEATER);
+        GasHeater heater = PlantReader.heater(heaterSection);
+        Prices prices = PlantReader.prices(document.one(PlantKeys.PRICES));
+        Section controlSection = document.one(PlantKeys.CONTROL);
+        Control control = PlantReader.control(controlSection, schedules);
+
+        Section seasonSection = document.one(PlantKeys.SEASON);
+        OpeningSeason season = PlantReader.season(seasonSection, schedules);
+        StartWater startWater = PlantReader.startWater(seasonSection);
+        double[] comfort = PlantReader.comfort(seasonSection);
+
+        ReportSettings report = PlaceReader.report(document.one(PlaceKeys.REPORT), name);
+        notes.throwIfAny();
+
+        Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
+                .terrain(terrain)
+                .cover(cover)
+                .bathers(bathers)
+                .makeUp(requireNonNull(makeUp))
+                .arrays(arrays)
+                .pipes(requireNonNull(pipes))
+                .heater(heater)
+                .prices(prices)
+                .control(requireNonNull(control))
+                .season(requireNonNull(season))
+                .startWater(requireNonNull(startWater))
+                .comfortC(comfort[0])
+                .comfortMaximumC(comfort[1])
+                .build();
+        CrossChecks.run(built, roofSection, controlSection, heaterSection, seasonSection);
+        return new Scenario(built, weather, report, notes.assumed(), notes.warnings());
+    }
+
+    private static List<CollectorArray> arrays(Document document) {
+        List<CollectorArray> arrays = new ArrayList<>();
+        List<Document.Group> groups = document.all(CollectorKeys.COLLECTORS);
+        for (int i = 0; i < groups.size(); i++) {
+            @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1);
+            if (array != null) {
+                arrays.add(array);
+            }
+        }
+        return arrays;
+    }
+}

@@ -1,0 +1,178 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.Prices;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.scenario.PlantKeys.FuelName;
+import dev.warmlane.scenario.PlantKeys.What;
+import dev.warmlane.scenario.WordKinds.Span;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Schedule;
+
+/**
+ * Writes an installation as the text of a scenario file that {@link ScenarioReader} reads back. Every value is written,
+ * so that nothing is left to be assumed; units are SI. A certificate is written in its 2017 form, a cover by its numbers.
+ */
+public final class ScenarioWriter {
+
+    private ScenarioWriter() {}
+
+    /**
+     * The text of a scenario file.
+     *
+     * @param installation what is built
+     * @param weatherFile the weather file, seen from the folder that the scenario file will be in
+     * @param report how the report is wanted
+     */
+    public static String write(Installation installation, String weatherFile, ReportSettings report) {
+        TomlText out = new TomlText();
+        out.section("[site]")
+                .key(PlaceKeys.NAME, installation.name())
+                .key(PlaceKeys.WEATHER, weatherFile)
+                .key(PlaceKeys.TERRAIN, installation.terrain());
+        pool(out, installation);
+        installation.cover().ifPresent(c -> cover(out, c));
+        roof(out, installation.roof());
+        for (CollectorArray array : installation.arrays()) {
+            CollectorWriter.write(out, array);
+        }
+        plant(out, installation);
+        season(out, installation);
+        schedules(out, installation);
+        out.section("[report]").key(PlaceKeys.TITLE, report.title()).key(PlaceKeys.UNITS, report.units());
+        return out.toString();
+    }
+
+    private static void pool(TomlText out, Installation installation) {
+        Pool pool = installation.pool();
+        out.section("[pool]").key(PoolKeys.AREA, pool.areaM2()).key(PoolKeys.DEPTH, pool.depthM());
+        if (pool.setting() instanceof PoolSetting.Outdoor outdoor) {
+            out.key(PoolKeys.SETTING, PoolKeys.Setting.OUTDOOR)
+                    .key(PoolKeys.WIND_FACTOR, outdoor.windFactor())
+                    .key(PoolKeys.SHADED_SHARE, outdoor.shadedShare())
+                    .key(PoolKeys.SKY_SHARE, outdoor.skyShare());
+        } else if (pool.setting() instanceof PoolSetting.Indoor indoor) {
+            out.key(PoolKeys.SETTING, PoolKeys.Setting.INDOOR)
+                    .key(PoolKeys.HALL_TEMPERATURE, indoor.hallTemperatureC())
+                    .key(PoolKeys.HALL_HUMIDITY, indoor.hallHumidity())
+                    .key(PoolKeys.AIR_SPEED, indoor.airSpeedMs());
+        }
+        out.key(PoolKeys.ABSORPTANCE, pool.solarAbsorptance())
+                .key(PoolKeys.EVAPORATION, pool.evaporation())
+                .key(PoolKeys.WATER_EMITTANCE, pool.waterEmittance())
+                .key(PoolKeys.GROUND_CONDUCTANCE, pool.groundConductanceWK());
+        Bathers bathers = installation.bathers();
+        out.key(PoolKeys.BATHERS, bathers.whenFull());
+        if (!bathers.equals(Bathers.NONE)) {
+            out.key(PoolKeys.BATHER_HEAT, bathers.heatEachW())
+                    .key(PoolKeys.BATHER_EVAPORATION, bathers.evaporationFactorWhenFull());
+        }
+        out.key(PoolKeys.MAKE_UP, installation.makeUp().litresPerDay());
+        out.section("[water]").key(PoolKeys.MAINS, installation.makeUp().mains());
+    }
+
+    private static void cover(TomlText out, Cover cover) {
+        out.section("[cover]")
+                .key(PoolKeys.COVER_NAME, cover.name())
+                .key(PoolKeys.EVAPORATION_CUT, cover.evaporationCut())
+                .key(PoolKeys.RESISTANCE, cover.resistanceM2KW())
+                .key(PoolKeys.SOLAR_LOSS, cover.solarLoss());
+    }
+
+    private static void roof(TomlText out, Roof roof) {
+        out.section("[roof]")
+                .key(PlaceKeys.LENGTH, roof.lengthM())
+                .key(PlaceKeys.WIDTH, roof.widthM())
+                .key(PlaceKeys.HEIGHT, roof.heightM())
+                .key(PlaceKeys.ALBEDO, roof.albedo())
+                .key(PlaceKeys.EMITTANCE, roof.emittance())
+                .key(PlaceKeys.U_VALUE, roof.uValueWm2K())
+                .key(PlaceKeys.ROOM_TEMPERATURE, roof.roomTemperatureC())
+                .key(PlaceKeys.ROUGHNESS, roof.roughnessFactor())
+                .key(PlaceKeys.WIND_SPEED_RATIO, roof.windSpeedRatio())
+                .key(PlaceKeys.USABLE_SHARE, roof.usableShare());
+    }
+
+    private static void plant(TomlText out, Installation installation) {
+        out.section("[pipes]")
+                .key(PlantKeys.HEAT_LOSS, installation.pipes().heatLossWK())
+                .key(PlantKeys.PUMP_POWER, installation.pipes().pumpPowerW());
+        installation.heater().ifPresent(h -> heater(out, h));
+        installation.prices().ifPresent(p -> prices(out, p));
+        out.section("[control]")
+                .key(PlantKeys.ON_DIFFERENCE, installation.control().onDifferenceK())
+                .key(PlantKeys.OFF_DIFFERENCE, installation.control().offDifferenceK())
+                .key(PlantKeys.LIMIT, installation.control().limitC());
+    }
+
+    private static void heater(TomlText out, GasHeater heater) {
+        out.section("[heater]");
+        Fuel fuel = heater.fuel();
+        if (fuel.equals(Fuel.NATURAL_GAS)) {
+            out.key(PlantKeys.FUEL, FuelName.NATURAL_GAS);
+        } else if (fuel.equals(Fuel.PROPANE)) {
+            out.key(PlantKeys.FUEL, FuelName.PROPANE);
+        } else {
+            out.key(PlantKeys.FUEL, FuelName.OWN)
+                    .key(PlantKeys.FUEL_NAME, fuel.name())
+                    .key(PlantKeys.FUEL_HEAT, new FuelHeatKind.FuelHeat(fuel.heatMjPerUnit(), fuel.unit()))
+                    .key(PlantKeys.FUEL_CO2, fuel.co2KgPerGj());
+        }
+        out.key(PlantKeys.EFFICIENCY, heater.efficiency())
+                .key(PlantKeys.CAPACITY, heater.capacityKw())
+                .key(PlantKeys.SET_POINT, heater.setPointC());
+    }
+
+    private static void prices(TomlText out, Prices prices) {
+        out.section("[prices]")
+                .key(PlantKeys.CURRENCY, prices.currency())
+                .key(PlantKeys.GAS_PRICE, prices.gasPerKwh())
+                .key(PlantKeys.ELECTRICITY_PRICE, prices.electricityPerKwh())
+                .key(PlantKeys.COLLECTOR_PRICE, prices.collectorPerM2());
+    }
+
+    private static void season(TomlText out, Installation installation) {
+        out.section("[season]")
+                .key(PlantKeys.FIRST_DAY, installation.season().first())
+                .key(PlantKeys.LAST_DAY, installation.season().last());
+        if (installation.startWater() instanceof StartWater.Given given) {
+            out.key(PlantKeys.START_TEMPERATURE, given.temperatureC());
+        } else if (installation.startWater() instanceof StartWater.StandingFilled standing) {
+            out.key(PlantKeys.DAYS_STANDING, standing.days());
+        }
+        out.key(PlantKeys.COMFORT, installation.comfortC())
+                .key(PlantKeys.COMFORT_MAXIMUM, installation.comfortMaximumC());
+    }
+
+    private static void schedules(TomlText out, Installation installation) {
+        installation.cover().ifPresent(c -> schedule(out, What.COVER, c.drawn()));
+        if (!installation.bathers().equals(Bathers.NONE)) {
+            schedule(out, What.BATHERS, installation.bathers().presence());
+        }
+        schedule(out, What.OPEN, installation.season().openHours());
+        schedule(out, What.PUMPING, installation.control().pumping());
+    }
+
+    /** A schedule is 0 in the file where no rule fits; any other value there becomes a first rule for every hour. */
+    private static void schedule(TomlText out, What what, Schedule schedule) {
+        if (schedule.otherwise() != 0 || schedule.rules().isEmpty()) {
+            rule(out, what, new Schedule.Rule(1, 12, 0, 24, schedule.otherwise()));
+        }
+        schedule.rules().forEach(rule -> rule(out, what, rule));
+    }
+
+    private static void rule(TomlText out, What what, Schedule.Rule rule) {
+        out.section("[[schedule]]")
+                .key(PlantKeys.WHAT, what)
+                .key(PlantKeys.MONTHS, new Span(rule.fromMonth(), rule.toMonth()))
+                .key(PlantKeys.HOURS, new Span(rule.fromHour(), rule.toHour()))
+                .key(PlantKeys.SHARE, rule.share());
+    }
+}

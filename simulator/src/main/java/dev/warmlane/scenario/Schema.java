@@ -1,0 +1,35 @@
+package dev.warmlane.scenario;
+
+import java.util.List;
+import java.util.Optional;
+
+/** All sections of a scenario file, in the order a person thinks. */
+final class Schema {
+
+    static final List<SectionSchema> SECTIONS = List.of(
+            PlaceKeys.SITE,
+            PoolKeys.POOL,
+            PoolKeys.WATER,
+            PoolKeys.COVER,
+            PlaceKeys.ROOF,
+            CollectorKeys.COLLECTORS,
+            PlantKeys.PIPES,
+            PlantKeys.HEATER,
+            PlantKeys.PRICES,
+            PlantKeys.CONTROL,
+            PlantKeys.SEASON,
+            PlantKeys.SCHEDULE,
+            PlaceKeys.REPORT);
+
+    private Schema() {}
+
+    /** The section of a name. */
+    static Optional<SectionSchema> section(String name) {
+        return SECTIONS.stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+
+    /** The names of all sections. */
+    static List<String> names() {
+        return SECTIONS.stream().map(SectionSchema::name).toList();
+    }
+}
