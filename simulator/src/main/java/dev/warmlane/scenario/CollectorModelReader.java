@@ -6,6 +6,7 @@ import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.collector.PlateToFluid.TubeSheet;
+import dev.warmlane.irradiance.AngleCoefficient;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -97,8 +98,8 @@ final class CollectorModelReader {
         double b1 = s.get(CertificateKeys.B1);
         double b2 = s.get(CertificateKeys.B2);
         double ratio = s.get(CertificateKeys.EMITTANCE_RATIO);
-        return s.build(
-                () -> CertificateCurve.ofUnglazedForm2013(eta0, bu, b1, b2, ratio, Objects.requireNonNull(stand)));
+        return s.build(() -> CertificateCurve.ofUnglazedForm2013(
+                eta0, bu, b1, b2, ratio, new AngleCoefficient(0, 1), Objects.requireNonNull(stand)));
     }
 
     private static @Nullable CollectorModel form2017(Section s, double eta0, @Nullable TestStand stand) {
@@ -111,7 +112,7 @@ final class CollectorModelReader {
         double a7 = s.get(CertificateKeys.A7);
         double a8 = s.get(CertificateKeys.A8);
         double modifier = s.get(CertificateKeys.DIFFUSE_MODIFIER);
-        return s.build(
-                () -> new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, modifier, Objects.requireNonNull(stand)));
+        return s.build(() -> new CertificateCurve(
+                eta0, a1, a2, a3, a4, a6, a7, a8, new AngleCoefficient(0, modifier), Objects.requireNonNull(stand)));
     }
 }

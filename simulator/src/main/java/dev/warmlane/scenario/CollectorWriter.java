@@ -76,7 +76,7 @@ final class CollectorWriter {
                 .key(CertificateKeys.A6, curve.a6())
                 .key(CertificateKeys.A7, curve.a7())
                 .key(CertificateKeys.A8, curve.a8())
-                .key(CertificateKeys.DIFFUSE_MODIFIER, curve.diffuseModifier())
+                .key(CertificateKeys.DIFFUSE_MODIFIER, curve.incidence().skyDiffuse(0))
                 .key(
                         CertificateKeys.TEST_BACK,
                         curve.test().backOpen() ? CertificateKeys.TestBack.OPEN : CertificateKeys.TestBack.CLOSED)
