@@ -10,7 +10,6 @@ import dev.warmlane.site.Site;
 import dev.warmlane.study.PoolWindBand;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A forecast in words and tables, for a terminal or a mail.
@@ -84,15 +83,8 @@ public record ForecastText(String title, List<TextSection> sections) {
                 + numbers.show(Measure.TEMPERATURE, built.control().limitC()));
         lines.add("Season: " + Numbers.show(built.season().first()) + " to "
                 + Numbers.show(built.season().last()) + ", " + built.season().days() + " days");
-        lines.add("Weather: " + site.name() + ", "
-                + String.format(
-                        Locale.ROOT,
-                        "%.1f %s %.1f %s",
-                        Math.abs(site.latitudeDeg()),
-                        site.latitudeDeg() < 0 ? "S" : "N",
-                        Math.abs(site.longitudeDeg()),
-                        site.longitudeDeg() < 0 ? "W" : "E")
-                + " (" + forecast.weather().source() + ")");
+        lines.add("Weather: " + site.name() + ", " + Numbers.place(site) + " ("
+                + forecast.weather().source() + ")");
         return new TextSection("The job", lines);
     }
 }

@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.site.Site;
 import dev.warmlane.units.Units;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
@@ -24,6 +25,17 @@ public record Numbers(ReportSettings.Units units) {
     /** A date, day and month. */
     public static String show(MonthDay date) {
         return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    /** Where a site is: {@code 48.1 N 123.5 W}. */
+    public static String place(Site site) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f %s %.1f %s",
+                Math.abs(site.latitudeDeg()),
+                site.latitudeDeg() < 0 ? "S" : "N",
+                Math.abs(site.longitudeDeg()),
+                site.longitudeDeg() < 0 ? "W" : "E");
     }
 
     /** A value with its unit. */
