@@ -1,0 +1,76 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.report.CsvFiles;
+import dev.warmlane.report.FileSet;
+import dev.warmlane.report.ForecastText;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The season of one installation. */
+@Command(
+        name = "forecast",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description =
+                "Forecasts the season of one installation: pool temperature, days at comfort, heat, gas and money,"
+                        + " with the collectors and without them.",
+        footer = {
+            "",
+            "Example:",
+            "  warmlane forecast scenarios/municipal-25m.toml --output forecast",
+            "prints the forecast and writes it to the folder forecast as forecast.txt, weeks.csv, months.csv and"
+                    + " hours.csv."
+        })
+final class ForecastCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private Path scenarioFile;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FOLDER",
+            description = "Folder to write the forecast and its csv files to; made where it is missing.")
+    private @Nullable Path output;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        Scenario scenario = ScenarioReader.read(scenarioFile);
+        scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
+        WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
+        SeasonForecast forecast = SeasonForecast.of(scenario.installation(), weather);
+        String text =
+                ForecastText.of(forecast, scenario.report(), scenario.assumed()).text();
+        if (output == null) {
+            out.print(text);
+        } else {
+            FileSet files = new FileSet().add("forecast.txt", text);
+            var written =
+                    CsvFiles.addTo(files, forecast, scenario.report().units()).write(output);
+            out.print(text);
+            out.println();
+            out.println("Written:");
+            written.forEach(file -> out.println("  " + file));
+        }
+        out.flush();
+        return 0;
+    }
+}

@@ -1,0 +1,66 @@
+package dev.warmlane.examples;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command: simulates a scenario file and prints what people ask for. */
+@Command(
+        name = "warmlane",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description =
+                "Simulates unglazed solar collectors that heat a swimming pool, hour by hour over a typical year.",
+        synopsisSubcommandLabel = "COMMAND",
+        subcommands = {ForecastCommand.class, WeatherCommand.class},
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:done", "1:a problem with the input", "2:wrong usage"},
+        footer = {"", "Example:", "  warmlane forecast scenarios/municipal-25m.toml --output forecast"})
+public final class Main implements Runnable {
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private CommandSpec spec;
+
+    /** Made by {@link #main} and by tests. */
+    Main() {}
+
+    /** Runs the command and ends with its exit code. */
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int exitCode = run(out, err, arguments);
+        out.flush();
+        err.flush();
+        System.exit(exitCode);
+    }
+
+    /** Runs the command with its output going to two writers. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(new InputProblems())
+                .execute(arguments);
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Say what to do: forecast or weather.");
+    }
+
+    /** The version that the jar was built as. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"warmlane " + (version == null ? "(not from a jar)" : version)};
+        }
+    }
+}

@@ -1,0 +1,71 @@
+package dev.warmlane.report;
+
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.weather.WeatherFinding;
+import dev.warmlane.weather.WeatherYear;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How far the forecast is to be trusted: the wind at the pool, and what a typical year is. */
+final class CertaintyText {
+
+    private static final String TYPICAL_YEAR = "A typical year is stitched together from months that were neither"
+            + " unusually warm nor unusually cold. It does not show how much warmer or colder real years are.";
+
+    private CertaintyText() {}
+
+    static TextSection of(Numbers numbers, Optional<PoolWindBand> band, WeatherYear weather) {
+        List<String> lines = new ArrayList<>();
+        band.ifPresent(b -> {
+            lines.addAll(TextSection.broken(
+                    "",
+                    "How sheltered the pool lies is the largest uncertainty of an outdoor pool. The same season with"
+                            + " the wind at the water as a share of the weather station's:"));
+            lines.add("");
+            lines.addAll(TextSection.linesOf(table(numbers, b)));
+            lines.add("");
+        });
+        lines.addAll(TextSection.broken("", TYPICAL_YEAR));
+        List<String> warnings = weather.findings().stream()
+                .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
+                .map(f -> "Weather file: " + f.message())
+                .toList();
+        lines.addAll(TextSection.listed(warnings));
+        return new TextSection("How sure this is", lines);
+    }
+
+    private static Table table(Numbers numbers, PoolWindBand band) {
+        return new TableBuilder<Row>(numbers.units())
+                .words("the pool lies", "pool", Row::label)
+                .words("wind", "wind", row -> Numbers.show(row.windFactor, 2))
+                .number("season\nmean", "water_mean", Measure.TEMPERATURE, r -> r.season
+                        .water()
+                        .meanC())
+                .number("\nwithout", "water_without_mean", Measure.TEMPERATURE, r -> r.season
+                        .waterWithout()
+                        .meanC())
+                .count("days at\ncomfort", "days_at_comfort", r -> r.season
+                        .comfort()
+                        .daysAtComfort())
+                .count("\nwithout", "days_at_comfort_without", r -> r.season
+                        .comfortWithout()
+                        .daysAtComfort())
+                .number("heat\ndelivered", "delivered", Measure.HEAT, r -> r.season
+                        .balance()
+                        .deliveredKwh())
+                .build(
+                        List.of(
+                                Row.of("sheltered", band.sheltered()),
+                                Row.of("as described (likely)", band.likely()),
+                                Row.of("exposed", band.exposed())),
+                        List.of());
+    }
+
+    private record Row(String label, double windFactor, PeriodSummary season) {
+        static Row of(String label, PoolWindBand.Case one) {
+            return new Row(label, one.windFactor(), one.season());
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package dev.warmlane.report;
+
+import java.io.IOException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Files that belong together, written all or not at all: each first under another name, then all moved into place. If
+ * one fails, what was there before is there again.
+ */
+public final class FileSet {
+
+    private final Map<String, String> contents = new LinkedHashMap<>();
+
+    /** Starts without files. */
+    public FileSet() {}
+
+    /** Adds a text, to be written as UTF-8. */
+    public FileSet add(String name, String text) {
+        contents.put(name, text);
+        return this;
+    }
+
+    /**
+     * Writes the files; those that are there already are replaced, the folder is made where it is missing.
+     *
+     * @return the files, in the order they were added
+     * @throws IOException if one of them cannot be written; none then has changed
+     */
+    public List<Path> write(Path folder) throws IOException {
+        return write(folder, FileSet::move);
+    }
+
+    List<Path> write(Path folder, Mover mover) throws IOException {
+        Path made = firstMissing(folder.toAbsolutePath());
+        boolean done = false;
+        try {
+            Files.createDirectories(folder);
+            Path drafts = Files.createTempDirectory(folder, ".draft-");
+            try {
+                for (Map.Entry<String, String> file : contents.entrySet()) {
+                    Files.writeString(drafts.resolve(file.getKey()), file.getValue());
+                }
+                moveAll(drafts, folder, mover);
+            } catch (IOException e) {
+                // what could not be put back stays with the drafts
+                if (e.getSuppressed().length == 0) {
+                    deleteAll(drafts);
+                }
+                throw e;
+            }
+            deleteAll(drafts);
+            done = true;
+        } finally {
+            if (!done && made != null && Files.isDirectory(made)) {
+                deleteAll(made);
+            }
+        }
+        return contents.keySet().stream().map(folder::resolve).toList();
+    }
+
+    private void moveAll(Path drafts, Path folder, Mover mover) throws IOException {
+        List<String> moved = new ArrayList<>();
+        try {
+            for (String name : contents.keySet()) {
+                Path target = folder.resolve(name);
+                if (Files.isDirectory(target)) {
+                    throw new IOException(target + " is a folder; remove it or choose another output folder");
+                }
+                if (Files.exists(target)) {
+                    move(target, drafts.resolve(name + ".before"));
+                }
+                moved.add(name);
+                mover.move(drafts.resolve(name), target);
+            }
+        } catch (IOException e) {
+            for (String name : moved) {
+                putBack(drafts.resolve(name + ".before"), folder.resolve(name), e);
+            }
+            throw e;
+        }
+    }
+
+    private static void putBack(Path before, Path target, IOException cause) {
+        try {
+            Files.deleteIfExists(target);
+            if (Files.exists(before)) {
+                move(before, target);
+            }
+        } catch (IOException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    private static void move(Path from, Path to) throws IOException {
+        try {
+            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException e) {
+            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** The outermost folder of a path that is not there yet, or null if all are. */
+    private static @Nullable Path firstMissing(Path folder) {
+        Path missing = null;
+        for (Path at = folder; at != null && !Files.exists(at); at = at.getParent()) {
+            missing = at;
+        }
+        return missing;
+    }
+
+    private static void deleteAll(Path folder) throws IOException {
+        List<Path> inside;
+        try (Stream<Path> walk = Files.walk(folder)) {
+            inside = new ArrayList<>(walk.toList());
+        }
+        // deepest first
+        for (int i = inside.size() - 1; i >= 0; i--) {
+            Files.deleteIfExists(inside.get(i));
+        }
+    }
+
+    /** Moves a file. */
+    interface Mover {
+        void move(Path from, Path to) throws IOException;
+    }
+}

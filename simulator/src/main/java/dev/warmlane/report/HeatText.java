@@ -1,0 +1,109 @@
+package dev.warmlane.report;
+
+import dev.warmlane.season.ArraySummary;
+import dev.warmlane.season.CollectorHeat;
+import dev.warmlane.season.Flow;
+import dev.warmlane.season.HeatBalance;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.PumpSummary;
+import dev.warmlane.season.SeasonSummary;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What the collectors gave, and where the pool's heat came from and went. */
+final class HeatText {
+
+    private final Numbers numbers;
+
+    private HeatText(Numbers numbers) {
+        this.numbers = numbers;
+    }
+
+    static TextSection collectors(Numbers numbers, SeasonSummary summary) {
+        HeatText text = new HeatText(numbers);
+        if (summary.arrays().isEmpty()) {
+            return new TextSection("Heat from the collectors", List.of("There are no collectors."));
+        }
+        List<String> points = new ArrayList<>();
+        summary.arrays().forEach(array -> points.add(text.array(array)));
+        points.addAll(text.heat(summary.season()));
+        points.add(text.pump(summary.season().pump()));
+        return new TextSection("Heat from the collectors", TextSection.listed(points));
+    }
+
+    static TextSection balance(Numbers numbers, PeriodSummary season) {
+        TableBuilder<Flow> table = new TableBuilder<Flow>(numbers.units())
+                .words("kind", "kind", flow -> label(flow))
+                .number("with", "with", Measure.HEAT, flow -> net(season.balance(), flow))
+                .number("without", "without", Measure.HEAT, flow -> net(season.balanceWithout(), flow));
+        List<Flow> kinds = new ArrayList<>(List.of(Flow.values()));
+        kinds.remove(Flow.PIPES);
+        List<String> lines = new ArrayList<>(TextSection.linesOf(table.build(kinds, List.of())));
+        HeatBalance balance = season.balance();
+        lines.add("");
+        lines.addAll(TextSection.broken(
+                "",
+                "Positive warms the water. Evaporated: " + numbers.show(Measure.VOLUME, balance.evaporatedKg() / 1000)
+                        + " of water; fresh water taken in: " + numbers.show(Measure.VOLUME, balance.makeUpM3())
+                        + "."));
+        return new TextSection("Where the pool's heat came from and went", lines);
+    }
+
+    private static String label(Flow flow) {
+        return flow == Flow.COLLECTORS ? "collectors, less pipe losses" : flow.label();
+    }
+
+    private static double net(HeatBalance balance, Flow flow) {
+        return flow == Flow.COLLECTORS ? balance.deliveredKwh() : balance.kwh(flow);
+    }
+
+    private String array(ArraySummary array) {
+        StringBuilder text =
+                new StringBuilder(array.name()).append(": ").append(numbers.show(Measure.AREA, array.areaM2()));
+        array.panels().ifPresent(panels -> text.append(" in ").append(panels).append(" panels"));
+        array.rows().ifPresent(rows -> text.append(" in ").append(rows).append(rows == 1 ? " row" : " rows"));
+        return text.append(", flow ")
+                .append(numbers.show(Measure.FLOW, array.flowM3h()))
+                .toString();
+    }
+
+    private List<String> heat(PeriodSummary season) {
+        CollectorHeat heat = season.collectors();
+        List<String> points = new ArrayList<>();
+        points.add("Delivered to the pool: " + numbers.heat(heat.deliveredKwh())
+                + heat.deliveredKwhPerM2().stream()
+                        .mapToObj(perM2 -> ", " + numbers.show(Measure.HEAT_PER_AREA, perM2))
+                        .findFirst()
+                        .orElse(""));
+        points.add("Collector efficiency: " + share(heat.efficiency()) + " of "
+                + numbers.show(Measure.HEAT, heat.irradiationKwh()) + " of sun in their plane over the season");
+        points.add("Most in one hour: " + numbers.show(Measure.POWER, heat.peakKw())
+                + (heat.lowestOutletC().isPresent()
+                        ? "; water leaves the collectors at "
+                                + numbers.range(
+                                        Measure.TEMPERATURE,
+                                        heat.lowestOutletC().getAsDouble(),
+                                        heat.highestOutletC().orElseThrow())
+                        : ""));
+        points.add("Refused because the pool was at its limit: " + numbers.show(Measure.HEAT, heat.refusedKwh())
+                + " (much of it is the sign of too much area)");
+        points.add("Share of the heat from collectors and heater: " + share(season.solarShareOfHeating())
+                + "; of all that warmed the pool, the sun on the water included: "
+                + share(season.solarShareOfGains()));
+        return points;
+    }
+
+    private String pump(PumpSummary pump) {
+        return "Pump: " + numbers.show(Measure.HOURS, pump.hours()) + " of running, "
+                + numbers.show(Measure.ELECTRICITY, pump.electricityKwh()) + " of electricity"
+                + pump.heatPerKwh().stream()
+                        .mapToObj(per -> ", " + Numbers.show(per, 0) + " kWh of heat for each kWh")
+                        .findFirst()
+                        .orElse("");
+    }
+
+    private String share(OptionalDouble share) {
+        return share.isPresent() ? numbers.show(Measure.SHARE, share.getAsDouble()) : "-";
+    }
+}

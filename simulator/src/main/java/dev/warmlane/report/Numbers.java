@@ -1,0 +1,69 @@
+package dev.warmlane.report;
+
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.site.Site;
+import dev.warmlane.units.Units;
+import java.time.MonthDay;
+import java.time.format.TextStyle;
+import java.util.Locale;
+
+/**
+ * Numbers as a person reads them, always with their unit: decimal point, comma between thousands.
+ *
+ * @param units the units they are shown in
+ */
+public record Numbers(ReportSettings.Units units) {
+
+    /** A plain number with some decimals. */
+    public static String show(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
+        boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
+        return zero && text.startsWith("-") ? text.substring(1) : text;
+    }
+
+    /** A date, day and month. */
+    public static String show(MonthDay date) {
+        return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    /** Where a site is: {@code 48.1 N 123.5 W}. */
+    public static String place(Site site) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f %s %.1f %s",
+                Math.abs(site.latitudeDeg()),
+                site.latitudeDeg() < 0 ? "S" : "N",
+                Math.abs(site.longitudeDeg()),
+                site.longitudeDeg() < 0 ? "W" : "E");
+    }
+
+    /** A value with its unit. */
+    public String show(Measure measure, double value) {
+        return show(measure.in(units, value), measure.decimals(units)) + " " + measure.unit(units);
+    }
+
+    /** Two values with one unit. */
+    public String range(Measure measure, double low, double high) {
+        return show(measure.in(units, low), measure.decimals(units)) + " to " + show(measure, high);
+    }
+
+    /** An amount of heat in every unit that people ask for, kWh given. */
+    public String heat(double kwh) {
+        double joules = kwh * Units.KWH;
+        return show(kwh, 0) + " kWh (" + show(Units.gigajoules(joules), 1) + " GJ, " + show(Units.therms(joules), 0)
+                + " therms)";
+    }
+
+    /** An amount of a fuel in the units it is sold in; US gases by the cubic foot and the gallon. */
+    public String fuel(Fuel fuel, double amount) {
+        boolean us = units == ReportSettings.Units.US;
+        if (us && fuel.unit().equals("m3")) {
+            return show(amount / Units.FOOT3, 0) + " ft³";
+        }
+        if (us && fuel.unit().equals("L")) {
+            return show(Units.usGallons(amount * Units.LITRE), 0) + " gal";
+        }
+        return show(amount, 0) + " " + fuel.unit().replace("m3", "m³");
+    }
+}

@@ -1,0 +1,76 @@
+package dev.warmlane.report;
+
+import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.season.WorkingRange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The temperatures that the system must stand, and what to be careful of. */
+final class SafetyText {
+
+    /** Highest temperature for bathing water, °C: US CPSC; WHO 2006. */
+    private static final double BATHING_LIMIT_C = 40;
+
+    private final Numbers numbers;
+
+    private SafetyText(Numbers numbers) {
+        this.numbers = numbers;
+    }
+
+    static TextSection workingRange(Numbers numbers, WorkingRange range) {
+        SafetyText text = new SafetyText(numbers);
+        List<String> points = new ArrayList<>();
+        points.add("Dry collector standing in the sun: up to " + text.temperature(range.highestPlateC()) + "; "
+                + Numbers.show(range.hoursAbove60C(), 0) + " hours a year above "
+                + text.temperature(WorkingRange.RIGID_PIPE_LIMIT_C) + ", where rigid plastic pipe softens");
+        range.hottestFirstSlugC()
+                .ifPresent(slug -> points.add("First water pushed out of a collector that stood in the sun: up to "
+                        + text.temperature(slug)));
+        points.add("Frost: " + Numbers.show(range.frostHoursByAir(), 0) + " hours a year by the air, "
+                + Numbers.show(range.frostHoursByPlate(), 0)
+                + " by the lower of air and dry collector (below " + text.temperature(WorkingRange.FROST_C)
+                + "), of which " + Numbers.show(range.frostHoursInSeason(), 0) + " in the open season");
+        points.add(range.drainDown()
+                .map(date -> "Drain rigid pipe before " + Numbers.show(date)
+                        + ", when this typical year first freezes after closing; a real year may freeze earlier")
+                .orElse("No frost between closing and opening in this typical year; a real year may have some"));
+        points.add("Rigid PVC pipe moves by "
+                + Numbers.show(range.pipeMovementMm(1, WorkingRange.PVC_EXPANSION_LOW), 1) + " to "
+                + Numbers.show(range.pipeMovementMm(1, WorkingRange.PVC_EXPANSION_HIGH), 1)
+                + " mm for each metre between fixed points, from " + text.temperature(range.lowestPlateC()) + " to "
+                + text.temperature(range.highestPlateC()));
+        if (range.hoursOutsideTest() > 0) {
+            points.add("In " + Numbers.show(range.hoursOutsideTest(), 0)
+                    + " daylight hours of the year the wind lay outside the range that the collector was tested in");
+        }
+        return new TextSection("Working range over the whole year", TextSection.listed(points));
+    }
+
+    static TextSection cautions(Numbers numbers, SeasonSummary summary) {
+        SafetyText text = new SafetyText(numbers);
+        List<String> points = new ArrayList<>();
+        Optional<WorkingRange> range = summary.workingRange();
+        if (range.isPresent()) {
+            points.add(
+                    "Scalding: water that has stood in a collector in the sun can scald. Keep it from people when the"
+                            + " pump starts.");
+        }
+        points.add("Bathing water must not be warmer than " + text.temperature(BATHING_LIMIT_C)
+                + "; this forecast reaches "
+                + text.temperature(summary.season().water().highestC()) + ".");
+        if (range.isPresent()) {
+            points.add("Frost: rigid pipe must be drained before the first frost. A collector under a clear sky freezes"
+                    + " when the air does not.");
+            points.add("The roof must carry the collectors full of water, and the collectors must be held against the"
+                    + " wind's uplift.");
+        }
+        points.add(
+                "Roof load, wind uplift, gas and electrical work: the local code and a licensed professional decide.");
+        return new TextSection("Cautions", TextSection.listed(points));
+    }
+
+    private String temperature(double celsius) {
+        return numbers.show(Measure.TEMPERATURE, celsius);
+    }
+}

@@ -1,0 +1,67 @@
+package dev.warmlane.report;
+
+import dev.warmlane.scenario.ReportSettings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+
+/**
+ * Builds tables of things of one kind: each column says how to take its cell from a thing.
+ *
+ * @param <T> what a row shows
+ */
+public final class TableBuilder<T> {
+
+    private final ReportSettings.Units units;
+    private final List<Column> columns = new ArrayList<>();
+    private final List<Function<T, Cell>> cells = new ArrayList<>();
+
+    /** Starts without columns. */
+    public TableBuilder(ReportSettings.Units units) {
+        this.units = units;
+    }
+
+    /** Adds a column of words. */
+    public TableBuilder<T> words(String header, String csvName, Function<T, String> words) {
+        return add(Column.ofWords(header, csvName), row -> Cell.of(words.apply(row)));
+    }
+
+    /** Adds a column of plain counts. */
+    public TableBuilder<T> count(String header, String csvName, ToIntFunction<T> count) {
+        return add(Column.ofCounts(header, csvName), row -> Cell.of(count.applyAsInt(row)));
+    }
+
+    /** Adds a column of numbers; {@code name} is the csv name without its unit. */
+    public TableBuilder<T> number(String header, String name, Measure measure, ToDoubleFunction<T> number) {
+        return optional(header, name, measure, row -> OptionalDouble.of(number.applyAsDouble(row)));
+    }
+
+    /** Adds a column of numbers that some rows may not have. */
+    public TableBuilder<T> optional(String header, String name, Measure measure, Function<T, OptionalDouble> number) {
+        return add(Column.of(header, name, measure, units), row -> {
+            OptionalDouble value = number.apply(row);
+            return value.isPresent() ? Cell.of(measure.in(units, value.getAsDouble())) : new Cell.Empty();
+        });
+    }
+
+    /** The table of some rows, and of some that sum them up. */
+    public Table build(List<T> rows, List<T> totals) {
+        return new Table(
+                columns,
+                rows.stream().map(this::row).toList(),
+                totals.stream().map(this::row).toList());
+    }
+
+    private List<Cell> row(T thing) {
+        return cells.stream().map(cell -> cell.apply(thing)).toList();
+    }
+
+    private TableBuilder<T> add(Column column, Function<T, Cell> cell) {
+        columns.add(column);
+        cells.add(cell);
+        return this;
+    }
+}

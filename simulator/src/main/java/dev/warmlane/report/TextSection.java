@@ -1,0 +1,59 @@
+package dev.warmlane.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A part of a report in words.
+ *
+ * @param heading its heading
+ * @param lines its lines, already broken
+ */
+public record TextSection(String heading, List<String> lines) {
+
+    /** Width of the lines of prose, in characters. */
+    static final int WIDTH = 96;
+
+    /** Keeps its own copy of the lines. */
+    public TextSection {
+        lines = List.copyOf(lines);
+    }
+
+    /** Heading and lines. */
+    public String text() {
+        StringBuilder text = new StringBuilder(heading).append('\n');
+        for (String line : lines) {
+            text.append(line.isEmpty() ? "" : "  ").append(line).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** The lines of a table. */
+    static List<String> linesOf(Table table) {
+        return table.text().lines().toList();
+    }
+
+    /** A paragraph broken into lines, the ones after the first indented as far as {@code bullet} is long. */
+    static List<String> broken(String bullet, String paragraph) {
+        List<String> lines = new ArrayList<>();
+        String indent = " ".repeat(bullet.length());
+        StringBuilder line = new StringBuilder(bullet);
+        boolean fresh = true;
+        for (String word : paragraph.strip().split("\\s+", -1)) {
+            if (!fresh && line.length() + 1 + word.length() > WIDTH) {
+                lines.add(line.toString());
+                line = new StringBuilder(indent);
+                fresh = true;
+            }
+            line.append(fresh ? "" : " ").append(word);
+            fresh = false;
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** A list, each point broken into lines. */
+    static List<String> listed(List<String> points) {
+        return points.stream().flatMap(point -> broken("- ", point).stream()).toList();
+    }
+}

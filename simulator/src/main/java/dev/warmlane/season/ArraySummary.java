@@ -1,0 +1,30 @@
+package dev.warmlane.season;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.physics.Water;
+import java.util.OptionalInt;
+
+/**
+ * What a collector array is made of.
+ *
+ * @param name what the designer calls it
+ * @param areaM2 collector area, m²
+ * @param panels number of panels, rounded to whole ones; nothing where the area is not made of panels
+ * @param rows rows of racks; nothing where it does not stand on racks
+ * @param flowM3h water flow of the whole array while running, m³/h
+ */
+public record ArraySummary(String name, double areaM2, OptionalInt panels, OptionalInt rows, double flowM3h) {
+
+    /** Sums up an array; its flow has the density of water at 25 °C. */
+    public static ArraySummary of(CollectorArray array) {
+        return new ArraySummary(
+                array.name(),
+                array.areaM2(),
+                array.panelAreaM2() > 0
+                        ? OptionalInt.of((int) Math.round(array.areaM2() / array.panelAreaM2()))
+                        : OptionalInt.empty(),
+                array.mounting() instanceof Mounting.OpenRack rack ? OptionalInt.of(rack.rows()) : OptionalInt.empty(),
+                array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * 3600);
+    }
+}

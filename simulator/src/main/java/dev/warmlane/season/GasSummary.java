@@ -1,0 +1,70 @@
+package dev.warmlane.season;
+
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.plant.GasHeater;
+
+/** The gas that the collectors' heat stands for. All gas in kWh of its higher heating value. */
+public sealed interface GasSummary {
+
+    /** Efficiency taken where there is no heater: the United States minimum of 2013 for pool heaters. */
+    double USUAL_EFFICIENCY = 0.82;
+
+    /** The gas. */
+    Fuel fuel();
+
+    /** The gas that the collectors' heat stands for, kWh. */
+    double replacedKwh();
+
+    /** The same in the units the fuel is sold in. */
+    default double replacedUnits() {
+        return fuel().unitsForKwh(replacedKwh());
+    }
+
+    /** Carbon dioxide of burning {@link #replacedKwh}, kg. */
+    default double replacedCo2Kg() {
+        return fuel().co2KgForKwh(replacedKwh());
+    }
+
+    /**
+     * A pool with a heater: the same pool was simulated with and without collectors.
+     *
+     * @param fuel what the heater burns
+     * @param burnedKwh gas burned with the collectors, kWh
+     * @param burnedWithoutKwh gas burned without collectors, kWh
+     */
+    record Displaced(Fuel fuel, double burnedKwh, double burnedWithoutKwh) implements GasSummary {
+
+        /** Gas displaced: what the pool without collectors burned and the pool with them did not. */
+        @Override
+        public double replacedKwh() {
+            return burnedWithoutKwh - burnedKwh;
+        }
+
+        /** Carbon dioxide of the gas burned with the collectors, kg. */
+        public double burnedCo2Kg() {
+            return fuel.co2KgForKwh(burnedKwh);
+        }
+    }
+
+    /**
+     * A pool without a heater: the gas a heater would have burned to give the same solar heat. No gas was displaced.
+     *
+     * @param fuel what it would have burned
+     * @param efficiency of that heater, 0 to 1
+     * @param replacedKwh the gas, kWh
+     */
+    record WouldHaveBurned(Fuel fuel, double efficiency, double replacedKwh) implements GasSummary {}
+
+    /** Compares a period of two ledgers, with and without collectors. */
+    static GasSummary of(SeasonLedger with, SeasonLedger without, Period period) {
+        if (with.installation().heater().isEmpty()) {
+            double delivered = HeatBalance.of(with, period).deliveredKwh();
+            return new WouldHaveBurned(Fuel.NATURAL_GAS, USUAL_EFFICIENCY, delivered / USUAL_EFFICIENCY);
+        }
+        GasHeater heater = with.installation().heater().get();
+        return new Displaced(
+                heater.fuel(),
+                with.heatKwh(Flow.HEATER, period.from(), period.to()) / heater.efficiency(),
+                without.heatKwh(Flow.HEATER, period.from(), period.to()) / heater.efficiency());
+    }
+}

@@ -1,0 +1,59 @@
+package dev.warmlane.season;
+
+import dev.warmlane.plant.Prices;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Money of one season, in the currency of the prices.
+ *
+ * @param currency how money is written after a number
+ * @param gasCost gas burned with the collectors; 0 without a heater
+ * @param gasCostWithout gas burned without collectors; 0 without a heater
+ * @param pumpCost electricity of the collectors' pumps
+ * @param replacedGasWorth the gas that the collectors' heat stands for: saved where there is a heater, only a comparison
+ *     where there is none
+ * @param collectorCost the installed collectors; nothing where it is not known
+ */
+public record MoneySummary(
+        String currency,
+        double gasCost,
+        double gasCostWithout,
+        double pumpCost,
+        double replacedGasWorth,
+        OptionalDouble collectorCost) {
+
+    /** Sums up a season; nothing where no prices are given. */
+    public static Optional<MoneySummary> of(Installation installation, PeriodSummary season) {
+        return installation.prices().map(prices -> of(installation, prices, season));
+    }
+
+    private static MoneySummary of(Installation installation, Prices prices, PeriodSummary season) {
+        double cost = prices.collectorPerM2() * installation.collectorAreaM2();
+        boolean heated = season.gas() instanceof GasSummary.Displaced;
+        double burned = season.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
+        double without = heated ? burned + season.gas().replacedKwh() : 0;
+        return new MoneySummary(
+                prices.currency(),
+                burned * prices.gasPerKwh(),
+                without * prices.gasPerKwh(),
+                season.pump().electricityKwh() * prices.electricityPerKwh(),
+                season.gas().replacedKwh() * prices.gasPerKwh(),
+                cost > 0 ? OptionalDouble.of(cost) : OptionalDouble.empty());
+    }
+
+    /** Gas saved less electricity for pumping. */
+    public double saved() {
+        return gasCostWithout - gasCost - pumpCost;
+    }
+
+    /**
+     * Simple payback: cost of the collectors over what a season saves, in seasons, without interest, upkeep or change of
+     * prices; nothing where the cost is not known or nothing is saved.
+     */
+    public OptionalDouble paybackSeasons() {
+        return collectorCost.isPresent() && saved() > 0
+                ? OptionalDouble.of(collectorCost.getAsDouble() / saved())
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,52 @@
+package dev.warmlane.season;
+
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.Prices;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What one more square metre of collector would add: every array was simulated again a hundredth larger.
+ *
+ * @param deliveredKwhPerM2 heat that it would add to what is delivered, kWh/m² a season
+ * @param displacedKwhPerM2 gas that it would displace, kWh/m² a season; nothing where there is no heater
+ * @param costPerKwh cost of the installed collectors for each kWh of heat a season that it would add, in the currency
+ *     of the prices; nothing where the cost is not known or it would add no heat
+ */
+public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displacedKwhPerM2, OptionalDouble costPerKwh) {
+
+    /** The growth simulated: large enough to stand out from rounding, small enough to be a slope. */
+    private static final double GROWTH = 0.01;
+
+    /** Simulates a forecast's installation with a little more area; nothing where it has no collectors. */
+    public static Optional<NextSquareMetre> of(SeasonForecast forecast) {
+        Installation installation = forecast.with().installation();
+        if (installation.arrays().isEmpty()) {
+            return Optional.empty();
+        }
+        Installation larger = installation.toBuilder()
+                .arrays(installation.arrays().stream()
+                        .map(array -> array.withAreaM2(array.areaM2() * (1 + GROWTH)))
+                        .toList())
+                .build();
+        SeasonLedger grown = SeasonSimulator.simulate(larger, forecast.forcing());
+        Period season = Periods.season(grown);
+        double addedM2 = larger.collectorAreaM2() - installation.collectorAreaM2();
+        double perM2 = (HeatBalance.of(grown, season).deliveredKwh()
+                        - HeatBalance.of(forecast.with(), season).deliveredKwh())
+                / addedM2;
+        OptionalDouble displaced = OptionalDouble.empty();
+        if (installation.heater().isPresent()) {
+            GasHeater heater = installation.heater().get();
+            List<SeasonLedger> both = List.of(forecast.with(), grown);
+            double[] burned = both.stream()
+                    .mapToDouble(l -> l.heatKwh(Flow.HEATER, 0, l.hours()) / heater.efficiency())
+                    .toArray();
+            displaced = OptionalDouble.of((burned[0] - burned[1]) / addedM2);
+        }
+        double price = installation.prices().map(Prices::collectorPerM2).orElse(0.0);
+        return Optional.of(new NextSquareMetre(
+                perM2, displaced, price > 0 && perM2 > 0 ? OptionalDouble.of(price / perM2) : OptionalDouble.empty()));
+    }
+}
