@@ -10,6 +10,11 @@ import dev.warmlane.site.HourOfYear;
  * The heat of a mounted collector by its test certificate. The certificate's wind is the one on the test stand; here it
  * is replaced by the speed that would give the tested collector, over all its exposed faces, the convection that the
  * mounting has over all of its own, because one film over two faces would charge a mat on a roof for a back it has not.
+ *
+ * <p>A certificate knows light and long-wave on the front alone. An open back takes light as the front does, and
+ * long-wave with the front's coefficient; what a back radiates more than the air sends it is in the certificate only if
+ * the tested back was open, so where test and mounting differ it is added or taken out, again with the front's
+ * coefficient.
  */
 final class CertificateBalance implements HourlyHeat {
 
@@ -22,6 +27,9 @@ final class CertificateBalance implements HourlyHeat {
      */
     static final double ROUGHNESS = 1.13;
 
+    /** Slope of the first step towards the dry plate, W/m²K; the next ones find their own. */
+    private static final double FIRST_SLOPE_WM2K = 20;
+
     private static final int MOST_STEPS = 40;
 
     private final Exposure exposure;
@@ -29,6 +37,9 @@ final class CertificateBalance implements HourlyHeat {
     private final AirHours air;
     private final double capacityFlow;
     private final double[] testWindMs = new double[HourOfYear.HOURS];
+    /** Open backs of the mounting less those of the test: 1, 0 or -1. */
+    private final int backsMore;
+
     private int hoursOutside;
     private double dryPlateC = 20;
 
@@ -38,12 +49,15 @@ final class CertificateBalance implements HourlyHeat {
         this.air = air;
         this.capacityFlow = flowKgSM2 * Water.specificHeatJKgK(25);
         CertificateCurve.TestStand test = curve.test();
-        NaturalFace natural =
-                new NaturalFace(TEST_TILT_DEG, true, test.lengthM(), test.lengthM() / 4, AirHours.PRANDTL);
+        this.backsMore = (exposure.back == null ? 0 : 1) - (test.backOpen() ? 1 : 0);
+        NaturalFace upper = face(test, true);
+        NaturalFace lower = face(test, false);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double difference = AirHours.SURFACE_C - air.temperatureC[hour];
-            double still = natural.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
-            double wind = windFor(hour, mounted(hour, difference) / (test.backOpen() ? 2 : 1), still, test.lengthM());
+            double up = upper.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
+            double down = lower.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
+            double forced = forcedOnStand(mounted(hour, difference), up, down, test.backOpen());
+            double wind = windFor(hour, forced, test.lengthM());
             if (exposure.irradiance[hour] > 0 && (wind < test.lowestWindMs() || wind > test.highestWindMs())) {
                 hoursOutside++;
             }
@@ -51,14 +65,48 @@ final class CertificateBalance implements HourlyHeat {
         }
     }
 
+    private static NaturalFace face(CertificateCurve.TestStand test, boolean facesUp) {
+        return new NaturalFace(TEST_TILT_DEG, facesUp, test.lengthM(), test.lengthM() / 4, AirHours.PRANDTL);
+    }
+
     private double mounted(int hour, double differenceK) {
         double front = exposure.front.coefficient(hour, differenceK);
         return exposure.back == null ? front : front + exposure.back.coefficient(hour, differenceK);
     }
 
-    /** The wind at which one face of the test stand has a film coefficient: the cube blend and Re^0.8 turned round. */
-    private double windFor(int hour, double filmWm2K, double still, double lengthM) {
-        double forced = Math.cbrt(Math.max(0, filmWm2K * filmWm2K * filmWm2K - still * still * still));
+    /**
+     * The forced part, the same on every exposed face of the test stand, that gives all of them together a conductance.
+     * The blend is convex in the forced part, so Newton's method from above goes straight down to it.
+     *
+     * @param conductance of all faces, W/m²K
+     * @param upper natural part of the front, W/m²K
+     * @param lower natural part of the back, W/m²K
+     * @param open whether the back is exposed too
+     */
+    private static double forcedOnStand(double conductance, double upper, double lower, boolean open) {
+        if (conductance <= upper + (open ? lower : 0)) {
+            return 0;
+        }
+        double forced = open ? conductance / 2 : conductance;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double front = Film.rack(forced, upper);
+            double back = open ? Film.rack(forced, lower) : 0;
+            double slope = square(forced / front) + (open ? square(forced / back) : 0);
+            double change = (front + back - conductance) / slope;
+            forced -= change;
+            if (change < 1e-9) {
+                break;
+            }
+        }
+        return Math.max(0, forced);
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    /** The wind at which a face of the test stand has a forced part: Re^0.8 turned round. */
+    private double windFor(int hour, double forced, double lengthM) {
         double atOneMs = Film.forcedTurbulent(
                 1, lengthM, ROUGHNESS, air.conductivityWmK[hour], air.viscosityM2S[hour], AirHours.PRANDTL);
         return Math.pow(forced / atOneMs, 1 / 0.8);
@@ -78,7 +126,7 @@ final class CertificateBalance implements HourlyHeat {
     public double stagnationC(int hour) {
         double before = dryPlateC;
         double heatBefore = atMean(hour, before);
-        double plate = before + heatBefore / curve.a1();
+        double plate = before + heatBefore / FIRST_SLOPE_WM2K;
         for (int step = 0; step < MOST_STEPS && Math.abs(plate - before) > 1e-6; step++) {
             double heat = atMean(hour, plate);
             double slope = (heat - heatBefore) / (plate - before);
@@ -108,10 +156,15 @@ final class CertificateBalance implements HourlyHeat {
     }
 
     private double atMean(int hour, double meanC) {
-        double netLongWave = exposure.longWaveFront[hour] - Constants.blackBody(air.temperatureC[hour]);
+        double black = Constants.blackBody(air.temperatureC[hour]);
+        double netLongWave = exposure.longWaveFront[hour] - black;
+        if (exposure.back != null) {
+            netLongWave += exposure.longWaveBack[hour] - black;
+        }
+        netLongWave -= backsMore * (Constants.blackBody(meanC) - black);
         return curve.heatWm2(
-                exposure.modifiedFront[hour],
-                exposure.irradiance[hour],
+                exposure.modifiedFront[hour] + exposure.modifiedBack[hour],
+                exposure.irradiance[hour] + exposure.modifiedBack[hour],
                 netLongWave,
                 testWindMs[hour],
                 meanC - air.temperatureC[hour]);

@@ -47,6 +47,13 @@ public record CertificateCurve(
         Checks.within("a6", a6, 0, 0.2, "s/m");
         Checks.within("a7", a7, 0, 0.2, "s/m");
         Checks.within("a8", a8, 0, 1e-5, "W/m2K4");
+        double calmLoss = a1 + a3 * (test.lowestWindMs() - REFERENCE_WIND_MS);
+        if (!(calmLoss > 0)) {
+            throw new IllegalArgumentException(
+                    "a collector must lose heat at the lowest tested wind, but a1 + a3·(u − 3)"
+                            + " is " + calmLoss + " W/m2K at " + test.lowestWindMs()
+                            + " m/s: check a1 and a3, or raise the lowest tested wind");
+        }
     }
 
     /**

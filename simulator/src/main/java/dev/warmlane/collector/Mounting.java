@@ -44,7 +44,8 @@ public sealed interface Mounting {
      * @param tiltDeg tilt, degrees, 0 to 90
      * @param azimuthDeg direction the front faces, degrees clockwise from north, 0 to 360
      * @param chordM length of the collector up the slope, m, 0.2 to 20
-     * @param pitchM distance from row to row on the roof, m; at least the row's own footprint
+     * @param pitchM distance from row to row on the roof, m; at least the row's own footprint, and for more than one row
+     *     at most 40 chords, beyond which rows no longer feel each other
      * @param rows number of rows, 1 to 1000
      * @param clearanceM height of the lower edge above the roof, m, 0 to 5
      * @param back open to wind and roof, or closed by a board
@@ -62,6 +63,12 @@ public sealed interface Mounting {
             WindRun windRun)
             implements Mounting {
 
+        /**
+         * The widest pitch of rows, in chords. There an interior row gives within 1 % of what a row alone gives; give
+         * rows that stand farther apart as arrays of one row each.
+         */
+        public static final double MOST_PITCH_CHORDS = 40;
+
         /** Checks every range. */
         public OpenRack {
             Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
@@ -70,7 +77,7 @@ public sealed interface Mounting {
             Checks.within("rack rows", rows, 1, 1000, "");
             Checks.within("rack clearance", clearanceM, 0, 5, "m");
             double footprint = chordM * Math.cos(Math.toRadians(tiltDeg));
-            Checks.within("rack row pitch", pitchM, footprint, 1000, "m");
+            Checks.within("rack row pitch", pitchM, footprint, rows == 1 ? 1000 : MOST_PITCH_CHORDS * chordM, "m");
         }
 
         /** A rack with an open back whose film is that of its own chord. */

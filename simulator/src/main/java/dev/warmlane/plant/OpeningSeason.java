@@ -25,7 +25,9 @@ public record OpeningSeason(MonthDay first, MonthDay last, Schedule openHours) {
 
     /** How many hours the season has, 24 to 8760. */
     public int hours() {
-        int end = HourOfYear.startOf(last) + 24;
+        // 29 February starts where 1 March does: a season that ends on it ends there
+        boolean leapDay = last.getMonthValue() == 2 && last.getDayOfMonth() == 29;
+        int end = HourOfYear.startOf(last) + (leapDay ? 0 : 24);
         int length = Math.floorMod(end - firstHour(), HourOfYear.HOURS);
         return length == 0 ? HourOfYear.HOURS : length;
     }

@@ -41,6 +41,9 @@ public final class PoolForcing {
     private final double[] sun = new double[HourOfYear.HOURS];
     private final double[] bathers = new double[HourOfYear.HOURS];
     private final double[] evaporationWm2Kpa = new double[HourOfYear.HOURS];
+    /** By how much people in the water raise evaporation and convection, as a share of those of the quiet pool. */
+    private final double[] moreInUse = new double[HourOfYear.HOURS];
+
     private final double[] convectionWm2K = new double[HourOfYear.HOURS];
     private final double[] longWaveIn = new double[HourOfYear.HOURS];
     private final double[] airC = new double[HourOfYear.HOURS];
@@ -65,9 +68,10 @@ public final class PoolForcing {
         }
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double wind = windAtWaterMs(pool.setting(), weather, hour);
-            double evaporation =
-                    pool.evaporation().heatWm2Kpa(wind) * people.evaporationFactor(pool.evaporation(), hour);
+            double quiet = pool.evaporation().quietFactor();
+            double evaporation = pool.evaporation().heatWm2Kpa(wind) * quiet;
             evaporationWm2Kpa[hour] = evaporation;
+            moreInUse[hour] = people.evaporationFactor(pool.evaporation(), hour) / quiet - 1;
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
             longWaveIn[hour] *= waterEmittance;
@@ -130,13 +134,14 @@ public final class PoolForcing {
         double cube = Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
         double covered = coverShare[hour];
         double cut = 1 - covered * evaporationCut;
-        double convection = convectionWm2K[hour];
+        double activity = 1 + inUse * moreInUse[hour];
+        double convection = convectionWm2K[hour] * activity;
         double radiation = 4 * waterEmittance * cube;
         // under the cover the film and the cover's resistance are in series; open and covered water stand side by side
         double dry = covered == 0 ? 1 : 1 - covered + covered / (1 + coverResistance * (convection + radiation));
         double saturation = MoistAir.saturationPressureKpa(waterC);
         double latentJKg = Water.latentHeatJKg(waterC);
-        double perKpa = evaporationWm2Kpa[hour] * cut;
+        double perKpa = evaporationWm2Kpa[hour] * activity * cut;
         double evaporation = perKpa * (vapourKpa[hour] - saturation);
         double evaporated = Math.max(0, -evaporation / latentJKg);
         double replaced = makeUpKgSM2 * inUse + evaporated;

@@ -6,7 +6,6 @@ import dev.warmlane.site.HourOfYear;
 /** Steps an installation through its season, hour by hour. Stateless and safe to use from many threads. */
 public final class SeasonSimulator {
 
-    /** Where a pool starts that stands filled before opening: mains water as it arrives is close enough. */
     private SeasonSimulator() {}
 
     /**
@@ -39,6 +38,7 @@ public final class SeasonSimulator {
         if (installation.startWater() instanceof StartWater.Given given) {
             return given.temperatureC();
         }
+        // filled from the mains; a month later that hardly matters
         int before = ((StartWater.StandingFilled) installation.startWater()).days() * 24;
         hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
         for (int index = before; index > 0; index--) {
