@@ -7,14 +7,21 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherYear;
 
 /**
- * What the air of each hour means for convection. Properties belong to the film between the air and a surface at 30 °C,
- * the pool's usual upper end; a surface 20 K warmer or colder changes a film coefficient by less than 1 % and a season's
- * heat by less than 0.1 % (measured in {@code HeatCurvesTest}).
+ * What the air of each hour means for convection. Properties belong to the film between the air and a surface; they are
+ * worked out for a surface at 30 °C, the pool's usual upper end, and corrected for others by
+ * {@link #surfaceCorrection}.
  */
 final class AirHours {
 
-    /** The surface temperature the film properties are taken for, °C. */
+    /** The surface temperature the film properties are worked out for, °C. */
     static final double SURFACE_C = 30;
+
+    /**
+     * How a film coefficient changes with the temperature of the surface through the properties of the air alone, 1/K.
+     * Derived: forced convection goes with k/ν^0.8, natural with k/(ν² T)^(1/3), and the film takes half of the change
+     * of the surface; between films of 0 and 50 °C the two slopes are -0.0008 to -0.0011.
+     */
+    static final double SURFACE_SLOPE_PER_K = -0.0010;
 
     /** Prandtl number of air, frozen: it moves between 0.70 and 0.72 over the weather of a year. */
     static final double PRANDTL = Air.prandtl(20);
@@ -35,5 +42,10 @@ final class AirHours {
             buoyancy[hour] = NaturalFace.buoyancy(
                     conductivityWmK[hour], Film.rayleighPerKelvin(expansionPerK[hour], viscosityM2S[hour], PRANDTL));
         }
+    }
+
+    /** The factor on a film coefficient for a surface some kelvins above the air, see {@link #SURFACE_SLOPE_PER_K}. */
+    double surfaceCorrection(int hour, double differenceK) {
+        return 1 + SURFACE_SLOPE_PER_K * (temperatureC[hour] + differenceK - SURFACE_C);
     }
 }

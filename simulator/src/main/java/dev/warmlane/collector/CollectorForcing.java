@@ -1,7 +1,6 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
-import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.site.HourOfYear;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,27 +35,16 @@ public final class CollectorForcing {
     }
 
     /**
-     * Prepares a collector with the Perez sky.
+     * Prepares a collector.
      *
-     * @param around roof and weather
+     * @param around roof, weather and the models chosen
      * @param array what is mounted; its area does not matter
      */
     public static CollectorForcing of(CollectorSurroundings around, CollectorArray array) {
-        return of(around, array, SkyModel.PEREZ);
-    }
-
-    /**
-     * Prepares a collector.
-     *
-     * @param around roof and weather
-     * @param array what is mounted; its area does not matter
-     * @param skyModel how diffuse light is spread over the sky
-     */
-    public static CollectorForcing of(CollectorSurroundings around, CollectorArray array, SkyModel skyModel) {
         double[] irradiance = new double[HourOfYear.HOURS];
         HeatCurves curves = new HeatCurves();
         int outside = 0;
-        List<Part> parts = parts(around, array, skyModel);
+        List<Part> parts = parts(around, array);
         for (Part part : parts) {
             HourlyHeat heat = heat(around, array, part.exposure);
             if (heat instanceof CertificateBalance certificate) {
@@ -99,10 +87,10 @@ public final class CollectorForcing {
     record Part(double weight, Exposure exposure) {}
 
     /** The parts of an array: one, or for racks in rows the first row and the rest. */
-    static List<Part> parts(CollectorSurroundings around, CollectorArray array, SkyModel skyModel) {
+    static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
         double roughness =
                 array.model() instanceof Absorber absorber ? absorber.roughnessFactor() : CertificateBalance.ROUGHNESS;
-        Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skyModel);
+        Exposures exposures = new Exposures(around, array.model().incidence(), roughness);
         List<Part> parts = new ArrayList<>();
         if (array.mounting() instanceof Mounting.OpenRack rack) {
             double single = 1.0 / rack.rows();

@@ -1,5 +1,6 @@
 package dev.warmlane.collector;
 
+import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
@@ -17,6 +18,7 @@ public final class CollectorSurroundings {
     private final WeatherYear weather;
     private final Roof roof;
     private final Terrain terrain;
+    private final CollectorPhysics physics;
     private final AirHours air;
     private final double roofRunM;
 
@@ -28,9 +30,22 @@ public final class CollectorSurroundings {
      * @param terrain the ground around it
      */
     public CollectorSurroundings(WeatherYear weather, Roof roof, Terrain terrain) {
+        this(weather, roof, terrain, CollectorPhysics.USUAL);
+    }
+
+    /**
+     * Prepares a roof in its weather for a cross-check with other models.
+     *
+     * @param weather the typical year
+     * @param roof the roof
+     * @param terrain the ground around it
+     * @param physics the models
+     */
+    public CollectorSurroundings(WeatherYear weather, Roof roof, Terrain terrain, CollectorPhysics physics) {
         this.weather = weather;
         this.roof = roof;
         this.terrain = terrain;
+        this.physics = physics;
         this.air = new AirHours(weather);
         this.roofRunM = RoofRun.effectiveRunM(roof.lengthM(), roof.widthM());
     }
@@ -41,6 +56,10 @@ public final class CollectorSurroundings {
 
     Roof roof() {
         return roof;
+    }
+
+    CollectorPhysics physics() {
+        return physics;
     }
 
     AirHours air() {
@@ -57,11 +76,20 @@ public final class CollectorSurroundings {
         return wind;
     }
 
-    /** The film of the roof's own surface, or of a mat lying on it. */
-    FaceFilm filmOnRoof(double roughnessFactor) {
+    /** The film of the roof's own surface, always by the physics. */
+    FaceFilm filmOfRoof() {
+        return filmOnRoof(roof.roughnessFactor(), FilmCorrelation.PHYSICAL);
+    }
+
+    /** The film of a mat lying on the roof. */
+    FaceFilm filmOfMat(double roughnessFactor) {
+        return filmOnRoof(roughnessFactor, physics.film());
+    }
+
+    private FaceFilm filmOnRoof(double roughnessFactor, FilmCorrelation correlation) {
         double areaToPerimeter = roof.areaM2() / (2 * (roof.lengthM() + roof.widthM()));
         NaturalFace natural = new NaturalFace(0, true, roofRunM, areaToPerimeter, AirHours.PRANDTL);
-        return new FaceFilm(air, windMs(0), roofRunM, roughnessFactor, natural, FaceFilm.Blend.ON_ROOF);
+        return FaceFilm.of(correlation, air, windMs(0), roofRunM, roughnessFactor, natural, FaceFilm.Blend.ON_ROOF);
     }
 
     /**
@@ -81,13 +109,14 @@ public final class CollectorSurroundings {
             double aboveRoofM,
             Mounting.WindRun windRun,
             double roughnessFactor) {
-        // rows are long: area over perimeter of a strip is half its width
         boolean onRoof = windRun == Mounting.WindRun.ROOF;
         if (onRoof && facesUp && tiltDeg == 0) {
-            return filmOnRoof(roughnessFactor);
+            return filmOfMat(roughnessFactor);
         }
+        // rows are long: area over perimeter of a strip is half its width
         NaturalFace natural = new NaturalFace(tiltDeg, facesUp, lengthM, lengthM / 2, AirHours.PRANDTL);
-        return new FaceFilm(
+        return FaceFilm.of(
+                physics.film(),
                 air,
                 windMs(aboveRoofM),
                 onRoof ? roofRunM : lengthM,

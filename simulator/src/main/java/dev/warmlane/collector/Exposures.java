@@ -6,7 +6,6 @@ import dev.warmlane.irradiance.PlaneIrradiance;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
-import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.site.HourOfYear;
@@ -16,27 +15,25 @@ import dev.warmlane.weather.WeatherYear;
 final class Exposures {
 
     /**
-     * Conductance of the gap below a mat beyond conduction through its air, W/m²K: radiation between two dark surfaces
-     * near 20 to 30 °C, 4·0.9·σ·T³ within the effective emittance of two faces.
+     * Conductance of the gap below a mat beyond conduction through its air, W/m²K: radiation between two dark surfaces,
+     * 4·ε·σ·T³ with an effective emittance of 0.9 at 27 °C.
      */
     private static final double GAP_RADIATION_WM2K = 5.5;
 
     private final CollectorSurroundings around;
     private final IncidenceModifier incidence;
     private final double roughnessFactor;
-    private final SkyModel skyModel;
 
-    Exposures(CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor, SkyModel skyModel) {
+    Exposures(CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor) {
         this.around = around;
         this.incidence = incidence;
         this.roughnessFactor = roughnessFactor;
-        this.skyModel = skyModel;
     }
 
     /** Mats flat on the roof: the whole sky before them, the roof and the room behind. */
     Exposure flat(Mounting.FlatOnRoof flat) {
         Exposure exposure = new Exposure(
-                around.filmOnRoof(roughnessFactor),
+                around.filmOfMat(roughnessFactor),
                 null,
                 throughRoof(flat.gapM()),
                 around.roof().roomTemperatureC());
@@ -72,7 +69,8 @@ final class Exposures {
         RackRows rows = new RackRows(
                 rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), rack.pitchM(), rack.rows(), rack.clearanceM());
         Plane plane = rows.plane();
-        PlaneIrradiance light = PlaneIrradiance.of(weather, plane, skyModel);
+        PlaneIrradiance light =
+                PlaneIrradiance.of(weather, plane, around.physics().sky());
         RowShading shading = RowShading.of(weather.sun(), rows);
         RoofUnderRacks roof = new RoofUnderRacks(around, rows, place, shading);
         double plate = Constants.blackBody(RoofUnderRacks.PLATE_C);
@@ -103,10 +101,14 @@ final class Exposures {
         return exposure;
     }
 
-    /** A plane that sees the sky and, below its horizon, ground or roofs at air temperature. */
+    /**
+     * A plane that sees the sky and, below its horizon, ground or other roofs: they are at air temperature and reflect as
+     * the roof's albedo says.
+     */
     private void unobstructed(Exposure exposure, Plane plane) {
         WeatherYear weather = around.weather();
-        PlaneIrradiance light = PlaneIrradiance.of(weather, plane, skyModel);
+        PlaneIrradiance light =
+                PlaneIrradiance.of(weather, plane, around.physics().sky());
         double sky = incidence.skyDiffuse(plane.tiltDeg());
         double ground = incidence.groundReflected(plane.tiltDeg());
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {

@@ -1,14 +1,15 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.physics.Film;
+import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.site.HourOfYear;
 
 /**
- * The film coefficient of one face of a collector or of the roof in each hour: the one function that every mounting
- * uses, with its own run of the wind, tilt and blend.
+ * The film coefficient of one face of a collector or of the roof in each hour. By the physics it is one function for
+ * every mounting, each face with its own run of the wind, tilt and blend; for cross-checks it may be a fit of the wind.
  */
-final class FaceFilm {
+abstract class FaceFilm {
 
     /** How forced and natural convection join. */
     enum Blend {
@@ -18,15 +19,10 @@ final class FaceFilm {
         IN_THE_OPEN
     }
 
-    private final AirHours air;
-    private final NaturalFace natural;
-    private final boolean onRoof;
-    private final double[] forced = new double[HourOfYear.HOURS];
-    private final double[] richardsonPerK = new double[HourOfYear.HOURS];
-
     /**
      * Prepares a face.
      *
+     * @param correlation how the coefficient is found
      * @param air the air of each hour
      * @param windMs wind along the face in each hour, m/s
      * @param runM run of the wind over the surface, m
@@ -34,33 +30,76 @@ final class FaceFilm {
      * @param natural the geometry of the natural part
      * @param blend how the two join
      */
-    FaceFilm(AirHours air, double[] windMs, double runM, double roughnessFactor, NaturalFace natural, Blend blend) {
-        this.air = air;
-        this.natural = natural;
-        this.onRoof = blend == Blend.ON_ROOF;
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double wind = Film.effectiveWindMs(windMs[hour]);
-            forced[hour] = Film.forcedTurbulent(
-                    wind, runM, roughnessFactor, air.conductivityWmK[hour], air.viscosityM2S[hour], AirHours.PRANDTL);
-            richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, runM);
-        }
+    static FaceFilm of(
+            FilmCorrelation correlation,
+            AirHours air,
+            double[] windMs,
+            double runM,
+            double roughnessFactor,
+            NaturalFace natural,
+            Blend blend) {
+        return correlation instanceof FilmCorrelation.WindFit fit
+                ? new Fitted(fit, windMs)
+                : new Physical(air, windMs, runM, roughnessFactor, natural, blend == Blend.ON_ROOF);
     }
 
     /** Film coefficient at a temperature difference from surface to air, W/m²K. */
-    double coefficient(int hour, double differenceK) {
-        double still = natural.coefficient(differenceK, air.buoyancy[hour], air.conductivityWmK[hour]);
-        return onRoof
-                ? Film.flatRoof(forced[hour], still, richardsonPerK[hour] * Math.abs(differenceK))
-                : Film.rack(forced[hour], still);
+    abstract double coefficient(int hour, double differenceK);
+
+    private static final class Physical extends FaceFilm {
+
+        private final AirHours air;
+        private final NaturalFace natural;
+        private final boolean onRoof;
+        private final double[] forced = new double[HourOfYear.HOURS];
+        private final double[] richardsonPerK = new double[HourOfYear.HOURS];
+
+        Physical(
+                AirHours air,
+                double[] windMs,
+                double runM,
+                double roughnessFactor,
+                NaturalFace natural,
+                boolean onRoof) {
+            this.air = air;
+            this.natural = natural;
+            this.onRoof = onRoof;
+            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+                double wind = Film.effectiveWindMs(windMs[hour]);
+                forced[hour] = Film.forcedTurbulent(
+                        wind,
+                        runM,
+                        roughnessFactor,
+                        air.conductivityWmK[hour],
+                        air.viscosityM2S[hour],
+                        AirHours.PRANDTL);
+                richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, runM);
+            }
+        }
+
+        @Override
+        double coefficient(int hour, double differenceK) {
+            double still = natural.coefficient(differenceK, air.buoyancy[hour], air.conductivityWmK[hour]);
+            double film = onRoof
+                    ? Film.flatRoof(forced[hour], still, richardsonPerK[hour] * Math.abs(differenceK))
+                    : Film.rack(forced[hour], still);
+            return film * air.surfaceCorrection(hour, differenceK);
+        }
     }
 
-    /** The natural part alone, W/m²K. */
-    double naturalCoefficient(int hour, double differenceK) {
-        return natural.coefficient(differenceK, air.buoyancy[hour], air.conductivityWmK[hour]);
-    }
+    private static final class Fitted extends FaceFilm {
 
-    /** The forced part alone, W/m²K. */
-    double forcedCoefficient(int hour) {
-        return forced[hour];
+        private final double[] coefficient = new double[HourOfYear.HOURS];
+
+        Fitted(FilmCorrelation.WindFit fit, double[] windMs) {
+            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+                coefficient[hour] = fit.coefficient(windMs[hour]);
+            }
+        }
+
+        @Override
+        double coefficient(int hour, double differenceK) {
+            return coefficient[hour];
+        }
     }
 }

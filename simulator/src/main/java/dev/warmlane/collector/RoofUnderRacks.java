@@ -34,7 +34,7 @@ final class RoofUnderRacks {
     RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading) {
         this.roof = around.roof();
         this.air = around.air();
-        this.film = around.filmOnRoof(roof.roughnessFactor());
+        this.film = around.filmOfRoof();
         WeatherYear weather = around.weather();
         RoofStrips strips = RoofStrips.below(rows, place);
         int count = strips.count();

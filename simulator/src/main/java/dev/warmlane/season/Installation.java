@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.OpeningSeason;
@@ -30,6 +31,7 @@ public final class Installation {
     private final Bathers bathers;
     private final MakeUp makeUp;
     private final List<CollectorArray> arrays;
+    private final CollectorPhysics collectorPhysics;
     private final Pipes pipes;
     private final @Nullable GasHeater heater;
     private final Control control;
@@ -48,6 +50,7 @@ public final class Installation {
         this.bathers = b.bathers;
         this.makeUp = b.makeUp;
         this.arrays = List.copyOf(b.arrays);
+        this.collectorPhysics = b.collectorPhysics;
         this.pipes = b.pipes;
         this.heater = b.heater;
         this.control = b.control;
@@ -72,6 +75,7 @@ public final class Installation {
         b.bathers = bathers;
         b.makeUp = makeUp;
         b.arrays = arrays;
+        b.collectorPhysics = collectorPhysics;
         b.pipes = pipes;
         b.heater = heater;
         b.control = control;
@@ -133,6 +137,11 @@ public final class Installation {
         return arrays.stream().mapToDouble(CollectorArray::areaM2).sum();
     }
 
+    /** The published models the collector side stands on. */
+    public CollectorPhysics collectorPhysics() {
+        return collectorPhysics;
+    }
+
     /** Pipes and pump of the collector circuits, shared among the arrays by area. */
     public Pipes pipes() {
         return pipes;
@@ -187,6 +196,7 @@ public final class Installation {
         private Bathers bathers = Bathers.NONE;
         private MakeUp makeUp = new MakeUp(0, new MainsWater.FromAir());
         private List<CollectorArray> arrays = List.of();
+        private CollectorPhysics collectorPhysics = CollectorPhysics.USUAL;
         private Pipes pipes = Pipes.NONE;
         private @Nullable GasHeater heater;
         private Control control = Control.withLimit(30);
@@ -247,6 +257,12 @@ public final class Installation {
         /** See {@link Installation#arrays}. */
         public Builder arrays(CollectorArray... value) {
             arrays = List.of(value);
+            return this;
+        }
+
+        /** See {@link Installation#collectorPhysics}. */
+        public Builder collectorPhysics(CollectorPhysics value) {
+            collectorPhysics = value;
             return this;
         }
 

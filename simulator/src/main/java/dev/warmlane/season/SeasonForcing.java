@@ -22,7 +22,8 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
 
     /** Prepares an installation in its weather. */
     public static SeasonForcing of(Installation installation, WeatherYear weather) {
-        CollectorSurroundings around = new CollectorSurroundings(weather, installation.roof(), installation.terrain());
+        CollectorSurroundings around = new CollectorSurroundings(
+                weather, installation.roof(), installation.terrain(), installation.collectorPhysics());
         return new SeasonForcing(
                 PoolForcing.of(
                         installation.pool(),

@@ -3,6 +3,7 @@ package dev.warmlane.study;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorModel;
+import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.Bathers;
@@ -44,15 +45,15 @@ public final class SharedForcing {
     public SeasonForcing of(Installation installation) {
         PoolKey pool =
                 new PoolKey(installation.pool(), installation.cover(), installation.bathers(), installation.makeUp());
-        RoofKey roof = new RoofKey(installation.roof(), installation.terrain());
+        RoofKey roof = new RoofKey(installation.roof(), installation.terrain(), installation.collectorPhysics());
         return new SeasonForcing(
                 pools.computeIfAbsent(pool, this::prepare),
                 installation.arrays().stream().map(array -> of(roof, array)).toList());
     }
 
     private CollectorForcing of(RoofKey roof, CollectorArray array) {
-        CollectorSurroundings around =
-                roofs.computeIfAbsent(roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain));
+        CollectorSurroundings around = roofs.computeIfAbsent(
+                roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics));
         // prepared with the first area that asks; area has no part in it
         return collectors.computeIfAbsent(
                 new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), roof),
@@ -65,7 +66,7 @@ public final class SharedForcing {
 
     private record PoolKey(Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp) {}
 
-    private record RoofKey(Roof roof, Terrain terrain) {}
+    private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics) {}
 
     private record CollectorKey(Mounting mounting, CollectorModel model, double flowKgSM2, RoofKey roof) {}
 }

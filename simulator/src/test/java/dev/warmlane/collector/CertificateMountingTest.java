@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.SyntheticYear;
 import dev.warmlane.irradiance.MatteBlack;
-import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.Film;
 import dev.warmlane.physics.Water;
@@ -43,8 +42,7 @@ class CertificateMountingTest {
         CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
                 0.85, 0.02, 10, 4, 0.95, new MatteBlack(), new CertificateCurve.TestStand(true, TEST_LENGTH_M, 0, 20));
         CollectorArray array = new CollectorArray("rack", 100, rack, curve);
-        Exposure exposure =
-                CollectorForcing.parts(around, array, SkyModel.PEREZ).get(0).exposure();
+        Exposure exposure = CollectorForcing.parts(around, array).get(0).exposure();
         CertificateBalance balance = new CertificateBalance(exposure, curve, around.air(), FLOW);
         double[] wind = around.windMs(rack.clearanceM() + TEST_LENGTH_M * Math.sin(Math.PI / 4) / 2);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {

@@ -2,7 +2,6 @@ package dev.warmlane.collector;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -35,8 +34,7 @@ class HeatCurvesTest {
                 Roof.builder(30, 14, 6).build(),
                 Terrain.SUBURBAN);
         CollectorArray array = new CollectorArray("array", 100, mounting(mounting), Absorber.USUAL_MAT);
-        Exposure exposure =
-                CollectorForcing.parts(around, array, SkyModel.PEREZ).get(0).exposure();
+        Exposure exposure = CollectorForcing.parts(around, array).get(0).exposure();
         HourlyHeat direct = CollectorForcing.heat(around, array, exposure);
         HeatCurves curves = new HeatCurves();
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.SyntheticYear;
 import dev.warmlane.irradiance.RowPlace;
-import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -84,7 +83,7 @@ class MountFitTest {
     }
 
     private double lossWm2K(String mount, int windMs) {
-        Exposures exposures = new Exposures(around, MODULE.incidence(), MODULE.roughnessFactor(), SkyModel.PEREZ);
+        Exposures exposures = new Exposures(around, MODULE.incidence(), MODULE.roughnessFactor());
         Exposure exposure =
                 switch (mount) {
                     case "open rack" -> exposures.rack(rack(Mounting.Back.OPEN), RowPlace.FIRST);
