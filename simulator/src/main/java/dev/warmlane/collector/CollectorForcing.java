@@ -68,6 +68,11 @@ public final class CollectorForcing {
         return irradiance[hour];
     }
 
+    /** Temperature of the air around the collectors and their pipes, °C. */
+    public double airC(int hour) {
+        return around.air().temperatureC[hour];
+    }
+
     /** Daylight hours in which the wind lay outside the range the certificate was tested in; 0 without certificate. */
     public int hoursOutsideTest() {
         return hoursOutsideTest;
@@ -100,8 +105,8 @@ public final class CollectorForcing {
             }
         } else if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
             parts.add(new Part(1, exposures.flat(flat)));
-        } else if (array.mounting() instanceof Mounting.FlushOnPitchedRoof pitched) {
-            parts.add(new Part(1, exposures.pitched(pitched)));
+        } else {
+            parts.add(new Part(1, exposures.pitched((Mounting.FlushOnPitchedRoof) array.mounting())));
         }
         return parts;
     }

@@ -63,8 +63,8 @@ public final class PoolForcing {
         this.coverResistance = cover.map(Cover::resistanceM2KW).orElse(0.0);
         if (pool.setting() instanceof PoolSetting.Outdoor outdoor) {
             fillOutdoor(outdoor, weather);
-        } else if (pool.setting() instanceof PoolSetting.Indoor indoor) {
-            fillIndoor(indoor);
+        } else {
+            fillIndoor((PoolSetting.Indoor) pool.setting());
         }
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double wind = windAtWaterMs(pool.setting(), weather, hour);

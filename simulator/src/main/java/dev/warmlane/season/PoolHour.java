@@ -22,7 +22,10 @@ import java.util.List;
  */
 final class PoolHour {
 
-    /** More pieces than this in one hour would be hunting; the rest of the hour then runs in the state it is in. */
+    /**
+     * More pieces than this in one hour would be hunting, faster than any pump is switched; the rest of the hour then
+     * runs in the state it is in.
+     */
     private static final int MOST_PIECES = 24;
 
     private static final double HOUR_S = 3600;
@@ -33,6 +36,7 @@ final class PoolHour {
     // what is built
     private final PoolForcing pool;
     private final int arrays;
+    private final CollectorForcing[] collectors;
     private final HeatCurves[] curves;
     private final double[] areaRatio;
     private final double[] capacityFlow;
@@ -47,6 +51,9 @@ final class PoolHour {
     double waterC;
     private final boolean[] running;
 
+    // whether the circuits may run in this hour
+    private boolean allowed;
+
     // the hour's account, J/m² of water, s, kg/m²
     final double[] heat = new double[Flow.values().length];
     final double[] arrayHeat;
@@ -60,6 +67,7 @@ final class PoolHour {
     private double base;
     private double solar;
     private double solarSlope;
+    private double lookedAtC;
 
     PoolHour(Installation installation, SeasonForcing forcing) {
         List<CollectorArray> built = installation.arrays();
@@ -67,6 +75,7 @@ final class PoolHour {
         double collectorArea = installation.collectorAreaM2();
         this.pool = forcing.pool();
         this.arrays = built.size();
+        this.collectors = forcing.collectors().toArray(CollectorForcing[]::new);
         this.curves =
                 forcing.collectors().stream().map(CollectorForcing::curves).toArray(HeatCurves[]::new);
         this.areaRatio = new double[arrays];
@@ -208,8 +217,6 @@ final class PoolHour {
         return allowed && curves[a].heatWm2(hour, temperatureC) > stopHeat[a];
     }
 
-    private boolean allowed;
-
     private void switchAtStartOfHour(int hour, boolean mayRun) {
         allowed = mayRun;
         for (int a = 0; a < arrays; a++) {
@@ -238,15 +245,13 @@ final class PoolHour {
         for (int a = 0; a < arrays; a++) {
             if (running[a]) {
                 double q = curves[a].heatWm2(hour, temperatureC);
-                double toAir = pipeLoss[a] * (temperatureC + q / capacityFlow[a] / 2 - pool.airC(hour));
+                double toAir = pipeLoss[a] * (temperatureC + q / capacityFlow[a] / 2 - collectors[a].airC(hour));
                 solar += areaRatio[a] * (q - toAir);
                 double qSlope = curves[a].slopeWm2K(hour, temperatureC);
                 solarSlope += areaRatio[a] * (qSlope - pipeLoss[a] * (1 + qSlope / capacityFlow[a] / 2));
             }
         }
     }
-
-    private double lookedAtC;
 
     /** Adds the flows looked at last, for some seconds, with a share of the collectors and some heater. */
     private void add(int hour, double seconds, double solarShare, double heater) {
@@ -264,7 +269,7 @@ final class PoolHour {
             if (running[a]) {
                 double q = curves[a].heatWm2(hour, lookedAtC);
                 double rise = q / capacityFlow[a];
-                double toAir = pipeLoss[a] * (lookedAtC + rise / 2 - pool.airC(hour));
+                double toAir = pipeLoss[a] * (lookedAtC + rise / 2 - collectors[a].airC(hour));
                 arrayHeat[a] += areaRatio[a] * q * on;
                 heat[Flow.COLLECTORS.ordinal()] += areaRatio[a] * q * on;
                 heat[Flow.PIPES.ordinal()] -= areaRatio[a] * toAir * on;

@@ -49,7 +49,9 @@ final class MinuteSteps {
                     if (running[a] && water < installation.control().limitC()) {
                         double pipes = installation.pipes().heatLossWK()
                                 / installation.collectorAreaM2()
-                                * (water + heat / flow / 2 - pool.airC(hour));
+                                * (water
+                                        + heat / flow / 2
+                                        - forcing.collectors().get(a).airC(hour));
                         double given = array.areaM2() / poolArea * (heat - pipes);
                         net += given;
                         collectorsJm2 += given * STEP_S;
