@@ -3,7 +3,7 @@ package dev.warmlane.weather;
 /**
  * How well global irradiance equals diffuse plus beam, GHI = DHI + DNI cos z, over the hours with GHI above 50 W/m²,
  * and at which time shift it does so best. Shifts are in hours after the file's own time label: -0.5 is the middle of
- * the hour that ends at the label.
+ * the hour that ends at the label; they are told with the UTC offset of the header, even where that was replaced.
  *
  * @param statedShiftHours what the format says
  * @param statedRmseWm2 root mean square of the residual there, W/m²

@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class ClosureCheck {
 
     /** A month that closes better than this tells its own time. */
-    private static final double CLOSES_WM2 = 15;
+    private static final double CLOSES_WM2 = 20;
     /** A month that closes worse than this cannot be trusted. */
     private static final double REFUSED_WM2 = 40;
     /** Shifts smaller than this are within what rounding and cloud make of a sound file, hours. */
@@ -28,6 +28,8 @@ final class ClosureCheck {
     private static final int MONTHS_THAT_DECIDE = 3;
     private static final double LABEL_ERROR_AT_MOST_H = 1.25;
     private static final double FAR_FROM_ZONE_H = 2;
+    /** A month further off is not a slip of the clock. */
+    private static final double MONTH_ERROR_AT_MOST_H = 3;
 
     private final HourTable table;
     private final WeatherReadOptions options;
@@ -67,20 +69,24 @@ final class ClosureCheck {
         if (given == null) {
             moveMonths(fits, common, shifts);
         }
-        double[] used = rmse(shifts);
-        double[] stated = IntStream.range(0, 12).allMatch(m -> shifts[m] == 0) ? used : rmse(new double[12]);
         int tested = IntStream.rangeClosed(1, 12).map(scan::testedHours).sum();
         if (tested == 0) {
             findings.warning(0, 0, "no hour has enough sun to test whether global, direct and diffuse agree");
             return new Result(table.site, sun(table.site, shifts, 0), null);
         }
+        boolean wrongHeader = given == null && headerIsWrong(common);
+        double moved = wrongHeader ? common : 0;
+        Site site = wrongHeader ? withOffset(table.site.utcOffsetHours() - moved) : table.site;
+        SunPath sun = sun(site, shifts, moved);
+        double[] used = scan.rmse(sun);
+        boolean asStated = Arrays.stream(shifts).allMatch(shift -> shift == 0);
+        double statedRmse = asStated ? used[12] : scan.rmseAsStated();
         judge(used, fits, given != null);
-        double moved = explain(common, stated[12], used[12], given != null);
-        Site site = moved == 0 ? table.site : withOffset(table.site.utcOffsetHours() - moved);
+        explain(common, statedRmse, used[12], given != null, wrongHeader);
         double statedShift = table.centreHours - table.labelHours;
         Closure closure =
-                new Closure(statedShift, stated[12], statedShift + best, statedShift + common, used[12], tested);
-        return new Result(site, sun(site, shifts, moved), closure);
+                new Closure(statedShift, statedRmse, statedShift + best, statedShift + common, used[12], tested);
+        return new Result(site, sun, closure);
     }
 
     /** The shift of most of the year: the stated one if a few months keep it, else the one the months agree on. */
@@ -99,8 +105,13 @@ final class ClosureCheck {
         if (agreeing < MONTHS_THAT_DECIDE) {
             return 0;
         }
-        double halfHours = Math.rint(median * 2) / 2;
-        return Math.abs(median - halfHours) < NOTICED_H / 2 ? halfHours : median;
+        return toHalfHours(median);
+    }
+
+    /** People err by whole and half hours; a fit that is near one is taken for it. */
+    private static double toHalfHours(double shift) {
+        double halfHours = Math.rint(shift * 2) / 2;
+        return Math.abs(shift - halfHours) < NOTICED_H / 2 ? halfHours : shift;
     }
 
     private static double median(ClosureScan.Fit[] fits) {
@@ -117,17 +128,25 @@ final class ClosureCheck {
     }
 
     /** Months that close clearly at a time of their own are given that time. */
-    private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) {
+    private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) throws WeatherFileException {
         for (int month = 0; month < 12; month++) {
             ClosureScan.Fit fit = fits[month];
             if (!closes(fit) || Math.abs(fit.shiftHours() - common) < MONTH_NOTICED_H) {
                 continue;
             }
-            double asCommon =
-                    Math.sqrt(scan.sumOfSquares(month + 1, common) / Math.max(1, scan.testedHours(month + 1)));
+            double asCommon = scan.rmse(month + 1, common);
             if (asCommon > 2 * fit.rmseWm2() && asCommon > CLOSES_WM2) {
-                shifts[month] = fit.shiftHours();
+                shifts[month] = toHalfHours(fit.shiftHours());
                 int firstHour = HourOfYear.firstHourOf(month + 1);
+                if (Math.abs(shifts[month] - common) > MONTH_ERROR_AT_MOST_H) {
+                    throw table.text.error(
+                            table.line[firstHour],
+                            "",
+                            "in " + monthName(month + 1) + " irradiance that closes "
+                                    + hoursLater(shifts[month] - common) + " than in the rest of the year",
+                            "one time of day in all months",
+                            "The month is of another clock or in disorder: fetch the file again.");
+                }
                 findings.warning(
                         table.line[firstHour],
                         HourOfYear.daysIn(month + 1) * 24,
@@ -138,27 +157,11 @@ final class ClosureCheck {
                                         + " a month kept in daylight saving time or pasted in with a shift looks like this",
                                 monthName(month + 1),
                                 table.line[firstHour],
-                                hoursLater(fit.shiftHours() - common),
+                                hoursLater(shifts[month] - common),
                                 fit.rmseWm2(),
                                 asCommon));
             }
         }
-    }
-
-    /** Root mean square of the residual in each month, and of the year in the thirteenth place. */
-    private double[] rmse(double[] shifts) {
-        double[] result = new double[13];
-        double sum = 0;
-        int hours = 0;
-        for (int month = 0; month < 12; month++) {
-            double squares = scan.sumOfSquares(month + 1, shifts[month]);
-            int tested = scan.testedHours(month + 1);
-            result[month] = tested == 0 ? 0 : Math.sqrt(squares / tested);
-            sum += squares;
-            hours += tested;
-        }
-        result[12] = hours == 0 ? 0 : Math.sqrt(sum / hours);
-        return result;
     }
 
     private void judge(double[] used, ClosureScan.Fit[] fits, boolean insisted) throws WeatherFileException {
@@ -201,53 +204,69 @@ final class ClosureCheck {
         }
     }
 
-    /** Says in words what a shift of the whole year means; returns the hours by which the header's UTC offset is off. */
-    private double explain(double common, double statedRmse, double usedRmse, boolean insisted)
-            throws WeatherFileException {
-        if (common == 0) {
-            return 0;
-        }
-        String evidence =
-                String.format(Locale.ROOT, " (RMSE %.1f W/m² so, %.1f as the header says)", usedRmse, statedRmse);
-        if (insisted) {
-            findings.warning(0, 0, "irradiance is taken " + hoursLater(common) + ", as given" + evidence);
-            return 0;
-        }
+    /**
+     * Whether a shift of whole hours is an error of the header's UTC offset: if the offset that closes is nearer to the
+     * one of the longitude than the header's.
+     */
+    private boolean headerIsWrong(double common) {
         double offset = table.site.utcOffsetHours();
         double zone = table.site.longitudeDeg() / 15;
-        boolean whole = common == Math.rint(common);
         double implied = offset - common;
-        boolean nearer =
-                Math.abs(implied - zone) < Math.abs(offset - zone) && Math.abs(implied - zone) < FAR_FROM_ZONE_H;
-        if (whole && nearer && !table.header.utc() && options.utcOffsetHours() == null) {
+        return common != 0
+                && common == Math.rint(common)
+                && Math.abs(implied - zone) < Math.min(FAR_FROM_ZONE_H, Math.abs(offset - zone))
+                && !table.header.utc()
+                && options.utcOffsetHours() == null;
+    }
+
+    /** Says in words what a shift of the whole year means; refuses one that no usual mistake explains. */
+    private void explain(double common, double statedRmse, double usedRmse, boolean insisted, boolean wrongHeader)
+            throws WeatherFileException {
+        if (common == 0) {
+            return;
+        }
+        String evidence =
+                String.format(Locale.ROOT, " (RMSE %.1f W/m² so, %.1f as the file says)", usedRmse, statedRmse);
+        double offset = table.site.utcOffsetHours();
+        if (insisted) {
+            findings.warning(0, 0, "irradiance is taken " + hoursLater(common) + ", as given" + evidence);
+        } else if (wrongHeader) {
+            String implied = "UTC" + TimeResolver.signed(offset - common);
             findings.warning(
                     table.header.siteLine(),
                     0,
                     "the UTC offset in the header is wrong: it says UTC" + TimeResolver.signed(offset)
-                            + ", irradiance follows the sun with UTC" + TimeResolver.signed(implied) + evidence
-                            + "; UTC" + TimeResolver.signed(implied)
+                            + ", but irradiance follows the sun with " + implied + evidence + "; " + implied
                             + " is used. Correct the header, or give the UTC offset if the labels are wrong instead");
-            return common;
-        }
-        if (Math.abs(common) > LABEL_ERROR_AT_MOST_H) {
+        } else if (Math.abs(common) > LABEL_ERROR_AT_MOST_H) {
             throw table.text.error(
                     table.header.siteLine(),
                     "",
                     "irradiance that follows the sun only " + hoursLater(common) + evidence,
                     "labels within an hour of the sun",
                     "Check longitude and UTC offset in the header; or give the time that irradiance belongs to.");
+        } else if (!table.header.centreKnown()) {
+            findings.note(
+                    table.header.siteLine(),
+                    0,
+                    "the file does not tell the time of its irradiance; it closes " + hoursLater(common)
+                            + " than the label" + evidence + ", and the sun is taken at that time");
+        } else {
+            findings.warning(
+                    table.line[0],
+                    0,
+                    cause(Math.abs(common)) + "irradiance closes " + hoursLater(common) + evidence
+                            + "; the sun is taken at that time. Temperature, humidity and wind stay at their labels");
         }
-        String cause = Math.abs(Math.abs(common) - 0.5) < NOTICED_H
-                ? "the labels are off by half an hour: "
-                : Math.abs(common) > 0.9
-                        ? "the labels are off by an hour, or the UTC offset is: "
-                        : "the labels do not agree with the sun: ";
-        findings.warning(
-                table.line[0],
-                0,
-                cause + "irradiance closes " + hoursLater(common) + evidence
-                        + "; the sun is taken at that time. Temperature, humidity and wind stay at their labels");
-        return 0;
+    }
+
+    private static String cause(double hours) {
+        if (Math.abs(hours - 0.5) < NOTICED_H) {
+            return "the labels are off by half an hour: ";
+        }
+        return Math.abs(hours - 1) < NOTICED_H
+                ? "the labels are off by an hour, or the UTC offset is: "
+                : "the labels do not agree with the sun: ";
     }
 
     private Site withOffset(double offset) {

@@ -2,6 +2,7 @@ package dev.warmlane.weather;
 
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
+import dev.warmlane.sun.SunPath;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
@@ -68,8 +69,44 @@ final class ClosureScan {
         return far.rmseWm2 < near.rmseWm2 ? far : near;
     }
 
-    /** Root mean square of the residual over all tested hours of a month, W/m²; 0 with no such hour. */
-    double sumOfSquares(int month, double shiftHours) {
+    /** Root mean square of the residual of a month at a shift, W/m²; 0 where no hour is tested. */
+    double rmse(int month, double shiftHours) {
+        int tested = testedHours(month);
+        return tested == 0 ? 0 : Math.sqrt(sumOfSquares(month, shiftHours) / tested);
+    }
+
+    /** Root mean square of the year's residual at the stated time, W/m². */
+    double rmseAsStated() {
+        double sum = 0;
+        int tested = 0;
+        for (int month = 1; month <= 12; month++) {
+            sum += sumOfSquares(month, 0);
+            tested += testedHours(month);
+        }
+        return Math.sqrt(sum / Math.max(1, tested));
+    }
+
+    /** Root mean square with the positions finally used: in each month, and of the year in the thirteenth place. */
+    double[] rmse(SunPath sun) {
+        double[] squares = new double[13];
+        int[] tested = new int[13];
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            if (isTested(hour)) {
+                double residual = global[hour] - diffuse[hour] - direct[hour] * sun.cosZenith(hour);
+                int month = HourOfYear.monthOf(hour) - 1;
+                squares[month] += residual * residual;
+                squares[12] += residual * residual;
+                tested[month]++;
+                tested[12]++;
+            }
+        }
+        for (int i = 0; i < squares.length; i++) {
+            squares[i] = tested[i] == 0 ? 0 : Math.sqrt(squares[i] / tested[i]);
+        }
+        return squares;
+    }
+
+    private double sumOfSquares(int month, double shiftHours) {
         double sum = 0;
         for (int hour = HourOfYear.firstHourOf(month); hour < HourOfYear.firstHourOf(month + 1); hour++) {
             if (isTested(hour)) {

@@ -12,6 +12,9 @@ final class Humidity {
     /** Beyond rounding of either and either's way of measuring, percent of relative humidity. */
     private static final double DISAGREE_PERCENT = 15;
 
+    /** Where typical years are stitched, makers smooth one and not the other. */
+    private static final int A_FEW_HOURS = 48;
+
     private Humidity() {}
 
     /** Needs an air temperature without gaps; leaves a dew point without gaps that is never above it. */
@@ -54,7 +57,7 @@ final class Humidity {
             Findings findings, Occurrences lost, Occurrences above, Occurrences disagree, Occurrences derived) {
         if (derived.count() > 0) {
             findings.note(
-                    derived.firstLine(),
+                    0,
                     derived.count(),
                     "dew point found from air temperature and relative humidity in " + derived.count() + " hours");
         }
@@ -73,11 +76,14 @@ final class Humidity {
                             + ": taken as saturated air");
         }
         if (disagree.count() > 0) {
-            findings.warning(
-                    disagree.firstLine(),
-                    disagree.count(),
-                    "relative humidity (" + disagree.first() + " % first) and dew point do not agree within 15 % on "
-                            + disagree.lines() + ": the dew point is used");
+            String message = "relative humidity (" + disagree.first()
+                    + " % first) and dew point do not agree within 15 % on " + disagree.lines()
+                    + ": the dew point is used";
+            if (disagree.count() > A_FEW_HOURS) {
+                findings.warning(disagree.firstLine(), disagree.count(), message);
+            } else {
+                findings.note(disagree.firstLine(), disagree.count(), message);
+            }
         }
     }
 }

@@ -25,11 +25,12 @@ final class LongWave {
         Occurrences hot = new Occurrences();
         int missing = 0;
         for (int hour = 0; hour < longWave.length; hour++) {
-            if (longWave[hour] > Constants.blackBody(air[hour]) * ABOVE_BLACK_BODY || longWave[hour] <= 0) {
+            if (longWave[hour] > Constants.blackBody(air[hour]) * ABOVE_BLACK_BODY) {
                 hot.add(table.line[hour], longWave[hour]);
                 longWave[hour] = Double.NaN;
-            } else if (Double.isNaN(longWave[hour])) {
+            } else if (!(longWave[hour] > 0)) {
                 missing++;
+                longWave[hour] = Double.NaN;
             }
         }
         boolean distrusted = hot.count() > BAD_HOURS_AT_MOST;

@@ -108,6 +108,7 @@ final class PlainFormat implements WeatherFormat {
                 false,
                 instants,
                 centreHours,
+                true,
                 0,
                 WeatherYear.LongWaveOrigin.valueOf(
                         origin.toUpperCase(Locale.ROOT).replace(' ', '_')));

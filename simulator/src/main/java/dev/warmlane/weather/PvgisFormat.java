@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class PvgisFormat implements WeatherFormat {
 
     private static final String NAMES = "time(UTC),T2m,RH,G(h),Gb(n),Gd(h),IR(h),WS10m,WD10m,SP";
+    private static final String OFFSET = "Irradiance Time Offset (h)";
     private static final int HEADER_LINES_AT_MOST = 60;
 
     private static final List<CsvField> FIELDS = List.of(
@@ -49,11 +50,13 @@ final class PvgisFormat implements WeatherFormat {
         double latitude = value(text, names, "Latitude (decimal degrees)", Double.NaN);
         double longitude = value(text, names, "Longitude (decimal degrees)", Double.NaN);
         double elevation = value(text, names, "Elevation (m)", Double.NaN);
-        double offset = value(text, names, "Irradiance Time Offset (h)", 0);
+        double offset = value(text, names, OFFSET, 0);
         String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
         Site site = Headers.site(text, 1, name, latitude, longitude, elevation, 0);
-        RawWeather raw = new RawWeather(
-                text, new RawHeader(title(), site, 1, true, true, offset, 0, WeatherYear.LongWaveOrigin.FILE));
+        boolean told = lineOf(text, names, OFFSET) > 0;
+        RawHeader header =
+                new RawHeader(title(), site, 1, true, true, offset, told, 0, WeatherYear.LongWaveOrigin.FILE);
+        RawWeather raw = new RawWeather(text, header);
         int end = names + 1;
         while (!text.isBlank(end) && Character.isDigit(text.line(end).charAt(0))) {
             end++;
@@ -76,18 +79,26 @@ final class PvgisFormat implements WeatherFormat {
     }
 
     private static double value(FileText text, int end, String key, double otherwise) throws WeatherFileException {
-        for (int line = 1; line < end; line++) {
+        int line = lineOf(text, end, key);
+        if (line > 0) {
             String content = text.line(line);
-            int colon = content.indexOf(':');
-            if (colon > 0 && content.substring(0, colon).strip().equals(key)) {
-                return text.number(line, key, content.substring(colon + 1));
-            }
+            return text.number(line, key, content.substring(content.indexOf(':') + 1));
         }
         if (Double.isNaN(otherwise)) {
             throw text.error(
                     0, "", "no line \"" + key + "\"", "it among the first lines", "Restore the header of the file.");
         }
         return otherwise;
+    }
+
+    /** The header line with a key; 0 where there is none. */
+    private static int lineOf(FileText text, int end, String key) {
+        for (int line = 1; line < end; line++) {
+            if (text.line(line).startsWith(key + ":")) {
+                return line;
+            }
+        }
+        return 0;
     }
 
     private static void addTime(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {

@@ -38,11 +38,14 @@ public final class WeatherFiles {
      * @throws IOException if it cannot be opened
      */
     public static WeatherYear read(Path file, WeatherReadOptions options) throws IOException {
-        FileText text = FileText.load(file);
-        RawWeather raw = formatOf(text).read(text);
         Findings findings = new Findings();
-        HourTable table = TimeResolver.resolve(raw, options, findings);
-        return complete(table, options, findings);
+        return complete(table(file, options, findings), options, findings);
+    }
+
+    /** The rows of a file in standard time, before anything is judged. */
+    static HourTable table(Path file, WeatherReadOptions options, Findings findings) throws IOException {
+        FileText text = FileText.load(file);
+        return TimeResolver.resolve(formatOf(text).read(text), options, findings);
     }
 
     private static WeatherFormat formatOf(FileText text) throws WeatherFileException {

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.RealWeather;
+import dev.warmlane.site.HourOfYear;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -25,14 +30,17 @@ class RealFilesTest {
     /** A scan of days in hundreds of cloudy hours, and the table is rounded to 0.01 h. */
     private static final double HOURS = 0.03;
 
-    /** The table is rounded to 0.1 W/m²; its sun is an algorithm other than ours. */
-    private static final double RMSE = 0.15;
+    /** The table is rounded to 0.1 W/m² and takes the sun of sunrise hours at their middle, not at that of the sunlit part. */
+    private static final double RMSE = 0.45;
+
+    /** The plain csv has three decimals. */
+    private static final double DECIMALS = 0.00051;
 
     @TempDir
     private Path folder;
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/reference/weather/real-files.csv", numLinesToSkip = 3)
+    @CsvFileSource(resources = "/reference/weather/real-files.csv", numLinesToSkip = 4)
     void sumsAndClosureAreThePublished(
             String file,
             double global,
@@ -60,5 +68,53 @@ class RealFilesTest {
         assertThat(weather.findings())
                 .filteredOn(f -> f.kind() == WeatherFinding.Kind.WARNING)
                 .hasSize(warnings);
+    }
+
+    @Test
+    void plainCsvKeepsARealYear() throws IOException {
+        WeatherYear weather = WeatherFiles.read(RealWeather.file("po-valley-pvgis.csv"));
+        Path file = folder.resolve("po-valley.csv");
+        PlainWeatherWriter.write(weather, file);
+        WeatherYear read = WeatherFiles.read(file);
+        assertThat(read.site()).isEqualTo(weather.site());
+        assertThat(read.longWaveOrigin()).isEqualTo(weather.longWaveOrigin());
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            assertThat(read.globalHorizontalWm2(hour)).isCloseTo(weather.globalHorizontalWm2(hour), within(DECIMALS));
+            assertThat(read.skyLongWaveWm2(hour)).isCloseTo(weather.skyLongWaveWm2(hour), within(DECIMALS));
+            assertThat(read.dewPointC(hour)).isCloseTo(weather.dewPointC(hour), within(DECIMALS));
+            assertThat(read.sun().zenithDeg(hour)).isEqualTo(weather.sun().zenithDeg(hour));
+        }
+    }
+
+    @Test
+    void wrongOffsetInTheHeader() throws IOException {
+        List<String> lines = lines("greensboro-tmy3.csv");
+        lines.set(0, lines.get(0).replace(",-5.0,", ",-6.0,"));
+        WeatherYear weather = Breakage.read(folder, lines);
+        assertThat(weather.site().utcOffsetHours()).isEqualTo(-5);
+        assertThat(weather.findings()).anySatisfy(f -> {
+            assertThat(f.kind()).isEqualTo(WeatherFinding.Kind.WARNING);
+            assertThat(f.line()).isEqualTo(1);
+            assertThat(f.message()).contains("UTC offset in the header is wrong", "UTC-6", "UTC-5 is used");
+        });
+    }
+
+    @Test
+    void oneMonthShifted() throws IOException {
+        List<String> lines = lines("fortaleza-swera.epw");
+        int first = HourOfYear.firstHourOf(8) + 9;
+        Breakage.shift(lines, first, first + 31 * 24 - 1, 2, 7, 23);
+        WeatherYear weather = Breakage.read(folder, lines);
+        assertThat(weather.findings())
+                .filteredOn(f -> f.kind() == WeatherFinding.Kind.WARNING)
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.line()).isEqualTo(first);
+                    assertThat(f.message()).startsWith("August").contains("2.00 h later");
+                });
+    }
+
+    private static List<String> lines(String file) throws IOException {
+        return new ArrayList<>(Files.readAllLines(RealWeather.file(file)));
     }
 }

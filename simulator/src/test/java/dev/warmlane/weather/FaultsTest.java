@@ -1,0 +1,271 @@
+package dev.warmlane.weather;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.warmlane.physics.Constants;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.weather.WeatherFinding.Kind;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Faults that real files have, put into a sound file on purpose: each is found, told with its line, and mended. */
+class FaultsTest {
+
+    /** Line of an EPW file that holds the first hour of the year. */
+    private static final int FIRST = 9;
+
+    private static final int DRY_BULB = 7;
+    private static final int DEW_POINT = 8;
+    private static final int HUMIDITY = 9;
+    private static final int INFRARED = 13;
+    private static final int GLOBAL = 14;
+    private static final int DIRECT = 15;
+    private static final int DIFFUSE = 16;
+    private static final int WIND = 22;
+
+    /** Noon in July. */
+    private static final int NOON = HourOfYear.of(7, 14, 12);
+
+    /** The shift is found from a quarter of the days, rounded to whole W/m². */
+    private static final double SHIFT_H = 0.03;
+
+    @TempDir
+    private Path folder;
+
+    private final InventedYear year = InventedYear.sound();
+    private final List<String> lines = year.epw();
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.0, 1.0})
+    void labelsHalfAnHourOff(double centre) throws IOException {
+        WeatherYear read = Breakage.read(folder, InventedYear.withCentre(centre).epw());
+        expect(read, Kind.WARNING, FIRST, "the labels are off by half an hour", centre > 0.5 ? "later" : "earlier");
+        assertThat(read.sun().offsetHours(NOON)).isCloseTo(centre, within(SHIFT_H));
+        Closure closure = Objects.requireNonNull(read.closure());
+        assertThat(closure.usedRmseWm2()).isLessThan(1);
+        assertThat(closure.statedRmseWm2()).isGreaterThan(20);
+        assertThat(closure.bestShiftHours()).isCloseTo(centre - 1, within(SHIFT_H));
+    }
+
+    @Test
+    void labelsThatAreTheStartOfTheHour() throws IOException {
+        WeatherYear read = Breakage.read(folder, InventedYear.withCentre(1.5).epw());
+        // -80 degrees lies 0.33 h west of its zone, so that UTC-6 is farther and the labels are blamed
+        expect(read, Kind.WARNING, FIRST, "the labels are off by an hour, or the UTC offset is");
+        assertThat(read.site().utcOffsetHours()).isEqualTo(-5);
+        assertThat(read.sun().offsetHours(NOON)).isCloseTo(1.5, within(SHIFT_H));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"-6.0", "-4.0", "5.0", "0.0"})
+    void wrongOffsetInTheHeader(String offset) throws IOException {
+        Breakage.set(lines, 1, 9, offset);
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, 1, "the UTC offset in the header is wrong", "UTC-5 is used");
+        assertThat(read.site().utcOffsetHours()).isEqualTo(-5);
+        assertThat(read.sun().zenithDeg(NOON)).isCloseTo(year.sun.zenithDeg(NOON), within(1e-9));
+    }
+
+    @Test
+    void anOffsetGivenByTheUserIsNotReplaced() throws IOException {
+        Path file = Breakage.write(folder, String.join("\n", lines));
+        WeatherYear read = WeatherFiles.read(file, WeatherReadOptions.defaults().withUtcOffsetHours(-6));
+        assertThat(read.site().utcOffsetHours()).isEqualTo(-6);
+        expect(read, Kind.WARNING, 1, "UTC-6 is used, as given");
+        assertThat(read.sun().zenithDeg(NOON)).isCloseTo(year.sun.zenithDeg(NOON), within(0.5));
+    }
+
+    @Test
+    void aFileThatDoesNotTellItsTime() throws IOException {
+        List<String> older = InventedYear.ofInstants().pvgis();
+        older.remove(3);
+        WeatherYear read = Breakage.read(folder, older);
+        expect(read, Kind.NOTE, 1, "does not tell the time of its irradiance", "0.50 h later");
+        assertThat(read.sun().offsetHours(NOON)).isEqualTo(0.5);
+        assertThat(read.findings()).noneMatch(f -> f.kind() == Kind.WARNING);
+    }
+
+    @Test
+    void oneMonthShifted() throws IOException {
+        int first = FIRST + HourOfYear.firstHourOf(3);
+        Breakage.shift(lines, first, first + 31 * 24 - 1, 1, GLOBAL, DIFFUSE);
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, first, "March, from line " + first, "1.00 h later");
+        assertThat(read.findings()).hasSize(1);
+        assertThat(Objects.requireNonNull(read.closure()).usedRmseWm2()).isLessThan(1);
+        assertThat(read.sun().offsetHours(HourOfYear.of(3, 15, 12))).isCloseTo(1.5, within(SHIFT_H));
+        assertThat(read.sun().offsetHours(NOON)).isEqualTo(0.5);
+    }
+
+    @Test
+    void daylightSavingTime() throws IOException {
+        int first = FIRST + HourOfYear.firstHourOf(4);
+        int last = FIRST + HourOfYear.firstHourOf(11) - 1;
+        Breakage.shift(lines, first, last, -1, DRY_BULB, WIND);
+        WeatherYear read = Breakage.read(folder, lines);
+        assertThat(read.findings())
+                .filteredOn(f -> f.message().contains("daylight saving time"))
+                .hasSize(7);
+        assertThat(Objects.requireNonNull(read.closure()).usedRmseWm2()).isLessThan(1);
+    }
+
+    @Test
+    void directIrradianceAtNight() throws IOException {
+        Breakage.set(lines, FIRST + 2, DIRECT, "120");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + 2, "direct irradiance at night on line 11 (120 W/m² first): set to 0");
+        assertThat(read.directNormalWm2(2)).isZero();
+    }
+
+    @Test
+    void infraredAboveBlackBody() throws IOException {
+        Breakage.set(lines, FIRST + NOON, INFRARED, "600");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + NOON, "infrared above that of a black body", "600 W/m²");
+        assertThat(read.skyLongWaveWm2(NOON)).isLessThan(Constants.blackBody(year.air[NOON]));
+        assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.CLOUD_COVER);
+    }
+
+    @Test
+    void infraredNotBelievedAtAll() throws IOException {
+        for (int line = FIRST; line < FIRST + 1000; line++) {
+            Breakage.set(lines, line, INFRARED, "600");
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, FIRST, "replaced by the sky model in the whole year");
+        assertThat(read.skyLongWaveWm2(NOON)).isNotEqualTo(year.longWave[NOON]);
+    }
+
+    @Test
+    void humidityAbove100AndDewPointAboveAir() throws IOException {
+        Breakage.set(lines, FIRST + 50, HUMIDITY, "108");
+        Breakage.set(lines, FIRST + 60, DEW_POINT, Double.toString(year.air[60] + 2));
+        WeatherYear read = Breakage.read(folder, lines);
+        assertThat(read.relativeHumidity(60)).isEqualTo(1);
+        expect(
+                read,
+                Kind.REPAIR,
+                FIRST + 50,
+                "relative humidity above 100 % or dew point above air temperature on lines 59 and 69");
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            assertThat(read.dewPointC(hour)).isLessThanOrEqualTo(read.airTemperatureC(hour));
+        }
+    }
+
+    @Test
+    void humidityZeroWhereAValueWasLost() throws IOException {
+        Breakage.set(lines, FIRST + NOON, HUMIDITY, "0");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + NOON, "relative humidity 0", "cannot be: a value was lost there");
+        assertThat(read.dewPointC(NOON)).isEqualTo(year.dew[NOON]);
+
+        List<String> withoutDewPoint = InventedYear.ofInstants().pvgis();
+        Breakage.set(withoutDewPoint, 6 + NOON + 5, 3, "0");
+        WeatherYear pvgis = Breakage.read(folder, withoutDewPoint);
+        expect(pvgis, Kind.REPAIR, 6 + NOON + 5, "relative humidity 0");
+        assertThat(pvgis.dewPointC(NOON)).isCloseTo(year.dew[NOON], within(1.0));
+    }
+
+    @Test
+    void impossibleValuesAndJumps() throws IOException {
+        Breakage.set(lines, FIRST + 100, WIND, "98.0");
+        Breakage.set(lines, FIRST + 200, WIND, "35.0");
+        Breakage.set(lines, FIRST + 300, DRY_BULB, "70.0");
+        Breakage.set(lines, FIRST + 400, DRY_BULB, "35.0");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + 100, "impossible wind speed on line 109 (98 m/s first");
+        expect(read, Kind.REPAIR, FIRST + 200, "impossible jump of wind speed on line 209");
+        expect(read, Kind.REPAIR, FIRST + 300, "impossible air temperature on line 309 (70 °C first");
+        expect(read, Kind.REPAIR, FIRST + 400, "impossible jump of air temperature on line 409");
+        expect(
+                read,
+                Kind.REPAIR,
+                FIRST + 300,
+                "missing air temperature on lines 309 and 409: filled by straight lines");
+        assertThat(read.airTemperatureC(300)).isCloseTo((year.air[299] + year.air[301]) / 2, within(1e-9));
+    }
+
+    @Test
+    void aStepThatStaysIsKeptAndTold() throws IOException {
+        for (int h = 4000; h < 4100; h++) {
+            Breakage.set(lines, FIRST + h, DRY_BULB, Double.toString(year.air[h] + 25));
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, FIRST + 4000, "air temperature jumps within an hour on lines 4009 and 4109");
+    }
+
+    @Test
+    void missingValues() throws IOException {
+        Breakage.set(lines, FIRST, WIND, "999");
+        Breakage.set(lines, FIRST + 8759, WIND, "999");
+        Breakage.set(lines, FIRST + NOON, GLOBAL, "9999");
+        Breakage.set(lines, FIRST + 2, DIFFUSE, "9999");
+        Breakage.set(lines, FIRST + 30, HUMIDITY, "999");
+        Breakage.set(lines, FIRST + 31, DEW_POINT, "99.9");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + 8759, "missing wind speed on lines 8768 and 9");
+        expect(read, Kind.REPAIR, FIRST + NOON, "missing global horizontal irradiance on line");
+        expect(read, Kind.REPAIR, FIRST + 2, "missing diffuse horizontal irradiance on line 11: 0 at night");
+        assertThat(read.globalHorizontalWm2(NOON)).isCloseTo(year.global[NOON], within(0.05 * year.global[NOON]));
+        assertThat(read.diffuseHorizontalWm2(2)).isZero();
+        assertThat(read.dewPointC(31)).isCloseTo(year.dew[31], within(0.5));
+    }
+
+    @Test
+    void missingRows() throws IOException {
+        lines.subList(FIRST + 99, FIRST + 102).clear();
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, FIRST + 99, "3 rows are missing", "after line 108");
+        assertThat(read.windSpeedMs(101)).isBetween(0.0, 7.0);
+    }
+
+    @Test
+    void negativeIrradiance() throws IOException {
+        Breakage.set(lines, FIRST + 1, GLOBAL, "-3");
+        Breakage.set(lines, FIRST + 3, GLOBAL, "-400");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + 1, "negative global horizontal irradiance on line 10 (-3 W/m² first)");
+        expect(read, Kind.REPAIR, FIRST + 3, "impossible global horizontal irradiance on line 12 (-400 W/m² first");
+        assertThat(read.globalHorizontalWm2(1)).isZero();
+        assertThat(read.globalHorizontalWm2(3)).isZero();
+    }
+
+    @Test
+    void aColumnThatStandsStill() throws IOException {
+        for (int h = 2000; h < 2100; h++) {
+            Breakage.set(lines, FIRST + h, WIND, "2.2");
+        }
+        expect(Breakage.read(folder, lines), Kind.WARNING, FIRST + 2000, "wind speed does not change for 100 hours");
+    }
+
+    @Test
+    void pressureThatBelongsToAnotherHeight() throws IOException {
+        Breakage.set(lines, 1, 10, "1900");
+        expect(Breakage.read(folder, lines), Kind.WARNING, 1, "mean pressure is", "the height is wrong");
+    }
+
+    @Test
+    void partsFromDifferentSourcesAreToldAndUsed() throws IOException {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            Breakage.set(
+                    lines, FIRST + h, GLOBAL, Double.toString(Math.rint(year.global[h] * (h % 2 == 0 ? 1.05 : 0.95))));
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, 0, "the parts come from different sources or times");
+    }
+
+    private static void expect(WeatherYear read, Kind kind, int line, String... words) {
+        assertThat(read.findings()).anySatisfy(finding -> {
+            assertThat(finding.kind()).isEqualTo(kind);
+            assertThat(finding.line()).isEqualTo(line);
+            assertThat(finding.message()).contains(words);
+        });
+    }
+}

@@ -1,0 +1,222 @@
+package dev.warmlane.weather;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import dev.warmlane.site.HourOfYear;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files that cannot be read or trusted, each with the message that it must give. */
+class RefusalsTest {
+
+    private static final int FIRST = 9;
+
+    @TempDir
+    private Path folder;
+
+    private final InventedYear year = InventedYear.sound();
+    private final List<String> epw = year.epw();
+
+    @Test
+    void unknownFormat() {
+        refused(
+                "time;temperature\n1;2\n",
+                1,
+                "time;temperature",
+                "the beginning of plain csv, EPW, PVGIS TMY csv, TMY3, TMY2");
+    }
+
+    @Test
+    void emptyAndBinary() {
+        refused(" \n", 0, "an empty file");
+        refused("PK\u0003\u0004\0\0", 0, "bytes that are not text");
+    }
+
+    @Test
+    void notThere() {
+        assertThatThrownBy(() -> WeatherFiles.read(folder.resolve("nothing.epw")))
+                .isInstanceOf(NoSuchFileException.class);
+    }
+
+    @Test
+    void aCellThatIsNoNumber() {
+        Breakage.set(epw, 500, 22, "calm");
+        WeatherFileException e = refused(epw, 500, "found \"calm\"; expected a number");
+        assertThat(e.column()).isEqualTo("wind speed (field 22)");
+        assertThat(e.found()).isEqualTo("\"calm\"");
+        assertThat(e.expected()).isEqualTo("a number");
+        assertThat(e.remedy()).isNotBlank();
+        assertThat(e.file().getFileName()).hasToString("broken.txt");
+        assertThat(e).hasMessageStartingWith("broken.txt, line 500, column wind speed (field 22): ");
+    }
+
+    @Test
+    void aLineCutOff() {
+        epw.set(700, epw.get(700).substring(0, 40));
+        refused(epw, 701, "columns", "35 as in the rows before");
+    }
+
+    @Test
+    void aRecordCutOff() {
+        List<String> tmy2 = year.tmy2();
+        tmy2.set(99, tmy2.get(99).substring(0, 100));
+        refused(tmy2, 100, "100 characters", "a record of 142");
+    }
+
+    @Test
+    void aRecordThatMoved() {
+        List<String> tmy2 = year.tmy2();
+        tmy2.set(99, "x" + tmy2.get(99).replace("19", "?9"));
+        WeatherFileException e = refused(tmy2, 100, "a whole number");
+        assertThat(e.column()).contains("places");
+    }
+
+    @Test
+    void anHourTwice() {
+        epw.add(1000, epw.get(999));
+        refused(epw, 1001, "a second time, first on line 1000", "every hour of the year once");
+    }
+
+    @Test
+    void aDateThatIsNot() {
+        Breakage.set(epw, 2000, 3, "31");
+        Breakage.set(epw, 2000, 2, "4");
+        refused(epw, 2000, "month 4, day 31", "a date of the year and an hour of 1 to 24");
+    }
+
+    @Test
+    void halfAYear() {
+        refused(epw.subList(0, 4388), 0, "4380 hourly rows", "8760");
+    }
+
+    @Test
+    void notHourly() {
+        epw.set(7, "DATA PERIODS,1,4,Data,Sunday, 1/ 1,12/31");
+        refused(epw, 8, "found 4; expected 1");
+    }
+
+    @Test
+    void aHeaderThatCannotBe() {
+        Breakage.set(epw, 1, 7, "136.0");
+        refused(epw, 1, "latitude must be -90 to 90 degrees");
+    }
+
+    @Test
+    void noNamesOfColumns() {
+        List<String> tmy3 = year.tmy3();
+        Breakage.set(tmy3, 2, 7, "Temperature");
+        WeatherFileException e = refused(tmy3, 2, "no such column");
+        assertThat(e.column()).isEqualTo("Dry-bulb (C)");
+    }
+
+    @Test
+    void aLongGap() {
+        for (int line = 3000; line < 3012; line++) {
+            Breakage.set(epw, line, 7, "99.9");
+        }
+        WeatherFileException e = refused(epw, 3000, "12 hours in a row without a value", "gaps of at most 6 hours");
+        assertThat(e.column()).isEqualTo("air temperature");
+    }
+
+    @Test
+    void aDayWithoutIrradiance() {
+        int line = FIRST + HourOfYear.of(6, 1, 0);
+        for (int hour = 0; hour < 24; hour++) {
+            Breakage.set(epw, line + hour, 14, "9999");
+        }
+        WeatherFileException e = refused(epw, line + 5, "hours in a row without a value", "3 in daylight");
+        assertThat(e.column()).isEqualTo("global horizontal irradiance");
+    }
+
+    @Test
+    void aColumnThatIsEmpty() {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(epw, line, 16, "9999");
+        }
+        assertThat(refused(epw, 0, "no value in the whole year").column()).isEqualTo("diffuse horizontal irradiance");
+    }
+
+    @Test
+    void aConstantTemperature() {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(epw, line, 7, "20.0");
+        }
+        refused(epw, FIRST, "the same value in the whole year");
+    }
+
+    @Test
+    void irradianceThatDoesNotClose() throws IOException {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            Breakage.set(epw, FIRST + h, 15, Double.toString(Math.rint(year.global[h] * 0.9)));
+        }
+        refused(epw, 0, "all year global irradiance that differs from diffuse plus beam by", "cannot be trusted");
+        Path file = Breakage.write(folder, String.join("\n", epw));
+        WeatherYear insisted =
+                WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(0.5));
+        assertThat(insisted.findings())
+                .anySatisfy(f -> assertThat(f.message()).contains("the parts come from different sources"));
+    }
+
+    @Test
+    void oneMonthThatDoesNotClose() {
+        for (int h = HourOfYear.firstHourOf(5); h < HourOfYear.firstHourOf(6); h++) {
+            Breakage.set(epw, FIRST + h, 14, Double.toString(Math.rint(year.global[(h + 4000) % HourOfYear.HOURS])));
+        }
+        refused(epw, FIRST + HourOfYear.firstHourOf(5), "in May global irradiance that differs");
+    }
+
+    @Test
+    void oneMonthOfAnotherClock() {
+        int first = FIRST + HourOfYear.firstHourOf(3);
+        Breakage.shift(epw, first, first + 31 * 24 - 1, 8, 14, 16);
+        refused(epw, first, "in March irradiance that closes 8.00 h later than in the rest of the year");
+    }
+
+    @Test
+    void eastForWest() {
+        Breakage.set(epw, 1, 8, "80.0");
+        refused(epw, 1, "irradiance that follows the sun only 10.67 h", "Check longitude and UTC offset");
+    }
+
+    @Test
+    void plainCsv() throws IOException {
+        Path file = folder.resolve("plain.csv");
+        PlainWeatherWriter.write(year.weather(), file);
+        String text = Files.readString(file);
+        refused(text.replace("# utc offset, h: -5.0\n", ""), 0, "no header line \"# utc offset, h: ...\"");
+        refused(text.replace("wind m/s", "wind km/h"), 11, "a column that is not known");
+        refused(text.replace("mean over the hour", "sometimes"), 8, "\"sometimes\"", "mean over the hour or instant");
+    }
+
+    @Test
+    void pvgisWithOtherColumns() {
+        List<String> pvgis = year.pvgis();
+        pvgis.set(4, pvgis.get(4).replace("Gb(n)", "Gb(i)"));
+        refused(pvgis, 5, "Gb(i)", "Gb(n)");
+    }
+
+    @Test
+    void tmy3AtHalfHours() {
+        List<String> tmy3 = year.tmy3();
+        Breakage.set(tmy3, 30, 2, "04:30");
+        refused(tmy3, 30, "\"04:30\"", "a full hour");
+    }
+
+    private WeatherFileException refused(List<String> lines, int line, String... words) {
+        return refused(String.join("\n", lines), line, words);
+    }
+
+    private WeatherFileException refused(String text, int line, String... words) {
+        WeatherFileException e = catchThrowableOfType(WeatherFileException.class, () -> Breakage.read(folder, text));
+        assertThat(e).isNotNull().hasMessageContainingAll(words);
+        assertThat(e.line()).isEqualTo(line);
+        return e;
+    }
+}
