@@ -69,12 +69,6 @@ final class CertificateKeys {
             "radiation loss, 2017 form",
             0.0,
             NONE);
-    static final Key<Double> DIFFUSE_MODIFIER = Key.assumed(
-            "diffuse_modifier",
-            Kinds.factor(0.3, 1.1),
-            "incidence angle modifier for diffuse irradiance, 2017 form",
-            1.0,
-            "as the 2013 form has it");
     static final Key<TestBack> TEST_BACK = Key.required(
             "test_back", WordKinds.choice(TestBack.class), "whether the wind reached the back of the tested collector");
     static final Key<Double> TEST_LENGTH = Key.required(
@@ -104,7 +98,6 @@ final class CertificateKeys {
             A6,
             A7,
             A8,
-            DIFFUSE_MODIFIER,
             TEST_BACK,
             TEST_LENGTH,
             TEST_WIND_LOWEST,

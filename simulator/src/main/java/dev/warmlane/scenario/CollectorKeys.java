@@ -19,8 +19,8 @@ final class CollectorKeys {
     static final Key<Double> PANEL_AREA = Key.optional(
             "panel_area",
             Kinds.quantity(Dimension.AREA, "m2", 0.1, 100),
-            "area of one panel",
-            "required with panels; with area, the steps of an area study");
+            "area of one panel; beside area it gives the steps of an area study",
+            "required with panels");
     static final Key<Double> FLOW = Key.assumed(
             "flow",
             Kinds.quantity(Dimension.MASS_FLOW_PER_AREA, "kg/s/m2", 0.005, 0.3),
@@ -104,7 +104,7 @@ final class CollectorKeys {
                     BACK,
                     WIND_RUN,
                     SLOPE_LENGTH)
-            .with(AbsorberKeys.ABSORBER, CertificateKeys.CERTIFICATE);
+            .with(AbsorberKeys.ABSORBER, CertificateKeys.CERTIFICATE, IncidenceKeys.INCIDENCE);
 
     private CollectorKeys() {}
 

@@ -6,7 +6,7 @@ import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.collector.PlateToFluid.TubeSheet;
-import dev.warmlane.irradiance.AngleCoefficient;
+import dev.warmlane.irradiance.IncidenceModifier;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -32,28 +32,32 @@ final class CollectorModelReader {
         CertificateKeys.A4,
         CertificateKeys.A6,
         CertificateKeys.A7,
-        CertificateKeys.A8,
-        CertificateKeys.DIFFUSE_MODIFIER
+        CertificateKeys.A8
     };
 
     private CollectorModelReader() {}
 
-    static @Nullable CollectorModel model(Section collectors, Section absorber, Section certificate) {
+    static @Nullable CollectorModel model(
+            Section collectors, Section absorber, Section certificate, Section incidence) {
+        IncidenceModifier modifier = IncidenceReader.modifier(incidence);
         if (!certificate.present()) {
-            return absorber(absorber);
+            return absorber(absorber, modifier);
         }
         if (absorber.present()) {
             collectors.error("has both an absorber and a certificate; give one of them");
         }
-        return certificate(certificate);
+        return certificate(certificate, modifier);
     }
 
-    private static @Nullable CollectorModel absorber(Section s) {
+    private static @Nullable CollectorModel absorber(Section s, @Nullable IncidenceModifier incidence) {
         double absorptance = s.get(AbsorberKeys.ABSORPTANCE);
         double emittance = s.get(AbsorberKeys.EMITTANCE);
         double roughness = s.get(AbsorberKeys.ROUGHNESS);
         PlateToFluid way = s.has(AbsorberKeys.TUBE_PITCH) ? tubes(s) : conductance(s);
-        return s.build(() -> new Absorber(absorptance, emittance, roughness, Objects.requireNonNull(way)));
+        if (way == null || incidence == null) {
+            return null;
+        }
+        return s.build(() -> new Absorber(absorptance, emittance, roughness, way, incidence));
     }
 
     private static @Nullable PlateToFluid conductance(Section s) {
@@ -69,6 +73,12 @@ final class CollectorModelReader {
         double inner = s.get(AbsorberKeys.INNER_DIAMETER) / 1000;
         double fin = s.get(AbsorberKeys.FIN_THICKNESS) / 1000;
         double conductivity = s.get(AbsorberKeys.CONDUCTIVITY);
+        if (!s.hasFailed() && outer > pitch) {
+            s.error(AbsorberKeys.OUTER_DIAMETER, "is more than tube_pitch; allowed: up to tube_pitch");
+        }
+        if (!s.hasFailed() && inner >= outer) {
+            s.error(AbsorberKeys.INNER_DIAMETER, "is not less than outer_diameter; allowed: less than it");
+        }
         double film = s.hasFailed()
                 ? 0
                 : s.get(
@@ -78,31 +88,38 @@ final class CollectorModelReader {
         return s.build(() -> new TubeSheet(pitch, outer, inner, fin, conductivity, film));
     }
 
-    private static @Nullable CollectorModel certificate(Section s) {
+    private static @Nullable CollectorModel certificate(Section s, @Nullable IncidenceModifier incidence) {
         CertificateKeys.Form form = s.get(CertificateKeys.FORM);
         double eta0 = s.get(CertificateKeys.ETA0);
         boolean open = s.get(CertificateKeys.TEST_BACK) == CertificateKeys.TestBack.OPEN;
         double length = s.get(CertificateKeys.TEST_LENGTH);
         double lowest = s.get(CertificateKeys.TEST_WIND_LOWEST);
         double highest = s.get(CertificateKeys.TEST_WIND_HIGHEST);
+        if (!s.hasFailed() && highest < lowest) {
+            s.error(CertificateKeys.TEST_WIND_HIGHEST, "is less than test_wind_lowest; allowed: at least that");
+        }
         TestStand stand = s.build(() -> new TestStand(open, length, lowest, highest));
-        if (!s.has(CertificateKeys.FORM) || !s.sound(CertificateKeys.FORM)) {
+        if (!s.has(CertificateKeys.FORM) || !s.sound(CertificateKeys.FORM) || incidence == null) {
             return null;
         }
-        return form == CertificateKeys.Form.ISO_9806_2013 ? form2013(s, eta0, stand) : form2017(s, eta0, stand);
+        return form == CertificateKeys.Form.ISO_9806_2013
+                ? form2013(s, eta0, incidence, stand)
+                : form2017(s, eta0, incidence, stand);
     }
 
-    private static @Nullable CollectorModel form2013(Section s, double eta0, @Nullable TestStand stand) {
+    private static @Nullable CollectorModel form2013(
+            Section s, double eta0, IncidenceModifier incidence, @Nullable TestStand stand) {
         s.refuse("allowed with the 2017 form only", FORM_2017);
         double bu = s.get(CertificateKeys.BU);
         double b1 = s.get(CertificateKeys.B1);
         double b2 = s.get(CertificateKeys.B2);
         double ratio = s.get(CertificateKeys.EMITTANCE_RATIO);
-        return s.build(() -> CertificateCurve.ofUnglazedForm2013(
-                eta0, bu, b1, b2, ratio, new AngleCoefficient(0, 1), Objects.requireNonNull(stand)));
+        return s.build(() ->
+                CertificateCurve.ofUnglazedForm2013(eta0, bu, b1, b2, ratio, incidence, Objects.requireNonNull(stand)));
     }
 
-    private static @Nullable CollectorModel form2017(Section s, double eta0, @Nullable TestStand stand) {
+    private static @Nullable CollectorModel form2017(
+            Section s, double eta0, IncidenceModifier incidence, @Nullable TestStand stand) {
         s.refuse("allowed with the 2013 form only", FORM_2013);
         double a1 = s.get(CertificateKeys.A1);
         double a2 = s.get(CertificateKeys.A2);
@@ -111,8 +128,7 @@ final class CollectorModelReader {
         double a6 = s.get(CertificateKeys.A6);
         double a7 = s.get(CertificateKeys.A7);
         double a8 = s.get(CertificateKeys.A8);
-        double modifier = s.get(CertificateKeys.DIFFUSE_MODIFIER);
-        return s.build(() -> new CertificateCurve(
-                eta0, a1, a2, a3, a4, a6, a7, a8, new AngleCoefficient(0, modifier), Objects.requireNonNull(stand)));
+        return s.build(
+                () -> new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, incidence, Objects.requireNonNull(stand)));
     }
 }

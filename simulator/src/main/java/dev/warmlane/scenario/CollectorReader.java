@@ -18,7 +18,7 @@ final class CollectorReader {
         double panel = s.has(CollectorKeys.PANEL_AREA) ? s.get(CollectorKeys.PANEL_AREA) : 0;
         Mounting mounting = mounting(s, area);
         CollectorModel model = CollectorModelReader.model(
-                s, group.parts().get(0), group.parts().get(1));
+                s, group.parts().get(0), group.parts().get(1), group.parts().get(2));
         double flow = s.get(CollectorKeys.FLOW);
         if (model == null) {
             return null;

@@ -5,6 +5,9 @@ import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.irradiance.AngleCoefficient;
+import dev.warmlane.irradiance.AngleTable;
+import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.scenario.CollectorKeys.MountingKind;
 
 /** Writes one section {@code [[collectors]]}. */
@@ -21,8 +24,10 @@ final class CollectorWriter {
         mounting(out, array.mounting());
         if (array.model() instanceof Absorber absorber) {
             absorber(out, absorber);
+            incidence(out, absorber.incidence());
         } else if (array.model() instanceof CertificateCurve curve) {
             certificate(out, curve);
+            incidence(out, curve.incidence());
         }
     }
 
@@ -76,12 +81,22 @@ final class CollectorWriter {
                 .key(CertificateKeys.A6, curve.a6())
                 .key(CertificateKeys.A7, curve.a7())
                 .key(CertificateKeys.A8, curve.a8())
-                .key(CertificateKeys.DIFFUSE_MODIFIER, curve.incidence().skyDiffuse(0))
                 .key(
                         CertificateKeys.TEST_BACK,
                         curve.test().backOpen() ? CertificateKeys.TestBack.OPEN : CertificateKeys.TestBack.CLOSED)
                 .key(CertificateKeys.TEST_LENGTH, curve.test().lengthM())
                 .key(CertificateKeys.TEST_WIND_LOWEST, curve.test().lowestWindMs())
                 .key(CertificateKeys.TEST_WIND_HIGHEST, curve.test().highestWindMs());
+    }
+
+    private static void incidence(TomlText out, IncidenceModifier incidence) {
+        out.section("[collectors.incidence]");
+        if (incidence instanceof AngleTable table) {
+            out.key(IncidenceKeys.BEAM, table.beamAtTens()).key(IncidenceKeys.DIFFUSE, table.diffuse());
+        } else if (incidence instanceof AngleCoefficient coefficient) {
+            out.key(IncidenceKeys.B0, coefficient.b0()).key(IncidenceKeys.DIFFUSE, coefficient.diffuse());
+        } else {
+            out.key(IncidenceKeys.SURFACE, IncidenceKeys.Surface.MATTE_BLACK);
+        }
     }
 }

@@ -43,7 +43,7 @@ final class Document {
             return Section.read(schema, name, Lines.of(root, name, 1), table, notes);
         }
         if (value != null) {
-            String count = value instanceof TomlArray ? " once" : ", its keys below it";
+            String count = value instanceof TomlArray array && holdsTables(array) ? " once" : ", its keys below it";
             notes.error(Lines.of(root, name, 1), name, "", "is a section; write [" + name + "]" + count);
             return Section.unreadable(schema, notes);
         }
@@ -51,7 +51,7 @@ final class Document {
             return Section.unreadable(schema, notes);
         }
         if (schema.needed()) {
-            notes.error(1, name, "", "missing section; " + schema.meaning());
+            notes.error(1, name, "", "missing section; " + schema.meaning() + "; it needs " + schema.needs());
             return Section.unreadable(schema, notes);
         }
         return Section.absent(schema, notes);
@@ -92,8 +92,8 @@ final class Document {
             } else if (value == null) {
                 parts.add(Section.absent(part, partLabel, notes));
             } else {
-                String heading = "[" + schema.name() + "." + part.name() + "]";
-                notes.error(partLine, partLabel, "", "is a section; write " + heading + ", its keys below it");
+                notes.error(
+                        partLine, partLabel, "", "is a section; write " + schema.heading(part) + ", its keys below it");
                 parts.add(Section.unreadable(part, notes));
             }
         }

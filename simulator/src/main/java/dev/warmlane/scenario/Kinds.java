@@ -4,6 +4,7 @@ import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /** Kinds of numbers: quantities with their unit, plain numbers, shares, counts. */
 final class Kinds {
@@ -71,9 +72,7 @@ final class Kinds {
         /** The value beside a text in other units, so that it can be compared with what is allowed. */
         private String inOurUnit(Object toml, double value) {
             boolean same = toml instanceof Number || toml.toString().strip().endsWith(" " + unit);
-            return same
-                    ? ""
-                    : ", that is " + write(Math.round(value * 1e4) / 1e4).replace("\"", "");
+            return same ? "" : ", that is " + show(value);
         }
 
         @Override
@@ -84,7 +83,18 @@ final class Kinds {
         @Override
         public String allowed() {
             String range = plain(lowest) + " to " + plain(highest);
-            return percent ? range + ", or in %" : (range + " " + unit).strip();
+            if (dimension == Dimension.FRACTION) {
+                return percent ? range + ", or in %" : "a number, " + range;
+            }
+            return range + " " + unit;
+        }
+
+        /** Five significant digits: enough to read, and free of the noise of conversion. */
+        @Override
+        public String show(Double value) {
+            String rounded =
+                    plain(new BigDecimal(value).round(new MathContext(5)).doubleValue());
+            return (rounded + " " + unit).strip();
         }
 
         @Override

@@ -21,14 +21,19 @@ final class Nearest {
         if (near.isPresent()) {
             return "; did you mean " + near.get() + "?";
         }
-        Optional<String> elsewhere = Schema.SECTIONS.stream()
-                .flatMap(s -> Stream.concat(Stream.of(s), s.parts().stream()))
-                .filter(s -> s.key(name).isPresent())
-                .map(SectionSchema::heading)
-                .findFirst();
-        return elsewhere
+        return Stream.concat(Stream.of(schema), Schema.SECTIONS.stream())
+                .flatMap(section -> homes(name, section))
+                .findFirst()
                 .map(heading -> "; it belongs to " + heading)
                 .orElse("; allowed: " + String.join(", ", schema.names()));
+    }
+
+    /** Headings of a section and its parts, of those that have the key. */
+    private static Stream<String> homes(String name, SectionSchema section) {
+        Stream<String> own = section.key(name).isPresent() ? Stream.of(section.heading()) : Stream.empty();
+        Stream<String> parts =
+                section.parts().stream().filter(p -> p.key(name).isPresent()).map(section::heading);
+        return Stream.concat(own, parts);
     }
 
     /** What to say after "unknown section". */

@@ -3,7 +3,9 @@ package dev.warmlane.scenario;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Gathers what is found while one file is read. */
 final class Notes {
@@ -11,7 +13,7 @@ final class Notes {
     private final Path file;
     private final List<Finding> errors = new ArrayList<>();
     private final List<Finding> warnings = new ArrayList<>();
-    private final List<Assumption> assumed = new ArrayList<>();
+    private final Set<Assumption> assumed = new LinkedHashSet<>();
 
     Notes(Path file) {
         this.file = file;
@@ -27,7 +29,7 @@ final class Notes {
         warnings.add(new Finding(file, line, section, key, message));
     }
 
-    /** A value that the file leaves open. */
+    /** A value that the file leaves open; told twice it counts once. */
     void assumed(String section, String key, String value, String why) {
         assumed.add(new Assumption(section, key, value, why));
     }

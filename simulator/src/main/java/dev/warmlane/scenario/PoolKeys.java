@@ -148,7 +148,7 @@ final class PoolKeys {
 
     static final SectionSchema WATER = SectionSchema.optional("water", "the water from the mains", MAINS);
 
-    private static final String FROM_KIND = "assumed from kind; required without kind";
+    private static final String FROM_KIND = "required without kind, assumed with it";
 
     static final Key<CoverKind> COVER_KIND = Key.optional(
             "kind", WordKinds.choice(CoverKind.class), "a usual kind of cover", "required without the numbers below");

@@ -134,7 +134,9 @@ final class PoolReader {
         double factor = s.get(
                 PoolKeys.BATHER_EVAPORATION,
                 carrier ? 1.0 : OCCUPIED_OUTDOORS,
-                carrier ? "activity factor of a public pool" : "middle of 1.26 to 1.7 by use, Smith 1998");
+                carrier
+                        ? "activity factor of a public pool"
+                        : "middle of 1.26 to 1.7 for outdoor pools in use, Smith 1998");
         Schedule presence = schedules.of(What.BATHERS);
         Bathers bathers = s.build(() -> new Bathers(whenFull, heat, factor, presence));
         return bathers == null ? Bathers.NONE : bathers;

@@ -92,10 +92,12 @@ final class Section {
             return usual;
         }
         if (!(failed && absent)) {
+            String when = key.otherwise().equals("required") ? "" : ", " + key.otherwise();
             fail(
                     line,
                     key.name(),
-                    "missing; " + key.meaning() + "; allowed: " + key.kind().allowed());
+                    "missing" + when + "; " + key.meaning() + "; allowed: "
+                            + key.kind().allowed());
         }
         return key.kind().standIn();
     }

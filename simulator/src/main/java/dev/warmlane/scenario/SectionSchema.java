@@ -2,6 +2,7 @@ package dev.warmlane.scenario;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -53,8 +54,21 @@ record SectionSchema(
                 .toList();
     }
 
+    /** The names of the keys that it must have in any case, joined by commas. */
+    String needs() {
+        return keys.stream()
+                .filter(k -> k.otherwise().equals("required"))
+                .map(Key::name)
+                .collect(Collectors.joining(", "));
+    }
+
     /** Its heading in the file. */
     String heading() {
         return repeated ? "[[" + name + "]]" : "[" + name + "]";
+    }
+
+    /** The heading of one of its parts. */
+    String heading(SectionSchema part) {
+        return "[" + name + "." + part.name() + "]";
     }
 }

@@ -1,0 +1,125 @@
+package dev.warmlane.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Roof;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AssumptionsTest {
+
+    private static final String BAREST = """
+            [site]
+            name = "barest"
+            weather = "../../weather-samples/cool-coast.csv"
+            [pool]
+            area = "200 m2"
+            depth = "1.5 m"
+            setting = "outdoor"
+            [roof]
+            length = "20 m"
+            width = "10 m"
+            height = "4 m"
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void usualValuesAreThoseOfTheRecords() throws IOException {
+        Scenario scenario = Demos.read(
+                BAREST + "[[collectors]]\nname = \"mats\"\narea = \"100 m2\"\nmounting = \"flat\"\n", folder);
+
+        Installation usual = Installation.builder(
+                        "barest",
+                        Pool.of(200, 1.5, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN)),
+                        Roof.builder(20, 10, 4).build())
+                .arrays(new CollectorArray("mats", 100, Mounting.FlatOnRoof.USUAL, Absorber.USUAL_MAT))
+                .build();
+        SameInstallation.check(scenario.installation(), usual, SameInstallation.ROUNDING);
+    }
+
+    @Test
+    void everyUsualValueIsNamedWithItsUnitAndItsSource() throws IOException {
+        List<Assumption> assumed = Demos.read(BAREST, folder).assumed();
+
+        assertThat(assumed)
+                .extracting(a -> a.section() + "." + a.key() + " = " + a.value())
+                .containsExactly(
+                        "site.terrain = suburban",
+                        "pool.wind_shelter = suburban",
+                        "pool.shaded_share = 0",
+                        "pool.sky_share = 1",
+                        "pool.finish = light",
+                        "pool.water_emittance = 0.95",
+                        "pool.evaporation = smith-lof-jones",
+                        "pool.ground_conductance = 297.73 W/K",
+                        "pool.bathers = 0",
+                        "pool.make_up = 0 L/day",
+                        "water.mains = from air",
+                        "roof.albedo = 0.2",
+                        "roof.emittance = 0.9",
+                        "roof.u_value = 0.5 W/m2K",
+                        "roof.room_temperature = 22 degC",
+                        "roof.roughness = 1.13",
+                        "roof.wind_speed_ratio = 1",
+                        "roof.usable_share = 0.8",
+                        "pipes.heat_loss = 0 W/K",
+                        "pipes.pump_power = 0 W",
+                        "control.on_difference = 4 K",
+                        "control.off_difference = 0.3 K",
+                        "control.limit = 30 degC",
+                        "control.pumping = 0-24",
+                        "season.first_day = 01-01",
+                        "season.last_day = 12-31",
+                        "season.open = 0-24",
+                        "season.days_standing = 30",
+                        "season.comfort = 26 degC",
+                        "season.comfort_maximum = 30 degC");
+        assertThat(assumed).allSatisfy(a -> assertThat(a.why()).isNotBlank());
+    }
+
+    @Test
+    void whatTheFileGivesIsNotAssumed() throws IOException {
+        List<Assumption> assumed = Demos.read(BAREST + "albedo = 0.6\n[season]\ncomfort = \"24 degC\"\n", folder)
+                .assumed();
+
+        assertThat(assumed).extracting(Assumption::key).doesNotContain("albedo", "comfort");
+    }
+
+    @Test
+    void kindOfCoverFillsTheNumbersThatAreNotGiven() throws IOException {
+        Scenario scenario = Demos.read(BAREST + "[cover]\nkind = \"bubble\"\nresistance = \"0.05 m2K/W\"\n", folder);
+
+        assertThat(scenario.installation().cover().orElseThrow().resistanceM2KW())
+                .isEqualTo(0.05);
+        assertThat(scenario.assumed())
+                .filteredOn(a -> a.section().equals("cover"))
+                .extracting(Assumption::toString)
+                .containsExactly(
+                        "cover drawn 20-8 (by night, common practice, no source)",
+                        "cover evaporation_cut 0.949 (usual for this kind of cover, trade press)",
+                        "cover solar_loss 0.1 (usual for this kind of cover, trade press)");
+    }
+
+    @Test
+    void rulesTakeThePlaceOfUsualHours() throws IOException {
+        Scenario scenario = Demos.read(
+                BAREST
+                        + "[cover]\nkind = \"foam\"\n[[schedule]]\nwhat = \"cover\"\nmonths = \"5-6\"\nhours = \"21-7\"\n",
+                folder);
+
+        assertThat(scenario.installation().cover().orElseThrow().drawn().hoursPerYear())
+                .isEqualTo((31 + 30) * 10);
+        assertThat(scenario.assumed()).extracting(Assumption::key).doesNotContain("drawn");
+    }
+}

@@ -1,0 +1,138 @@
+package dev.warmlane.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CertificateCurve;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.irradiance.AngleCoefficient;
+import dev.warmlane.irradiance.AngleTable;
+import dev.warmlane.plant.Control;
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.plant.Pipes;
+import dev.warmlane.plant.Prices;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.MakeUp;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.site.Terrain;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.MonthDay;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the writer writes, the reader reads as the same installation, with nothing left to assume. */
+class RoundTripTest {
+
+    private static final String WEATHER = "../../weather-samples/cool-coast.csv";
+    private static final ReportSettings REPORT =
+            new ReportSettings("A \"quoted\" title \\ für Löwen", ReportSettings.Units.US);
+
+    @TempDir
+    private Path folder;
+
+    private static List<Path> demos() {
+        return Demos.all();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void demosComeBack(Path demo) throws IOException {
+        comesBack(Demos.read(demo, folder).installation());
+    }
+
+    @Test
+    void barestInstallationComesBack() throws IOException {
+        comesBack(Installation.builder(
+                        "bare",
+                        Pool.of(100, 1.5, new PoolSetting.Outdoor(0.3)),
+                        Roof.builder(10, 5, 3).build())
+                .build());
+    }
+
+    @Test
+    void everyVariantComesBack() throws IOException {
+        CertificateCurve certificate = new CertificateCurve(
+                0.83,
+                21.3,
+                0.013,
+                4.1,
+                0.77,
+                0.017,
+                0.016,
+                5.1e-9,
+                new AngleTable(List.of(1.0, 1.0, 0.99, 0.98, 0.97, 0.95, 0.91, 0.83, 0.61, 0.0), 0.93),
+                new CertificateCurve.TestStand(true, 1.9, 0.4, 3.7));
+        Absorber tubes = new Absorber(
+                0.93,
+                0.89,
+                1.3,
+                new PlateToFluid.TubeSheet(0.0101, 0.0079, 0.0061, 0.0011, 0.37, 430.7),
+                new AngleCoefficient(0.017, 0.97));
+        Mounting low = new Mounting.OpenRack(3.3, 211, 1.9, 2.1, 7, 0.03, Mounting.Back.BOARDED, Mounting.WindRun.ROOF);
+        Installation installation = Installation.builder(
+                        "every variant",
+                        new Pool(
+                                333.3,
+                                1.37,
+                                new PoolSetting.Outdoor(0.234, 0.11, 0.87),
+                                0.83,
+                                0.94,
+                                Evaporation.ISO_TR_12596,
+                                123.4),
+                        new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
+                .terrain(Terrain.WATER)
+                .cover(new Cover("home-made", 0.7, 0.011, 0.21, Schedule.constant(0.9)))
+                .bathers(new Bathers(
+                        33.5,
+                        512,
+                        1.31,
+                        Schedule.builder(0.1)
+                                .monthly(11, 2, 22, 3, 0.7)
+                                .daily(12, 13, 1)
+                                .build()))
+                .makeUp(new MakeUp(1234.5, MainsWater.Monthly.constant(11.1)))
+                .arrays(
+                        new CollectorArray("mats", 33.3, new Mounting.FlatOnRoof(0.0047), tubes, 0.047, 1.11),
+                        new CollectorArray("racks", 44.4, low, certificate),
+                        new CollectorArray(
+                                "slope",
+                                55.5,
+                                new Mounting.FlushOnPitchedRoof(27.3, 133.3, 7.3, 0.013),
+                                Absorber.USUAL_MAT))
+                .pipes(new Pipes(33.3, 444.4))
+                .heater(new GasHeater(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
+                .prices(new Prices("Mark", 0.0773, 0.233, 133.3))
+                .control(new Control(3.7, 0.27, 28.3, Schedule.daily(7, 19)))
+                .season(new OpeningSeason(MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17)))
+                .startWater(new StartWater.Given(17.3))
+                .comfortC(23.3)
+                .comfortMaximumC(29.1)
+                .build();
+
+        comesBack(installation);
+    }
+
+    private void comesBack(Installation installation) throws IOException {
+        Scenario back = Demos.read(ScenarioWriter.write(installation, WEATHER, REPORT), folder);
+
+        SameInstallation.check(back.installation(), installation, SameInstallation.ROUNDING);
+        assertThat(back.report()).isEqualTo(REPORT);
+        assertThat(back.assumed()).isEmpty();
+    }
+}

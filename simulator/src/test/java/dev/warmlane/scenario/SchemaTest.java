@@ -1,0 +1,125 @@
+package dev.warmlane.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tomlj.Toml;
+
+/** The schema agrees with itself, with the records it leads to and with its documentation. */
+class SchemaTest {
+
+    private static final Path DOCUMENT = Path.of("..", "docs", "scenario.md");
+    private static final Pattern RANGE = Pattern.compile("(?:a (?:whole )?number, )?(\\S+) to (\\S+)(?: (.+))?");
+
+    @TempDir
+    private Path folder;
+
+    private static List<Path> demos() {
+        return Demos.all();
+    }
+
+    @Test
+    void usualValuesAreAllowed() throws BadValueException {
+        for (Key<?> key : keys()) {
+            checkUsual(key);
+        }
+    }
+
+    private static <T> void checkUsual(Key<T> key) throws BadValueException {
+        T usual = key.usual();
+        if (usual != null) {
+            assertThat(key.kind().read(parsed(key.kind().write(usual))))
+                    .as(key.name())
+                    .isEqualTo(usual);
+        }
+    }
+
+    /** A range that the schema declares wider than the record has it would end in a finding that names no key. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void endsOfRangesAreThoseOfTheRecords(Path demo) throws IOException {
+        Scenario scenario = Demos.read(demo, folder);
+        String full = ScenarioWriter.write(
+                scenario.installation(), "../../weather-samples/cool-coast.csv", scenario.report());
+        List<String> lines = full.lines().toList();
+        String section = "";
+        int tried = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            String line = lines.get(i);
+            section = line.startsWith("[") ? line.replaceAll("[\\[\\]]", "") : section;
+            for (String end :
+                    line.contains(" = ") ? ends(section, line.substring(0, line.indexOf(' '))) : List.<String>of()) {
+                List<String> changed = new ArrayList<>(lines);
+                changed.set(i, line.substring(0, line.indexOf('=')) + "= " + end);
+                assertThat(keyless(String.join("\n", changed)))
+                        .as("%s %s", section, changed.get(i))
+                        .isEmpty();
+                tried++;
+            }
+        }
+        assertThat(tried).isGreaterThan(50);
+    }
+
+    private List<Finding> keyless(String text) throws IOException {
+        try {
+            Demos.read(text, folder);
+            return List.of();
+        } catch (ScenarioException e) {
+            return e.findings().stream().filter(f -> f.key().isEmpty()).toList();
+        }
+    }
+
+    /** Both ends of the range of a key as TOML, none for a key without a range. */
+    private static List<String> ends(String section, String name) {
+        Matcher range = RANGE.matcher(find(section, name).kind().allowed().replace(", or in %", ""));
+        if (!range.matches() || range.group(1).startsWith("\"")) {
+            return List.of();
+        }
+        return Stream.of(range.group(1), range.group(2))
+                .map(number -> range.group(3) == null ? number : "\"" + number + " " + range.group(3) + "\"")
+                .toList();
+    }
+
+    private static Key<?> find(String section, String name) {
+        String[] path = section.split("\\.", -1);
+        SectionSchema schema = Schema.section(path[0]).orElseThrow();
+        return (path.length == 1 ? schema : schema.part(path[1]).orElseThrow())
+                .key(name)
+                .orElseThrow();
+    }
+
+    private static List<Key<?>> keys() {
+        return Schema.SECTIONS.stream()
+                .flatMap(s -> Stream.concat(Stream.of(s), s.parts().stream()))
+                .<Key<?>>flatMap(s -> s.keys().stream())
+                .toList();
+    }
+
+    private static Object parsed(String toml) {
+        Object value = Toml.parse("x = " + toml).get("x");
+        assertThat(value).isNotNull();
+        return Objects.requireNonNull(value);
+    }
+
+    /** Rewrites docs/scenario.md when {@code -Ddocs.write=true} is given, else compares with it. */
+    @Test
+    void documentIsThatOfTheSchema() throws IOException {
+        String text = SchemaDocument.text();
+        if (Boolean.getBoolean("docs.write")) {
+            Files.writeString(DOCUMENT, text);
+        }
+        assertThat(Files.readString(DOCUMENT)).isEqualTo(text);
+    }
+}
