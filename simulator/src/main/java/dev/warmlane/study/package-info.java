@@ -1,4 +1,4 @@
-/** Studies: many seasons side by side over shared forcing. */
+/** Many seasons side by side: mountings, areas, exposure and sensitivity, run on all cores over shared forcing. */
 @NullMarked
 package dev.warmlane.study;
 
