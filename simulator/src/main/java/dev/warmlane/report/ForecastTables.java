@@ -43,7 +43,7 @@ public final class ForecastTables {
                 .count("days at\ncomfort", "days_at_comfort", p -> p.comfort().daysAtComfort())
                 .count("\nwithout", "days_at_comfort_without", p -> p.comfortWithout()
                         .daysAtComfort())
-                .number("heat\ndelivered", "delivered", Measure.HEAT, p -> p.balance()
+                .number("solar\nheat", "delivered", Measure.HEAT, p -> p.balance()
                         .deliveredKwh());
         if (season.gas() instanceof GasSummary.Displaced) {
             table.number("gas\nburned", "gas_burned", Measure.HEAT, ForecastTables::burned)

@@ -116,8 +116,10 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
                 + numbers.show(Measure.TEMPERATURE, built.control().limitC()));
         lines.add("Season: " + Numbers.show(built.season().first()) + " to "
                 + Numbers.show(built.season().last()) + ", " + built.season().days() + " days");
-        lines.add("Weather: " + site.name() + ", " + Numbers.place(site) + " ("
-                + forecast.weather().source() + ")");
+        lines.addAll(TextSection.broken(
+                "Weather: ",
+                site.name() + ", " + Numbers.place(site) + " ("
+                        + forecast.weather().source() + ")"));
         return new TextSection("The job", lines);
     }
 }
