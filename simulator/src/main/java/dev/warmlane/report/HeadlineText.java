@@ -48,7 +48,7 @@ final class HeadlineText {
         String co2 = numbers.show(Measure.MASS, gas.replacedCo2Kg());
         if (gas instanceof GasSummary.Displaced displaced) {
             return "Gas: " + numbers.show(Measure.HEAT, displaced.burnedKwh()) + " burned, " + replaced
-                    + " displaced by the collectors; that is " + co2 + " of carbon dioxide";
+                    + " displaced by the collectors, which saves " + co2 + " of carbon dioxide";
         }
         return "Gas: there is no heater; to give the same solar heat one would have burned " + replaced + ", with "
                 + co2 + " of carbon dioxide";
