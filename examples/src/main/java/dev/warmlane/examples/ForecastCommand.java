@@ -11,6 +11,7 @@ import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -31,8 +32,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  warmlane forecast scenarios/municipal-25m.toml --output forecast",
-            "prints the forecast and writes it to the folder forecast as forecast.txt, weeks.csv, months.csv and"
-                    + " hours.csv."
+            "prints the first page and writes all of it to the folder \"forecast\":",
+            "forecast.txt, weeks.csv, months.csv and hours.csv."
         })
 final class ForecastCommand implements Callable<Integer> {
 
@@ -46,6 +47,11 @@ final class ForecastCommand implements Callable<Integer> {
             description = "Folder to write the forecast and its csv files to; made where it is missing.")
     private @Nullable Path output;
 
+    @Option(
+            names = {"-f", "--full"},
+            description = "Print the whole forecast, as forecast.txt has it, and not its first page only.")
+    private boolean full;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
@@ -57,20 +63,21 @@ final class ForecastCommand implements Callable<Integer> {
         scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
         WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), weather);
-        String text =
-                ForecastText.of(forecast, scenario.report(), scenario.assumed()).text();
-        if (output == null) {
-            out.print(text);
-        } else {
-            FileSet files = new FileSet().add("forecast.txt", text);
-            var written =
-                    CsvFiles.addTo(files, forecast, scenario.report().units()).write(output);
-            out.print(text);
+        ForecastText text = ForecastText.of(forecast, scenario.report(), scenario.assumed());
+        List<Path> written = output == null ? List.of() : write(output, scenario, forecast, text);
+        out.print(full ? text.text() : text.briefText());
+        if (!written.isEmpty()) {
             out.println();
             out.println("Written:");
             written.forEach(file -> out.println("  " + file));
         }
         out.flush();
         return 0;
+    }
+
+    private static List<Path> write(Path folder, Scenario scenario, SeasonForecast forecast, ForecastText text)
+            throws IOException {
+        FileSet files = new FileSet().add("forecast.txt", text.text());
+        return CsvFiles.addTo(files, forecast, scenario.report().units()).write(folder);
     }
 }

@@ -1,7 +1,6 @@
 package dev.warmlane.report;
 
 import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
@@ -44,14 +43,10 @@ public final class ForecastTables {
                 .count("days at\ncomfort", "days_at_comfort", p -> p.comfort().daysAtComfort())
                 .count("\nwithout", "days_at_comfort_without", p -> p.comfortWithout()
                         .daysAtComfort())
-                .number("heat\ndelivered", "delivered", Measure.HEAT, p -> p.balance()
-                        .deliveredKwh())
-                .optional("per\narea", "delivered", Measure.HEAT_PER_AREA, p -> p.collectors()
-                        .deliveredKwhPerM2());
+                .number("solar\nheat", "delivered", Measure.HEAT, p -> p.balance()
+                        .deliveredKwh());
         if (season.gas() instanceof GasSummary.Displaced) {
-            table.number("heater\nheat", "heater", Measure.HEAT, p -> p.balance()
-                            .kwh(Flow.HEATER))
-                    .number("gas\nburned", "gas_burned", Measure.HEAT, ForecastTables::burned)
+            table.number("gas\nburned", "gas_burned", Measure.HEAT, ForecastTables::burned)
                     .number("gas\ndisplaced", "gas_displaced", Measure.HEAT, p -> p.gas()
                             .replacedKwh());
         }

@@ -10,17 +10,22 @@ import dev.warmlane.site.Site;
 import dev.warmlane.study.PoolWindBand;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A forecast in words and tables, for a terminal or a mail.
  *
  * @param title its title
- * @param sections its parts in their order, the most asked for first
+ * @param brief the parts that are asked for first, with the cautions
+ * @param sections all parts in their order
  */
-public record ForecastText(String title, List<TextSection> sections) {
+public record ForecastText(String title, List<TextSection> brief, List<TextSection> sections) {
 
-    /** Keeps its own copy of the list. */
+    private static final String ASSUMED = "Assumed, because it was not given";
+
+    /** Keeps its own copies of the lists. */
     public ForecastText {
+        brief = List.copyOf(brief);
         sections = List.copyOf(sections);
     }
 
@@ -34,34 +39,62 @@ public record ForecastText(String title, List<TextSection> sections) {
     public static ForecastText of(SeasonForecast forecast, ReportSettings settings, List<Assumption> assumed) {
         Numbers numbers = new Numbers(settings.units());
         SeasonSummary summary = forecast.summary();
-        List<TextSection> sections = new ArrayList<>();
-        sections.add(job(numbers, forecast));
+        TextSection job = job(numbers, forecast);
+        TextSection headline = HeadlineText.of(numbers, forecast.installation(), summary);
+        TextSection months = new TextSection(
+                "Month by month", TextSection.linesOf(ForecastTables.months(forecast, settings.units())));
+        TextSection certainty = CertaintyText.of(numbers, PoolWindBand.of(forecast), forecast.weather());
+        TextSection cautions = SafetyText.cautions(numbers, summary);
+        List<TextSection> sections = new ArrayList<>(List.of(job, headline, months));
         sections.add(PoolText.of(numbers, forecast.installation(), summary));
         sections.add(HeatText.collectors(numbers, summary));
         sections.add(GasText.of(numbers, summary));
-        sections.add(new TextSection(
-                "Month by month", TextSection.linesOf(ForecastTables.months(forecast, settings.units()))));
         sections.add(HeatText.balance(numbers, summary.season()));
-        sections.add(CertaintyText.of(numbers, PoolWindBand.of(forecast), forecast.weather()));
-        summary.workingRange().ifPresent(range -> sections.add(SafetyText.workingRange(numbers, range)));
-        if (!assumed.isEmpty()) {
-            sections.add(new TextSection(
-                    "Assumed, because the scenario does not say",
-                    TextSection.listed(
-                            assumed.stream().map(Assumption::toString).toList())));
-        }
-        sections.add(SafetyText.cautions(numbers, summary));
-        return new ForecastText(settings.title(), sections);
+        sections.add(certainty);
+        summary.workingRange()
+                .ifPresent(range -> sections.add(SafetyText.workingRange(
+                        numbers, range, forecast.installation().season().days())));
+        sections.add(assumed(assumed));
+        sections.add(cautions);
+        return new ForecastText(
+                settings.title(),
+                List.of(job, headline, months, certainty, assumedInShort(assumed), cautions),
+                sections);
     }
 
     /** All of it, lines ending with a line feed. */
     public String text() {
+        return written(sections);
+    }
+
+    /** The first page: headline, months, how sure it is, cautions; lines ending with a line feed. */
+    public String briefText() {
+        return written(brief);
+    }
+
+    private String written(List<TextSection> parts) {
         StringBuilder text = new StringBuilder(title)
                 .append('\n')
                 .append("=".repeat(title.codePointCount(0, title.length())))
                 .append('\n');
-        sections.forEach(section -> text.append('\n').append(section.text()));
+        parts.forEach(section -> text.append('\n').append(section.text()));
         return text.toString();
+    }
+
+    private static TextSection assumed(List<Assumption> assumed) {
+        List<String> lines = assumed.isEmpty()
+                ? List.of("Nothing: everything was given.")
+                : TextSection.listed(assumed.stream().map(Assumption::toString).toList());
+        return new TextSection(ASSUMED, lines);
+    }
+
+    private static TextSection assumedInShort(List<Assumption> assumed) {
+        String names = assumed.stream()
+                .map(a -> a.section() + " " + a.key())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        String all = assumed.isEmpty() ? "Nothing: everything was given." : names + ". The full text has their values.";
+        return new TextSection(ASSUMED, TextSection.broken("", all));
     }
 
     private static TextSection job(Numbers numbers, SeasonForecast forecast) {
@@ -83,8 +116,10 @@ public record ForecastText(String title, List<TextSection> sections) {
                 + numbers.show(Measure.TEMPERATURE, built.control().limitC()));
         lines.add("Season: " + Numbers.show(built.season().first()) + " to "
                 + Numbers.show(built.season().last()) + ", " + built.season().days() + " days");
-        lines.add("Weather: " + site.name() + ", " + Numbers.place(site) + " ("
-                + forecast.weather().source() + ")");
+        lines.addAll(TextSection.broken(
+                "Weather: ",
+                site.name() + ", " + Numbers.place(site) + " ("
+                        + forecast.weather().source() + ")"));
         return new TextSection("The job", lines);
     }
 }

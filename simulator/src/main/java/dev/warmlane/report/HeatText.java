@@ -95,12 +95,12 @@ final class HeatText {
     }
 
     private String pump(PumpSummary pump) {
-        return "Pump: " + numbers.show(Measure.HOURS, pump.hours()) + " of running, "
-                + numbers.show(Measure.ELECTRICITY, pump.electricityKwh()) + " of electricity"
-                + pump.heatPerKwh().stream()
-                        .mapToObj(per -> ", " + Numbers.show(per, 0) + " kWh of heat for each kWh")
-                        .findFirst()
-                        .orElse("");
+        String running = "Pump: " + numbers.show(Measure.HOURS, pump.hours()) + " of running";
+        if (pump.heatPerKwh().isEmpty()) {
+            return running + ", no electricity counted for it";
+        }
+        return running + ", " + numbers.show(Measure.ELECTRICITY, pump.electricityKwh()) + " of electricity, "
+                + Numbers.show(pump.heatPerKwh().getAsDouble(), 0) + " kWh of heat for each kWh";
     }
 
     private String share(OptionalDouble share) {

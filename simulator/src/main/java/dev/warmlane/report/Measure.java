@@ -15,7 +15,7 @@ public enum Measure {
     /** A difference of temperatures, K. */
     TEMPERATURE_DIFFERENCE(as("K", "k", 1), as("°F", "degf_difference", 1), Units::fahrenheitDifference),
     /** Heat or gas, kWh. */
-    HEAT(as("kWh", "kwh", 0), as("therm", "therm", 0), kwh -> Units.therms(kwh * Units.KWH)),
+    HEAT(as("kWh", "kwh", 0), as("therms", "therms", 0), kwh -> Units.therms(kwh * Units.KWH)),
     /** Heat on each unit of area, kWh/m². */
     HEAT_PER_AREA(
             as("kWh/m²", "kwh_per_m2", 0),

@@ -1,7 +1,10 @@
 package dev.warmlane.report;
 
+import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.season.WorkingRange;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +21,7 @@ final class SafetyText {
         this.numbers = numbers;
     }
 
-    static TextSection workingRange(Numbers numbers, WorkingRange range) {
+    static TextSection workingRange(Numbers numbers, WorkingRange range, int openDays) {
         SafetyText text = new SafetyText(numbers);
         List<String> points = new ArrayList<>();
         points.add("Dry collector standing in the sun: up to " + text.temperature(range.highestPlateC()) + "; "
@@ -31,15 +34,9 @@ final class SafetyText {
                 + Numbers.show(range.frostHoursByPlate(), 0)
                 + " by the lower of air and dry collector (below " + text.temperature(WorkingRange.FROST_C)
                 + "), of which " + Numbers.show(range.frostHoursInSeason(), 0) + " in the open season");
-        points.add(range.drainDown()
-                .map(date -> "Drain rigid pipe before " + Numbers.show(date)
-                        + ", when this typical year first freezes after closing; a real year may freeze earlier")
-                .orElse("No frost between closing and opening in this typical year; a real year may have some"));
-        points.add("Rigid PVC pipe moves by "
-                + Numbers.show(range.pipeMovementMm(1, WorkingRange.PVC_EXPANSION_LOW), 1) + " to "
-                + Numbers.show(range.pipeMovementMm(1, WorkingRange.PVC_EXPANSION_HIGH), 1)
-                + " mm for each metre between fixed points, from " + text.temperature(range.lowestPlateC()) + " to "
-                + text.temperature(range.highestPlateC()));
+        points.add(drainDown(range, openDays));
+        points.add("Rigid PVC pipe moves by " + text.movement(range) + " between fixed points, from "
+                + text.temperature(range.lowestPlateC()) + " to " + text.temperature(range.highestPlateC()));
         if (range.hoursOutsideTest() > 0) {
             points.add("In " + Numbers.show(range.hoursOutsideTest(), 0)
                     + " daylight hours of the year the wind lay outside the range that the collector was tested in");
@@ -68,6 +65,27 @@ final class SafetyText {
         points.add(
                 "Roof load, wind uplift, gas and electrical work: the local code and a licensed professional decide.");
         return new TextSection("Cautions", TextSection.listed(points));
+    }
+
+    private static String drainDown(WorkingRange range, int openDays) {
+        if (openDays == HourOfYear.DAYS) {
+            return range.frostHoursInSeason() == 0
+                    ? "The pool never closes and this typical year has no frost; a real year may have some"
+                    : "The pool never closes: the circuit must stand that frost, or be drained for the winter";
+        }
+        return range.drainDown()
+                .map(date -> "Drain rigid pipe before " + Numbers.show(date)
+                        + ", when this typical year first freezes after closing; a real year may freeze earlier")
+                .orElse("No frost between closing and opening in this typical year; a real year may have some");
+    }
+
+    private String movement(WorkingRange range) {
+        boolean us = numbers.units() == ReportSettings.Units.US;
+        double bayM = us ? 100 * Units.FOOT : 1;
+        double perShown = us ? 1000 * Units.INCH : 1;
+        return Numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_LOW) / perShown, 1) + " to "
+                + Numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_HIGH) / perShown, 1)
+                + (us ? " inches for each 100 ft" : " mm for each metre");
     }
 
     private String temperature(double celsius) {

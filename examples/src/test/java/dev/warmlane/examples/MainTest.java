@@ -1,0 +1,150 @@
+package dev.warmlane.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MainTest {
+
+    private static final String DEMO =
+            Path.of("scenarios", "municipal-25m.toml").toString();
+    private static final String WEATHER =
+            Path.of("..", "weather-samples", "cool-coast.csv").toString();
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
+    }
+
+    @Test
+    void forecastPrintsItsFirstPageAndWritesNothingUnasked() {
+        assertThat(run("forecast", DEMO)).isZero();
+
+        assertThat(out.toString())
+                .startsWith("Municipal outdoor pool: season forecast\n")
+                .contains("In short", "Month by month", "Cautions")
+                .doesNotContain("Where the pool's heat came from", "Written:");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void forecastWritesItsFilesWhereItIsTold() {
+        Path output = folder.resolve("new").resolve("forecast");
+
+        assertThat(run("forecast", DEMO, "--output", output.toString(), "--full"))
+                .isZero();
+
+        assertThat(output).isDirectoryContaining("glob:**/hours.csv");
+        assertThat(output.resolve("weeks.csv")).isNotEmptyFile();
+        assertThat(output.resolve("months.csv")).isNotEmptyFile();
+        assertThat(out.toString()).contains("Where the pool's heat came from", "Written:");
+        assertThat(output.resolve("forecast.txt"))
+                .content()
+                .isEqualTo(out.toString().substring(0, out.toString().indexOf("\nWritten:")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"us-club.toml", "southern-summer.toml", "indoor-school.toml"})
+    void everyScenarioThatComesAlongRuns(String name) {
+        assertThat(run("forecast", Path.of("scenarios", name).toString())).isZero();
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void missingScenarioIsAProblemOfTheInput() {
+        assertThat(run("forecast", "nowhere.toml")).isEqualTo(1);
+
+        assertThat(err.toString()).isEqualTo(String.format("nowhere.toml: there is no such file%n"));
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void wrongScenarioGetsALineForEveryFinding() throws IOException {
+        Path broken = folder.resolve("broken.toml");
+        Files.writeString(
+                broken,
+                Files.readString(Path.of(DEMO))
+                        .replace("depth = \"1.8 m\"", "depth = \"80 m\"")
+                        .replace("finish", "finnish"));
+
+        assertThat(run("forecast", broken.toString())).isEqualTo(1);
+
+        assertThat(err.toString())
+                .contains("broken.toml:16: [pool] depth: found \"80 m\"; allowed: 0.2 to 10 m")
+                .contains("broken.toml:18: [pool] finnish: unknown key; did you mean finish?")
+                .doesNotContain("Exception", "\tat ");
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void outputThatIsAFileIsAProblemOfTheInput() throws IOException {
+        Path file = Files.writeString(folder.resolve("taken"), "mine");
+
+        assertThat(run("forecast", DEMO, "-o", file.toString())).isEqualTo(1);
+
+        assertThat(err.toString()).contains("taken: is a file, not a folder").doesNotContain("Exception");
+        assertThat(out.toString()).isEmpty();
+        assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void fileThatCannotBeReplacedLeavesNothingWritten() throws IOException {
+        Files.createDirectory(folder.resolve("hours.csv"));
+
+        assertThat(run("forecast", DEMO, "-o", folder.toString())).isEqualTo(1);
+
+        assertThat(err.toString()).contains("hours.csv is a folder");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(folder.resolve("hours.csv"));
+        }
+    }
+
+    @Test
+    void weatherSaysWhatAFileIs() {
+        assertThat(run("weather", WEATHER, "--units", "us")).isZero();
+
+        assertThat(out.toString()).contains("cool-coast.csv", "By month", "°F", "Quality");
+    }
+
+    @Test
+    void fileThatIsNoWeatherIsAProblemOfTheInput() throws IOException {
+        Path letter = Files.writeString(folder.resolve("letter.csv"), "Dear sir or madam");
+
+        assertThat(run("weather", letter.toString())).isEqualTo(1);
+
+        assertThat(err.toString())
+                .contains("letter.csv, line 1: found \"Dear sir or madam\"")
+                .doesNotContain("Exception", "\tat ");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"forecast", "weather", "forecast a.toml b.toml", "forecast --colour", "foretell", ""})
+    void wrongUsageShowsHowItIsMeant(String line) {
+        assertThat(run(line.isEmpty() ? new String[0] : line.split(" ", -1))).isEqualTo(2);
+
+        assertThat(err.toString()).contains("warmlane").doesNotContain("Exception", "\tat ");
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "forecast --help", "weather --help"})
+    void helpShowsAnExample(String line) {
+        assertThat(run(line.split(" ", -1))).isZero();
+
+        assertThat(out.toString()).contains("Usage: warmlane", "Example:");
+    }
+}

@@ -1,0 +1,60 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.scenario.ReportSettings.Units;
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class MeasureTest {
+
+    /** The expected values are given to five digits. */
+    private static final double FIVE_DIGITS = 1e-4;
+
+    /** From the definitions: foot 0.3048 m, gallon 231 in³, pound 0.45359237 kg, Btu 1055.056 J, therm 1e5 Btu. */
+    @ParameterizedTest
+    @CsvSource({
+        "TEMPERATURE, 25, 77",
+        "TEMPERATURE_DIFFERENCE, 5, 9",
+        "HEAT, 1000, 34.121",
+        "HEAT_PER_AREA, 100, 31.700",
+        "ELECTRICITY, 10, 10",
+        "POWER, 100, 341.21",
+        "IRRADIANCE, 1000, 317.00",
+        "LENGTH, 3.048, 10",
+        "AREA, 100, 1076.4",
+        "VOLUME, 1, 264.17",
+        "FLOW, 10, 44.029",
+        "MASS, 100, 220.46",
+        "SPEED, 10, 22.369",
+        "SHARE, 0.5, 50"
+    })
+    void usUnits(Measure measure, double metric, double us) {
+        assertThat(measure.in(Units.US, metric)).isCloseTo(us, within(FIVE_DIGITS * us));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Measure.class)
+    void metricNumbersStayAsTheyCome(Measure measure) {
+        assertThat(measure.in(Units.METRIC, 0.25)).isEqualTo(measure == Measure.SHARE ? 25 : 0.25);
+    }
+
+    @Test
+    void unitsOfColumnsAreSnakeCase() {
+        assertThat(Arrays.stream(Measure.values())
+                        .flatMap(m -> Arrays.stream(Units.values()).map(m::suffix)))
+                .allMatch(suffix -> suffix.matches("[a-z0-9_]+"));
+    }
+
+    @Test
+    void fuelIsShownInTheUnitItIsSoldIn() {
+        assertThat(new Numbers(Units.METRIC).fuel(Fuel.NATURAL_GAS, 1000)).isEqualTo("1,000 m³");
+        assertThat(new Numbers(Units.US).fuel(Fuel.NATURAL_GAS, 1000)).isEqualTo("35,315 ft³");
+        assertThat(new Numbers(Units.US).fuel(Fuel.PROPANE, 1000)).isEqualTo("264 gal");
+    }
+}

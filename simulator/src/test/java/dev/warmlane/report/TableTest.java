@@ -1,0 +1,76 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.SeasonForecast;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class TableTest {
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.ofWords("place", "place"),
+            Column.of("pool\nmean", "water_mean", Measure.TEMPERATURE, ReportSettings.Units.METRIC),
+            Column.of("heat", "heat", Measure.HEAT, ReportSettings.Units.METRIC));
+
+    private static final Table TABLE = new Table(
+            COLUMNS,
+            List.of(
+                    List.of(Cell.of("Übersee, \"old\" bath"), Cell.of(21.349), Cell.of(1234567.8)),
+                    List.of(Cell.of("b"), Cell.of(-0.04), Cell.of(Double.NaN))),
+            List.of(List.of(Cell.of("all"), Cell.of(20), Cell.of(3))));
+
+    private static List<SeasonForecast> forecasts() {
+        return SampleForecasts.all();
+    }
+
+    @Test
+    void alignsWordsLeftAndNumbersRight() {
+        assertThat(TABLE.text()).isEqualTo("""
+                                             pool
+                        place                mean       heat
+                                               °C        kWh
+                        ------------------------------------
+                        Übersee, "old" bath  21.3  1,234,568
+                        b                     0.0          -
+                        ------------------------------------
+                        all                  20.0          3
+                        """);
+    }
+
+    @Test
+    void csvHasNamesWithUnitsPlainNumbersAndNoTotals() {
+        assertThat(TABLE.csv()).isEqualTo("""
+                        place,water_mean_degc,heat_kwh
+                        "Übersee, ""old"" bath",21.349,1234567.8
+                        b,-0.04,
+                        """);
+    }
+
+    @Test
+    void rowThatDoesNotFitIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Table(COLUMNS, List.of(List.of(Cell.of("a"))), List.of()))
+                .withMessage("a row has 1 cells, the table has 3 columns");
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void numbersOfAForecastEndUnderTheirHeadings(SeasonForecast forecast) {
+        for (ReportSettings.Units units : ReportSettings.Units.values()) {
+            for (Table table : List.of(ForecastTables.months(forecast, units), ForecastTables.weeks(forecast, units))) {
+                List<String> lines = table.text().lines().toList();
+                int width = lines.stream().mapToInt(String::length).max().orElseThrow();
+
+                assertThat(width).isLessThanOrEqualTo(TextSection.WIDTH + 4);
+                // the last column holds numbers, so every row of it ends at the right edge
+                assertThat(lines.subList(3, lines.size())).allMatch(line -> line.length() == width);
+            }
+        }
+    }
+}

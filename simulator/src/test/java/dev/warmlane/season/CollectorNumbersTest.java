@@ -1,0 +1,142 @@
+package dev.warmlane.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.site.HourOfYear;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Heat, array, pump, money and working range of the collectors. */
+class CollectorNumbersTest {
+
+    private static List<SeasonForecast> forecasts() {
+        return List.of(SampleForecasts.MUNICIPAL, SampleForecasts.CLUB, SampleForecasts.SOUTHERN);
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void heatKeepsWithinItsBounds(SeasonForecast forecast) {
+        PeriodSummary season = forecast.summary().season();
+        CollectorHeat heat = season.collectors();
+
+        assertThat(heat.efficiency().orElseThrow()).isBetween(0.05, 0.95);
+        assertThat(heat.deliveredKwh()).isPositive().isLessThanOrEqualTo(heat.usefulKwh());
+        assertThat(heat.deliveredKwhPerM2().orElseThrow())
+                .isEqualTo(heat.deliveredKwh() / forecast.installation().collectorAreaM2());
+        assertThat(heat.lowestOutletC().orElseThrow())
+                .isLessThan(heat.highestOutletC().orElseThrow());
+        assertThat(heat.peakKw())
+                .isEqualTo(IntStream.range(0, forecast.with().hours())
+                        .mapToDouble(i -> forecast.with().heatKwh(Flow.COLLECTORS, i)
+                                + forecast.with().heatKwh(Flow.PIPES, i))
+                        .max()
+                        .orElseThrow());
+        assertThat(season.solarShareOfGains().orElseThrow())
+                .isBetween(0.0, season.solarShareOfHeating().orElseThrow());
+        assertThat(season.gainedK()).isPositive();
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void nextSquareMetreIsWorthLessThanTheMean(SeasonForecast forecast) {
+        SeasonSummary summary = forecast.summary();
+
+        assertThat(summary.nextSquareMetre().orElseThrow().deliveredKwhPerM2())
+                .isPositive()
+                .isLessThan(summary.season().collectors().deliveredKwhPerM2().orElseThrow());
+    }
+
+    @Test
+    void municipalArrayIsItsPanels() {
+        // 210 m² at 0.05 kg/s m² are 37.8 t/h; water of 25 °C has 997 kg/m³
+        ArraySummary array = SampleForecasts.MUNICIPAL.summary().arrays().get(0);
+
+        assertThat(array.panels()).hasValue(84);
+        assertThat(array.rows()).isEmpty();
+        assertThat(array.flowM3h()).isCloseTo(37.91, within(0.01));
+        assertThat(SampleForecasts.CLUB.summary().arrays().get(1).rows()).hasValue(2);
+    }
+
+    @Test
+    void pumpTakesItsPowerForItsHours() {
+        PumpSummary pump = SampleForecasts.MUNICIPAL.summary().season().pump();
+
+        assertThat(pump.electricityKwh()).isCloseTo(0.9 * pump.hours(), within(1e-9));
+        assertThat(SampleForecasts.SOUTHERN.summary().season().pump().heatPerKwh())
+                .isEmpty();
+    }
+
+    @Test
+    void moneyFollowsFromGasPumpAndPrices() {
+        SeasonSummary summary = SampleForecasts.MUNICIPAL.summary();
+        MoneySummary money = summary.money().orElseThrow();
+        PeriodSummary season = summary.season();
+
+        assertThat(money.saved())
+                .isCloseTo(
+                        0.09 * season.gas().replacedKwh() - 0.28 * season.pump().electricityKwh(), within(1e-6));
+        assertThat(money.collectorCost()).hasValue(140.0 * 210);
+        assertThat(money.paybackSeasons().orElseThrow()).isCloseTo(29_400 / money.saved(), within(1e-9));
+        NextSquareMetre next = summary.nextSquareMetre().orElseThrow();
+        assertThat(next.costPerKwh().orElseThrow()).isCloseTo(140 / next.deliveredKwhPerM2(), within(1e-9));
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void workingRangeIsOfTheWholeYear(SeasonForecast forecast) {
+        WorkingRange range = forecast.summary().workingRange().orElseThrow();
+        List<CollectorForcing> collectors = forecast.forcing().collectors();
+        int frost = 0;
+        int frostByAir = 0;
+        int hot = 0;
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            int at = hour;
+            double coldest = collectors.stream()
+                    .mapToDouble(c -> c.curves().stagnationC(at))
+                    .min()
+                    .orElseThrow();
+            double air = forecast.weather().airTemperatureC(hour);
+            frost += Math.min(coldest, air) < 1 ? 1 : 0;
+            frostByAir += air < 1 ? 1 : 0;
+            hot += collectors.stream().anyMatch(c -> c.curves().stagnationC(at) > 60) ? 1 : 0;
+        }
+
+        assertThat(range.frostHoursByPlate()).isEqualTo(frost).isGreaterThan(frostByAir);
+        assertThat(range.frostHoursByAir()).isEqualTo(frostByAir);
+        assertThat(range.hoursAbove60C()).isEqualTo(hot);
+        assertThat(range.hottestFirstSlugC().orElseThrow()).isLessThanOrEqualTo(range.highestPlateC());
+        assertThat(range.pipeMovementMm(6, 7e-5))
+                .isCloseTo(7e-5 * 6000 * (range.highestPlateC() - range.lowestPlateC()), within(1e-9));
+    }
+
+    @Test
+    void drainDownIsTheFirstFrostAfterClosing() {
+        SeasonForecast forecast = SampleForecasts.SOUTHERN;
+        int closing = HourOfYear.of(4, 11, 0);
+        int drain = HourOfYear.startOf(
+                forecast.summary().workingRange().orElseThrow().drainDown().orElseThrow());
+        CollectorForcing collector = forecast.forcing().collectors().get(0);
+
+        assertThat(drain).isGreaterThanOrEqualTo(closing);
+        for (int hour = closing; hour < drain; hour++) {
+            assertThat(Math.min(
+                            forecast.weather().airTemperatureC(hour),
+                            collector.curves().stagnationC(hour)))
+                    .isGreaterThanOrEqualTo(WorkingRange.FROST_C);
+        }
+    }
+
+    @Test
+    void poolThatNeverClosesHasNoDrainDown() {
+        WorkingRange range = SampleForecasts.INDOOR.summary().workingRange().orElseThrow();
+
+        assertThat(range.drainDown()).isEmpty();
+        assertThat(range.frostHoursInSeason()).isEqualTo(range.frostHoursByPlate());
+    }
+}
