@@ -1,0 +1,168 @@
+package dev.warmlane.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CertificateCurve;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.physics.Water;
+import dev.warmlane.plant.Control;
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.plant.Pipes;
+import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.MakeUp;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.weather.WeatherYear;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every hour of every kind of installation: what warms the water is the sum of the flows, and the flows have their signs. */
+class EnergyClosesTest {
+
+    /** The promise of the ledger: rounding of the sum of all flows, and of a joule where hardly anything flows. */
+    private static final double CLOSURE = 1e-9;
+
+    private static final Map<String, List<CollectorArray>> ARRAYS = Map.of(
+            "no collectors", List.of(),
+            "flat", List.of(Demo.FLAT),
+            "rack", List.of(array(new Mounting.OpenRack(30, 180, 2, 4, 6, 0.3))),
+            "boarded rack facing north",
+                    List.of(array(
+                            new Mounting.OpenRack(20, 0, 1.5, 3, 1, 0, Mounting.Back.BOARDED, Mounting.WindRun.ROOF))),
+            "pitched by certificate",
+                    List.of(new CollectorArray(
+                            "pitched", 150, new Mounting.FlushOnPitchedRoof(30, 200, 6, 0.005), certificate())),
+            "three kinds",
+                    List.of(
+                            Demo.FLAT.withAreaM2(80),
+                            array(new Mounting.OpenRack(30, 180, 2, 4, 6, 0.3)),
+                            array(new Mounting.FlushOnPitchedRoof(30, 200, 6, 0.005))));
+
+    @TestFactory
+    List<DynamicTest> everyHourCloses() {
+        List<DynamicTest> tests = new ArrayList<>();
+        for (String sample : List.of("warm-inland", "southern-temperate")) {
+            WeatherYear weather = Demo.weather(sample);
+            OpeningSeason season = weather.site().southern()
+                    ? new OpeningSeason(MonthDay.of(11, 1), MonthDay.of(3, 31), Schedule.daily(10, 20))
+                    : new OpeningSeason(MonthDay.of(5, 1), MonthDay.of(9, 30), Schedule.daily(10, 20));
+            ARRAYS.forEach((name, arrays) -> {
+                Installation plain = Installation.builder(name, outdoor(1.5), Demo.ROOF)
+                        .arrays(arrays)
+                        .season(season)
+                        .build();
+                add(tests, sample + ", " + name, plain, weather);
+                add(tests, sample + ", " + name + ", everything", everything(plain), weather);
+            });
+        }
+        WeatherYear cool = Demo.weather("cool-coast");
+        add(
+                tests,
+                "whole year",
+                Demo.pool(1.2).season(OpeningSeason.wholeYear()).build(),
+                cool);
+        add(tests, "wading pool", Demo.pool(0.25).heater(Demo.HEATER).build(), cool);
+        add(tests, "diving pool", Demo.pool(5).heater(Demo.HEATER).build(), cool);
+        add(tests, "small heater", Demo.pool(1.5).heater(heater(5, 30)).build(), cool);
+        add(
+                tests,
+                "heater above the limit",
+                Demo.pool(1.5).heater(heater(900, 32)).build(),
+                cool);
+        Pool hall = Pool.of(250, 1.6, new PoolSetting.Indoor(29, 0.6, 0.1));
+        add(tests, "hall", Demo.pool(1.5).pool(hall).heater(heater(300, 28)).build(), cool);
+        Installation storm = Demo.pool(1.5)
+                .pool(Pool.of(250, 1.6, new PoolSetting.Outdoor(1.2, 0.5, 0.5)))
+                .build();
+        add(tests, "stormy and shaded", storm, cool);
+        return tests;
+    }
+
+    private static Installation everything(Installation plain) {
+        return plain.toBuilder()
+                .heater(heater(200, 27))
+                .cover(Cover.bubble(Schedule.daily(20, 8)))
+                .bathers(new Bathers(60, Bathers.USUAL_HEAT_W, 1.5, Schedule.daily(10, 20)))
+                .makeUp(new MakeUp(5000, MainsWater.Monthly.constant(14)))
+                .pipes(new Pipes(60, 750))
+                .control(new Control(4, 0.3, 28, Schedule.daily(7, 21)))
+                .startWater(new StartWater.Given(15))
+                .build();
+    }
+
+    private static void add(List<DynamicTest> tests, String name, Installation installation, WeatherYear weather) {
+        tests.add(DynamicTest.dynamicTest(name, () -> check(installation, weather)));
+    }
+
+    private static void check(Installation installation, WeatherYear weather) {
+        SeasonLedger ledger = SeasonSimulator.simulate(installation, SeasonForcing.of(installation, weather));
+        double capacity = installation.pool().depthM() * Water.densityKgM3(25) * Water.specificHeatJKgK(25);
+        double limit = Math.max(
+                installation.control().limitC(),
+                installation.heater().map(GasHeater::setPointC).orElse(0.0));
+        for (int index = 0; index < ledger.hours(); index++) {
+            double sum = 0;
+            double size = 1;
+            for (Flow flow : Flow.values()) {
+                sum += ledger.heatJm2(flow, index);
+                size += Math.abs(ledger.heatJm2(flow, index));
+            }
+            double stored = capacity * (ledger.waterEndC(index) - ledger.waterStartC(index));
+            assertThat(Math.abs(stored - sum)).as("hour %d", index).isLessThanOrEqualTo(CLOSURE * size);
+            if (index > 0) {
+                assertThat(ledger.waterStartC(index)).isEqualTo(ledger.waterEndC(index - 1));
+            }
+            assertThat(ledger.heatJm2(Flow.SUN, index)).isNotNegative();
+            assertThat(ledger.heatJm2(Flow.HEATER, index)).isNotNegative();
+            assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).isNotNegative();
+            heldByTheLimits(installation, ledger, index, limit);
+        }
+    }
+
+    /** Collectors do nothing above the limit, the heater nothing above its set point. */
+    private static void heldByTheLimits(Installation installation, SeasonLedger ledger, int index, double limit) {
+        double lowest = Math.min(ledger.waterStartC(index), ledger.waterEndC(index));
+        if (lowest > installation.control().limitC()) {
+            assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).isZero();
+        }
+        if (lowest > limit) {
+            assertThat(ledger.heatJm2(Flow.HEATER, index)).isZero();
+        }
+        double arrays = 0;
+        for (int a = 0; a < installation.arrays().size(); a++) {
+            assertThat(ledger.runShare(a, index)).isBetween(0.0, 1 + 1e-12);
+            arrays += ledger.arrayHeatKwh(a, index, index + 1);
+        }
+        assertThat(Math.abs(arrays - ledger.heatKwh(Flow.COLLECTORS, index))).isLessThanOrEqualTo(CLOSURE);
+    }
+
+    private static Pool outdoor(double depthM) {
+        return Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN));
+    }
+
+    private static GasHeater heater(double capacityKw, double setPointC) {
+        return new GasHeater(Fuel.NATURAL_GAS, 0.82, capacityKw, setPointC);
+    }
+
+    private static CollectorArray array(Mounting mounting) {
+        return new CollectorArray("array", 120, mounting, Absorber.USUAL_MAT);
+    }
+
+    private static CertificateCurve certificate() {
+        return CertificateCurve.ofUnglazedForm2013(
+                0.87, 0.015, 9, 3.5, 0.98, new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
+    }
+}
