@@ -57,11 +57,13 @@ final class ScenarioAssembly {
         StartWater startWater = PlantReader.startWater(seasonSection);
         double[] comfort = PlantReader.comfort(seasonSection);
 
+        Section modelSection = document.one(ModelKeys.MODELS);
         ReportSettings report = PlaceReader.report(document.one(PlaceKeys.REPORT), name);
         notes.throwIfAny();
 
         Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
                 .terrain(terrain)
+                .collectorPhysics(ModelKeys.physics(modelSection, requireNonNull(roof)))
                 .cover(cover)
                 .bathers(bathers)
                 .makeUp(requireNonNull(makeUp))

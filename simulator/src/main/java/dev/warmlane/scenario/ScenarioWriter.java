@@ -46,6 +46,11 @@ public final class ScenarioWriter {
         plant(out, installation);
         season(out, installation);
         schedules(out, installation);
+        out.section("[models]")
+                .key(ModelKeys.SKY, installation.collectorPhysics().sky())
+                .key(
+                        ModelKeys.FILM,
+                        ModelKeys.Film.of(installation.collectorPhysics().film()));
         out.section("[report]").key(PlaceKeys.TITLE, report.title()).key(PlaceKeys.UNITS, report.units());
         return out.toString();
     }

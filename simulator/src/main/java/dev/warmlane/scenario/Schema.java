@@ -19,6 +19,7 @@ final class Schema {
             PlantKeys.CONTROL,
             PlantKeys.SEASON,
             PlantKeys.SCHEDULE,
+            ModelKeys.MODELS,
             PlaceKeys.REPORT);
 
     private Schema() {}

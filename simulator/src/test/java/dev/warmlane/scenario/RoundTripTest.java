@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.irradiance.AngleCoefficient;
 import dev.warmlane.irradiance.AngleTable;
+import dev.warmlane.irradiance.SkyModel;
+import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
@@ -97,6 +100,7 @@ class RoundTripTest {
                                 123.4),
                         new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
                 .terrain(Terrain.WATER)
+                .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
                 .cover(new Cover("home-made", 0.7, 0.011, 0.21, Schedule.constant(0.9)))
                 .bathers(new Bathers(
                         33.5,

@@ -21,6 +21,9 @@ import org.tomlj.Toml;
 class SchemaTest {
 
     private static final Path DOCUMENT = Path.of("..", "docs", "scenario.md");
+    /** How findings begin that are about several keys together, so that no one key is to blame. */
+    private static final List<String> RELATIONS = List.of("rack row pitch must be", "a collector must lose heat");
+
     private static final Pattern RANGE = Pattern.compile("(?:a (?:whole )?number, )?(\\S+) to (\\S+)(?: (.+))?");
 
     @TempDir
@@ -77,7 +80,10 @@ class SchemaTest {
             Demos.read(text, folder);
             return List.of();
         } catch (ScenarioException e) {
-            return e.findings().stream().filter(f -> f.key().isEmpty()).toList();
+            return e.findings().stream()
+                    .filter(f -> f.key().isEmpty())
+                    .filter(f -> RELATIONS.stream().noneMatch(f.message()::startsWith))
+                    .toList();
         }
     }
 
