@@ -1,6 +1,7 @@
 package dev.warmlane.pool;
 
 import dev.warmlane.units.Checks;
+import dev.warmlane.wind.PoolShelter;
 
 /** Whether sun, sky and wind reach the water. */
 public sealed interface PoolSetting {
@@ -8,28 +9,23 @@ public sealed interface PoolSetting {
     /**
      * A pool under the sky.
      *
-     * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m, 0 to 1.2. It already holds the
-     *     terrain. ISO/TR 12596:1995 (from memory): 0.15 well sheltered, 0.30 normal suburban; 0.40 on open ground,
-     *     from the logarithmic profile with a roughness length of 0.03 m
+     * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m, 0 to 1.2; {@link PoolShelter} has
+     *     usual ones
      * @param shadedShare share of the sun that buildings and trees keep from the water, 0 to 1
      * @param skyShare share of the sky that the water sees, 0 to 1; the rest radiates at air temperature
      */
     record Outdoor(double windFactor, double shadedShare, double skyShare) implements PoolSetting {
-
-        /** Wind factor of a well sheltered pool, ISO/TR 12596:1995, from memory. */
-        public static final double SHELTERED = 0.15;
-
-        /** Wind factor in normal suburban surroundings, ISO/TR 12596:1995, from memory. */
-        public static final double SUBURBAN = 0.30;
-
-        /** Wind factor on open ground: ln(0.3/0.03)/ln(10/0.03) = 0.396, rounded. */
-        public static final double EXPOSED = 0.40;
 
         /** Checks every range. */
         public Outdoor {
             Checks.within("pool wind factor", windFactor, 0, 1.2, "");
             Checks.within("shaded share of the pool", shadedShare, 0, 1, "");
             Checks.within("sky share of the pool", skyShare, 0, 1, "");
+        }
+
+        /** An unshaded pool that sees the whole sky, in usual surroundings. */
+        public Outdoor(PoolShelter shelter) {
+            this(shelter.factor());
         }
 
         /** An unshaded pool that sees the whole sky. */

@@ -4,8 +4,8 @@ import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.Pool;
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.wind.PoolShelter;
 
 /** Keys of the sections pool, water and cover. */
 final class PoolKeys {
@@ -37,11 +37,11 @@ final class PoolKeys {
             Kinds.share(0.3, 1),
             "share of the sun on the surface that stays in the water; 0.05 less than its finish when heavily used",
             "from finish; not with finish");
-    static final Key<Shelter> WIND_SHELTER = Key.assumed(
+    static final Key<PoolShelter> WIND_SHELTER = Key.assumed(
             "wind_shelter",
-            WordKinds.choice(Shelter.class),
+            WordKinds.choice(PoolShelter.class),
             "shelter of the water from wind, outdoors: wind factor 0.15 sheltered, 0.30 suburban, 0.40 exposed",
-            Shelter.SUBURBAN,
+            PoolShelter.SUBURBAN,
             "wind factor 0.30, ISO/TR 12596:1995, from memory; the largest uncertainty of an outdoor pool");
     static final Key<Double> WIND_FACTOR = Key.optional(
             "wind_factor",
@@ -197,19 +197,6 @@ final class PoolKeys {
 
         Finish(double absorptance) {
             this.absorptance = absorptance;
-        }
-    }
-
-    /** How much wind reaches the water. */
-    enum Shelter {
-        SHELTERED(PoolSetting.Outdoor.SHELTERED),
-        SUBURBAN(PoolSetting.Outdoor.SUBURBAN),
-        EXPOSED(PoolSetting.Outdoor.EXPOSED);
-
-        final double windFactor;
-
-        Shelter(double windFactor) {
-            this.windFactor = windFactor;
         }
     }
 

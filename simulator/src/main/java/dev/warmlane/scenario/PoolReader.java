@@ -69,7 +69,7 @@ final class PoolReader {
             s.refuse("not allowed with wind_factor; give one of them", PoolKeys.WIND_SHELTER);
             wind = s.get(PoolKeys.WIND_FACTOR);
         } else {
-            wind = s.get(PoolKeys.WIND_SHELTER).windFactor;
+            wind = s.get(PoolKeys.WIND_SHELTER).factor();
         }
         double shaded = s.get(PoolKeys.SHADED_SHARE);
         double sky = s.get(PoolKeys.SKY_SHARE);

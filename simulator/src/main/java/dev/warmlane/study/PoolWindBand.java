@@ -37,7 +37,7 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
         return Optional.of(new PoolWindBand(
                 at(forecast, outdoor, PoolShelter.SHELTERED.factor()),
                 new Case(outdoor.windFactor(), season(forecast)),
-                at(forecast, outdoor, PoolShelter.OPEN.factor())));
+                at(forecast, outdoor, PoolShelter.EXPOSED.factor())));
     }
 
     private static Case at(SeasonForecast forecast, PoolSetting.Outdoor outdoor, double windFactor) {

@@ -9,6 +9,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
+import dev.warmlane.wind.PoolShelter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,7 +42,7 @@ class AssumptionsTest {
 
         Installation usual = Installation.builder(
                         "barest",
-                        Pool.of(200, 1.5, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN)),
+                        Pool.of(200, 1.5, new PoolSetting.Outdoor(PoolShelter.SUBURBAN)),
                         Roof.builder(20, 10, 4).build())
                 .arrays(new CollectorArray("mats", 100, Mounting.FlatOnRoof.USUAL, Absorber.USUAL_MAT))
                 .build();

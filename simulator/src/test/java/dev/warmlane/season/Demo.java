@@ -14,6 +14,7 @@ import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.wind.PoolShelter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -42,7 +43,7 @@ public final class Demo {
 
     /** An outdoor pool with 200 m² of flat mats, no heater, open from May to September. */
     public static Installation.Builder pool(double depthM) {
-        Pool pool = Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN));
+        Pool pool = Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolShelter.SUBURBAN));
         return Installation.builder("invented pool", pool, ROOF)
                 .arrays(FLAT)
                 .control(Control.withLimit(30))

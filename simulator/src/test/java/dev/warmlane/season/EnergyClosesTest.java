@@ -22,6 +22,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.wind.PoolShelter;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -150,7 +151,7 @@ class EnergyClosesTest {
     }
 
     private static Pool outdoor(double depthM) {
-        return Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN));
+        return Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolShelter.SUBURBAN));
     }
 
     private static GasHeater heater(double capacityKw, double setPointC) {

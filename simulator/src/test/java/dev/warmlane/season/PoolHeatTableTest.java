@@ -14,6 +14,7 @@ import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.wind.PoolShelter;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -68,8 +69,9 @@ class PoolHeatTableTest {
     void shelteredAndSuburbanBracketTheBarePool() {
         for (int setPoint : SET_POINTS_F) {
             double published = published(setPoint, "none");
-            assertThat(heatKwhM2(setPoint, PoolSetting.Outdoor.SHELTERED, null)).isLessThan(published);
-            assertThat(heatKwhM2(setPoint, PoolSetting.Outdoor.SUBURBAN, null)).isGreaterThan(published);
+            assertThat(heatKwhM2(setPoint, PoolShelter.SHELTERED.factor(), null))
+                    .isLessThan(published);
+            assertThat(heatKwhM2(setPoint, PoolShelter.SUBURBAN.factor(), null)).isGreaterThan(published);
         }
     }
 
