@@ -66,7 +66,7 @@ class MountFitTest {
     /**
      * Over the three winds together. At 1 m/s alone the model gives 0.63, a hundredth too much: the ground below the rack
      * is then 30 K warmer than the air, so that the back loses half the long-wave the front does. Over ground as warm as
-     * the air it would be 0.59.
+     * the air it would be about 0.58.
      */
     @ParameterizedTest
     @ValueSource(strings = {"insulated back", "close roof"})
