@@ -11,6 +11,7 @@ import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.wind.PoolShelter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.MonthDay;
@@ -43,7 +44,7 @@ final class RealSeasons {
 
     /** 312.5 m², 1.5 m deep, suburban wind, no cover, no heater, a solar limit of 30 °C, standing filled before opening. */
     static Installation.Builder pool(CollectorArray array) {
-        Pool pool = Pool.of(312.5, 1.5, new PoolSetting.Outdoor(PoolSetting.Outdoor.SUBURBAN));
+        Pool pool = Pool.of(312.5, 1.5, new PoolSetting.Outdoor(PoolShelter.SUBURBAN));
         return Installation.builder("invented pool", pool, Demo.ROOF)
                 .arrays(array)
                 .control(Control.withLimit(30))
