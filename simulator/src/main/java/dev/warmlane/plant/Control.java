@@ -11,14 +11,19 @@ import dev.warmlane.units.Checks;
  *     without hunting needs at most onDifferenceK·F_R·U_L/(m'c) (Duffie and Beckman §10.4, from memory), about a tenth
  *     of onDifferenceK
  * @param limitC the pool temperature at which the collectors stop giving heat, °C, 10 to 40
+ * @param shedAboveC the pool temperature above which the circuit also runs to cool the water, when that would lose heat
+ *     as surely as it gains heat by day; at least {@code limitC}, infinite for never
  * @param pumping hours in which the circuit may run: 1 it may, 0 it may not
  */
-public record Control(double onDifferenceK, double offDifferenceK, double limitC, Schedule pumping) {
+public record Control(double onDifferenceK, double offDifferenceK, double limitC, double shedAboveC, Schedule pumping) {
 
-    /** Default start difference, K: an on/off pair that does not hunt. */
+    /** Default start difference, K; common practice, no source. */
     public static final double USUAL_ON_K = 4;
 
-    /** Default stop difference, K. */
+    /**
+     * Default stop difference, K: small enough that the pair hunts in calm hours only, which costs under 1 % of a season's
+     * heat.
+     */
     public static final double USUAL_OFF_K = 0.3;
 
     /** Checks every range. The upper limit is that for bathing water, 40 °C (US CPSC; WHO 2006). */
@@ -26,6 +31,21 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
         Checks.within("start difference", onDifferenceK, 0.5, 20, "K");
         Checks.within("stop difference", offDifferenceK, 0.02, 5, "K");
         Checks.within("solar limit temperature", limitC, 10, 40, "degC");
+        if (!(shedAboveC >= limitC)) {
+            throw new IllegalArgumentException(
+                    "the temperature above which the circuit cools must be at least the solar" + " limit, " + limitC
+                            + " degC, was " + shedAboveC);
+        }
+    }
+
+    /** A control that never runs the circuit to cool. */
+    public Control(double onDifferenceK, double offDifferenceK, double limitC, Schedule pumping) {
+        this(onDifferenceK, offDifferenceK, limitC, Double.POSITIVE_INFINITY, pumping);
+    }
+
+    /** The same control, cooling the pool above a temperature, °C. */
+    public Control sheddingAboveC(double value) {
+        return new Control(onDifferenceK, offDifferenceK, limitC, value, pumping);
     }
 
     /** Default differences, pumping at any hour. */

@@ -98,6 +98,11 @@ final class PlantKeys {
             "pool temperature at which the collectors stop giving heat",
             30.0,
             "the usual upper end of comfort, common practice, no source");
+    static final Key<Double> COOL_ABOVE = Key.optional(
+            "cool_above",
+            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 45),
+            "pool temperature above which the circuit also runs to cool the water, as on clear nights",
+            "never runs to cool");
     static final Key<WordKinds.Span> PUMPING = Key.assumed(
             "pumping",
             WordKinds.hours(),
@@ -105,7 +110,7 @@ final class PlantKeys {
             new WordKinds.Span(0, 24),
             ALL_DAY);
     static final SectionSchema CONTROL = SectionSchema.optional(
-            "control", "control of the collector circuits", ON_DIFFERENCE, OFF_DIFFERENCE, LIMIT, PUMPING);
+            "control", "control of the collector circuits", ON_DIFFERENCE, OFF_DIFFERENCE, LIMIT, COOL_ABOVE, PUMPING);
 
     static final Key<MonthDay> FIRST_DAY = Key.assumed(
             "first_day",

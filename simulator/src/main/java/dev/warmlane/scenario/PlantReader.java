@@ -66,8 +66,9 @@ final class PlantReader {
         double on = s.get(PlantKeys.ON_DIFFERENCE);
         double off = s.get(PlantKeys.OFF_DIFFERENCE);
         double limit = s.get(PlantKeys.LIMIT);
+        double shed = s.has(PlantKeys.COOL_ABOVE) ? s.get(PlantKeys.COOL_ABOVE) : Double.POSITIVE_INFINITY;
         Schedule pumping = schedules.of(What.PUMPING, s, PlantKeys.PUMPING);
-        return s.build(() -> new Control(on, off, limit, pumping));
+        return s.build(() -> new Control(on, off, limit, shed, pumping));
     }
 
     static @Nullable OpeningSeason season(Section s, Schedules schedules) {

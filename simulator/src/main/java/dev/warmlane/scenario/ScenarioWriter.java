@@ -115,6 +115,9 @@ public final class ScenarioWriter {
                 .key(PlantKeys.ON_DIFFERENCE, installation.control().onDifferenceK())
                 .key(PlantKeys.OFF_DIFFERENCE, installation.control().offDifferenceK())
                 .key(PlantKeys.LIMIT, installation.control().limitC());
+        if (Double.isFinite(installation.control().shedAboveC())) {
+            out.key(PlantKeys.COOL_ABOVE, installation.control().shedAboveC());
+        }
     }
 
     private static void heater(TomlText out, GasHeater heater) {

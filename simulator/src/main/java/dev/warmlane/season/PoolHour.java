@@ -44,12 +44,14 @@ final class PoolHour {
     private final double[] pipeLoss;
     private final double startDifferenceK;
     private final double limitC;
+    private final double shedAboveC;
     private final double setPointC;
     private final double heaterWm2;
 
     // the state that goes on from hour to hour
     double waterC;
     private final boolean[] running;
+    private final boolean[] shedding;
 
     // whether the circuits may run in this hour
     private boolean allowed;
@@ -90,11 +92,13 @@ final class PoolHour {
             pipeLoss[a] = installation.pipes().heatLossWK() / collectorArea;
         }
         this.running = new boolean[arrays];
+        this.shedding = new boolean[arrays];
         this.arrayHeat = new double[arrays];
         this.runSeconds = new double[arrays];
         this.outletSum = new double[arrays];
         this.startDifferenceK = installation.control().onDifferenceK();
         this.limitC = installation.control().limitC();
+        this.shedAboveC = installation.control().shedAboveC();
         this.setPointC = installation.heater().map(GasHeater::setPointC).orElse(Double.NEGATIVE_INFINITY);
         this.heaterWm2 = installation.heater().map(GasHeater::capacityKw).orElse(0.0) * 1000 / poolArea;
     }
@@ -182,6 +186,10 @@ final class PoolHour {
             nearest = limitC;
             found = true;
         }
+        if (shedsInAny() && crosses(start, nearest, shedAboveC)) {
+            nearest = shedAboveC;
+            found = true;
+        }
         if (solarShare > 0) {
             for (int a = 0; a < arrays; a++) {
                 double at = running[a] ? stopC(hour, a, nearest) : startC(hour, a);
@@ -222,6 +230,10 @@ final class PoolHour {
         for (int a = 0; a < arrays; a++) {
             boolean enough = mayRun && curves[a].heatWm2(hour, waterC) > stopHeat[a];
             running[a] = enough && (running[a] || waterC <= curves[a].stagnationC(hour) - startDifferenceK);
+            shedding[a] = mayRun
+                    && waterC > shedAboveC
+                    && waterC >= curves[a].stagnationC(hour) + startDifferenceK
+                    && curves[a].heatWm2(hour, waterC) < -stopHeat[a];
         }
     }
 
@@ -232,6 +244,7 @@ final class PoolHour {
             } else {
                 running[a] = temperatureC <= startC(hour, a);
             }
+            shedding[a] &= temperatureC > shedAboveC;
         }
     }
 
@@ -244,13 +257,38 @@ final class PoolHour {
         lookedAtC = temperatureC;
         for (int a = 0; a < arrays; a++) {
             if (running[a]) {
-                double q = curves[a].heatWm2(hour, temperatureC);
-                double toAir = pipeLoss[a] * (temperatureC + q / capacityFlow[a] / 2 - collectors[a].airC(hour));
-                solar += areaRatio[a] * (q - toAir);
-                double qSlope = curves[a].slopeWm2K(hour, temperatureC);
-                solarSlope += areaRatio[a] * (qSlope - pipeLoss[a] * (1 + qSlope / capacityFlow[a] / 2));
+                solar += given(hour, a, temperatureC);
+                solarSlope += givenSlope(hour, a, temperatureC);
+            } else if (shedding[a]) {
+                base += given(hour, a, temperatureC);
+                flows.slope += givenSlope(hour, a, temperatureC);
             }
         }
+    }
+
+    private boolean shedsInAny() {
+        for (boolean sheds : shedding) {
+            if (sheds) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Heat that a running array gives the pool, less what its pipes lose, W/m² of water. */
+    private double given(int hour, int a, double temperatureC) {
+        double q = curves[a].heatWm2(hour, temperatureC);
+        return areaRatio[a] * (q - toAir(hour, a, temperatureC, q));
+    }
+
+    private double givenSlope(int hour, int a, double temperatureC) {
+        double slope = curves[a].slopeWm2K(hour, temperatureC);
+        return areaRatio[a] * (slope - pipeLoss[a] * (1 + slope / capacityFlow[a] / 2));
+    }
+
+    /** What the pipes of a running array lose, W/m² of collector: the return runs warmer than the pool by the rise. */
+    private double toAir(int hour, int a, double temperatureC, double q) {
+        return pipeLoss[a] * (temperatureC + q / capacityFlow[a] / 2 - collectors[a].airC(hour));
     }
 
     /** Adds the flows looked at last, for some seconds, with a share of the collectors and some heater. */
@@ -264,17 +302,16 @@ final class PoolHour {
         heat[Flow.MAKE_UP.ordinal()] += flows.makeUp * seconds;
         heat[Flow.HEATER.ordinal()] += heater * seconds;
         evaporated += flows.evaporatedKgSM2 * seconds;
-        double on = solarShare * seconds;
         for (int a = 0; a < arrays; a++) {
-            if (running[a]) {
+            if (running[a] || shedding[a]) {
+                double on = shedding[a] ? seconds : solarShare * seconds;
                 double q = curves[a].heatWm2(hour, lookedAtC);
-                double rise = q / capacityFlow[a];
-                double toAir = pipeLoss[a] * (lookedAtC + rise / 2 - collectors[a].airC(hour));
+                double toAir = toAir(hour, a, lookedAtC, q);
                 arrayHeat[a] += areaRatio[a] * q * on;
                 heat[Flow.COLLECTORS.ordinal()] += areaRatio[a] * q * on;
                 heat[Flow.PIPES.ordinal()] -= areaRatio[a] * toAir * on;
                 runSeconds[a] += on;
-                outletSum[a] += (lookedAtC + rise) * on;
+                outletSum[a] += (lookedAtC + q / capacityFlow[a]) * on;
                 refused += areaRatio[a] * (q - toAir) * (seconds - on);
             }
         }

@@ -122,7 +122,7 @@ class RoundTripTest {
                 .pipes(new Pipes(33.3, 444.4))
                 .heater(new GasHeater(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
                 .prices(new Prices("Mark", 0.0773, 0.233, 133.3))
-                .control(new Control(3.7, 0.27, 28.3, Schedule.daily(7, 19)))
+                .control(new Control(3.7, 0.27, 28.3, 29.7, Schedule.daily(7, 19)))
                 .season(new OpeningSeason(MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17)))
                 .startWater(new StartWater.Given(17.3))
                 .comfortC(23.3)
