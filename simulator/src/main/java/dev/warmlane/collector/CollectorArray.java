@@ -39,4 +39,28 @@ public record CollectorArray(
     public CollectorArray withMounting(Mounting value) {
         return new CollectorArray(name, areaM2, value, model, flowKgSM2, panelAreaM2);
     }
+
+    /** The same array with another model. */
+    public CollectorArray withModel(CollectorModel value) {
+        return new CollectorArray(name, areaM2, mounting, value, flowKgSM2, panelAreaM2);
+    }
+
+    /** The same array with another flow, kg/s per m². */
+    public CollectorArray withFlowKgSM2(double value) {
+        return new CollectorArray(name, areaM2, mounting, model, value, panelAreaM2);
+    }
+
+    /**
+     * Flat roof that it takes, m²: mats their area; racks their rows and the ways between them, the rows all of one
+     * length, area / (rows · chord); on a pitched roof nothing. It grows in proportion to the area: with more of it racks
+     * have longer rows, not more of them.
+     */
+    public double flatRoofTakenM2() {
+        if (mounting instanceof Mounting.OpenRack rack) {
+            double rowLength = areaM2 / (rack.rows() * rack.chordM());
+            double footprint = rack.chordM() * Math.cos(Math.toRadians(rack.tiltDeg()));
+            return rowLength * ((rack.rows() - 1) * rack.pitchM() + footprint);
+        }
+        return mounting instanceof Mounting.FlatOnRoof ? areaM2 : 0;
+    }
 }

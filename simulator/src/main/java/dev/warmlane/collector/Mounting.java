@@ -77,6 +77,11 @@ public sealed interface Mounting {
         public OpenRack(double tiltDeg, double azimuthDeg, double chordM, double pitchM, int rows, double clearanceM) {
             this(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, Back.OPEN, WindRun.CHORD);
         }
+
+        /** The same rack at another height of its lower edge above the roof, m. */
+        public OpenRack withClearanceM(double value) {
+            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, value, back, windRun);
+        }
     }
 
     /**
