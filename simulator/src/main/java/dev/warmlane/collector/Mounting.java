@@ -101,6 +101,11 @@ public sealed interface Mounting {
             Checks.within("slope length", slopeLengthM, 0.5, 50, "m");
             Checks.within("gap below the collector", gapM, 0.0005, 0.1, "m");
         }
+
+        /** The same roof with another gap below the collector, m. */
+        public FlushOnPitchedRoof withGapM(double value) {
+            return new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, value);
+        }
     }
 
     /** What closes the back of a rack. */
