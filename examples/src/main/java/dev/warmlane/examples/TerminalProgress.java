@@ -1,0 +1,35 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.study.Progress;
+import java.io.PrintWriter;
+
+/** Shows how far long work has come in one line of a terminal, and wipes it when the work is done. */
+final class TerminalProgress implements Progress {
+
+    private static final String START_OF_LINE = "\r";
+
+    private final PrintWriter err;
+    private final String what;
+    private int shown;
+
+    private TerminalProgress(PrintWriter err, String what) {
+        this.err = err;
+        this.what = what;
+    }
+
+    /** On a terminal; in a pipe, silence. */
+    static Progress of(PrintWriter err, String what) {
+        return System.console() == null ? SILENT : new TerminalProgress(err, what);
+    }
+
+    @Override
+    public synchronized void finished(int finished, int total) {
+        // threads may report out of order
+        if (finished > shown) {
+            shown = finished;
+            String line = what + ": " + finished + " of " + total;
+            err.print(START_OF_LINE + (finished < total ? line : " ".repeat(line.length()) + START_OF_LINE));
+            err.flush();
+        }
+    }
+}
