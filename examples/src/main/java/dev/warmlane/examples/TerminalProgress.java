@@ -1,6 +1,7 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.study.Progress;
+import java.io.Console;
 import java.io.PrintWriter;
 
 /** Shows how far long work has come in one line of a terminal, and wipes it when the work is done. */
@@ -19,7 +20,23 @@ final class TerminalProgress implements Progress {
 
     /** On a terminal; in a pipe, silence. */
     static Progress of(PrintWriter err, String what) {
-        return System.console() == null ? SILENT : new TerminalProgress(err, what);
+        return onTerminal() ? new TerminalProgress(err, what) : SILENT;
+    }
+
+    /** From Java 22 on there may be a console in a pipe as well, and it can be asked. */
+    @SuppressWarnings("SystemConsoleNull") // asked below
+    private static boolean onTerminal() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (Boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException olderJava) {
+            return true;
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
     }
 
     @Override
