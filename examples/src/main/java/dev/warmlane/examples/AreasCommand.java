@@ -71,7 +71,7 @@ final class AreasCommand implements Callable<Integer> {
         Scenario scenario = options.scenario(err);
         ReportSettings.Units units = scenario.report().units();
         Installation installation = scenario.installation();
-        AreaRange range = range(installation.collectorAreaM2());
+        AreaRange range = range(installation);
         SharedForcing forcing = new SharedForcing(WeatherFiles.read(scenario.weatherFile()));
         AreaStudy study = AreaStudy.of(
                 installation, range, forcing, Runs.onAllCores(TerminalProgress.of(err, "collector areas")));
@@ -81,12 +81,14 @@ final class AreasCommand implements Callable<Integer> {
         return 0;
     }
 
-    private AreaRange range(double describedM2) {
-        AreaRange usual = AreaRange.around(describedM2);
+    private AreaRange range(Installation installation) {
+        AreaRange usual = AreaRange.around(installation.collectorAreaM2());
         double from = fromM2 == null ? usual.fromM2() : fromM2;
         double to = toM2 == null ? usual.toM2() : toM2;
         try {
-            return new AreaRange(from, to, steps == null ? usual.designs() : steps);
+            AreaRange range = new AreaRange(from, to, steps == null ? usual.designs() : steps);
+            range.checkFor(installation);
+            return range;
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), "--from, --to, --steps: " + e.getMessage(), e);
         }

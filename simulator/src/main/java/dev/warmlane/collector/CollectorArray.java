@@ -18,9 +18,15 @@ public record CollectorArray(
     /** Usual specific flow, kg/s per m²: about 0.07 US gal/min per ft², the middle of common practice; no source. */
     public static final double USUAL_FLOW_KG_S_M2 = 0.05;
 
+    /** Smallest area of an array, m². */
+    public static final double SMALLEST_M2 = 0.5;
+
+    /** Largest area of an array, m². */
+    public static final double LARGEST_M2 = 100_000;
+
     /** Checks every range. */
     public CollectorArray {
-        Checks.within("collector area", areaM2, 0.5, 100_000, "m2");
+        Checks.within("collector area", areaM2, SMALLEST_M2, LARGEST_M2, "m2");
         Checks.within("collector flow", flowKgSM2, 0.005, 0.3, "kg/s m2");
         Checks.within("panel area", panelAreaM2, 0, 100, "m2");
     }

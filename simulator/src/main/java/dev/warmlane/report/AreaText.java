@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.collector.Mounting;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
@@ -54,7 +55,8 @@ final class AreaText {
                 + " adds, up to the next larger row. Where next area is far below per area, more area is mostly idle.");
         notes.add("Refused heat could have been collected, but the pool was at its limit of "
                 + numbers.show(Measure.TEMPERATURE, built.control().limitC())
-                + ". A share that climbs steeply is the sign of too much area.");
+                + ". A share that climbs steeply from row to row is the sign of too much area; one that is high in"
+                + " the first row says that there are long spells in which this pool needs no heat at all.");
         if (AreaTables.displaces(designs)) {
             notes.add("Gas displaced, as higher heating value, is what the same pool burns without collectors less what"
                     + " it burns with them.");
@@ -63,11 +65,15 @@ final class AreaText {
             notes.add("Simple payback is without interest, upkeep or change of prices, at one price for each "
                     + (numbers.units() == ReportSettings.Units.US ? "ft²." : "m²."));
         }
-        notes.add("All arrays grow and shrink together"
+        notes.add("All collectors grow and shrink together"
                 + (designs.get(0).panels().isPresent() ? ", in whole panels" : "")
-                + "; racks keep their number of rows, which get longer or shorter. The flow grows with the area; the"
-                + " pump's power and the pipes' heat loss stay as described.");
+                + (hasRacks() ? "; racks keep their number of rows, which get longer or shorter" : "")
+                + ". The flow grows with the area; the pump's power and the pipes' heat loss stay as described.");
         return notes;
+    }
+
+    private boolean hasRacks() {
+        return study.installation().arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
     }
 
     private String roof() {

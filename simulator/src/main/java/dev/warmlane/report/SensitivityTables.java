@@ -17,22 +17,28 @@ public final class SensitivityTables {
         TableBuilder<Sensitivity> table = new TableBuilder<Sensitivity>(units)
                 .words("parameter", "parameter", Sensitivity::name)
                 .words("described", "described", s -> SettingText.of(s.described(), units))
-                .words("low", "low", s -> SettingText.of(s.low().setting(), units))
-                .words("high", "high", s -> SettingText.of(s.high().setting(), units))
-                .number("heat\nlow", "delivered_change_low", Measure.HEAT, s -> s.low()
+                .words(
+                        "low",
+                        "low",
+                        s -> SettingText.like(s.described(), s.low().setting(), units))
+                .words(
+                        "high",
+                        "high",
+                        s -> SettingText.like(s.described(), s.high().setting(), units))
+                .number("heat delivered\nlow", "delivered_change_low", Measure.HEAT, s -> s.low()
                         .change()
                         .deliveredKwh())
                 .number("\nhigh", "delivered_change_high", Measure.HEAT, s -> s.high()
                         .change()
                         .deliveredKwh())
-                .number("pool\nlow", "water_change_low", Measure.TEMPERATURE_DIFFERENCE, s -> s.low()
+                .number("pool mean\nlow", "water_change_low", Measure.TEMPERATURE_DIFFERENCE, s -> s.low()
                         .change()
                         .meanK())
                 .number("\nhigh", "water_change_high", Measure.TEMPERATURE_DIFFERENCE, s -> s.high()
                         .change()
                         .meanK());
         if (displaces(study)) {
-            table.number("gas\nlow", "gas_displaced_change_low", Measure.HEAT, s -> s.low()
+            table.number("gas displaced\nlow", "gas_displaced_change_low", Measure.HEAT, s -> s.low()
                             .change()
                             .replacedKwh())
                     .number("\nhigh", "gas_displaced_change_high", Measure.HEAT, s -> s.high()

@@ -18,10 +18,15 @@ final class SensitivityText {
 
     /** The 3 x 3 of pool and roof in the wind. */
     static TextSection of(ExposureStudy study, ReportSettings.Units units) {
+        boolean outdoor = study.cases().get(0).poolWindFactor().isPresent();
         List<String> lines = new ArrayList<>(TextSection.broken(
                 "",
-                "How much wind reaches pool and roof is the least known of all. The pool's number is the wind at the water"
-                        + " over the station's at 10 m; the roof's word is the terrain that the wind crosses."));
+                outdoor
+                        ? "How much wind reaches pool and roof is the least known of all. The pool's number is the wind at"
+                                + " the water over the station's at 10 m; the roof's word is the terrain that the wind"
+                                + " crosses."
+                        : "How much wind reaches the roof is little known. Its word is the terrain that the wind crosses;"
+                                + " the pool is in a hall."));
         table(lines, "Pool temperature, season mean", ExposureTables.means(study, units));
         table(lines, "Heat delivered by the collectors", ExposureTables.heat(study, units));
         if (ExposureTables.displaces(study)) {

@@ -19,16 +19,27 @@ final class SettingText {
 
     private SettingText() {}
 
+    /** With its unit. */
     static String of(Setting setting, ReportSettings.Units units) {
         if (setting instanceof Setting.Words words) {
             return words.text();
         }
         Setting.Numbers numbers = (Setting.Numbers) setting;
         String unit = unit(numbers, units == ReportSettings.Units.US);
-        String values = numbers.values().stream()
+        return (values(numbers, unit) + " " + unit.replace("2", "²").replace("deg", "°")).strip();
+    }
+
+    /** Without a unit, which is that of a setting beside it. */
+    static String like(Setting beside, Setting setting, ReportSettings.Units units) {
+        return setting instanceof Setting.Numbers numbers && beside instanceof Setting.Numbers other
+                ? values(numbers, unit(other, units == ReportSettings.Units.US))
+                : of(setting, units);
+    }
+
+    private static String values(Setting.Numbers numbers, String unit) {
+        return numbers.values().stream()
                 .map(value -> number(Quantity.in(unit, value, numbers.dimension())))
                 .collect(Collectors.joining(", "));
-        return (values + " " + unit.replace("2", "²").replace("deg", "°")).strip();
     }
 
     private static String unit(Setting.Numbers numbers, boolean us) {

@@ -52,7 +52,7 @@ final class AreaSteps {
     }
 
     /** The nearest area that is made of whole panels, at least one. */
-    private static double wholePanels(CollectorArray array, double areaM2) {
+    static double wholePanels(CollectorArray array, double areaM2) {
         double panel = array.panelAreaM2();
         return panel == 0 ? areaM2 : Math.max(1, Math.rint(areaM2 / panel)) * panel;
     }

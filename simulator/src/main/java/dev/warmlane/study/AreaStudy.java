@@ -41,15 +41,11 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
      * @param range the areas
      * @param forcing of the weather; shared with other studies of it
      * @param runs how to run
-     * @throws IllegalArgumentException if the installation has no collectors, or an array would become smaller or larger
-     *     than {@link CollectorArray} allows
+     * @throws IllegalArgumentException if {@link AreaRange#checkFor} refuses the installation
      * @throws java.util.concurrent.CancellationException if the runs were cancelled
      */
     public static AreaStudy of(Installation installation, AreaRange range, SharedForcing forcing, Runs runs) {
-        if (installation.arrays().isEmpty()) {
-            throw new IllegalArgumentException(
-                    "an area study needs collectors to scale, but " + installation.name() + " has none");
-        }
+        range.checkFor(installation);
         List<Installation> sizes = new AreaSteps(installation, range).withOneBeyond();
         SeasonForcing prepared = forcing.of(installation);
         SeasonLedger without = SeasonSimulator.simulate(installation.withoutCollectors(), prepared.withoutCollectors());

@@ -20,43 +20,43 @@ final class CollectorParameters {
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
-                    "short-wave absorptance of the collector",
+                    "absorptance of the collector",
                     Dimension.FRACTION,
                     absorbers(Absorber::absorptance, Absorber::withAbsorptance),
                     Ends.around(0.03, 0.3, 1),
                     "black plastics lie within about 0.03 of each other; from memory, low certainty",
                     CERTIFICATE),
             new NumberParameter(
-                    "long-wave emittance of the collector",
+                    "emittance of the collector",
                     Dimension.FRACTION,
                     absorbers(Absorber::emittance, Absorber::withEmittance),
                     Ends.around(0.03, 0.05, 1),
                     "black plastics lie between 0.90 and 0.95; from memory, low certainty",
                     CERTIFICATE),
             new NumberParameter(
-                    "roughness factor of the collector",
+                    "roughness of the collector",
                     Dimension.FRACTION,
                     absorbers(Absorber::roughnessFactor, Absorber::withRoughnessFactor),
                     Ends.at(1, 1.52),
                     "very smooth to medium rough (ASHRAE after Walton, from memory)",
                     CERTIFICATE),
             new NumberParameter(
-                    "conductance from plate to fluid",
+                    "plate-to-fluid conductance",
                     Dimension.HEAT_TRANSFER_COEFFICIENT,
                     arrays(CollectorParameters::conductance, CollectorParameters::withConductance),
                     new Ends(given -> Math.max(5, given / 2), given -> Math.min(10_000, given * 2)),
-                    "half and double: tubes of usual plastic mats give about 70 to 350 W/m2K (Duffie and Beckman"
+                    "half and double: tubes of usual plastic mats give about 70 to 350 W/m²K (Duffie and Beckman"
                             + " chapter 6)",
                     "no conductance is given, but tubes or a certificate"),
             new NumberParameter(
-                    "heat conductivity of the tubes' material",
+                    "conductivity of the tubes",
                     Dimension.CONDUCTIVITY,
                     arrays(CollectorParameters::conductivity, CollectorParameters::withConductivity),
                     Ends.at(0.2, 0.5),
                     "polypropylene to dense polyethylene; handbook tables, from memory",
                     "no tubes are given, but a conductance or a certificate"),
             new NumberParameter(
-                    "flow for each area of collector",
+                    "flow per collector area",
                     Dimension.MASS_FLOW_PER_AREA,
                     arrays(array -> Optional.of(array.flowKgSM2()), CollectorArray::withFlowKgSM2),
                     Ends.at(0.03, 0.07),
@@ -68,14 +68,15 @@ final class CollectorParameters {
                     arrays(CollectorParameters::gap, CollectorParameters::withGap),
                     Ends.at(0.001, 0.02),
                     "mats pressed to the roof to mats on a grid; common practice, no source",
-                    "no collectors lie on a roof"),
+                    "no collectors lie on a roof, or a certificate holds what their backs lose"),
             new NumberParameter(
                     "clearance below the racks",
                     Dimension.LENGTH,
                     arrays(CollectorParameters::clearance, CollectorParameters::withClearance),
                     Ends.at(0.1, 1),
                     "low frames to frames that one can reach under; common practice, no source",
-                    "there are no racks"));
+                    "there are no racks"),
+            new TestBackParameter());
 
     private CollectorParameters() {}
 
@@ -134,6 +135,9 @@ final class CollectorParameters {
     }
 
     private static Optional<Double> gap(CollectorArray array) {
+        if (absorber(array).isEmpty()) {
+            return Optional.empty();
+        }
         if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
             return Optional.of(flat.gapM());
         }

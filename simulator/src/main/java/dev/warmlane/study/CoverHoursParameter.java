@@ -16,7 +16,7 @@ record CoverHoursParameter() implements Parameter {
 
     @Override
     public String name() {
-        return "hours a day under the cover";
+        return "cover, hours a day";
     }
 
     @Override

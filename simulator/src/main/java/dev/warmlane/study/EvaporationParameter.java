@@ -19,12 +19,13 @@ record EvaporationParameter() implements Parameter {
 
     @Override
     public String name() {
-        return "correlation for evaporation";
+        return "evaporation correlation";
     }
 
     @Override
     public String why() {
-        return "the published correlations for pools; the factor for bathers goes with its correlation";
+        return "the other published ones for pools, ASHRAE's with its activity factor of 0.5 at rest; the factor for"
+                + " bathers goes with its correlation";
     }
 
     @Override

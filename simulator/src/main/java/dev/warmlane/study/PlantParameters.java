@@ -23,7 +23,7 @@ final class PlantParameters {
                     "half and double, for runs and insulation other than drawn; common practice, no source",
                     "no heat loss of pipes is given"),
             new NumberParameter(
-                    "stop difference of the control",
+                    "stop difference",
                     Dimension.TEMPERATURE_DIFFERENCE,
                     new Lens(i -> List.of(i.control().offDifferenceK()), (i, to) -> i.toBuilder()
                             .control(i.control()

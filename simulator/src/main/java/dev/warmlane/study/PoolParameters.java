@@ -20,7 +20,7 @@ final class PoolParameters {
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
-                    "wind at the pool, share of the station's",
+                    "wind at the pool over the station's",
                     Dimension.FRACTION,
                     new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
                     new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
@@ -29,14 +29,14 @@ final class PoolParameters {
                     "the pool is in a hall"),
             new EvaporationParameter(),
             new NumberParameter(
-                    "evaporation of the full pool over the quiet one",
+                    "evaporation with bathers over quiet",
                     Dimension.FRACTION,
                     new Lens(PoolParameters::factorInUse, PoolParameters::withFactorInUse),
                     Ends.at(LEAST_IN_USE, MOST_IN_USE),
                     "1.26 to 1.7 by use, measured on outdoor pools (Smith 1998)",
                     "nobody is counted in the water, or the correlation has activity factors of its own"),
             new NumberParameter(
-                    "sun that the basin keeps (absorptance)",
+                    "absorptance of the basin",
                     Dimension.FRACTION,
                     new Lens(
                             i -> i.pool().setting() instanceof PoolSetting.Outdoor
@@ -52,7 +52,7 @@ final class PoolParameters {
                             + " (ISO/TR 12596 as cited by Kalogirou)",
                     "no sun reaches a pool in a hall"),
             new NumberParameter(
-                    "heat conductance from the basin to the ground",
+                    "heat loss to the ground",
                     Dimension.CONDUCTANCE,
                     new Lens(
                             i -> i.pool().groundConductanceWK() > 0

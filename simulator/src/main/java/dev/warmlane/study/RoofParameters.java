@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
@@ -17,7 +18,7 @@ final class RoofParameters {
     static final List<Parameter> ALL = List.of(
             new TerrainParameter(),
             new NumberParameter(
-                    "wind along the roof over the free wind",
+                    "wind along the roof, ratio",
                     Dimension.FRACTION,
                     roof(i -> true, Roof::windSpeedRatio, Roof.Builder::windSpeedRatio),
                     new Ends(ratio -> 0.7 * ratio, ratio -> Math.min(2, 1.3 * ratio)),
@@ -25,7 +26,7 @@ final class RoofParameters {
                             + " 30 % either way is common practice, no source",
                     ""),
             new NumberParameter(
-                    "light that the roof reflects (albedo)",
+                    "albedo of the roof",
                     Dimension.FRACTION,
                     roof(
                             i -> i.arrays().stream().anyMatch(a -> !(a.mounting() instanceof Mounting.FlatOnRoof)),
@@ -35,24 +36,30 @@ final class RoofParameters {
                     "dark roofing to a white membrane; common practice, no source",
                     "mats lie on the roof and do not see it"),
             new NumberParameter(
-                    "long-wave emittance of the roof",
+                    "emittance of the roof",
                     Dimension.FRACTION,
                     roof(RoofParameters::hasRacks, Roof::emittance, Roof.Builder::emittance),
                     Ends.at(0.80, 0.95),
                     "roofing other than bare metal; handbook tables, from memory",
                     "only racks see the roof"),
             new NumberParameter(
-                    "heat transmission of the roof (U value)",
+                    "U value of the roof",
                     Dimension.HEAT_TRANSFER_COEFFICIENT,
-                    roof(i -> true, Roof::uValueWm2K, Roof.Builder::uValueWm2K),
+                    roof(RoofParameters::losesThroughRoof, Roof::uValueWm2K, Roof.Builder::uValueWm2K),
                     Ends.at(0.25, 2),
                     "an insulated roof to a bare deck; common practice, no source",
-                    ""));
+                    "a certificate holds what the collectors' backs lose"));
 
     private RoofParameters() {}
 
     private static boolean hasRacks(Installation installation) {
         return installation.arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
+    }
+
+    /** Racks see a roof whose temperature it moves; mats lose through it, unless a certificate has that already. */
+    private static boolean losesThroughRoof(Installation installation) {
+        return installation.arrays().stream()
+                .anyMatch(array -> array.mounting() instanceof Mounting.OpenRack || array.model() instanceof Absorber);
     }
 
     private static Lens roof(
