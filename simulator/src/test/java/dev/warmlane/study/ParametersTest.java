@@ -113,7 +113,7 @@ class ParametersTest {
         assertThat(hours(range.high().setting())).isEqualTo(14);
         for (Variation.End end : List.of(range.low(), range.high())) {
             Cover cover = end.installation().cover().orElseThrow();
-            Schedule expected = end == range.low() ? Schedule.daily(21, 7) : Schedule.daily(19, 9);
+            Schedule expected = end.equals(range.low()) ? Schedule.daily(21, 7) : Schedule.daily(19, 9);
             assertThat(cover.drawn()).isEqualTo(expected);
             Installation back = end.installation().toBuilder()
                     .cover(cover.withDrawn(Schedule.daily(20, 8)))
