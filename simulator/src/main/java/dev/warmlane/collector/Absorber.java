@@ -39,4 +39,24 @@ public record Absorber(
         Checks.within("emittance", emittance, 0.05, 1, "");
         Checks.within("collector roughness factor", roughnessFactor, 1, 2.2, "");
     }
+
+    /** The same absorber with another absorptance. */
+    public Absorber withAbsorptance(double value) {
+        return new Absorber(value, emittance, roughnessFactor, plateToFluid, incidence);
+    }
+
+    /** The same absorber with another emittance. */
+    public Absorber withEmittance(double value) {
+        return new Absorber(absorptance, value, roughnessFactor, plateToFluid, incidence);
+    }
+
+    /** The same absorber with another roughness factor. */
+    public Absorber withRoughnessFactor(double value) {
+        return new Absorber(absorptance, emittance, value, plateToFluid, incidence);
+    }
+
+    /** The same absorber with another way from plate to fluid. */
+    public Absorber withPlateToFluid(PlateToFluid value) {
+        return new Absorber(absorptance, emittance, roughnessFactor, value, incidence);
+    }
 }

@@ -95,6 +95,11 @@ public record CertificateCurve(
                 test);
     }
 
+    /** The same numbers from another test stand. */
+    public CertificateCurve withTest(TestStand value) {
+        return new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, incidence, value);
+    }
+
     /**
      * Heat per m² of collector, W/m².
      *
@@ -133,6 +138,11 @@ public record CertificateCurve(
             Checks.within("test length", lengthM, 0.3, 20, "m");
             Checks.within("lowest tested wind", lowestWindMs, 0, 10, "m/s");
             Checks.within("highest tested wind", highestWindMs, lowestWindMs, 20, "m/s");
+        }
+
+        /** The same stand with its back open or closed. */
+        public TestStand withBackOpen(boolean value) {
+            return new TestStand(value, lengthM, lowestWindMs, highestWindMs);
         }
     }
 }

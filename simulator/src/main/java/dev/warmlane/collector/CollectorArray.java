@@ -18,9 +18,15 @@ public record CollectorArray(
     /** Usual specific flow, kg/s per m²: about 0.07 US gal/min per ft², the middle of common practice; no source. */
     public static final double USUAL_FLOW_KG_S_M2 = 0.05;
 
+    /** Smallest area of an array, m². */
+    public static final double SMALLEST_M2 = 0.5;
+
+    /** Largest area of an array, m². */
+    public static final double LARGEST_M2 = 100_000;
+
     /** Checks every range. */
     public CollectorArray {
-        Checks.within("collector area", areaM2, 0.5, 100_000, "m2");
+        Checks.within("collector area", areaM2, SMALLEST_M2, LARGEST_M2, "m2");
         Checks.within("collector flow", flowKgSM2, 0.005, 0.3, "kg/s m2");
         Checks.within("panel area", panelAreaM2, 0, 100, "m2");
     }
@@ -38,5 +44,29 @@ public record CollectorArray(
     /** The same array mounted another way. */
     public CollectorArray withMounting(Mounting value) {
         return new CollectorArray(name, areaM2, value, model, flowKgSM2, panelAreaM2);
+    }
+
+    /** The same array with another model. */
+    public CollectorArray withModel(CollectorModel value) {
+        return new CollectorArray(name, areaM2, mounting, value, flowKgSM2, panelAreaM2);
+    }
+
+    /** The same array with another flow, kg/s per m². */
+    public CollectorArray withFlowKgSM2(double value) {
+        return new CollectorArray(name, areaM2, mounting, model, value, panelAreaM2);
+    }
+
+    /**
+     * Flat roof that it takes, m²: mats their area; racks their rows and the ways between them, the rows all of one
+     * length, area / (rows · chord); on a pitched roof nothing. It grows in proportion to the area: with more of it racks
+     * have longer rows, not more of them.
+     */
+    public double flatRoofTakenM2() {
+        if (mounting instanceof Mounting.OpenRack rack) {
+            double rowLength = areaM2 / (rack.rows() * rack.chordM());
+            double footprint = rack.chordM() * Math.cos(Math.toRadians(rack.tiltDeg()));
+            return rowLength * ((rack.rows() - 1) * rack.pitchM() + footprint);
+        }
+        return mounting instanceof Mounting.FlatOnRoof ? areaM2 : 0;
     }
 }

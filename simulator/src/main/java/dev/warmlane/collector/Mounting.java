@@ -84,6 +84,11 @@ public sealed interface Mounting {
         public OpenRack(double tiltDeg, double azimuthDeg, double chordM, double pitchM, int rows, double clearanceM) {
             this(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, Back.OPEN, WindRun.CHORD);
         }
+
+        /** The same rack at another height of its lower edge above the roof, m. */
+        public OpenRack withClearanceM(double value) {
+            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, value, back, windRun);
+        }
     }
 
     /**
@@ -102,6 +107,11 @@ public sealed interface Mounting {
             Checks.within("roof azimuth", azimuthDeg, 0, 360, "degrees");
             Checks.within("slope length", slopeLengthM, 0.5, 50, "m");
             Checks.within("gap below the collector", gapM, 0.0005, 0.1, "m");
+        }
+
+        /** The same roof with another gap below the collector, m. */
+        public FlushOnPitchedRoof withGapM(double value) {
+            return new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, value);
         }
     }
 

@@ -68,6 +68,11 @@ public sealed interface PlateToFluid {
             Checks.within("inner film coefficient", innerFilmWm2K, 20, 20000, "W/m2K");
         }
 
+        /** The same tubes of another material, conductivity in W/mK. */
+        public TubeSheet withConductivityWmK(double value) {
+            return new TubeSheet(tubePitchM, outerDiameterM, innerDiameterM, finThicknessM, value, innerFilmWm2K);
+        }
+
         /** Film coefficient of laminar water flow in a tube, W/m²K: 4.364 k/D. */
         public static double laminarFilmWm2K(double innerDiameterM) {
             return LAMINAR_NUSSELT * WATER_CONDUCTIVITY / innerDiameterM;

@@ -52,4 +52,9 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
     public static Control withLimit(double limitC) {
         return new Control(USUAL_ON_K, USUAL_OFF_K, limitC, Schedule.ALWAYS);
     }
+
+    /** The same control with another stop difference, K. */
+    public Control withOffDifferenceK(double value) {
+        return new Control(onDifferenceK, value, limitC, pumping);
+    }
 }

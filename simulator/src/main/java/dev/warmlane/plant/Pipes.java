@@ -19,4 +19,9 @@ public record Pipes(double heatLossWK, double pumpPowerW) {
         Checks.within("pipe heat loss", heatLossWK, 0, 5000, "W/K");
         Checks.within("pump power", pumpPowerW, 0, 100_000, "W");
     }
+
+    /** The same pipes with another heat loss, W/K. */
+    public Pipes withHeatLossWK(double value) {
+        return new Pipes(value, pumpPowerW);
+    }
 }

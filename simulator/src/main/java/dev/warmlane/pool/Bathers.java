@@ -32,4 +32,9 @@ public record Bathers(double whenFull, double heatEachW, double evaporationFacto
         double share = presence.at(hour);
         return evaporation.quietFactor() + share * (evaporationFactorWhenFull - evaporation.quietFactor());
     }
+
+    /** The same people with another factor on evaporation when the pool is full. */
+    public Bathers withEvaporationFactorWhenFull(double value) {
+        return new Bathers(whenFull, heatEachW, value, presence);
+    }
 }

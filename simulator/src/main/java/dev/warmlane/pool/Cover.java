@@ -51,4 +51,9 @@ public record Cover(String name, double evaporationCut, double resistanceM2KW, d
     public static Cover liquidFilm(Schedule drawn) {
         return new Cover("liquid film", 0.15, 0, 0, drawn);
     }
+
+    /** The same cover, drawn in other hours. */
+    public Cover withDrawn(Schedule value) {
+        return new Cover(name, evaporationCut, resistanceM2KW, solarLoss, value);
+    }
 }

@@ -60,4 +60,24 @@ public record Pool(
     public double volumeM3() {
         return areaM2 * depthM;
     }
+
+    /** The same pool in another setting. */
+    public Pool withSetting(PoolSetting value) {
+        return new Pool(areaM2, depthM, value, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK);
+    }
+
+    /** The same pool with another solar absorptance. */
+    public Pool withSolarAbsorptance(double value) {
+        return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK);
+    }
+
+    /** The same pool with another correlation for evaporation. */
+    public Pool withEvaporation(Evaporation value) {
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK);
+    }
+
+    /** The same pool with another conductance to the ground, W/K. */
+    public Pool withGroundConductanceWK(double value) {
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, value);
+    }
 }

@@ -32,6 +32,11 @@ public sealed interface PoolSetting {
         public Outdoor(double windFactor) {
             this(windFactor, 0, 1);
         }
+
+        /** The same surroundings with another wind factor. */
+        public Outdoor withWindFactor(double value) {
+            return new Outdoor(value, shadedShare, skyShare);
+        }
     }
 
     /**

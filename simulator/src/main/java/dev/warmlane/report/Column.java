@@ -25,7 +25,12 @@ public record Column(String header, String unit, String csvName, int decimals, b
 
     /** A column of numbers of a measure; {@code name} is the csv name without the unit. */
     public static Column of(String header, String name, Measure measure, ReportSettings.Units units) {
+        String suffix = measure.suffix(units);
         return new Column(
-                header, measure.unit(units), name + "_" + measure.suffix(units), measure.decimals(units), false);
+                header,
+                measure.unit(units),
+                suffix.isEmpty() ? name : name + "_" + suffix,
+                measure.decimals(units),
+                false);
     }
 }

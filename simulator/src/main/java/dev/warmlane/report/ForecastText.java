@@ -64,21 +64,12 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
 
     /** All of it, lines ending with a line feed. */
     public String text() {
-        return written(sections);
+        return TextSection.page(title, sections);
     }
 
     /** The first page: headline, months, how sure it is, cautions; lines ending with a line feed. */
     public String briefText() {
-        return written(brief);
-    }
-
-    private String written(List<TextSection> parts) {
-        StringBuilder text = new StringBuilder(title)
-                .append('\n')
-                .append("=".repeat(title.codePointCount(0, title.length())))
-                .append('\n');
-        parts.forEach(section -> text.append('\n').append(section.text()));
-        return text.toString();
+        return TextSection.page(title, brief);
     }
 
     private static TextSection assumed(List<Assumption> assumed) {

@@ -46,6 +46,12 @@ public enum Measure {
     HOURS(as("h", "h", 0), as("h", "h", 0), DoubleUnaryOperator.identity()),
     /** A number of days. */
     DAYS(as("days", "days", 0), as("days", "days", 0), DoubleUnaryOperator.identity()),
+    /** Time, in seasons. */
+    SEASONS(as("seasons", "seasons", 1), as("seasons", "seasons", 1), DoubleUnaryOperator.identity()),
+    /** Money, in the currency of the prices. */
+    MONEY(as("", "money", 0), as("", "money", 0), DoubleUnaryOperator.identity()),
+    /** A plain factor. */
+    FACTOR(as("", "", 2), as("", "", 2), DoubleUnaryOperator.identity()),
     /** A share, from 0 to 1 as it comes in, shown in per cent. */
     SHARE(as("%", "percent", 0), as("%", "percent", 0), DoubleUnaryOperator.identity());
 

@@ -56,4 +56,14 @@ public record TextSection(String heading, List<String> lines) {
     static List<String> listed(List<String> points) {
         return points.stream().flatMap(point -> broken("- ", point).stream()).toList();
     }
+
+    /** Sections below a title, lines ending with a line feed. */
+    static String page(String title, List<TextSection> sections) {
+        StringBuilder text = new StringBuilder(title)
+                .append('\n')
+                .append("=".repeat(title.codePointCount(0, title.length())))
+                .append('\n');
+        sections.forEach(section -> text.append('\n').append(section.text()));
+        return text.toString();
+    }
 }

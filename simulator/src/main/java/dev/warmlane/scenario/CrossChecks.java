@@ -1,7 +1,6 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.collector.Mounting;
 import dev.warmlane.plant.Control;
 import dev.warmlane.season.Installation;
 import java.util.Locale;
@@ -59,23 +58,15 @@ final class CrossChecks {
     }
 
     private static void roofArea(Installation built, Section roof) {
-        double taken = built.arrays().stream().mapToDouble(CrossChecks::takenM2).sum();
+        double taken = built.arrays().stream()
+                .mapToDouble(CollectorArray::flatRoofTakenM2)
+                .sum();
         double usable = built.roof().usableAreaM2();
         if (taken > usable) {
             roof.warning(
                     PlaceKeys.USABLE_SHARE,
                     text("collectors take %.1f m2 of roof, but only %.1f m2 is usable", taken, usable));
         }
-    }
-
-    /** Flat roof that an array takes, m²: a mat its area, racks their rows and the ways between them. */
-    private static double takenM2(CollectorArray array) {
-        if (array.mounting() instanceof Mounting.OpenRack rack) {
-            double rowLength = array.areaM2() / (rack.rows() * rack.chordM());
-            double footprint = rack.chordM() * Math.cos(Math.toRadians(rack.tiltDeg()));
-            return rowLength * ((rack.rows() - 1) * rack.pitchM() + footprint);
-        }
-        return array.mounting() instanceof Mounting.FlatOnRoof ? array.areaM2() : 0;
     }
 
     private static String text(String format, Object... values) {

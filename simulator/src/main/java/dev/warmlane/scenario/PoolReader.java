@@ -18,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** Reads the basin, its bathers, its make-up water and its cover. */
 final class PoolReader {
 
-    /** Middle of 1.26 to 1.7 times the quiet rate, Smith 1998. */
-    private static final double OCCUPIED_OUTDOORS = 1.48;
-
     private PoolReader() {}
 
     static @Nullable Pool pool(Section s) {
@@ -130,11 +127,11 @@ final class PoolReader {
                     "when they are in the water is missing; give a [[schedule]] with what = \"bathers\"");
         }
         double heat = s.get(PoolKeys.BATHER_HEAT);
-        boolean carrier = s.get(PoolKeys.EVAPORATION) == Evaporation.ASHRAE_CARRIER;
+        Evaporation evaporation = s.get(PoolKeys.EVAPORATION);
         double factor = s.get(
                 PoolKeys.BATHER_EVAPORATION,
-                carrier ? 1.0 : OCCUPIED_OUTDOORS,
-                carrier
+                evaporation.usualFactorWhenFull(),
+                evaporation == Evaporation.ASHRAE_CARRIER
                         ? "activity factor of a public pool"
                         : "middle of 1.26 to 1.7 for outdoor pools in use, Smith 1998");
         Schedule presence = schedules.of(What.BATHERS);

@@ -45,8 +45,34 @@ public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displaced
                     .toArray();
             displaced = OptionalDouble.of((burned[0] - burned[1]) / addedM2);
         }
-        double price = installation.prices().map(Prices::collectorPerM2).orElse(0.0);
-        return Optional.of(new NextSquareMetre(
-                perM2, displaced, price > 0 && perM2 > 0 ? OptionalDouble.of(price / perM2) : OptionalDouble.empty()));
+        return Optional.of(priced(perM2, displaced, installation.prices()));
+    }
+
+    /**
+     * What each square metre between two sizes of one installation adds, on the mean: the difference of the two over the
+     * area between them.
+     *
+     * @param smaller a season with less collector area
+     * @param larger the same season with more of it
+     * @param prices what collectors cost, where it is known
+     */
+    public static NextSquareMetre between(PeriodSummary smaller, PeriodSummary larger, Optional<Prices> prices) {
+        double addedM2 = larger.collectors().areaM2() - smaller.collectors().areaM2();
+        if (!(addedM2 > 0)) {
+            throw new IllegalArgumentException("the larger installation must have more collector area, had "
+                    + larger.collectors().areaM2() + " m2 after "
+                    + smaller.collectors().areaM2() + " m2");
+        }
+        double perM2 = (larger.balance().deliveredKwh() - smaller.balance().deliveredKwh()) / addedM2;
+        OptionalDouble displaced = larger.gas() instanceof GasSummary.Displaced
+                ? OptionalDouble.of((larger.gas().replacedKwh() - smaller.gas().replacedKwh()) / addedM2)
+                : OptionalDouble.empty();
+        return priced(perM2, displaced, prices);
+    }
+
+    private static NextSquareMetre priced(double perM2, OptionalDouble displaced, Optional<Prices> prices) {
+        double price = prices.map(Prices::collectorPerM2).orElse(0.0);
+        return new NextSquareMetre(
+                perM2, displaced, price > 0 && perM2 > 0 ? OptionalDouble.of(price / perM2) : OptionalDouble.empty());
     }
 }

@@ -1,6 +1,5 @@
 package dev.warmlane.study;
 
-import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
@@ -8,12 +7,11 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.wind.PoolShelter;
 import java.util.Optional;
 
 /**
  * The same season with the pool sheltered, as described, and exposed to the wind: the dominant uncertainty of an outdoor
- * pool.
+ * pool. {@link ExposureStudy} moves the roof's wind as well.
  *
  * @param sheltered well sheltered from the wind
  * @param likely as the installation has it
@@ -35,30 +33,28 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
             return Optional.empty();
         }
         return Optional.of(new PoolWindBand(
-                at(forecast, outdoor, PoolShelter.SHELTERED.factor()),
+                at(forecast, WindExposure.SHELTERED.poolWindFactor(outdoor.windFactor())),
                 new Case(outdoor.windFactor(), season(forecast)),
-                at(forecast, outdoor, PoolShelter.EXPOSED.factor())));
+                at(forecast, WindExposure.EXPOSED.poolWindFactor(outdoor.windFactor()))));
     }
 
-    private static Case at(SeasonForecast forecast, PoolSetting.Outdoor outdoor, double windFactor) {
-        Installation installation = forecast.installation();
-        Pool pool = installation.pool();
-        Pool moved = new Pool(
-                pool.areaM2(),
-                pool.depthM(),
-                new PoolSetting.Outdoor(windFactor, outdoor.shadedShare(), outdoor.skyShare()),
-                pool.solarAbsorptance(),
-                pool.waterEmittance(),
-                pool.evaporation(),
-                pool.groundConductanceWK());
-        PoolForcing forcing = PoolForcing.of(
-                moved, installation.cover(), installation.bathers(), installation.makeUp(), forecast.weather());
+    /** An outdoor installation with another wind factor at the pool; one with a pool in a hall as it is. */
+    static Installation withPoolWind(Installation installation, double windFactor) {
+        return installation.pool().setting() instanceof PoolSetting.Outdoor outdoor
+                ? installation.toBuilder()
+                        .pool(installation.pool().withSetting(outdoor.withWindFactor(windFactor)))
+                        .build()
+                : installation;
+    }
+
+    private static Case at(SeasonForecast forecast, double windFactor) {
+        Installation moved = withPoolWind(forecast.installation(), windFactor);
+        PoolForcing forcing =
+                PoolForcing.of(moved.pool(), moved.cover(), moved.bathers(), moved.makeUp(), forecast.weather());
         return new Case(
                 windFactor,
                 season(SeasonForecast.of(
-                        installation.toBuilder().pool(moved).build(),
-                        new SeasonForcing(forcing, forecast.forcing().collectors()),
-                        forecast.weather())));
+                        moved, new SeasonForcing(forcing, forecast.forcing().collectors()), forecast.weather())));
     }
 
     private static PeriodSummary season(SeasonForecast forecast) {

@@ -1,0 +1,100 @@
+package dev.warmlane.report;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.AreaDesign;
+import dev.warmlane.study.AreaStudy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** An area study in words and a table, for a terminal or a mail. */
+final class AreaText {
+
+    private final Numbers numbers;
+    private final AreaStudy study;
+
+    private AreaText(Numbers numbers, AreaStudy study) {
+        this.numbers = numbers;
+        this.study = study;
+    }
+
+    /** The sections: the areas side by side, and how to read them. */
+    static List<TextSection> of(AreaStudy study, ReportSettings.Units units) {
+        AreaText text = new AreaText(new Numbers(units), study);
+        List<String> lines = new ArrayList<>(TextSection.broken("", text.without()));
+        lines.add("");
+        lines.addAll(TextSection.linesOf(AreaTables.areas(study, units)));
+        return List.of(
+                new TextSection("Collector area", lines),
+                new TextSection("How to read it", TextSection.listed(text.notes())));
+    }
+
+    private String without() {
+        PeriodSummary season = study.designs().get(0).season();
+        String text = "Without collectors the season's mean is "
+                + numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()) + ", with "
+                + season.comfortWithout().daysAtComfort() + " of "
+                + season.comfortWithout().openDays() + " days at "
+                + numbers.show(Measure.TEMPERATURE, study.installation().comfortC()) + " or above";
+        return season.gas() instanceof GasSummary.Displaced gas
+                ? text + "; the heater burns " + numbers.show(Measure.HEAT, gas.burnedWithoutKwh()) + " of gas."
+                : text + ".";
+    }
+
+    private List<String> notes() {
+        Installation built = study.installation();
+        List<AreaDesign> designs = study.designs();
+        List<String> notes = new ArrayList<>();
+        notes.add("Roof: " + roof());
+        notes.add("Per area is the heat delivered over all of the area; next area is what each further "
+                + (numbers.units() == ReportSettings.Units.US ? "ft²" : "m²")
+                + " adds, up to the next larger row. Where next area is far below per area, more area is mostly idle.");
+        notes.add("Refused heat could have been collected, but the pool was at its limit of "
+                + numbers.show(Measure.TEMPERATURE, built.control().limitC())
+                + ". A share that climbs steeply from row to row is the sign of too much area; one that is high in"
+                + " the first row says that there are long spells in which this pool needs no heat at all.");
+        if (AreaTables.displaces(designs)) {
+            notes.add("Gas displaced, as higher heating value, is what the same pool burns without collectors less what"
+                    + " it burns with them.");
+        }
+        if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
+            notes.add("Simple payback is without interest, upkeep or change of prices, at one price for each "
+                    + (numbers.units() == ReportSettings.Units.US ? "ft²." : "m²."));
+        }
+        notes.add("All collectors grow and shrink together"
+                + (designs.get(0).panels().isPresent() ? ", in whole panels" : "")
+                + (hasRacks() ? "; racks keep their number of rows, which get longer or shorter" : "")
+                + ". The flow grows with the area; the pump's power and the pipes' heat loss stay as described.");
+        return notes;
+    }
+
+    private boolean hasRacks() {
+        return study.installation().arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
+    }
+
+    private String roof() {
+        OptionalDouble limit = study.roofLimitM2();
+        if (limit.isEmpty()) {
+            return "the collectors lie on a pitched roof, whose size is not given, so no limit is drawn.";
+        }
+        double most = limit.getAsDouble();
+        return numbers.show(Measure.AREA, study.installation().roof().usableAreaM2()) + " of "
+                + numbers.show(Measure.AREA, study.installation().roof().areaM2())
+                + " are usable; laid out like this it holds at most " + numbers.show(Measure.AREA, most)
+                + " of collectors" + panels(most)
+                + ". Areas alone are compared: the layout decides whether rows and ways fit.";
+    }
+
+    /** Whole panels that fit, where there is one array and it is made of panels. */
+    private String panels(double most) {
+        if (study.installation().arrays().size() != 1) {
+            return "";
+        }
+        double panel = study.installation().arrays().get(0).panelAreaM2();
+        return panel > 0 ? " (" + Numbers.show(Math.floor(most / panel + 1e-9), 0) + " panels)" : "";
+    }
+}

@@ -1,0 +1,87 @@
+package dev.warmlane.study;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.season.Installation;
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/**
+ * The collector areas that a study goes through: so many designs, evenly spaced, both ends among them.
+ *
+ * @param fromM2 smallest area of all arrays together, m², above 0
+ * @param toM2 largest area, m², at least {@code fromM2} and at most {@link #LARGEST_M2}
+ * @param designs how many, 1 to 10000; 1 only where both ends are the same
+ */
+public record AreaRange(double fromM2, double toM2, int designs) {
+
+    /** Half of what one array may have, so that there is room for the design beyond the last, m². */
+    public static final double LARGEST_M2 = CollectorArray.LARGEST_M2 / 2;
+
+    /** Checks every range. */
+    public AreaRange {
+        if (!(fromM2 > 0) || !(toM2 <= LARGEST_M2)) {
+            throw new IllegalArgumentException("collector areas must be above 0 and at most " + plain(LARGEST_M2)
+                    + " m2, were from " + plain(fromM2) + " to " + plain(toM2) + " m2");
+        }
+        if (fromM2 > toM2) {
+            throw new IllegalArgumentException("collector areas must run upwards, were from " + plain(fromM2)
+                    + " m2 down to " + plain(toM2) + " m2");
+        }
+        if (designs < 1 || designs > 10_000) {
+            throw new IllegalArgumentException("an area study has 1 to 10000 designs, was asked for " + designs);
+        }
+        if (designs == 1 && fromM2 < toM2) {
+            throw new IllegalArgumentException("one design cannot cover the areas from " + plain(fromM2) + " to "
+                    + plain(toM2) + " m2; ask for at least 2, or for one area");
+        }
+    }
+
+    /**
+     * From a quarter to twice the area that an installation has, in steps of a quarter, so that the installation itself
+     * is one of the designs.
+     */
+    public static AreaRange around(double areaM2) {
+        return new AreaRange(areaM2 / 4, areaM2 * 2, 8);
+    }
+
+    /** Distance from one design to the next, m²; 0 where there is only one area. */
+    public double stepM2() {
+        return designs == 1 ? 0 : (toM2 - fromM2) / (designs - 1);
+    }
+
+    /** The area that a design aims at, m². */
+    double areaM2(int design) {
+        return design == designs - 1 ? toM2 : fromM2 + design * stepM2();
+    }
+
+    /**
+     * Checks that every array of an installation is large enough in the smallest design.
+     *
+     * @throws IllegalArgumentException naming the array that is not, or if there are no collectors
+     */
+    public void checkFor(Installation installation) {
+        if (installation.arrays().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "an area study needs collectors to scale, but " + installation.name() + " has none");
+        }
+        double factor = fromM2 / installation.collectorAreaM2();
+        for (CollectorArray array : installation.arrays()) {
+            double least = AreaSteps.wholePanels(array, factor * array.areaM2());
+            if (least < CollectorArray.SMALLEST_M2) {
+                throw new IllegalArgumentException(
+                        "from " + plain(fromM2) + " m2 is too small: " + array.name() + " would have " + plain(least)
+                                + " m2 of it; the least is " + CollectorArray.SMALLEST_M2 + " m2");
+            }
+        }
+    }
+
+    /** Four digits are enough to know an area again. */
+    private static String plain(double areaM2) {
+        return Double.isFinite(areaM2)
+                ? new BigDecimal(areaM2)
+                        .round(new MathContext(4))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                : String.valueOf(areaM2);
+    }
+}

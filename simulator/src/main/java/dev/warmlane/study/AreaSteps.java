@@ -1,0 +1,74 @@
+package dev.warmlane.study;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.season.Installation;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The designs of an area study: the arrays of an installation, all scaled together and each brought to whole panels where
+ * it is made of panels.
+ */
+final class AreaSteps {
+
+    /** A design this close to the installation's own size, as a share of it, is the installation. */
+    private static final double SAME = 1e-9;
+
+    /** What the area grows by after the only design of a study, as a share of it. */
+    private static final double GROWTH = 0.01;
+
+    private final Installation template;
+    private final List<Installation> designs = new ArrayList<>();
+
+    AreaSteps(Installation template, AreaRange range) {
+        this.template = template;
+        for (int design = 0; design < range.designs(); design++) {
+            Installation next = scaled(range.areaM2(design));
+            if (designs.isEmpty() || !sameArrays(next, last())) {
+                designs.add(next);
+            }
+        }
+        Installation beyond = scaled(range.toM2() + (range.stepM2() > 0 ? range.stepM2() : GROWTH * range.toM2()));
+        designs.add(sameArrays(beyond, last()) ? onePanelMore(last()) : beyond);
+    }
+
+    /** The designs from small to large, and one more beyond the range, which tells what growing from the last is worth. */
+    List<Installation> withOneBeyond() {
+        return List.copyOf(designs);
+    }
+
+    private Installation last() {
+        return designs.get(designs.size() - 1);
+    }
+
+    private Installation scaled(double areaM2) {
+        double factor = areaM2 / template.collectorAreaM2();
+        if (Math.abs(factor - 1) < SAME) {
+            return template;
+        }
+        return with(template.arrays().stream()
+                .map(array -> array.withAreaM2(wholePanels(array, factor * array.areaM2())))
+                .toList());
+    }
+
+    /** The nearest area that is made of whole panels, at least one. */
+    static double wholePanels(CollectorArray array, double areaM2) {
+        double panel = array.panelAreaM2();
+        return panel == 0 ? areaM2 : Math.max(1, Math.rint(areaM2 / panel)) * panel;
+    }
+
+    /** Only arrays of panels can have stayed the same when everything grew. */
+    private Installation onePanelMore(Installation built) {
+        return with(built.arrays().stream()
+                .map(array -> array.withAreaM2(array.areaM2() + array.panelAreaM2()))
+                .toList());
+    }
+
+    private Installation with(List<CollectorArray> arrays) {
+        return template.toBuilder().arrays(arrays).build();
+    }
+
+    private static boolean sameArrays(Installation one, Installation other) {
+        return one.arrays().equals(other.arrays());
+    }
+}

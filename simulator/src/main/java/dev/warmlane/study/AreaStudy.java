@@ -1,0 +1,93 @@
+package dev.warmlane.study;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.season.ArraySummary;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.MoneySummary;
+import dev.warmlane.season.NextSquareMetre;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Periods;
+import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.season.SeasonSimulator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One installation with more and less collector area. All its arrays grow and shrink together, keeping their shares; an
+ * array made of panels comes in whole panels, so that a design is as near to the area it aims at as its panels allow,
+ * and designs that come out the same are kept once. Rows of racks stay as many as they are and get longer or shorter.
+ * Everything else stays as it is: pump and pipes do not grow with the area.
+ *
+ * @param installation the installation it started from
+ * @param designs the sizes from small to large
+ */
+public record AreaStudy(Installation installation, List<AreaDesign> designs) {
+
+    /** Roof left over that is no more than rounding, m². */
+    private static final double ROUNDING_M2 = 1e-6;
+
+    /** Keeps its own copy of the list. */
+    public AreaStudy {
+        designs = List.copyOf(designs);
+    }
+
+    /**
+     * Simulates the season with every area, and with one more beyond the largest for what growing from there is worth.
+     *
+     * @param installation what is built; its collectors are the pattern
+     * @param range the areas
+     * @param forcing of the weather; shared with other studies of it
+     * @param runs how to run
+     * @throws IllegalArgumentException if {@link AreaRange#checkFor} refuses the installation
+     * @throws java.util.concurrent.CancellationException if the runs were cancelled
+     */
+    public static AreaStudy of(Installation installation, AreaRange range, SharedForcing forcing, Runs runs) {
+        range.checkFor(installation);
+        List<Installation> sizes = new AreaSteps(installation, range).withOneBeyond();
+        SeasonForcing prepared = forcing.of(installation);
+        SeasonLedger without = SeasonSimulator.simulate(installation.withoutCollectors(), prepared.withoutCollectors());
+        List<PeriodSummary> seasons = runs.map(sizes, built -> {
+            SeasonLedger with = SeasonSimulator.simulate(built, prepared);
+            return PeriodSummary.of(
+                    new SeasonForecast(with, without, prepared, forcing.weather()), Periods.season(with));
+        });
+        List<AreaDesign> designs = new ArrayList<>();
+        for (int i = 0; i < sizes.size() - 1; i++) {
+            designs.add(design(installation, sizes.get(i), seasons.get(i), seasons.get(i + 1)));
+        }
+        return new AreaStudy(installation, designs);
+    }
+
+    private static AreaDesign design(
+            Installation template, Installation built, PeriodSummary season, PeriodSummary larger) {
+        return new AreaDesign(
+                built.arrays().stream().map(ArraySummary::of).toList(),
+                built.arrays().equals(template.arrays()),
+                roofTakenM2(built) <= built.roof().usableAreaM2() + ROUNDING_M2,
+                season,
+                NextSquareMetre.between(season, larger, built.prices()),
+                MoneySummary.of(built, season));
+    }
+
+    /**
+     * Collector area of all arrays together at which the flat roof's usable area is used up, m²; nothing where none of
+     * them is on the flat roof. It compares areas alone: whether rows of that length fit between the roof's edges is for
+     * the layout to decide.
+     */
+    public OptionalDouble roofLimitM2() {
+        double taken = roofTakenM2(installation);
+        return taken > 0
+                ? OptionalDouble.of(
+                        installation.collectorAreaM2() * installation.roof().usableAreaM2() / taken)
+                : OptionalDouble.empty();
+    }
+
+    private static double roofTakenM2(Installation built) {
+        return built.arrays().stream()
+                .mapToDouble(CollectorArray::flatRoofTakenM2)
+                .sum();
+    }
+}

@@ -1,0 +1,165 @@
+package dev.warmlane.study;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.study.Parameter.Ends;
+import dev.warmlane.study.Parameter.Lens;
+import dev.warmlane.units.Dimension;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/** Parameters of the collectors. Where there are several arrays, those that have the thing are varied together. */
+final class CollectorParameters {
+
+    private static final String CERTIFICATE = "the collectors are described by a certificate, which holds it";
+
+    static final List<Parameter> ALL = List.of(
+            new NumberParameter(
+                    "absorptance of the collector",
+                    Dimension.FRACTION,
+                    absorbers(Absorber::absorptance, Absorber::withAbsorptance),
+                    Ends.around(0.03, 0.3, 1),
+                    "black plastics lie within about 0.03 of each other; from memory, low certainty",
+                    CERTIFICATE),
+            new NumberParameter(
+                    "emittance of the collector",
+                    Dimension.FRACTION,
+                    absorbers(Absorber::emittance, Absorber::withEmittance),
+                    Ends.around(0.03, 0.05, 1),
+                    "black plastics lie between 0.90 and 0.95; from memory, low certainty",
+                    CERTIFICATE),
+            new NumberParameter(
+                    "roughness of the collector",
+                    Dimension.FRACTION,
+                    absorbers(Absorber::roughnessFactor, Absorber::withRoughnessFactor),
+                    Ends.at(1, 1.52),
+                    "very smooth to medium rough (ASHRAE after Walton, from memory)",
+                    CERTIFICATE),
+            new NumberParameter(
+                    "plate-to-fluid conductance",
+                    Dimension.HEAT_TRANSFER_COEFFICIENT,
+                    arrays(CollectorParameters::conductance, CollectorParameters::withConductance),
+                    new Ends(given -> Math.max(5, given / 2), given -> Math.min(10_000, given * 2)),
+                    "half and double: tubes of usual plastic mats give about 70 to 350 W/m²K (Duffie and Beckman"
+                            + " chapter 6)",
+                    "no conductance is given, but tubes or a certificate"),
+            new NumberParameter(
+                    "conductivity of the tubes",
+                    Dimension.CONDUCTIVITY,
+                    arrays(CollectorParameters::conductivity, CollectorParameters::withConductivity),
+                    Ends.at(0.2, 0.5),
+                    "polypropylene to dense polyethylene; handbook tables, from memory",
+                    "no tubes are given, but a conductance or a certificate"),
+            new NumberParameter(
+                    "flow per collector area",
+                    Dimension.MASS_FLOW_PER_AREA,
+                    arrays(array -> Optional.of(array.flowKgSM2()), CollectorArray::withFlowKgSM2),
+                    Ends.at(0.03, 0.07),
+                    "the range of common practice, no source",
+                    ""),
+            new NumberParameter(
+                    "gap below the mats",
+                    Dimension.LENGTH,
+                    arrays(CollectorParameters::gap, CollectorParameters::withGap),
+                    Ends.at(0.001, 0.02),
+                    "mats pressed to the roof to mats on a grid; common practice, no source",
+                    "no collectors lie on a roof, or a certificate holds what their backs lose"),
+            new NumberParameter(
+                    "clearance below the racks",
+                    Dimension.LENGTH,
+                    arrays(CollectorParameters::clearance, CollectorParameters::withClearance),
+                    Ends.at(0.1, 1),
+                    "low frames to frames that one can reach under; common practice, no source",
+                    "there are no racks"),
+            new TestBackParameter());
+
+    private CollectorParameters() {}
+
+    private static Lens arrays(
+            Function<CollectorArray, Optional<Double>> get, BiFunction<CollectorArray, Double, CollectorArray> with) {
+        return new Lens(
+                i -> i.arrays().stream().map(get).flatMap(Optional::stream).toList(), (i, to) -> i.toBuilder()
+                        .arrays(i.arrays().stream()
+                                .map(array -> get.apply(array)
+                                        .map(value -> with.apply(array, to.applyAsDouble(value)))
+                                        .orElse(array))
+                                .toList())
+                        .build());
+    }
+
+    private static Lens absorbers(ToDoubleFunction<Absorber> get, BiFunction<Absorber, Double, Absorber> with) {
+        return arrays(array -> absorber(array).map(get::applyAsDouble), (array, value) -> absorber(array)
+                .map(absorber -> array.withModel(with.apply(absorber, value)))
+                .orElse(array));
+    }
+
+    private static Optional<Absorber> absorber(CollectorArray array) {
+        return array.model() instanceof Absorber absorber ? Optional.of(absorber) : Optional.empty();
+    }
+
+    private static Optional<Double> conductance(CollectorArray array) {
+        return absorber(array)
+                .map(Absorber::plateToFluid)
+                .filter(PlateToFluid.Conductance.class::isInstance)
+                .map(way -> ((PlateToFluid.Conductance) way).wm2K());
+    }
+
+    private static CollectorArray withConductance(CollectorArray array, double wm2K) {
+        return withWay(array, new PlateToFluid.Conductance(wm2K));
+    }
+
+    private static Optional<Double> conductivity(CollectorArray array) {
+        return absorber(array)
+                .map(Absorber::plateToFluid)
+                .filter(PlateToFluid.TubeSheet.class::isInstance)
+                .map(way -> ((PlateToFluid.TubeSheet) way).conductivityWmK());
+    }
+
+    private static CollectorArray withConductivity(CollectorArray array, double wmK) {
+        return absorber(array)
+                .map(Absorber::plateToFluid)
+                .filter(PlateToFluid.TubeSheet.class::isInstance)
+                .map(way -> withWay(array, ((PlateToFluid.TubeSheet) way).withConductivityWmK(wmK)))
+                .orElse(array);
+    }
+
+    private static CollectorArray withWay(CollectorArray array, PlateToFluid way) {
+        return absorber(array)
+                .map(absorber -> array.withModel(absorber.withPlateToFluid(way)))
+                .orElse(array);
+    }
+
+    private static Optional<Double> gap(CollectorArray array) {
+        if (absorber(array).isEmpty()) {
+            return Optional.empty();
+        }
+        if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
+            return Optional.of(flat.gapM());
+        }
+        return array.mounting() instanceof Mounting.FlushOnPitchedRoof pitched
+                ? Optional.of(pitched.gapM())
+                : Optional.empty();
+    }
+
+    private static CollectorArray withGap(CollectorArray array, double gapM) {
+        return array.withMounting(
+                array.mounting() instanceof Mounting.FlushOnPitchedRoof pitched
+                        ? pitched.withGapM(gapM)
+                        : new Mounting.FlatOnRoof(gapM));
+    }
+
+    private static Optional<Double> clearance(CollectorArray array) {
+        return array.mounting() instanceof Mounting.OpenRack rack ? Optional.of(rack.clearanceM()) : Optional.empty();
+    }
+
+    private static CollectorArray withClearance(CollectorArray array, double clearanceM) {
+        return array.mounting() instanceof Mounting.OpenRack rack
+                ? array.withMounting(rack.withClearanceM(clearanceM))
+                : array;
+    }
+}

@@ -1,0 +1,75 @@
+package dev.warmlane.study;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Roof;
+import dev.warmlane.study.Parameter.Ends;
+import dev.warmlane.study.Parameter.Lens;
+import dev.warmlane.units.Dimension;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+
+/** Parameters of the roof and the wind over it. */
+final class RoofParameters {
+
+    static final List<Parameter> ALL = List.of(
+            new TerrainParameter(),
+            new NumberParameter(
+                    "wind along the roof, ratio",
+                    Dimension.FRACTION,
+                    roof(i -> true, Roof::windSpeedRatio, Roof.Builder::windSpeedRatio),
+                    new Ends(ratio -> 0.7 * ratio, ratio -> Math.min(2, 1.3 * ratio)),
+                    "parapets and neighbours slow it, the windward edge speeds it up; published ratios differ too much,"
+                            + " 30 % either way is common practice, no source",
+                    ""),
+            new NumberParameter(
+                    "albedo of the roof",
+                    Dimension.FRACTION,
+                    roof(
+                            i -> i.arrays().stream().anyMatch(a -> !(a.mounting() instanceof Mounting.FlatOnRoof)),
+                            Roof::albedo,
+                            Roof.Builder::albedo),
+                    Ends.at(0.1, 0.6),
+                    "dark roofing to a white membrane; common practice, no source",
+                    "mats lie on the roof and do not see it"),
+            new NumberParameter(
+                    "emittance of the roof",
+                    Dimension.FRACTION,
+                    roof(RoofParameters::hasRacks, Roof::emittance, Roof.Builder::emittance),
+                    Ends.at(0.80, 0.95),
+                    "roofing other than bare metal; handbook tables, from memory",
+                    "only racks see the roof"),
+            new NumberParameter(
+                    "U value of the roof",
+                    Dimension.HEAT_TRANSFER_COEFFICIENT,
+                    roof(RoofParameters::losesThroughRoof, Roof::uValueWm2K, Roof.Builder::uValueWm2K),
+                    Ends.at(0.25, 2),
+                    "an insulated roof to a bare deck; common practice, no source",
+                    "a certificate holds what the collectors' backs lose"));
+
+    private RoofParameters() {}
+
+    private static boolean hasRacks(Installation installation) {
+        return installation.arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
+    }
+
+    /** Racks see a roof whose temperature it moves; mats lose through it, unless a certificate has that already. */
+    private static boolean losesThroughRoof(Installation installation) {
+        return installation.arrays().stream()
+                .anyMatch(array -> array.mounting() instanceof Mounting.OpenRack || array.model() instanceof Absorber);
+    }
+
+    private static Lens roof(
+            Predicate<Installation> matters,
+            ToDoubleFunction<Roof> get,
+            BiFunction<Roof.Builder, Double, Roof.Builder> set) {
+        return new Lens(
+                i -> matters.test(i) ? List.of(get.applyAsDouble(i.roof())) : List.of(), (i, to) -> i.toBuilder()
+                        .roof(set.apply(i.roof().toBuilder(), to.applyAsDouble(get.applyAsDouble(i.roof())))
+                                .build())
+                        .build());
+    }
+}

@@ -1,0 +1,101 @@
+package dev.warmlane.study;
+
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Periods;
+import dev.warmlane.season.SeasonForecast;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One parameter at a time, everything else as described: what it does to the season. How far each is varied is a
+ * judgement that stands beside it; the effects of several at once do not simply add up.
+ *
+ * @param described the season of the installation as it is
+ * @param effects the parameters, the one with the largest effect on the heat delivered first
+ * @param skipped the parameters that the installation does not have, in the order they were asked for
+ */
+public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effects, List<Skipped> skipped) {
+
+    /** Keeps its own copies of the lists. */
+    public SensitivityStudy {
+        effects = List.copyOf(effects);
+        skipped = List.copyOf(skipped);
+    }
+
+    /**
+     * A parameter that was not varied.
+     *
+     * @param name the parameter
+     * @param why the reason
+     */
+    public record Skipped(String name, String why) {}
+
+    /** Varies {@link Parameters#ALL}; see {@link #of(Installation, List, SharedForcing, Runs)}. */
+    public static SensitivityStudy of(Installation installation, SharedForcing forcing, Runs runs) {
+        return of(installation, Parameters.ALL, forcing, runs);
+    }
+
+    /**
+     * Simulates the season at both ends of every parameter.
+     *
+     * @param installation what is built
+     * @param parameters what to vary
+     * @param forcing of the weather; shared with other studies of it
+     * @param runs how to run
+     * @throws IllegalArgumentException if the installation has no collectors
+     * @throws java.util.concurrent.CancellationException if the runs were cancelled
+     */
+    public static SensitivityStudy of(
+            Installation installation, List<Parameter> parameters, SharedForcing forcing, Runs runs) {
+        if (installation.arrays().isEmpty()) {
+            throw new IllegalArgumentException(
+                    "a sensitivity study needs collectors, but " + installation.name() + " has none");
+        }
+        List<Skipped> skipped = new ArrayList<>();
+        List<Parameter> varied = new ArrayList<>();
+        List<Variation.Range> ranges = new ArrayList<>();
+        List<Installation> installations = new ArrayList<>(List.of(installation));
+        for (Parameter parameter : parameters) {
+            Variation variation = parameter.in(installation);
+            if (variation instanceof Variation.NotHere notHere) {
+                skipped.add(new Skipped(parameter.name(), notHere.why()));
+            } else if (variation instanceof Variation.Range range && changesNothing(range)) {
+                skipped.add(new Skipped(parameter.name(), "it stays the same at both ends"));
+            } else if (variation instanceof Variation.Range range) {
+                varied.add(parameter);
+                ranges.add(range);
+                installations.add(range.low().installation());
+                installations.add(range.high().installation());
+            }
+        }
+        List<PeriodSummary> seasons = runs.map(installations, built -> season(built, forcing));
+        PeriodSummary described = seasons.get(0);
+        List<Sensitivity> effects = new ArrayList<>();
+        for (int i = 0; i < varied.size(); i++) {
+            effects.add(new Sensitivity(
+                    varied.get(i).name(),
+                    varied.get(i).why(),
+                    ranges.get(i).described(),
+                    end(ranges.get(i).low(), described, seasons.get(1 + 2 * i)),
+                    end(ranges.get(i).high(), described, seasons.get(2 + 2 * i))));
+        }
+        effects.sort(Comparator.comparingDouble(Sensitivity::effectOnHeatKwh).reversed());
+        return new SensitivityStudy(described, effects, skipped);
+    }
+
+    private static boolean changesNothing(Variation.Range range) {
+        return range.low().setting().equals(range.described())
+                && range.high().setting().equals(range.described());
+    }
+
+    private static Sensitivity.End end(Variation.End end, PeriodSummary described, PeriodSummary season) {
+        return new Sensitivity.End(end.setting(), season, Sensitivity.Change.of(described, season));
+    }
+
+    private static PeriodSummary season(Installation built, SharedForcing forcing) {
+        SeasonForecast forecast = SeasonForecast.of(built, forcing.of(built), forcing.weather());
+        return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+    }
+}

@@ -1,0 +1,184 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.univocity.parsers.csv.CsvParser;
+import com.univocity.parsers.csv.CsvParserSettings;
+import dev.warmlane.plant.Prices;
+import dev.warmlane.scenario.ReportSettings.Units;
+import dev.warmlane.season.Demo;
+import dev.warmlane.season.Installation;
+import dev.warmlane.study.AreaDesign;
+import dev.warmlane.study.AreaRange;
+import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.ExposureStudy;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.Sensitivity;
+import dev.warmlane.study.SensitivityStudy;
+import dev.warmlane.study.SharedForcing;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Studies as text and as csv that is read back. */
+class StudyTablesTest {
+
+    /** Half of the last decimal that a csv file has. */
+    private static final double WRITTEN = 0.5e-4;
+
+    private static final SharedForcing FORCING = new SharedForcing(Demo.weather("cool-coast"));
+
+    private static final Installation HEATED = Demo.pool(1.8)
+            .heater(Demo.HEATER)
+            .prices(new Prices("EUR", 0.09, 0.28, 140))
+            .build();
+
+    private static final Installation PLAIN = Demo.pool(1.8).build();
+
+    @TempDir
+    private Path folder;
+
+    private List<Map<String, String>> rows(String file) throws IOException {
+        CsvParserSettings settings = new CsvParserSettings();
+        settings.getFormat().setLineSeparator("\n");
+        settings.setReadInputOnSeparateThread(false);
+        List<String[]> lines = new CsvParser(settings).parseAll(Files.newBufferedReader(folder.resolve(file)));
+        List<Map<String, String>> rows = new ArrayList<>();
+        for (String[] line : lines.subList(1, lines.size())) {
+            Map<String, String> row = new LinkedHashMap<>();
+            for (int c = 0; c < line.length; c++) {
+                row.put(lines.get(0)[c], line[c]);
+            }
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static double number(Map<String, String> row, String column) {
+        return Double.parseDouble(row.get(column));
+    }
+
+    @Test
+    void areasComeBackFromCsv() throws IOException {
+        AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
+        CsvFiles.addTo(new FileSet(), study, Units.METRIC).write(folder);
+        List<Map<String, String>> rows = rows("areas.csv");
+        assertThat(rows).hasSize(4);
+        for (int i = 0; i < 4; i++) {
+            AreaDesign design = study.designs().get(i);
+            Map<String, String> row = rows.get(i);
+            assertThat(number(row, "area_m2")).isCloseTo(design.areaM2(), within(WRITTEN));
+            assertThat(number(row, "delivered_kwh"))
+                    .isCloseTo(design.season().balance().deliveredKwh(), within(WRITTEN));
+            assertThat(number(row, "next_delivered_kwh_per_m2"))
+                    .isCloseTo(design.next().deliveredKwhPerM2(), within(WRITTEN));
+            assertThat(number(row, "simple_payback_seasons"))
+                    .isCloseTo(design.paybackSeasons().orElseThrow(), within(WRITTEN));
+            assertThat(row).containsEntry("fits_roof", design.fitsRoof() ? "yes" : "no");
+        }
+        assertThat(rows.stream().map(row -> row.get("as_described"))).containsExactly("no", "yes", "no", "no");
+    }
+
+    @Test
+    void usUnitsConvertTheSameNumbers() throws IOException {
+        AreaStudy study = AreaStudy.of(HEATED, new AreaRange(200, 200, 1), FORCING, Runs.onAllCores());
+        CsvFiles.addTo(new FileSet(), study, Units.US).write(folder);
+        Map<String, String> row = rows("areas.csv").get(0);
+        // 1 m² is 10.7639 ft²
+        assertThat(number(row, "area_ft2")).isCloseTo(2152.782, within(0.001));
+        double kwh = study.designs().get(0).season().balance().deliveredKwh();
+        // a therm is 29.3071 kWh
+        assertThat(number(row, "delivered_therm")).isCloseTo(kwh / 29.3071, within(kwh * 1e-6));
+    }
+
+    @Test
+    void exposureAndSensitivityComeBackFromCsv() throws IOException {
+        ExposureStudy exposure = ExposureStudy.of(PLAIN, FORCING, Runs.onAllCores());
+        SensitivityStudy sensitivity = SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores());
+        FileSet files = CsvFiles.addTo(new FileSet(), exposure, Units.METRIC);
+        CsvFiles.addTo(files, sensitivity, Units.METRIC).write(folder);
+
+        List<Map<String, String>> cases = rows("exposure.csv");
+        assertThat(cases).hasSize(9);
+        assertThat(cases.stream().map(row -> row.get("pool_wind_factor")).distinct())
+                .containsExactly("0.15", "0.3", "0.4");
+        for (int i = 0; i < 9; i++) {
+            assertThat(number(cases.get(i), "water_mean_degc"))
+                    .isCloseTo(exposure.cases().get(i).season().water().meanC(), within(WRITTEN));
+        }
+
+        List<Map<String, String>> ends = rows("sensitivity.csv");
+        assertThat(ends).hasSize(2 * sensitivity.effects().size());
+        for (int i = 0; i < ends.size(); i++) {
+            Sensitivity s = sensitivity.effects().get(i / 2);
+            Map<String, String> row = ends.get(i);
+            assertThat(row).containsEntry("parameter", s.name()).containsEntry("end", i % 2 == 0 ? "low" : "high");
+            Sensitivity.End end = i % 2 == 0 ? s.low() : s.high();
+            assertThat(number(row, "delivered_change_kwh"))
+                    .isCloseTo(end.change().deliveredKwh(), within(WRITTEN));
+            assertThat(row).containsEntry("why", s.why());
+        }
+    }
+
+    @Test
+    void textMarksTheDescribedAreaAndTheRoof() {
+        AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
+        List<String> lines = StudyText.of(study, Units.METRIC).text().lines().toList();
+        assertThat(lines).anyMatch(line -> line.matches(" +200 .* as described"));
+        assertThat(lines).anyMatch(line -> line.matches(" +400 .* more than the roof"));
+        assertThat(lines).noneMatch(line -> line.matches(" +300 .* more than the roof"));
+        assertThat(String.join(" ", lines)).contains("at most 336 m² of collectors", "limit of 30.0 °C");
+    }
+
+    @Test
+    void withoutAHeaterNothingIsSaidOfGasDisplaced() {
+        AreaStudy areas = AreaStudy.of(PLAIN, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
+        assertThat(StudyText.of(areas, Units.METRIC).text())
+                .doesNotContain("gas")
+                .doesNotContain("Gas");
+        String text = StudyText.of(
+                        "pool",
+                        ExposureStudy.of(PLAIN, FORCING, Runs.onAllCores()),
+                        SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores()),
+                        Units.METRIC)
+                .text();
+        assertThat(text).doesNotContain("Gas displaced").doesNotContain("gas displaced");
+    }
+
+    @Test
+    void tablesOfAreasAreNoWiderThanATerminalIsTurnedTo() {
+        AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
+        int widest = Arrays.stream(AreaTables.areas(study, Units.US).text().split("\n"))
+                .mapToInt(String::length)
+                .max()
+                .orElseThrow();
+        assertThat(widest).isLessThanOrEqualTo(140);
+    }
+
+    @Test
+    void settingsShowTheirUnit() {
+        SensitivityStudy study = SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores());
+        assertThat(described(study, "plate-to-fluid conductance", Units.METRIC)).isEqualTo("250 W/m²K");
+        assertThat(described(study, "plate-to-fluid conductance", Units.US)).isEqualTo("44 Btu/h ft² F");
+        assertThat(described(study, "gap below the mats", Units.METRIC)).isEqualTo("5 mm");
+        assertThat(described(study, "gap below the mats", Units.US)).isEqualTo("0.197 in");
+        assertThat(described(study, "stop difference", Units.US)).isEqualTo("0.54 °F");
+        assertThat(described(study, "terrain around the roof", Units.US)).isEqualTo("suburban");
+    }
+
+    private static String described(SensitivityStudy study, String name, Units units) {
+        return study.effects().stream()
+                .filter(s -> s.name().equals(name))
+                .map(s -> SettingText.of(s.described(), units))
+                .findFirst()
+                .orElseThrow();
+    }
+}

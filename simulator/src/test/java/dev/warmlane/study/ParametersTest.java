@@ -1,0 +1,175 @@
+package dev.warmlane.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CertificateCurve;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.plant.Pipes;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Evaporation;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.scenario.ScenarioWriter;
+import dev.warmlane.season.Demo;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.units.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a parameter changes of an installation, told from the scenario file that would be written for it. */
+class ParametersTest {
+
+    private static final ReportSettings REPORT = new ReportSettings("", ReportSettings.Units.METRIC);
+
+    private static final Absorber TUBES =
+            Absorber.USUAL_MAT.withPlateToFluid(new PlateToFluid.TubeSheet(0.01, 0.008, 0.006, 0.001, 0.35, 400));
+
+    private static final CertificateCurve CERTIFICATE = CertificateCurve.ofUnglazedForm2013(
+            0.86, 0.02, 10, 4, 0.98, new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
+
+    /** Has everything that a parameter may want. */
+    private static final Installation EVERYTHING = Demo.pool(1.8)
+            .heater(Demo.HEATER)
+            .arrays(
+                    Demo.FLAT,
+                    new CollectorArray("racks", 60, new Mounting.OpenRack(30, 180, 2, 4, 3, 0.3), TUBES),
+                    new CollectorArray("slope", 40, new Mounting.FlushOnPitchedRoof(25, 180, 6, 0.005), CERTIFICATE))
+            .cover(Cover.bubble(Schedule.daily(20, 8)))
+            .bathers(new Bathers(40, 600, 1.48, Schedule.daily(10, 18)))
+            .pipes(new Pipes(60, 900))
+            .build();
+
+    /** The keys of a scenario file that each parameter stands for. */
+    private static final Map<String, Set<String>> KEYS = Map.ofEntries(
+            Map.entry("wind at the pool over the station's", Set.of("wind_factor")),
+            Map.entry("evaporation correlation", Set.of("evaporation", "bather_evaporation")),
+            Map.entry("evaporation with bathers over quiet", Set.of("bather_evaporation")),
+            Map.entry("absorptance of the basin", Set.of("absorptance")),
+            Map.entry("heat loss to the ground", Set.of("ground_conductance")),
+            Map.entry("terrain around the roof", Set.of("terrain")),
+            Map.entry("wind along the roof, ratio", Set.of("wind_speed_ratio")),
+            Map.entry("albedo of the roof", Set.of("albedo")),
+            Map.entry("emittance of the roof", Set.of("emittance")),
+            Map.entry("U value of the roof", Set.of("u_value")),
+            Map.entry("absorptance of the collector", Set.of("absorptance")),
+            Map.entry("emittance of the collector", Set.of("emittance")),
+            Map.entry("roughness of the collector", Set.of("roughness")),
+            Map.entry("plate-to-fluid conductance", Set.of("conductance")),
+            Map.entry("conductivity of the tubes", Set.of("conductivity")),
+            Map.entry("flow per collector area", Set.of("flow")),
+            Map.entry("gap below the mats", Set.of("gap")),
+            Map.entry("clearance below the racks", Set.of("clearance")),
+            Map.entry("back on the test stand", Set.of("test_back")),
+            Map.entry("heat loss of the pipes", Set.of("heat_loss")),
+            Map.entry("stop difference", Set.of("off_difference")));
+
+    private static Stream<Parameter> parameters() {
+        return Parameters.ALL.stream().filter(parameter -> !(parameter instanceof CoverHoursParameter));
+    }
+
+    @ParameterizedTest
+    @MethodSource("parameters")
+    void changesItsOwnKeyAndNoOther(Parameter parameter) {
+        Variation.Range range = range(parameter, EVERYTHING);
+        Set<String> changed = new TreeSet<>();
+        for (Variation.End end : List.of(range.low(), range.high())) {
+            changed.addAll(changedKeys(EVERYTHING, end.installation()));
+        }
+        assertThat(changed).isEqualTo(KEYS.get(parameter.name()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("parameters")
+    void itsEndsLieOnBothSidesOfWhatIsDescribed(Parameter parameter) {
+        Variation.Range range = range(parameter, EVERYTHING);
+        if (range.described() instanceof Setting.Numbers described) {
+            List<Double> low = ((Setting.Numbers) range.low().setting()).values();
+            List<Double> high = ((Setting.Numbers) range.high().setting()).values();
+            for (double value : described.values()) {
+                assertThat(low).allMatch(v -> v < value);
+                assertThat(high).allMatch(v -> v > value);
+            }
+        }
+    }
+
+    @Test
+    void coverHoursChangeTheCoversScheduleAlone() {
+        Variation.Range range = range(new CoverHoursParameter(), EVERYTHING);
+        assertThat(hours(range.described())).isEqualTo(12);
+        assertThat(hours(range.low().setting())).isEqualTo(10);
+        assertThat(hours(range.high().setting())).isEqualTo(14);
+        for (Variation.End end : List.of(range.low(), range.high())) {
+            Cover cover = end.installation().cover().orElseThrow();
+            Schedule expected = end.equals(range.low()) ? Schedule.daily(21, 7) : Schedule.daily(19, 9);
+            assertThat(cover.drawn()).isEqualTo(expected);
+            Installation back = end.installation().toBuilder()
+                    .cover(cover.withDrawn(Schedule.daily(20, 8)))
+                    .build();
+            assertThat(changedKeys(EVERYTHING, back)).isEmpty();
+        }
+    }
+
+    @Test
+    void theFactorForBathersGoesWithItsCorrelation() {
+        Variation.Range range = range(new EvaporationParameter(), EVERYTHING);
+        Installation ashrae = range.low().installation();
+        assertThat(ashrae.pool().evaporation()).isEqualTo(Evaporation.ASHRAE_CARRIER);
+        assertThat(ashrae.bathers().evaporationFactorWhenFull()).isEqualTo(1);
+        Installation iso = range.high().installation();
+        assertThat(iso.pool().evaporation()).isEqualTo(Evaporation.ISO_TR_12596);
+        assertThat(iso.bathers()).isEqualTo(EVERYTHING.bathers());
+    }
+
+    @Test
+    void arraysThatDifferShowEachNumberOnce() {
+        Installation two = EVERYTHING.toBuilder()
+                .arrays(Demo.FLAT, Demo.FLAT, Demo.FLAT.withModel(Absorber.USUAL_MAT.withAbsorptance(0.9)))
+                .build();
+        Parameter absorptance = Parameters.ALL.stream()
+                .filter(p -> p.name().equals("absorptance of the collector"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(range(absorptance, two).described())
+                .isEqualTo(new Setting.Numbers(List.of(0.94, 0.9), Dimension.FRACTION));
+    }
+
+    private static double hours(Setting setting) {
+        return ((Setting.Numbers) setting).values().get(0) / 3600;
+    }
+
+    private static Variation.Range range(Parameter parameter, Installation installation) {
+        return (Variation.Range) parameter.in(installation);
+    }
+
+    private static Set<String> changedKeys(Installation one, Installation other) {
+        List<String> before = lines(one);
+        List<String> after = lines(other);
+        assertThat(after).hasSameSizeAs(before);
+        List<String> keys = new ArrayList<>();
+        for (int i = 0; i < before.size(); i++) {
+            if (!before.get(i).equals(after.get(i))) {
+                String key = before.get(i).substring(0, before.get(i).indexOf(' '));
+                assertThat(after.get(i)).startsWith(key + " ");
+                keys.add(key);
+            }
+        }
+        return keys.stream().collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static List<String> lines(Installation installation) {
+        return ScenarioWriter.write(installation, "weather.csv", REPORT).lines().toList();
+    }
+}
