@@ -19,7 +19,7 @@ public sealed interface MountingOption {
     double USUAL_CLEARANCE_M = 0.3;
 
     /** Rows free of each other's shade six hours around noon on the season's day with the lowest sun; no source. */
-    RowSpacing USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());
+    RowSpacing.Unshaded USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());
 
     /** What the designer calls it. */
     String name();
