@@ -23,10 +23,7 @@ public final class HeldPool {
      * @param waterC temperature of the water, °C, 0 to 45
      */
     public static double heatKwhM2(Installation installation, SeasonForcing forcing, double waterC) {
-        return heatKwhM2(installation, forcing.collectors().get(0), waterC);
-    }
-
-    static double heatKwhM2(Installation installation, CollectorForcing collector, double waterC) {
+        CollectorForcing collector = forcing.collectors().get(0);
         double stop = installation.arrays().get(0).flowKgSM2()
                 * Water.specificHeatJKgK(25)
                 * installation.control().offDifferenceK();

@@ -1,37 +1,30 @@
 package dev.warmlane.study;
 
-import dev.warmlane.collector.CollectorForcing;
-import dev.warmlane.collector.CollectorSurroundings;
-import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
+import dev.warmlane.season.TemperatureSummary;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherYear;
-import java.util.List;
 
 /** Season heat of a flat array and of racks of the same area as one thing changes. Safe for many threads. */
 final class MountingDuel {
 
     private final Installation template;
     private final WeatherYear weather;
-    private final MountingOption flat;
-    private final MountingOption.Racks racks;
-    private final PoolForcing pool;
-    private final CollectorForcing flatNow;
-    private final CollectorForcing racksNow;
+    private final Mounted flat;
+    private final MountingOption.Racks option;
+    private final Mounted racks;
 
     MountingDuel(Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
         this.template = template;
         this.weather = weather;
-        this.flat = flat;
-        this.racks = racks;
-        this.pool = PoolForcing.of(template.pool(), template.cover(), template.bathers(), template.makeUp(), weather);
-        this.flatNow = collector(mounted(flat), template.roof());
-        this.racksNow = collector(mounted(racks), template.roof());
+        this.flat = mounted(flat);
+        this.option = racks;
+        this.racks = mounted(racks);
     }
 
     /**
@@ -54,14 +47,9 @@ final class MountingDuel {
             case ROOF_WIND_RATIO ->
                 onRoof(template.roof().toBuilder().windSpeedRatio(value).build());
             case ROOF_ALBEDO -> onRoof(template.roof().toBuilder().albedo(value).build());
-            case POOL_TEMPERATURE ->
-                new Heats(
-                        HeldPool.heatKwhM2(mounted(flat), flatNow, value),
-                        HeldPool.heatKwhM2(mounted(racks), racksNow, value));
-            case RACK_TILT -> {
-                Installation tilted = mounted(racks.withTiltDeg(value));
-                yield new Heats(season(mounted(flat), flatNow), season(tilted, collector(tilted, template.roof())));
-            }
+            case POOL_TEMPERATURE -> new Heats(flat.heldKwhM2(value), racks.heldKwhM2(value));
+            case RACK_TILT ->
+                new Heats(flat.heatKwhM2(), mounted(option.withTiltDeg(value)).heatKwhM2());
         };
     }
 
@@ -70,53 +58,51 @@ final class MountingDuel {
         return switch (variable) {
             case ROOF_WIND_RATIO -> template.roof().windSpeedRatio();
             case ROOF_ALBEDO -> template.roof().albedo();
-            case POOL_TEMPERATURE -> meanWaterC();
-            case RACK_TILT -> racks.tiltDeg();
+            case POOL_TEMPERATURE -> flat.meanWaterC();
+            case RACK_TILT -> option.tiltDeg();
         };
     }
 
     /** The least value that can be built: racks at a fixed pitch must be steep enough not to overlap. */
     double lowest(TurningVariable variable) {
         if (variable == TurningVariable.RACK_TILT
-                && racks.spacing() instanceof RowSpacing.FixedPitch fixed
-                && fixed.pitchM() < racks.chordM()) {
-            return Math.toDegrees(Math.acos(fixed.pitchM() / racks.chordM()));
+                && option.spacing() instanceof RowSpacing.FixedPitch fixed
+                && fixed.pitchM() < option.chordM()) {
+            return Math.toDegrees(Math.acos(fixed.pitchM() / option.chordM()));
         }
         return variable.from();
     }
 
     private Heats onRoof(Roof roof) {
         return new Heats(
-                season(mounted(flat), collector(mounted(flat), roof)),
-                season(mounted(racks), collector(mounted(racks), roof)));
+                Mounted.of(flat.built.toBuilder().roof(roof).build(), weather).heatKwhM2(),
+                Mounted.of(racks.built.toBuilder().roof(roof).build(), weather).heatKwhM2());
     }
 
-    private double meanWaterC() {
-        SeasonLedger ledger = simulate(mounted(flat), flatNow);
-        double sum = 0;
-        for (int index = 0; index < ledger.hours(); index++) {
-            sum += ledger.waterC(index);
+    private Mounted mounted(MountingOption one) {
+        RoofFit fit = RoofFit.ofArea(template, weather.site().latitudeDeg(), one, template.collectorAreaM2());
+        return Mounted.of(MountingStudy.mounted(template, one, fit), weather);
+    }
+
+    /** An installation with its forcing. */
+    private record Mounted(Installation built, SeasonForcing forcing) {
+
+        static Mounted of(Installation built, WeatherYear weather) {
+            return new Mounted(built, SeasonForcing.of(built, weather));
         }
-        return sum / ledger.hours();
-    }
 
-    private Installation mounted(MountingOption option) {
-        RoofFit fit = RoofFit.ofArea(template, weather.site().latitudeDeg(), option, template.collectorAreaM2());
-        return MountingStudy.mounted(template, option, fit);
-    }
+        double heatKwhM2() {
+            SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
+            return HeatBalance.of(ledger, Periods.season(ledger)).deliveredKwh() / built.collectorAreaM2();
+        }
 
-    private CollectorForcing collector(Installation mounted, Roof roof) {
-        return CollectorForcing.of(
-                new CollectorSurroundings(weather, roof, template.terrain()),
-                mounted.arrays().get(0));
-    }
+        double heldKwhM2(double waterC) {
+            return HeldPool.heatKwhM2(built, forcing, waterC);
+        }
 
-    private double season(Installation mounted, CollectorForcing collector) {
-        SeasonLedger ledger = simulate(mounted, collector);
-        return HeatBalance.of(ledger, Periods.season(ledger)).deliveredKwh() / mounted.collectorAreaM2();
-    }
-
-    private SeasonLedger simulate(Installation mounted, CollectorForcing collector) {
-        return SeasonSimulator.simulate(mounted, new SeasonForcing(pool, List.of(collector)));
+        double meanWaterC() {
+            SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
+            return TemperatureSummary.of(ledger, Periods.season(ledger)).meanC();
+        }
     }
 }

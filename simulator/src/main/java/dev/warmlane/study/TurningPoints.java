@@ -10,18 +10,25 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * Finds where the ranking of a flat array and racks with the same area turns: each {@link TurningVariable} is scanned in
  * equal steps, and every step over which the sign of the difference changes is closed in on by Brent's method. Two
  * crossings within one step would be missed.
+ *
+ * @param flat name of the one mounting
+ * @param racks name of the other
+ * @param points what was found, one for each variable
  */
-public final class TurningPoints {
+public record TurningPoints(String flat, String racks, List<TurningPoint> points) {
 
     /** Crossings are found to this share of the variable's range. */
     static final double ACCURACY = 1e-4;
 
     private static final int MOST_EVALUATIONS = 60;
 
-    private TurningPoints() {}
+    /** Keeps its own copy of the list. */
+    public TurningPoints {
+        points = List.copyOf(points);
+    }
 
     /**
-     * Finds the turning points, one for each variable.
+     * Finds the turning points.
      *
      * @param template an installation with collectors, all of them taken as one array of the first's kind
      * @param weather the typical year
@@ -30,7 +37,7 @@ public final class TurningPoints {
      * @param runs how to run, and who hears of it: the scan first, then the crossings
      * @throws IllegalArgumentException if the rows cannot be spaced as the racks ask
      */
-    public static List<TurningPoint> of(
+    public static TurningPoints of(
             Installation template,
             WeatherYear weather,
             MountingOption.Flat flat,
@@ -73,7 +80,7 @@ public final class TurningPoints {
                     duel.now(variable),
                     crossings.isEmpty() ? none(variable, scan, flat, racks) : new TurningPoint.Crossings(crossings)));
         }
-        return points;
+        return new TurningPoints(flat.name(), racks.name(), points);
     }
 
     /** Neighbours in the scan of which one is ahead in the one and the other in the other. */
