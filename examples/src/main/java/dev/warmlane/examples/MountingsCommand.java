@@ -78,7 +78,7 @@ final class MountingsCommand implements Callable<Integer> {
         List<Assumption> assumed = new ArrayList<>(scenario.assumed());
         MountingStudy study = study(scenario, weather, assumed);
         Optional<TurningPoints> turning = turning(study);
-        MountingText text = MountingText.of(study, turning, scenario.report(), assumed);
+        MountingText text = MountingText.of(study, turning, scenario.report().units(), assumed);
         List<Path> written = output == null
                 ? List.of()
                 : MountingCsv.addTo(

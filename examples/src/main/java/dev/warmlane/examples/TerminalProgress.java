@@ -1,6 +1,7 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.study.Progress;
+import java.io.Console;
 import java.io.PrintWriter;
 
 /** A line that tells how far a study has come and vanishes at its end: on a terminal, not in a pipe. */
@@ -16,7 +17,23 @@ final class TerminalProgress implements Progress {
 
     /** Shows progress if a person is watching. */
     static Progress of(PrintWriter out, String what) {
-        return System.console() == null ? SILENT : new TerminalProgress(out, what);
+        return watched() ? new TerminalProgress(out, what) : SILENT;
+    }
+
+    /** From Java 22 on there may be a console without a terminal, but it tells; before, it had no such method. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean watched() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+        } catch (NoSuchMethodException e) {
+            return true;
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
     }
 
     @Override

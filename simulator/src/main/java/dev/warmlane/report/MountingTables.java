@@ -34,7 +34,11 @@ public final class MountingTables {
                     .optional("row\npitch", "row_pitch", Measure.LENGTH, MountingTables::pitch);
         }
         return table.number("heat\ndelivered", "delivered", Measure.HEAT, MountingResult::deliveredKwh)
-                .words("with\nfirst", "with_first", r -> percent(r.deliveredKwh(), first))
+                .number(
+                        "against\nfirst",
+                        "against_first",
+                        Measure.SHARE,
+                        r -> first == 0 ? 0 : r.deliveredKwh() / first - 1)
                 .number("per\narea", "delivered", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerM2)
                 .number("\npool", "water_mean", Measure.TEMPERATURE, r -> r.season()
                         .water()
@@ -139,20 +143,16 @@ public final class MountingTables {
         return light.filmBackWm2K() > 0 ? OptionalDouble.of(light.filmBackWm2K()) : OptionalDouble.empty();
     }
 
-    /** A percentage more or less than the first, with its sign. */
-    static String percent(double value, double first) {
-        double difference = first == 0 ? 0 : 100 * (value / first - 1);
-        String shown = Numbers.show(difference, 0);
-        return shown.equals("0") || difference < 0 ? shown + " %" : "+" + shown + " %";
-    }
-
     private static String gasHeader(List<MountingResult> results) {
         boolean heated = results.stream().anyMatch(r -> r.season().gas() instanceof GasSummary.Displaced);
         return heated ? "gas\ndisplaced" : "gas of\na heater";
     }
 
     private static TableBuilder<MountingResult> working(TableBuilder<MountingResult> table) {
-        return table.number("film\nfront", "film_front", Measure.FILM, r -> light(r).filmFrontWm2K())
+        return table.number("sun on it\nall hours", "irradiance_all_hours", Measure.LIGHT, r -> light(r)
+                        .irradianceAllHours())
+                .number("while\nrunning", "irradiance", Measure.LIGHT, r -> light(r).irradiance())
+                .number("film\nfront", "film_front", Measure.FILM, r -> light(r).filmFrontWm2K())
                 .optional("film\nback", "film_back", Measure.FILM, r -> filmBack(light(r)))
                 .number("\nwater", "water", Measure.TEMPERATURE, r -> light(r).waterC())
                 .number("\nair", "air", Measure.TEMPERATURE, r -> light(r).airC())

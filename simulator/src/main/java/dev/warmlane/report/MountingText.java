@@ -31,12 +31,15 @@ public record MountingText(String title, List<TextSection> brief, List<TextSecti
      *
      * @param study the study
      * @param turning where the ranking turns; nothing where there is no flat array or no rack
-     * @param settings title and units
+     * @param units units of its numbers
      * @param assumed what was assumed where nothing was given
      */
     public static MountingText of(
-            MountingStudy study, Optional<TurningPoints> turning, ReportSettings settings, List<Assumption> assumed) {
-        Numbers numbers = new Numbers(settings.units());
+            MountingStudy study,
+            Optional<TurningPoints> turning,
+            ReportSettings.Units units,
+            List<Assumption> assumed) {
+        Numbers numbers = new Numbers(units);
         List<TextSection> brief = new ArrayList<>();
         brief.add(job(numbers, study));
         brief.add(sameArea(numbers, study));
@@ -52,7 +55,7 @@ public record MountingText(String title, List<TextSection> brief, List<TextSecti
                     TextSection.listed(
                             assumed.stream().map(Assumption::toString).toList())));
         }
-        return new MountingText(settings.title() + ": mountings", brief, sections);
+        return new MountingText(study.template().name() + ": mountings", brief, sections);
     }
 
     /** All of it, lines ending with a line feed. */

@@ -42,7 +42,7 @@ final class MountingWhyText {
     private static TextSection difference(Numbers numbers, List<MountingResult> results) {
         List<String> lines = new ArrayList<>(TextSection.broken(
                 "",
-                "Same collector area, each square metre or foot against \""
+                "Same collector area, per unit of it, against \""
                         + results.get(0).option().name()
                         + "\" while its pump ran: above zero it is better off by that way, below zero worse."));
         lines.add("");
@@ -69,7 +69,9 @@ final class MountingWhyText {
                 .anyMatch(heat -> heat > 0);
         lines.addAll(TextSection.broken(
                 "",
-                "Means while the pump ran. A film is what a face loses to the air for each degree between them."
+                "Means while the pump ran. A pump starts later and stops earlier where the collector loses more, and"
+                        + " the sun of the hours between is lost to it: compare the sun on it in all hours with that"
+                        + " while running. A film is what a face loses to the air for each degree between them."
                         + (warmed
                                 ? " In the hours \"warmed by air\" the air was warmer than the plate and wind brought"
                                         + " heat instead of taking it; the more exposed mounting then gains more."

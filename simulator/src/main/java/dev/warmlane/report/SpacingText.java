@@ -13,7 +13,7 @@ final class SpacingText {
     static String of(Numbers numbers, MountingStudy study, MountingStudy.Compared one) {
         if (one.option() instanceof MountingOption.Racks racks) {
             return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
-                    + " from north, slope length " + numbers.show(Measure.LENGTH, racks.chordM()) + ", lower edge "
+                    + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
                     + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
                     + (racks.back() == Mounting.Back.OPEN ? "open" : "boarded") + ", rows along the "
                     + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
@@ -32,7 +32,7 @@ final class SpacingText {
     private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
         if (racks.spacing() instanceof RowSpacing.Unshaded unshaded) {
             boolean noon = unshaded.fromSolarHour() == 12 && unshaded.toSolarHour() == 12;
-            return "no row shading another "
+            return "unshaded "
                     + (noon
                             ? "at solar noon"
                             : "from " + hour(unshaded.fromSolarHour()) + " to " + hour(unshaded.toSolarHour())
@@ -42,7 +42,7 @@ final class SpacingText {
                             study.weather().site().latitudeDeg(),
                             study.template().season()));
         }
-        return "row pitch as given";
+        return "a row every " + numbers.show(Measure.LENGTH, ((RowSpacing.FixedPitch) racks.spacing()).pitchM());
     }
 
     private static String hour(double hour) {
