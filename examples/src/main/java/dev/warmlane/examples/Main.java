@@ -17,7 +17,13 @@ import picocli.CommandLine.Spec;
         description =
                 "Simulates unglazed solar collectors that heat a swimming pool, hour by hour over a typical year.",
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ForecastCommand.class, AreasCommand.class, SensitivityCommand.class, WeatherCommand.class},
+        subcommands = {
+            ForecastCommand.class,
+            MountingsCommand.class,
+            AreasCommand.class,
+            SensitivityCommand.class,
+            WeatherCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:a problem with the input", "2:wrong usage"},
         footer = {"", "Example:", "  warmlane forecast scenarios/municipal-25m.toml --output forecast"})
@@ -52,7 +58,8 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Say what to do: forecast, areas, sensitivity or weather.");
+        throw new ParameterException(
+                spec.commandLine(), "Say what to do: forecast, mountings, areas, sensitivity or weather.");
     }
 
     /** The version that the jar was built as. */

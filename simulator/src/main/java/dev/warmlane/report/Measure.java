@@ -21,6 +21,16 @@ public enum Measure {
             as("kWh/m²", "kwh_per_m2", 0),
             as("kBtu/ft²", "kbtu_per_ft2", 0),
             kwhM2 -> Units.btuPerSquareFoot(kwhM2 * Units.KWH) / 1000),
+    /** Heat on each unit of area where small differences count, kWh/m². */
+    LIGHT(
+            as("kWh/m²", "kwh_per_m2", 1),
+            as("kBtu/ft²", "kbtu_per_ft2", 1),
+            kwhM2 -> Units.btuPerSquareFoot(kwhM2 * Units.KWH) / 1000),
+    /** A film coefficient, W/m²K. */
+    FILM(
+            as("W/m²K", "w_per_m2k", 1),
+            as("Btu/h ft² °F", "btu_per_h_ft2_degf", 2),
+            wm2K -> Units.btuPerHour(wm2K) / Units.squareFeet(1) / Units.fahrenheitDifference(1)),
     /** Electricity, kWh everywhere. */
     ELECTRICITY(as("kWh", "kwh", 0), as("kWh", "kwh", 0), DoubleUnaryOperator.identity()),
     /** Power of heat, kW. */
@@ -30,6 +40,8 @@ public enum Measure {
             as("W/m²", "w_per_m2", 0),
             as("Btu/h ft²", "btu_per_h_ft2", 0),
             wm2 -> Units.btuPerHour(wm2) / Units.squareFeet(1)),
+    /** An angle, degrees everywhere. */
+    ANGLE(as("°", "deg", 0), as("°", "deg", 0), DoubleUnaryOperator.identity()),
     /** Length, m. */
     LENGTH(as("m", "m", 1), as("ft", "ft", 1), Units::feet),
     /** Area, m². */

@@ -4,6 +4,7 @@ import dev.warmlane.scenario.ReportSettings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
@@ -32,6 +33,14 @@ public final class TableBuilder<T> {
     /** Adds a column of plain counts. */
     public TableBuilder<T> count(String header, String csvName, ToIntFunction<T> count) {
         return add(Column.ofCounts(header, csvName), row -> Cell.of(count.applyAsInt(row)));
+    }
+
+    /** Adds a column of plain counts that some rows may not have. */
+    public TableBuilder<T> optionalCount(String header, String csvName, Function<T, OptionalInt> count) {
+        return add(Column.ofCounts(header, csvName), row -> {
+            OptionalInt value = count.apply(row);
+            return value.isPresent() ? Cell.of(value.getAsInt()) : new Cell.Empty();
+        });
     }
 
     /** Adds a column of numbers; {@code name} is the csv name without its unit. */

@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.season.Installation;
+import dev.warmlane.study.MountingOption;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -8,6 +9,7 @@ import java.util.List;
  * One job as its file describes it.
  *
  * @param installation what is built
+ * @param mountings mountings to compare; empty where the file names none
  * @param weatherFile the weather file, resolved against the folder of the scenario file
  * @param report how the report is wanted
  * @param assumed every value that the file leaves open
@@ -15,6 +17,7 @@ import java.util.List;
  */
 public record Scenario(
         Installation installation,
+        List<MountingOption> mountings,
         Path weatherFile,
         ReportSettings report,
         List<Assumption> assumed,
@@ -22,6 +25,7 @@ public record Scenario(
 
     /** Keeps its own copies of the lists. */
     public Scenario {
+        mountings = List.copyOf(mountings);
         assumed = List.copyOf(assumed);
         warnings = List.copyOf(warnings);
     }

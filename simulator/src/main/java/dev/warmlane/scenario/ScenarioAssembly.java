@@ -16,6 +16,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.study.MountingOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +45,7 @@ final class ScenarioAssembly {
         Section roofSection = document.one(PlaceKeys.ROOF);
         Roof roof = PlaceReader.roof(roofSection);
         List<CollectorArray> arrays = arrays(document);
+        List<MountingOption> mountings = MountingReader.options(document.all(MountingKeys.MOUNTINGS));
 
         Pipes pipes = PlantReader.pipes(document.one(PlantKeys.PIPES));
         Section heaterSection = document.one(PlantKeys.HEATER);
@@ -78,7 +80,7 @@ final class ScenarioAssembly {
                 .comfortMaximumC(comfort[1])
                 .build();
         CrossChecks.run(built, roofSection, controlSection, heaterSection, seasonSection);
-        return new Scenario(built, weather, report, notes.assumed(), notes.warnings());
+        return new Scenario(built, mountings, weather, report, notes.assumed(), notes.warnings());
     }
 
     private static List<CollectorArray> arrays(Document document) {

@@ -15,6 +15,8 @@ import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
+import dev.warmlane.study.MountingOption;
+import java.util.List;
 
 /**
  * Writes an installation as the text of a scenario file that {@link ScenarioReader} reads back. Every value is written,
@@ -32,6 +34,19 @@ public final class ScenarioWriter {
      * @param report how the report is wanted
      */
     public static String write(Installation installation, String weatherFile, ReportSettings report) {
+        return write(installation, List.of(), weatherFile, report);
+    }
+
+    /**
+     * The same with mountings to compare.
+     *
+     * @param installation what is built
+     * @param mountings mountings to compare
+     * @param weatherFile the weather file, seen from the folder that the scenario file will be in
+     * @param report how the report is wanted
+     */
+    public static String write(
+            Installation installation, List<MountingOption> mountings, String weatherFile, ReportSettings report) {
         TomlText out = new TomlText();
         out.section("[site]")
                 .key(PlaceKeys.NAME, installation.name())
@@ -43,6 +58,7 @@ public final class ScenarioWriter {
         for (CollectorArray array : installation.arrays()) {
             CollectorWriter.write(out, array);
         }
+        mountings.forEach(option -> MountingWriter.write(out, option));
         plant(out, installation);
         season(out, installation);
         schedules(out, installation);

@@ -13,6 +13,7 @@ final class Schema {
             PoolKeys.COVER,
             PlaceKeys.ROOF,
             CollectorKeys.COLLECTORS,
+            MountingKeys.MOUNTINGS,
             PlantKeys.PIPES,
             PlantKeys.HEATER,
             PlantKeys.PRICES,

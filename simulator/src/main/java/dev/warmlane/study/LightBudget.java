@@ -19,13 +19,16 @@ import java.util.Optional;
  * @param convectionFront convection from the front
  * @param convectionBack convection from an open back
  * @param longWaveFront net long-wave from the front
- * @param longWaveBack net long-wave from an open back
+ * @param longWaveBack net long-wave from an open back; negative where the warm roof gives more than the back loses
  * @param throughRoof conduction through a closed back and the roof
  * @param useful useful heat
+ * @param warmedHours hours of {@code runHours} in which the air warmed the plate instead of cooling it
+ * @param warmedByAir what it gave in those hours, all faces together; already taken off both convections
  * @param filmFrontWm2K mean film coefficient of the front while running, W/m²K
  * @param filmBackWm2K mean film coefficient of an open back while running, W/m²K; 0 where the back is closed
  * @param waterC mean temperature of the water that entered, °C
  * @param airC mean temperature of the air while running, °C
+ * @param plateC mean temperature of the plate while running, °C
  */
 public record LightBudget(
         double runHours,
@@ -39,10 +42,13 @@ public record LightBudget(
         double longWaveBack,
         double throughRoof,
         double useful,
+        double warmedHours,
+        double warmedByAir,
         double filmFrontWm2K,
         double filmBackWm2K,
         double waterC,
-        double airC) {
+        double airC,
+        double plateC) {
 
     /**
      * The budget of one array from one index of a ledger to before another.
@@ -57,6 +63,16 @@ public record LightBudget(
                 .map(account -> sum(ledger, forcing, weather, array, account, from, to));
     }
 
+    /** Short-wave absorbed by both faces, kWh/m². */
+    public double absorbed() {
+        return absorbedFront + absorbedBack;
+    }
+
+    /** All losses, kWh/m²; {@link #absorbed} less these is {@link #useful}. */
+    public double losses() {
+        return convectionFront + convectionBack + longWaveFront + longWaveBack + throughRoof;
+    }
+
     private static LightBudget sum(
             SeasonLedger ledger,
             SeasonForcing forcing,
@@ -66,56 +82,84 @@ public record LightBudget(
             int from,
             int to) {
         PlateFlows flows = new PlateFlows();
-        double hours = 0;
-        double allIrradiance = 0;
-        double[] sums = new double[13];
+        Sums sums = new Sums();
         for (int index = from; index < to; index++) {
             int hour = ledger.hourOfYear(index);
-            allIrradiance += forcing.collectors().get(array).irradianceWm2(hour);
+            sums.irradianceAllHours += forcing.collectors().get(array).irradianceWm2(hour);
             double share = ledger.runShare(array, index);
             if (share > 0) {
                 account.at(hour, ledger.waterC(index), flows);
-                hours += share;
-                double[] hourly = {
-                    flows.irradiance,
-                    flows.absorbedFront,
-                    flows.absorbedBack,
-                    flows.convectionFront,
-                    flows.convectionBack,
-                    flows.longWaveFront,
-                    flows.longWaveBack,
-                    flows.throughRoof,
-                    flows.useful,
-                    flows.filmFront,
-                    flows.filmBack,
-                    ledger.waterC(index),
-                    weather.airTemperatureC(hour)
-                };
-                for (int i = 0; i < sums.length; i++) {
-                    sums[i] += share * hourly[i];
-                }
+                sums.add(share, flows, ledger.waterC(index), weather.airTemperatureC(hour));
             }
         }
-        return of(hours, allIrradiance, sums);
+        return sums.budget();
     }
 
-    private static LightBudget of(double hours, double allIrradiance, double[] sums) {
-        double perHour = hours > 0 ? 1 / hours : 0;
-        return new LightBudget(
-                hours,
-                allIrradiance / 1000,
-                sums[0] / 1000,
-                sums[1] / 1000,
-                sums[2] / 1000,
-                sums[3] / 1000,
-                sums[4] / 1000,
-                sums[5] / 1000,
-                sums[6] / 1000,
-                sums[7] / 1000,
-                sums[8] / 1000,
-                sums[9] * perHour,
-                sums[10] * perHour,
-                sums[11] * perHour,
-                sums[12] * perHour);
+    /** Sums over hours, Wh/m² and weighted by hours. */
+    private static final class Sums {
+        private double hours;
+        private double irradianceAllHours;
+        private double irradiance;
+        private double absorbedFront;
+        private double absorbedBack;
+        private double convectionFront;
+        private double convectionBack;
+        private double longWaveFront;
+        private double longWaveBack;
+        private double throughRoof;
+        private double useful;
+        private double warmedHours;
+        private double warmedByAir;
+        private double filmFront;
+        private double filmBack;
+        private double water;
+        private double air;
+        private double plate;
+
+        void add(double share, PlateFlows flows, double waterC, double airC) {
+            hours += share;
+            irradiance += share * flows.irradiance;
+            absorbedFront += share * flows.absorbedFront;
+            absorbedBack += share * flows.absorbedBack;
+            convectionFront += share * flows.convectionFront;
+            convectionBack += share * flows.convectionBack;
+            longWaveFront += share * flows.longWaveFront;
+            longWaveBack += share * flows.longWaveBack;
+            throughRoof += share * flows.throughRoof;
+            useful += share * flows.useful;
+            double toAir = flows.convectionFront + flows.convectionBack;
+            if (toAir < 0) {
+                warmedHours += share;
+                warmedByAir -= share * toAir;
+            }
+            filmFront += share * flows.filmFront;
+            filmBack += share * flows.filmBack;
+            water += share * waterC;
+            air += share * airC;
+            plate += share * flows.plateC;
+        }
+
+        LightBudget budget() {
+            double perHour = hours > 0 ? 1 / hours : 0;
+            return new LightBudget(
+                    hours,
+                    irradianceAllHours / 1000,
+                    irradiance / 1000,
+                    absorbedFront / 1000,
+                    absorbedBack / 1000,
+                    convectionFront / 1000,
+                    convectionBack / 1000,
+                    longWaveFront / 1000,
+                    longWaveBack / 1000,
+                    throughRoof / 1000,
+                    useful / 1000,
+                    warmedHours,
+                    warmedByAir / 1000,
+                    filmFront * perHour,
+                    filmBack * perHour,
+                    water * perHour,
+                    air * perHour,
+                    plate * perHour);
+        }
     }
 }

@@ -1,0 +1,144 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.report.FileSet;
+import dev.warmlane.report.MountingCsv;
+import dev.warmlane.report.MountingText;
+import dev.warmlane.scenario.Assumption;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.Progress;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.TurningPoints;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Flat against tilted on one roof. */
+@Command(
+        name = "mountings",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description = {
+            "Compares ways to mount the collectors of one installation twice: with the same collector area, and with"
+                    + " the most that fits the same roof. Says where the difference comes from and where the ranking"
+                    + " turns.",
+            "",
+            "The scenario names the mountings in its sections [[mountings]]. Without any: flat, and racks of 15, 30"
+                    + " and 45 degrees that face the equator."
+        },
+        footer = {
+            "",
+            "Example:",
+            "  warmlane mountings scenarios/municipal-25m.toml --output mountings",
+            "prints the comparison and writes all of it to the folder mountings as mountings.txt, mountings.csv and"
+                    + " mountings_months.csv."
+        })
+final class MountingsCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private Path scenarioFile;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FOLDER",
+            description = "Folder to write the comparison and its csv files to; made where it is missing.")
+    private @Nullable Path output;
+
+    @Option(
+            names = {"-f", "--full"},
+            description = "Print the months and what was assumed too, as mountings.txt has them.")
+    private boolean full;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Scenario scenario = ScenarioReader.read(scenarioFile);
+        scenario.warnings().forEach(warning -> err.println("warning: " + warning));
+        WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
+        List<Assumption> assumed = new ArrayList<>(scenario.assumed());
+        MountingStudy study = study(scenario, weather, assumed);
+        Optional<TurningPoints> turning = turning(study);
+        MountingText text = MountingText.of(study, turning, scenario.report().units(), assumed);
+        List<Path> written = output == null
+                ? List.of()
+                : MountingCsv.addTo(
+                                new FileSet().add("mountings.txt", text.text()),
+                                study,
+                                scenario.report().units())
+                        .write(output);
+        out.print(full ? text.text() : text.briefText());
+        if (!written.isEmpty()) {
+            out.println();
+            out.println("Written:");
+            written.forEach(file -> out.println("  " + file));
+        }
+        out.flush();
+        return 0;
+    }
+
+    private MountingStudy study(Scenario scenario, WeatherYear weather, List<Assumption> assumed) throws IOException {
+        List<MountingOption> options = scenario.mountings();
+        if (options.isEmpty()) {
+            options = MountingOption.usual(scenario.installation(), weather.site());
+            assumed.add(new Assumption(
+                    "mountings",
+                    "name",
+                    "flat, and racks of 15, 30 and 45 degrees facing the equator, no row shading another from 9 to 15"
+                            + " o'clock on the day of the season with the lowest sun",
+                    "no mountings given; racks built like the first ones of the installation, else 2 m up the slope"
+                            + " and 0.3 m above the roof; common practice, no source"));
+        }
+        try {
+            return MountingStudy.of(
+                    scenario.installation(), weather, options, Runs.onAllCores(progress("comparing mountings")));
+        } catch (IllegalArgumentException e) {
+            throw new IOException(scenarioFile + ": " + e.getMessage(), e);
+        }
+    }
+
+    /** The first flat mounting against the racks that give most. */
+    private Optional<TurningPoints> turning(MountingStudy study) {
+        Optional<MountingOption.Flat> flat = study.sameArea().stream()
+                .map(r -> r.option())
+                .filter(MountingOption.Flat.class::isInstance)
+                .map(MountingOption.Flat.class::cast)
+                .findFirst();
+        Optional<MountingOption.Racks> racks = study.sameArea().stream()
+                .filter(r -> r.option() instanceof MountingOption.Racks)
+                .reduce((a, b) -> b.deliveredKwh() > a.deliveredKwh() ? b : a)
+                .map(r -> (MountingOption.Racks) r.option());
+        if (flat.isEmpty() || racks.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(TurningPoints.of(
+                study.template(),
+                study.weather(),
+                flat.get(),
+                racks.get(),
+                Runs.onAllCores(progress("looking for turning points"))));
+    }
+
+    private Progress progress(String what) {
+        return TerminalProgress.of(spec.commandLine().getErr(), what);
+    }
+}

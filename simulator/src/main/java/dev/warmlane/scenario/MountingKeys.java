@@ -1,0 +1,79 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.RowSpacing;
+import dev.warmlane.units.Dimension;
+import java.time.MonthDay;
+
+/** Keys of the section mountings; those that mean what they mean for collectors are the same. */
+final class MountingKeys {
+
+    static final Key<String> NAME =
+            Key.required("name", WordKinds.text(), "what this mounting is called, no two alike");
+    static final Key<Double> CHORD = Key.assumed(
+            "chord",
+            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 20),
+            "length of a rack's collector up the slope; a panel is panel_area over chord wide",
+            MountingOption.USUAL_CHORD_M,
+            "common practice, no source");
+    static final Key<Double> CLEARANCE = Key.assumed(
+            "clearance",
+            Kinds.quantity(Dimension.LENGTH, "m", 0, 5),
+            "height of a rack's lower edge above the roof",
+            MountingOption.USUAL_CLEARANCE_M,
+            "common practice, no source");
+    static final Key<Double> PITCH = Key.optional(
+            "pitch",
+            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 1000),
+            "distance from row to row on the roof, at least chord times cosine of tilt",
+            "from spacing; not with spacing");
+    static final Key<SolarHoursKind.SolarHours> SPACING = Key.assumed(
+            "spacing",
+            new SolarHoursKind(),
+            "rows of racks stand as close as they can without shading each other's fronts at these hours",
+            usualHours(),
+            "six hours around noon, no source");
+    static final Key<MonthDay> SPACING_DATE = Key.optional(
+            "spacing_date",
+            WordKinds.date(),
+            "the day that spacing holds on, such as \"12-21\"",
+            "the day of the season with the lowest sun at noon");
+    static final Key<MountingOption.RoofSide> ROWS_ALONG = Key.assumed(
+            "rows_along",
+            WordKinds.choice(MountingOption.RoofSide.class),
+            "side of the roof that rows of racks run along",
+            MountingOption.RoofSide.LONG,
+            "few long rows");
+    static final Key<Double> ROOF_AREA = Key.optional(
+            "roof_area",
+            Kinds.quantity(Dimension.AREA, "m2", 0.5, 100_000),
+            "area of a pitched roof that collectors may cover",
+            "the usable area of the flat roof");
+
+    static final SectionSchema MOUNTINGS = SectionSchema.repeated(
+            "mountings",
+            "a mounting to compare with others on the same roof; without any: flat, and racks of 15, 30 and 45 deg"
+                    + " that face the equator",
+            NAME,
+            CollectorKeys.MOUNTING,
+            CollectorKeys.GAP,
+            CollectorKeys.TILT,
+            CollectorKeys.AZIMUTH,
+            CHORD,
+            CLEARANCE,
+            CollectorKeys.BACK,
+            CollectorKeys.WIND_RUN,
+            SPACING,
+            SPACING_DATE,
+            PITCH,
+            ROWS_ALONG,
+            CollectorKeys.SLOPE_LENGTH,
+            ROOF_AREA);
+
+    private MountingKeys() {}
+
+    private static SolarHoursKind.SolarHours usualHours() {
+        RowSpacing.Unshaded usual = MountingOption.USUAL_SPACING;
+        return new SolarHoursKind.SolarHours(usual.fromSolarHour(), usual.toSolarHour());
+    }
+}

@@ -1,0 +1,122 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.RowSpacing;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the sections {@code [[mountings]]}. */
+final class MountingReader {
+
+    private MountingReader() {}
+
+    static List<MountingOption> options(List<Document.Group> groups) {
+        List<MountingOption> options = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (Document.Group group : groups) {
+            Section s = group.main();
+            String name = s.get(MountingKeys.NAME);
+            if (s.has(MountingKeys.NAME) && s.sound(MountingKeys.NAME) && !names.add(name)) {
+                s.error(MountingKeys.NAME, "another mounting is called \"" + name + "\" too");
+            }
+            MountingOption option = option(s, name);
+            if (option != null) {
+                options.add(option);
+            }
+        }
+        return options;
+    }
+
+    private static @Nullable MountingOption option(Section s, String name) {
+        CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
+        if (!s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
+            return null;
+        }
+        return switch (kind) {
+            case FLAT -> flat(s, name);
+            case RACK -> racks(s, name);
+            case PITCHED -> pitched(s, name);
+        };
+    }
+
+    private static @Nullable MountingOption flat(Section s, String name) {
+        s.refuse(
+                "not allowed for mats lying flat",
+                CollectorKeys.TILT,
+                CollectorKeys.AZIMUTH,
+                CollectorKeys.SLOPE_LENGTH,
+                MountingKeys.ROOF_AREA);
+        refuseRackKeys(s);
+        double gap = s.get(CollectorKeys.GAP) / 1000;
+        return s.build(() -> new MountingOption.Flat(name, new Mounting.FlatOnRoof(gap)));
+    }
+
+    private static @Nullable MountingOption pitched(Section s, String name) {
+        refuseRackKeys(s);
+        double tilt = s.get(CollectorKeys.TILT);
+        double azimuth = s.get(CollectorKeys.AZIMUTH);
+        double slope = s.get(CollectorKeys.SLOPE_LENGTH);
+        double gap = s.get(CollectorKeys.GAP) / 1000;
+        OptionalDouble area = s.has(MountingKeys.ROOF_AREA)
+                ? OptionalDouble.of(s.get(MountingKeys.ROOF_AREA))
+                : OptionalDouble.empty();
+        return s.build(() ->
+                new MountingOption.Pitched(name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap), area));
+    }
+
+    private static @Nullable MountingOption racks(Section s, String name) {
+        s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
+        s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH, MountingKeys.ROOF_AREA);
+        double tilt = s.get(CollectorKeys.TILT);
+        double azimuth = s.get(CollectorKeys.AZIMUTH);
+        double chord = s.get(MountingKeys.CHORD);
+        double clearance = s.get(MountingKeys.CLEARANCE);
+        Mounting.Back back = s.get(CollectorKeys.BACK);
+        Mounting.WindRun run = s.get(CollectorKeys.WIND_RUN);
+        RowSpacing spacing = spacing(s, chord * Math.cos(Math.toRadians(tilt)));
+        MountingOption.RoofSide along = s.get(MountingKeys.ROWS_ALONG);
+        return s.build(
+                () -> new MountingOption.Racks(name, tilt, azimuth, chord, clearance, back, run, spacing, along));
+    }
+
+    private static RowSpacing spacing(Section s, double footprint) {
+        if (!s.has(MountingKeys.PITCH)) {
+            SolarHoursKind.SolarHours hours = s.get(MountingKeys.SPACING);
+            return new RowSpacing.Unshaded(
+                    hours.from(),
+                    hours.to(),
+                    s.has(MountingKeys.SPACING_DATE)
+                            ? Optional.of(s.get(MountingKeys.SPACING_DATE))
+                            : Optional.empty());
+        }
+        s.refuse("not allowed with pitch; give pitch or spacing", MountingKeys.SPACING, MountingKeys.SPACING_DATE);
+        double pitch = s.get(MountingKeys.PITCH);
+        if (!s.hasFailed() && pitch < footprint) {
+            s.error(
+                    MountingKeys.PITCH,
+                    "found " + MountingKeys.PITCH.kind().show(pitch) + ", but a row covers "
+                            + MountingKeys.PITCH.kind().show(Math.round(footprint * 1000) / 1000.0)
+                            + " of roof; allowed: at least chord times the cosine of tilt");
+        }
+        return new RowSpacing.FixedPitch(pitch);
+    }
+
+    private static void refuseRackKeys(Section s) {
+        s.refuse(
+                "allowed for racks only",
+                MountingKeys.CHORD,
+                MountingKeys.CLEARANCE,
+                CollectorKeys.BACK,
+                CollectorKeys.WIND_RUN,
+                MountingKeys.SPACING,
+                MountingKeys.SPACING_DATE,
+                MountingKeys.PITCH,
+                MountingKeys.ROWS_ALONG);
+    }
+}

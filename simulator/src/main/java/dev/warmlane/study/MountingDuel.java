@@ -1,0 +1,108 @@
+package dev.warmlane.study;
+
+import dev.warmlane.season.HeatBalance;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.Periods;
+import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.season.SeasonSimulator;
+import dev.warmlane.season.TemperatureSummary;
+import dev.warmlane.site.Roof;
+import dev.warmlane.weather.WeatherYear;
+
+/** Season heat of a flat array and of racks of the same area as one thing changes. Safe for many threads. */
+final class MountingDuel {
+
+    private final Installation template;
+    private final WeatherYear weather;
+    private final Mounted flat;
+    private final MountingOption.Racks option;
+    private final Mounted racks;
+
+    MountingDuel(Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
+        this.template = template;
+        this.weather = weather;
+        this.flat = mounted(flat);
+        this.option = racks;
+        this.racks = mounted(racks);
+    }
+
+    /**
+     * Heat of both.
+     *
+     * @param flat of the flat array, kWh per m² a season
+     * @param racks of the racks, kWh per m² a season
+     */
+    record Heats(double flat, double racks) {
+
+        /** By how much the flat array is ahead, kWh per m² a season. */
+        double margin() {
+            return flat - racks;
+        }
+    }
+
+    /** Heat of both where a variable has a value and everything else is as it is. */
+    Heats at(TurningVariable variable, double value) {
+        return switch (variable) {
+            case ROOF_WIND_RATIO ->
+                onRoof(template.roof().toBuilder().windSpeedRatio(value).build());
+            case ROOF_ALBEDO -> onRoof(template.roof().toBuilder().albedo(value).build());
+            case POOL_TEMPERATURE -> new Heats(flat.heldKwhM2(value), racks.heldKwhM2(value));
+            case RACK_TILT ->
+                new Heats(flat.heatKwhM2(), mounted(option.withTiltDeg(value)).heatKwhM2());
+        };
+    }
+
+    /** Where the installation is. */
+    double now(TurningVariable variable) {
+        return switch (variable) {
+            case ROOF_WIND_RATIO -> template.roof().windSpeedRatio();
+            case ROOF_ALBEDO -> template.roof().albedo();
+            case POOL_TEMPERATURE -> flat.meanWaterC();
+            case RACK_TILT -> option.tiltDeg();
+        };
+    }
+
+    /** The least value that can be built: racks at a fixed pitch must be steep enough not to overlap. */
+    double lowest(TurningVariable variable) {
+        if (variable == TurningVariable.RACK_TILT
+                && option.spacing() instanceof RowSpacing.FixedPitch fixed
+                && fixed.pitchM() < option.chordM()) {
+            return Math.toDegrees(Math.acos(fixed.pitchM() / option.chordM()));
+        }
+        return variable.from();
+    }
+
+    private Heats onRoof(Roof roof) {
+        return new Heats(
+                Mounted.of(flat.built.toBuilder().roof(roof).build(), weather).heatKwhM2(),
+                Mounted.of(racks.built.toBuilder().roof(roof).build(), weather).heatKwhM2());
+    }
+
+    private Mounted mounted(MountingOption one) {
+        RoofFit fit = RoofFit.ofArea(template, weather.site().latitudeDeg(), one, template.collectorAreaM2());
+        return Mounted.of(MountingStudy.mounted(template, one, fit), weather);
+    }
+
+    /** An installation with its forcing. */
+    private record Mounted(Installation built, SeasonForcing forcing) {
+
+        static Mounted of(Installation built, WeatherYear weather) {
+            return new Mounted(built, SeasonForcing.of(built, weather));
+        }
+
+        double heatKwhM2() {
+            SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
+            return HeatBalance.of(ledger, Periods.season(ledger)).deliveredKwh() / built.collectorAreaM2();
+        }
+
+        double heldKwhM2(double waterC) {
+            return HeldPool.heatKwhM2(built, forcing, waterC);
+        }
+
+        double meanWaterC() {
+            SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
+            return TemperatureSummary.of(ledger, Periods.season(ledger)).meanC();
+        }
+    }
+}

@@ -1,0 +1,126 @@
+package dev.warmlane.study;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Site;
+import dev.warmlane.units.Checks;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A way to mount the collectors that a study compares with others; how many rows it takes follows from the area. */
+public sealed interface MountingOption {
+
+    /** Length of a usual rack up its slope, m; common practice, no source. */
+    double USUAL_CHORD_M = 2;
+
+    /** Height of the lower edge of a usual rack above the roof, m; common practice, no source. */
+    double USUAL_CLEARANCE_M = 0.3;
+
+    /** Rows free of each other's shade six hours around noon on the season's day with the lowest sun; no source. */
+    RowSpacing.Unshaded USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());
+
+    /** What the designer calls it. */
+    String name();
+
+    /**
+     * Mats flat on the flat roof.
+     *
+     * @param name what the designer calls it
+     * @param mounting how they lie
+     */
+    record Flat(String name, Mounting.FlatOnRoof mounting) implements MountingOption {}
+
+    /**
+     * Rows of racks on the flat roof.
+     *
+     * @param name what the designer calls it
+     * @param tiltDeg tilt, degrees, 0 to 90
+     * @param azimuthDeg direction the fronts face, degrees clockwise from north, 0 to 360
+     * @param chordM length of the collector up the slope, m, 0.2 to 20
+     * @param clearanceM height of the lower edge above the roof, m, 0 to 5
+     * @param back open to wind and roof, or closed by a board
+     * @param windRun the surface the wind has run over
+     * @param spacing how far the rows stand apart
+     * @param along the side of the roof that the rows run along, whatever way it lies by the compass
+     */
+    record Racks(
+            String name,
+            double tiltDeg,
+            double azimuthDeg,
+            double chordM,
+            double clearanceM,
+            Mounting.Back back,
+            Mounting.WindRun windRun,
+            RowSpacing spacing,
+            RoofSide along)
+            implements MountingOption {
+
+        /** Checks every range. */
+        public Racks {
+            Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
+            Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees");
+            Checks.within("rack chord", chordM, 0.2, 20, "m");
+            Checks.within("rack clearance", clearanceM, 0, 5, "m");
+        }
+
+        /** The same racks at another tilt. */
+        public Racks withTiltDeg(double value) {
+            return new Racks(name, value, azimuthDeg, chordM, clearanceM, back, windRun, spacing, along);
+        }
+    }
+
+    /**
+     * Lying on a pitched roof.
+     *
+     * @param name what the designer calls it
+     * @param mounting how they lie
+     * @param roofAreaM2 area of that roof that collectors may cover, m²; without it the usable area of the installation's
+     *     flat roof, so that the same area of building is compared
+     */
+    record Pitched(String name, Mounting.FlushOnPitchedRoof mounting, OptionalDouble roofAreaM2)
+            implements MountingOption {}
+
+    /** A side of the roof. */
+    enum RoofSide {
+        /** The longer one. */
+        LONG,
+        /** The shorter one. */
+        SHORT
+    }
+
+    /**
+     * What people ask for first: flat, and racks of 15, 30 and 45 degrees that face the equator. The racks are built
+     * like the first ones of the installation if it has any, else with the usual chord and clearance and an open back.
+     */
+    static List<MountingOption> usual(Installation installation, Site site) {
+        Mounting.OpenRack like = installation.arrays().stream()
+                .map(array -> array.mounting())
+                .filter(Mounting.OpenRack.class::isInstance)
+                .map(Mounting.OpenRack.class::cast)
+                .findFirst()
+                .orElse(new Mounting.OpenRack(0, 180, USUAL_CHORD_M, USUAL_CHORD_M, 1, USUAL_CLEARANCE_M));
+        Mounting.FlatOnRoof mats = installation.arrays().stream()
+                .map(array -> array.mounting())
+                .filter(Mounting.FlatOnRoof.class::isInstance)
+                .map(Mounting.FlatOnRoof.class::cast)
+                .findFirst()
+                .orElse(Mounting.FlatOnRoof.USUAL);
+        List<MountingOption> options = new ArrayList<>();
+        options.add(new Flat("flat", mats));
+        for (int tilt : new int[] {15, 30, 45}) {
+            options.add(new Racks(
+                    "racks " + tilt + "°",
+                    tilt,
+                    site.southern() ? 0 : 180,
+                    like.chordM(),
+                    like.clearanceM(),
+                    like.back(),
+                    like.windRun(),
+                    USUAL_SPACING,
+                    RoofSide.LONG));
+        }
+        return options;
+    }
+}

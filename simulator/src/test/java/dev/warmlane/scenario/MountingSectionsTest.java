@@ -1,0 +1,88 @@
+package dev.warmlane.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.MountingOption.Flat;
+import dev.warmlane.study.MountingOption.Pitched;
+import dev.warmlane.study.MountingOption.Racks;
+import dev.warmlane.study.MountingOption.RoofSide;
+import dev.warmlane.study.RowSpacing;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The sections {@code [[mountings]]}. */
+class MountingSectionsTest {
+
+    private static final String WEATHER = "../../weather-samples/cool-coast.csv";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void whatIsWrittenIsReadBack() throws IOException {
+        Scenario demo = Demos.read(Demos.file("municipal-25m.toml"), folder);
+        List<MountingOption> options = List.of(
+                new Flat("mats", new Mounting.FlatOnRoof(0.008)),
+                racks("fixed", new RowSpacing.FixedPitch(3.25), RoofSide.SHORT),
+                racks("noon", RowSpacing.Unshaded.atNoon(), RoofSide.LONG),
+                racks("hours", new RowSpacing.Unshaded(9.5, 15, Optional.of(MonthDay.of(12, 21))), RoofSide.LONG),
+                new Pitched("own", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.of(120.5)),
+                new Pitched("same", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.empty()));
+
+        String text = ScenarioWriter.write(demo.installation(), options, WEATHER, demo.report());
+
+        assertThat(Demos.read(text, folder).mountings()).isEqualTo(options);
+    }
+
+    private static Racks racks(String name, RowSpacing spacing, RoofSide along) {
+        return new Racks(name, 25, 190, 2.5, 0.25, Mounting.Back.BOARDED, Mounting.WindRun.ROOF, spacing, along);
+    }
+
+    @Test
+    void clubNamesItsMountingsInUsUnits() throws IOException {
+        List<MountingOption> options =
+                Demos.read(Demos.file("us-club.toml"), folder).mountings();
+
+        assertThat(options)
+                .extracting(MountingOption::name)
+                .containsExactly("flat", "racks 20 deg, close", "racks 20 deg, unshaded", "pitched roof next door");
+        Racks unshaded = (Racks) options.get(2);
+        assertThat(unshaded.chordM()).isEqualTo(10 * 0.3048);
+        assertThat(unshaded.spacing()).isEqualTo(new RowSpacing.Unshaded(12, 12, Optional.of(MonthDay.of(12, 21))));
+    }
+
+    @Test
+    void usualValuesAreNamedAsAssumed() throws IOException {
+        String demo = Files.readString(Demos.file("municipal-25m.toml"));
+
+        Scenario scenario = Demos.read(demo + """
+
+                        [[mountings]]
+                        name = "racks"
+                        mounting = "rack"
+                        tilt = "30 deg"
+                        azimuth = "180 deg"
+                        """, folder);
+
+        assertThat(scenario.assumed())
+                .filteredOn(a -> a.section().equals("mountings"))
+                .extracting(Assumption::key)
+                .containsExactlyInAnyOrder("chord", "clearance", "back", "wind_run", "spacing", "rows_along");
+        assertThat(((Racks) scenario.mountings().get(0)).spacing()).isEqualTo(MountingOption.USUAL_SPACING);
+    }
+
+    @Test
+    void fileWithoutMountingsHasNone() throws IOException {
+        assertThat(Demos.read(Demos.file("municipal-25m.toml"), folder).mountings())
+                .isEmpty();
+    }
+}
