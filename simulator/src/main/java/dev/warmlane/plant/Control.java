@@ -55,6 +55,6 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
 
     /** The same control with another stop difference, K. */
     public Control withOffDifferenceK(double value) {
-        return new Control(onDifferenceK, value, limitC, pumping);
+        return new Control(onDifferenceK, value, limitC, shedAboveC, pumping);
     }
 }

@@ -63,9 +63,17 @@ final class HeatText {
                 new StringBuilder(array.name()).append(": ").append(numbers.show(Measure.AREA, array.areaM2()));
         array.panels().ifPresent(panels -> text.append(" in ").append(panels).append(" panels"));
         array.rows().ifPresent(rows -> text.append(" in ").append(rows).append(rows == 1 ? " row" : " rows"));
-        return text.append(", flow ")
-                .append(numbers.show(Measure.FLOW, array.flowM3h()))
-                .toString();
+        text.append(", flow ").append(numbers.show(Measure.FLOW, array.flowM3h()));
+        text.append(", holding ").append(numbers.show(Measure.CONTENT, array.waterL()));
+        if (array.filling().dryKgM2() > 0) {
+            text.append(" of water; full it weighs ")
+                    .append(numbers.show(Measure.WEIGHT, array.filling().wetKgM2()));
+        } else {
+            text.append(" of water, ")
+                    .append(numbers.show(Measure.WEIGHT, array.filling().waterLM2()))
+                    .append(" on top of the collector's own weight");
+        }
+        return text.toString();
     }
 
     private List<String> heat(PeriodSummary season) {

@@ -48,6 +48,10 @@ public enum Measure {
     AREA(as("m²", "m2", 0), as("ft²", "ft2", 0), Units::squareFeet),
     /** Volume of water, m³. */
     VOLUME(as("m³", "m3", 0), as("gal", "gal", 0), Units::usGallons),
+    /** Volume of a vessel, L. */
+    CONTENT(as("L", "l", 0), as("gal", "gal", 0), litres -> Units.usGallons(litres / 1000)),
+    /** Mass on each unit of area, kg/m². */
+    WEIGHT(as("kg/m²", "kg_per_m2", 1), as("lb/ft²", "lb_per_ft2", 2), kg -> kg / Units.POUND / Units.squareFeet(1)),
     /** Water flow, m³/h. */
     FLOW(as("m³/h", "m3_per_h", 1), as("gal/min", "gal_per_min", 0), m3h -> Units.usGallonsPerMinute(m3h / Units.HOUR)),
     /** Mass, kg. */

@@ -29,7 +29,7 @@ final class SafetyText {
                 + text.temperature(WorkingRange.RIGID_PIPE_LIMIT_C) + ", where rigid plastic pipe softens");
         range.hottestFirstSlugC()
                 .ifPresent(slug -> points.add("First water pushed out of a collector that stood in the sun: up to "
-                        + text.temperature(slug)));
+                        + text.temperature(slug) + ", as much as the collectors hold"));
         points.add("Frost: " + Numbers.show(range.frostHoursByAir(), 0) + " hours a year by the air, "
                 + Numbers.show(range.frostHoursByPlate(), 0)
                 + " by the lower of air and dry collector (below " + text.temperature(WorkingRange.FROST_C)
@@ -52,6 +52,13 @@ final class SafetyText {
             points.add(
                     "Scalding: water that has stood in a collector in the sun can scald. Keep it from people when the"
                             + " pump starts.");
+        }
+        if (Math.min(
+                        summary.season().water().lowestC(),
+                        summary.season().waterWithout().lowestC())
+                < 0) {
+            points.add("Ice is not modelled: below " + text.temperature(0)
+                    + " the pool would freeze over, and what is said of those days does not hold.");
         }
         points.add("Bathing water must not be warmer than " + text.temperature(BATHING_LIMIT_C)
                 + "; this forecast reaches "

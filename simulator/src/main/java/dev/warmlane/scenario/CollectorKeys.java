@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.units.Dimension;
 
@@ -21,6 +22,17 @@ final class CollectorKeys {
             Kinds.quantity(Dimension.AREA, "m2", 0.1, 100),
             "area of one panel; beside area it gives the steps of an area study",
             "required with panels");
+    static final Key<Double> WATER_CONTENT = Key.assumed(
+            "water_content",
+            Kinds.quantity(Dimension.VOLUME_PER_AREA, "L/m2", 0.5, 30),
+            "water that the collector holds",
+            Filling.USUAL.waterLM2(),
+            "middle of usual mats, low certainty");
+    static final Key<Double> DRY_WEIGHT = Key.optional(
+            "dry_weight",
+            Kinds.quantity(Dimension.MASS_PER_AREA, "kg/m2", 0.1, 50),
+            "weight of the collector without water, for the load on the roof",
+            "not known");
     static final Key<Double> FLOW = Key.assumed(
             "flow",
             Kinds.quantity(Dimension.MASS_FLOW_PER_AREA, "kg/s/m2", 0.005, 0.3),
@@ -92,6 +104,8 @@ final class CollectorKeys {
                     PANELS,
                     PANEL_AREA,
                     FLOW,
+                    WATER_CONTENT,
+                    DRY_WEIGHT,
                     MOUNTING,
                     GAP,
                     TILT,

@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.Mounting;
 import java.util.Objects;
@@ -15,6 +16,8 @@ final class CollectorReader {
         Section s = group.main();
         String name = s.has(CollectorKeys.NAME) ? s.get(CollectorKeys.NAME) : "collectors " + number;
         double area = area(s);
+        double water = s.get(CollectorKeys.WATER_CONTENT);
+        double dry = s.has(CollectorKeys.DRY_WEIGHT) ? s.get(CollectorKeys.DRY_WEIGHT) : 0;
         double panel = s.has(CollectorKeys.PANEL_AREA) ? s.get(CollectorKeys.PANEL_AREA) : 0;
         Mounting mounting = mounting(s, area);
         CollectorModel model = CollectorModelReader.model(
@@ -23,7 +26,8 @@ final class CollectorReader {
         if (model == null) {
             return null;
         }
-        return s.build(() -> new CollectorArray(name, area, Objects.requireNonNull(mounting), model, flow, panel));
+        return s.build(() -> new CollectorArray(
+                name, area, Objects.requireNonNull(mounting), model, flow, panel, new Filling(water, dry)));
     }
 
     private static double area(Section s) {

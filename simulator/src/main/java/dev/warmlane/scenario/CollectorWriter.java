@@ -20,7 +20,11 @@ final class CollectorWriter {
         if (array.panelAreaM2() > 0) {
             out.key(CollectorKeys.PANEL_AREA, array.panelAreaM2());
         }
-        out.key(CollectorKeys.FLOW, array.flowKgSM2());
+        out.key(CollectorKeys.FLOW, array.flowKgSM2())
+                .key(CollectorKeys.WATER_CONTENT, array.filling().waterLM2());
+        if (array.filling().dryKgM2() > 0) {
+            out.key(CollectorKeys.DRY_WEIGHT, array.filling().dryKgM2());
+        }
         mounting(out, array.mounting());
         if (array.model() instanceof Absorber absorber) {
             absorber(out, absorber);

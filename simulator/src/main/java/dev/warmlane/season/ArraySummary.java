@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.physics.Water;
 import java.util.OptionalInt;
@@ -13,8 +14,17 @@ import java.util.OptionalInt;
  * @param panels number of panels, rounded to whole ones; nothing where the area is not made of panels
  * @param rows rows of racks; nothing where it does not stand on racks
  * @param flowM3h water flow of the whole array while running, m³/h
+ * @param waterL water in the array, L
+ * @param filling what it holds and weighs per m²
  */
-public record ArraySummary(String name, double areaM2, OptionalInt panels, OptionalInt rows, double flowM3h) {
+public record ArraySummary(
+        String name,
+        double areaM2,
+        OptionalInt panels,
+        OptionalInt rows,
+        double flowM3h,
+        double waterL,
+        Filling filling) {
 
     /** Sums up an array; its flow has the density of water at 25 °C. */
     public static ArraySummary of(CollectorArray array) {
@@ -25,6 +35,8 @@ public record ArraySummary(String name, double areaM2, OptionalInt panels, Optio
                         ? OptionalInt.of((int) Math.round(array.areaM2() / array.panelAreaM2()))
                         : OptionalInt.empty(),
                 array.mounting() instanceof Mounting.OpenRack rack ? OptionalInt.of(rack.rows()) : OptionalInt.empty(),
-                array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * 3600);
+                array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * 3600,
+                array.areaM2() * array.filling().waterLM2(),
+                array.filling());
     }
 }

@@ -92,7 +92,8 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
                         fit.mounting(),
                         first.model(),
                         first.flowKgSM2(),
-                        first.panelAreaM2()))
+                        first.panelAreaM2(),
+                        first.filling()))
                 .build();
     }
 

@@ -40,6 +40,9 @@ public enum Dimension {
     /** Volume on each unit of area, m³/m², such as the water content of a collector. */
     VOLUME_PER_AREA("a volume per area", unit("m3/m2", 1), unit("L/m2", LITRE), unit("gal/ft2", US_GALLON / FOOT2)),
 
+    /** Mass on each unit of area, kg/m², such as the weight of a collector. */
+    MASS_PER_AREA("a weight per area", unit("kg/m2", 1), unit("lb/ft2", POUND / FOOT2)),
+
     /** Volume flow, m³/s. */
     VOLUME_FLOW(
             "a volume flow",

@@ -112,7 +112,14 @@ class RoundTripTest {
                                 .build()))
                 .makeUp(new MakeUp(1234.5, MainsWater.Monthly.constant(11.1)))
                 .arrays(
-                        new CollectorArray("mats", 33.3, new Mounting.FlatOnRoof(0.0047), tubes, 0.047, 1.11),
+                        new CollectorArray(
+                                "mats",
+                                33.3,
+                                new Mounting.FlatOnRoof(0.0047),
+                                tubes,
+                                0.047,
+                                1.11,
+                                new CollectorArray.Filling(2.7, 3.3)),
                         new CollectorArray("racks", 44.4, low, certificate),
                         new CollectorArray(
                                 "slope",
