@@ -59,7 +59,8 @@ final class AreaText {
                 + " the first row says that there are long spells in which this pool needs no heat at all.");
         if (AreaTables.displaces(designs)) {
             notes.add("Gas displaced, as higher heating value, is what the same pool burns without collectors less what"
-                    + " it burns with them.");
+                    + " it burns with them. It grows more slowly than the heat, because heat above the heater's set"
+                    + " point warms the pool and displaces nothing.");
         }
         if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
             notes.add("Simple payback is without interest, upkeep or change of prices, at one price for each "
