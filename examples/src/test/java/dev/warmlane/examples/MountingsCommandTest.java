@@ -47,9 +47,7 @@ class MountingsCommandTest {
         assertThat(err.toString()).as("no progress where nobody watches").isEmpty();
         assertThat(output.resolve("mountings.csv")).isNotEmptyFile();
         assertThat(output.resolve("mountings_months.csv")).isNotEmptyFile();
-        assertThat(output.resolve("mountings.txt"))
-                .content()
-                .contains("Month by month", "no mountings given");
+        assertThat(output.resolve("mountings.txt")).content().contains("Month by month", "no mountings given");
     }
 
     @Test
