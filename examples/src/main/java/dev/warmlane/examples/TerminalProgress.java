@@ -9,6 +9,8 @@ final class TerminalProgress implements Progress {
 
     private final PrintWriter out;
     private final String what;
+    private int latest;
+    private int latestTotal;
 
     private TerminalProgress(PrintWriter out, String what) {
         this.out = out;
@@ -38,6 +40,12 @@ final class TerminalProgress implements Progress {
 
     @Override
     public synchronized void finished(int finished, int total) {
+        // threads may tell of their runs out of order; the line must not come back after its end
+        if (total == latestTotal && finished < latest) {
+            return;
+        }
+        latest = finished;
+        latestTotal = total;
         String line = what + ": " + finished + " of " + total;
         out.print("\r" + (finished < total ? line : " ".repeat(line.length()) + "\r"));
         out.flush();
