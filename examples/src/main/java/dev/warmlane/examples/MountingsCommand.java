@@ -76,6 +76,7 @@ final class MountingsCommand implements Callable<Integer> {
         scenario.warnings().forEach(warning -> err.println("warning: " + warning));
         WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
         List<Assumption> assumed = new ArrayList<>(scenario.assumed());
+        assumed.addAll(scenario.mountingsAssumed());
         MountingStudy study = study(scenario, weather, assumed);
         Optional<TurningPoints> turning = turning(study);
         MountingText text = MountingText.of(study, turning, scenario.report().units(), assumed);

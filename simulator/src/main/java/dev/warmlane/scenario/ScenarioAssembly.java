@@ -80,7 +80,15 @@ final class ScenarioAssembly {
                 .comfortMaximumC(comfort[1])
                 .build();
         CrossChecks.run(built, roofSection, controlSection, heaterSection, seasonSection);
-        return new Scenario(built, mountings, weather, report, notes.assumed(), notes.warnings());
+        return new Scenario(
+                built, mountings, weather, report, assumed(notes, false), assumed(notes, true), notes.warnings());
+    }
+
+    /** What was assumed of the mountings, or of everything else. */
+    private static List<Assumption> assumed(Notes notes, boolean mountings) {
+        return notes.assumed().stream()
+                .filter(a -> a.section().startsWith(MountingKeys.MOUNTINGS.name()) == mountings)
+                .toList();
     }
 
     private static List<CollectorArray> arrays(Document document) {
