@@ -96,7 +96,7 @@ class StudyTablesTest {
         assertThat(number(row, "area_ft2")).isCloseTo(2152.782, within(0.001));
         double kwh = study.designs().get(0).season().balance().deliveredKwh();
         // a therm is 29.3071 kWh
-        assertThat(number(row, "delivered_therm")).isCloseTo(kwh / 29.3071, within(kwh * 1e-6));
+        assertThat(number(row, "delivered_therms")).isCloseTo(kwh / 29.3071, within(kwh * 1e-6));
     }
 
     @Test
