@@ -25,9 +25,15 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
      * One of the three.
      *
      * @param windFactor wind at the water over wind of the station at 10 m
-     * @param season the season with and without collectors
+     * @param forecast the season with and without collectors, hour by hour
      */
-    public record Case(double windFactor, PeriodSummary season) {}
+    public record Case(double windFactor, SeasonForecast forecast) {
+
+        /** The season summed up. */
+        public PeriodSummary season() {
+            return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+        }
+    }
 
     /** Simulates the other two seasons; nothing for a pool in a hall, which has no wind. */
     public static Optional<PoolWindBand> of(SeasonForecast forecast) {
@@ -36,7 +42,7 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
         }
         return Optional.of(new PoolWindBand(
                 at(forecast, outdoor, PoolShelter.SHELTERED.factor()),
-                new Case(outdoor.windFactor(), season(forecast)),
+                new Case(outdoor.windFactor(), forecast),
                 at(forecast, outdoor, PoolShelter.OPEN.factor())));
     }
 
@@ -55,13 +61,9 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
                 moved, installation.cover(), installation.bathers(), installation.makeUp(), forecast.weather());
         return new Case(
                 windFactor,
-                season(SeasonForecast.of(
+                SeasonForecast.of(
                         installation.toBuilder().pool(moved).build(),
                         new SeasonForcing(forcing, forecast.forcing().collectors()),
-                        forecast.weather())));
-    }
-
-    private static PeriodSummary season(SeasonForecast forecast) {
-        return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+                        forecast.weather()));
     }
 }
