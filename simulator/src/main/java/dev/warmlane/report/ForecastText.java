@@ -64,7 +64,7 @@ public record ForecastText(String title, List<TextSection> sections) {
         return text.toString();
     }
 
-    private static TextSection job(Numbers numbers, SeasonForecast forecast) {
+    static TextSection job(Numbers numbers, SeasonForecast forecast) {
         Installation built = forecast.installation();
         Site site = forecast.weather().site();
         List<String> lines = new ArrayList<>();

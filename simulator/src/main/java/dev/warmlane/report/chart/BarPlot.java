@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategorySeries;
 import org.knowm.xchart.style.markers.SeriesMarkers;
@@ -14,9 +15,11 @@ final class BarPlot implements Plot {
     private final CategoryChart chart = new CategoryChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<CategorySeries> series = new ArrayList<>();
     private final List<String> categories;
+    private final Scale y;
 
     private BarPlot(List<String> categories, String yTitle, Scale y, boolean stacked) {
         this.categories = categories;
+        this.y = y;
         PlotStyle.apply(chart.getStyler(), y);
         chart.setYAxisTitle(yTitle);
         chart.getStyler().setStacked(stacked).setAvailableSpaceFill(stacked ? 0.5 : 0.72);
@@ -53,5 +56,37 @@ final class BarPlot implements Plot {
     @Override
     public List<CategorySeries> series() {
         return series;
+    }
+
+    @Override
+    public List<Tick> ticks() {
+        return IntStream.range(0, categories.size())
+                .mapToObj(i -> new Tick(i + 0.5, categories.get(i)))
+                .toList();
+    }
+
+    @Override
+    public String xTitle() {
+        return "";
+    }
+
+    @Override
+    public double left() {
+        return 0;
+    }
+
+    @Override
+    public double right() {
+        return categories.size();
+    }
+
+    @Override
+    public double lowest() {
+        return y.low();
+    }
+
+    @Override
+    public boolean hasGround() {
+        return true;
     }
 }

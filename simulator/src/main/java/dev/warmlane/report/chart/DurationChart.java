@@ -16,7 +16,7 @@ final class DurationChart {
     private static final int POINTS = 500;
 
     private static final int X_STEPS = 8;
-    private static final int Y_STEPS = 7;
+    private static final int Y_STEPS = 10;
 
     private DurationChart() {}
 
@@ -35,13 +35,8 @@ final class DurationChart {
                 "open hours at or above this temperature",
                 Scale.holding(0, with.length, X_STEPS),
                 hours -> Numbers.show(hours, 0),
-                "water, " + Measure.TEMPERATURE.unit(report.units()),
+                "water temperature, " + Measure.TEMPERATURE.unit(report.units()),
                 Scale.holding(lowest, highest, Y_STEPS));
-        boolean collectors = !report.forecast().installation().arrays().isEmpty();
-        if (collectors) {
-            line(plot, SeasonTemperatureChart.WITHOUT, without, false);
-        }
-        line(plot, collectors ? SeasonTemperatureChart.WITH : "water", with, true);
         plot.level(
                 "comfort, "
                         + new Numbers(report.units())
@@ -51,9 +46,14 @@ final class DurationChart {
                 comfort,
                 Palette.GREEN,
                 Pen.DOTTED);
+        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        if (collectors) {
+            line(plot, SeasonTemperatureChart.WITHOUT, without, false);
+        }
+        line(plot, collectors ? SeasonTemperatureChart.WITH : "water", with, true);
         return Optional.of(new Chart(
                 "temperature-duration",
-                "For how many open hours the pool is how warm",
+                "Open hours by pool temperature",
                 report.settings().title(),
                 plot));
     }

@@ -10,8 +10,7 @@ import dev.warmlane.study.PoolWindBand;
  */
 final class ExposureChart {
 
-    static final String BAND = "from exposed to sheltered";
-    static final String LIKELY = "with collectors, as described";
+    static final String BAND = "exposed to sheltered";
 
     private ExposureChart() {}
 
@@ -32,14 +31,19 @@ final class ExposureChart {
                 without.mean());
         boolean collectors = !report.forecast().installation().arrays().isEmpty();
         plot.band(BAND, likely.x(), exposed.mean(), sheltered.mean(), Palette.faint(Palette.SKY_BLUE, 0.45));
+        SeasonTemperatureChart.levels(plot, report);
         if (collectors) {
             plot.line(SeasonTemperatureChart.WITHOUT, without.x(), without.mean(), Palette.VERMILLION, Pen.DASHED);
         }
-        plot.line(collectors ? LIKELY : "as described", likely.x(), likely.mean(), Palette.BLUE, Pen.THICK);
-        SeasonTemperatureChart.levels(plot, report);
+        plot.line(
+                collectors ? SeasonTemperatureChart.WITH : "as the pool lies",
+                likely.x(),
+                likely.mean(),
+                Palette.BLUE,
+                Pen.THICK);
         return new Chart(
                 "season-exposure",
-                "Pool temperature, means of days, and what wind at the pool makes of it",
+                "Pool temperature, sheltered or exposed to the wind",
                 report.settings().title(),
                 plot);
     }

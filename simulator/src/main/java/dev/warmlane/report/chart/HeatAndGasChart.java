@@ -52,7 +52,7 @@ final class HeatAndGasChart {
                 .orElse(0);
         BarPlot plot = BarPlot.sideBySide(
                 months.stream().map(month -> month.period().label()).toList(),
-                "in the month, " + Measure.HEAT.unit(report.units()),
+                Measure.HEAT.unit(report.units()) + " in the month",
                 Scale.holding(Math.min(0, lowest), Math.max(0, highest), STEPS));
         all.forEach(bars -> plot.bars(bars.label, bars.heights, bars.colour));
         return Optional.of(new Chart(

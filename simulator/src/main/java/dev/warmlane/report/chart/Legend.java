@@ -14,10 +14,10 @@ import org.knowm.xchart.internal.series.AxesChartSeries;
 /** What the lines and fills of a chart mean: a sample and a name each, in as many rows as they need. */
 final class Legend {
 
-    private static final int LINE = 34;
+    private static final int LINE = 32;
     private static final int BOX = 14;
-    private static final int GAP = 8;
-    private static final int BETWEEN = 24;
+    private static final int GAP = 7;
+    private static final int BETWEEN = 18;
     private static final int ROW = 20;
 
     private final List<List<Entry>> rows = new ArrayList<>();

@@ -10,8 +10,8 @@ import java.awt.geom.AffineTransform;
 /** Words drawn as outlines, so that they look and measure the same wherever the picture is opened. */
 final class Lettering {
 
-    private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
-    private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 16);
+    private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 17);
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final String CUT = "…";
 

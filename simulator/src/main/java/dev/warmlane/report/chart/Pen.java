@@ -12,10 +12,10 @@ enum Pen {
 
     BasicStroke stroke() {
         return switch (this) {
-            case THICK -> stroke(2.4f);
+            case THICK -> stroke(2.6f);
             case DASHED -> stroke(1.8f, 8, 4);
-            case DOTTED -> stroke(1.6f, 1.6f, 3.2f);
-            case DASH_DOT -> stroke(1.2f, 10, 3, 2, 3);
+            case DOTTED -> stroke(2.2f, 2.2f, 3.6f);
+            case DASH_DOT -> stroke(1.3f, 10, 3, 2, 3);
             case HAIR -> stroke(0.8f);
         };
     }

@@ -5,11 +5,12 @@ import java.awt.BasicStroke;
 import java.awt.Font;
 import java.util.Locale;
 import org.knowm.xchart.style.AxesChartStyler;
+import org.knowm.xchart.style.AxesChartStyler.TextAlignment;
 
 /** The look that all plots share. Titles and legends are not theirs but {@link Chart}'s. */
 final class PlotStyle {
 
-    private static final Font LABELS = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    private static final Font LABELS = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
 
     /** Leaves a little room beyond the last ticks, without which their labels would be dropped. */
     private static final double CONTENT = 0.985;
@@ -17,7 +18,7 @@ final class PlotStyle {
     /** About how much of the picture's width and height the axes leave; ticks need no better estimate. */
     private static final double WIDTH_LEFT = 0.91;
 
-    private static final double HEIGHT_LEFT = 0.72;
+    private static final double HEIGHT_LEFT = 0.68;
 
     private PlotStyle() {}
 
@@ -41,6 +42,8 @@ final class PlotStyle {
                 .setPlotMargin(0)
                 .setAxisTicksMarksVisible(false)
                 .setAxisTicksLineVisible(false)
+                .setXAxisTicksVisible(false)
+                .setYAxisLabelAlignment(TextAlignment.Right)
                 .setAxisTickLabelsFont(LABELS)
                 .setAxisTickLabelsColor(Palette.INK)
                 .setAxisTickPadding(6)

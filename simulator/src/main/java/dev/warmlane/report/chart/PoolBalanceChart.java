@@ -24,7 +24,7 @@ final class PoolBalanceChart {
             new Kind("evaporation", Palette.BLUE, b -> b.kwh(Flow.EVAPORATION)),
             new Kind("convection", Palette.SKY_BLUE, b -> b.kwh(Flow.CONVECTION)),
             new Kind("long-wave", Palette.GREEN, b -> b.kwh(Flow.LONG_WAVE)),
-            new Kind("ground and make-up water", Palette.PURPLE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
+            new Kind("ground, make-up water", Palette.PURPLE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
 
     private PoolBalanceChart() {}
 
@@ -45,7 +45,7 @@ final class PoolBalanceChart {
         }
         BarPlot plot = BarPlot.stacked(
                 months.stream().map(month -> month.period().label()).toList(),
-                "heat of the month, " + Measure.HEAT.unit(report.units()),
+                Measure.HEAT.unit(report.units()) + " in the month",
                 Scale.holding(down, up, STEPS));
         for (Kind kind : KINDS) {
             double[] heat =

@@ -17,7 +17,7 @@ final class SeasonTemperatureChart {
     static final String WITH = "with collectors";
     static final String WITHOUT = "without collectors";
 
-    private static final int STEPS = 7;
+    private static final int STEPS = 10;
 
     private SeasonTemperatureChart() {}
 
@@ -30,11 +30,11 @@ final class SeasonTemperatureChart {
         LinePlot plot = plot(axis, report, levels(report), with.lowest(), with.highest(), without.mean());
         boolean collectors = !report.forecast().installation().arrays().isEmpty();
         plot.band(RANGE, with.x(), with.lowest(), with.highest(), Palette.faint(Palette.SKY_BLUE, 0.45));
+        levels(plot, report);
         if (collectors) {
             plot.line(WITHOUT, without.x(), without.mean(), Palette.VERMILLION, Pen.DASHED);
         }
         plot.line(collectors ? WITH : "daily mean", with.x(), with.mean(), Palette.BLUE, Pen.THICK);
-        levels(plot, report);
         return new Chart(
                 "season-temperature",
                 "Pool temperature through the season",
@@ -49,7 +49,8 @@ final class SeasonTemperatureChart {
         double highest =
                 Arrays.stream(held).flatMapToDouble(Arrays::stream).max().orElse(0);
         String unit = Measure.TEMPERATURE.unit(report.units());
-        return new LinePlot("", axis.scale(), axis::label, "water, " + unit, Scale.holding(lowest, highest, STEPS));
+        return new LinePlot(
+                "", axis.scale(), axis::label, "water temperature, " + unit, Scale.holding(lowest, highest, STEPS));
     }
 
     /** The comfort temperature and, where there is a heater, what it is set to. */
@@ -67,16 +68,16 @@ final class SeasonTemperatureChart {
         Installation built = report.forecast().installation();
         Numbers numbers = new Numbers(report.units());
         double[] levels = levels(report);
-        plot.level(
-                "comfort, " + numbers.show(Measure.TEMPERATURE, built.comfortC()),
-                levels[0],
-                Palette.GREEN,
-                Pen.DOTTED);
         built.heater()
                 .ifPresent(heater -> plot.level(
                         "heater set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC()),
                         levels[1],
                         Palette.INK,
                         Pen.DASH_DOT));
+        plot.level(
+                "comfort, " + numbers.show(Measure.TEMPERATURE, built.comfortC()),
+                levels[0],
+                Palette.GREEN,
+                Pen.DOTTED);
     }
 }
