@@ -1,8 +1,8 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
+import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastText;
+import dev.warmlane.report.page.ForecastFiles;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  warmlane forecast scenarios/municipal-25m.toml --output forecast",
-            "prints the forecast and writes it to the folder forecast as forecast.txt, weeks.csv, months.csv and"
-                    + " hours.csv."
+            "prints the forecast and writes it to the folder forecast: forecast.html to hand over, forecast.txt,"
+                    + " weeks.csv, months.csv, hours.csv, and the charts as PNG and SVG."
         })
 final class ForecastCommand implements Callable<Integer> {
 
@@ -43,7 +43,7 @@ final class ForecastCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "Folder to write the forecast and its csv files to; made where it is missing.")
+            description = "Folder to write the forecast, its charts and its csv files to; made where it is missing.")
     private @Nullable Path output;
 
     @Spec
@@ -62,9 +62,10 @@ final class ForecastCommand implements Callable<Integer> {
         if (output == null) {
             out.print(text);
         } else {
-            FileSet files = new FileSet().add("forecast.txt", text);
-            var written =
-                    CsvFiles.addTo(files, forecast, scenario.report().units()).write(output);
+            ForecastFiles files =
+                    ForecastFiles.of(ForecastReport.of(forecast, scenario.report(), scenario.assumed()));
+            var written = files.files().write(output);
+            files.withoutCharts().ifPresent(why -> spec.commandLine().getErr().println("warning: " + why));
             out.print(text);
             out.println();
             out.println("Written:");
