@@ -1,8 +1,8 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
+import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastText;
+import dev.warmlane.report.page.ForecastFiles;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  warmlane forecast scenarios/municipal-25m.toml --output forecast",
-            "prints the first page and writes all of it to the folder \"forecast\":",
-            "forecast.txt, weeks.csv, months.csv and hours.csv."
+            "prints the first page and writes all of it to the folder \"forecast\": forecast.html to hand over, forecast.txt,"
+                    + " weeks.csv, months.csv, hours.csv, and the charts as PNG and SVG."
         })
 final class ForecastCommand implements Callable<Integer> {
 
@@ -44,7 +44,7 @@ final class ForecastCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "Folder to write the forecast and its csv files to; made where it is missing.")
+            description = "Folder to write the forecast, its charts and its csv files to; made where it is missing.")
     private @Nullable Path output;
 
     @Option(
@@ -64,7 +64,7 @@ final class ForecastCommand implements Callable<Integer> {
         WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), weather);
         ForecastText text = ForecastText.of(forecast, scenario.report(), scenario.assumed());
-        List<Path> written = output == null ? List.of() : write(output, scenario, forecast, text);
+        List<Path> written = output == null ? List.of() : write(output, scenario, forecast);
         out.print(full ? text.text() : text.briefText());
         if (!written.isEmpty()) {
             out.println();
@@ -75,9 +75,10 @@ final class ForecastCommand implements Callable<Integer> {
         return 0;
     }
 
-    private static List<Path> write(Path folder, Scenario scenario, SeasonForecast forecast, ForecastText text)
-            throws IOException {
-        FileSet files = new FileSet().add("forecast.txt", text.text());
-        return CsvFiles.addTo(files, forecast, scenario.report().units()).write(folder);
+    private List<Path> write(Path folder, Scenario scenario, SeasonForecast forecast) throws IOException {
+        ForecastFiles files = ForecastFiles.of(ForecastReport.of(forecast, scenario.report(), scenario.assumed()));
+        List<Path> written = files.files().write(folder);
+        files.withoutCharts().ifPresent(why -> spec.commandLine().getErr().println("warning: " + why));
+        return written;
     }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
 /** How far the forecast is to be trusted: the wind at the pool, and what a typical year is. */
 final class CertaintyText {
 
-    private static final String TYPICAL_YEAR = "A typical year is stitched together from months that were neither"
+    static final String TYPICAL_YEAR = "A typical year is stitched together from months that were neither"
             + " unusually warm nor unusually cold. It does not show how much warmer or colder real years are.";
 
     private CertaintyText() {}
@@ -36,7 +36,7 @@ final class CertaintyText {
         return new TextSection("How sure this is", lines);
     }
 
-    private static Table table(Numbers numbers, PoolWindBand band) {
+    static Table table(Numbers numbers, PoolWindBand band) {
         return new TableBuilder<Row>(numbers.units())
                 .words("the pool lies", "pool", Row::label)
                 .words("wind", "wind", row -> Numbers.show(row.windFactor, 2))

@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,14 +19,19 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FileSet {
 
-    private final Map<String, String> contents = new LinkedHashMap<>();
+    private final Map<String, byte[]> contents = new LinkedHashMap<>();
 
     /** Starts without files. */
     public FileSet() {}
 
-    /** Adds a text, to be written as UTF-8. */
+    /** Adds a text, to be written as UTF-8; a name may lie in a folder, {@code charts/season.svg}. */
     public FileSet add(String name, String text) {
-        contents.put(name, text);
+        return add(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Adds a file of any kind. */
+    public FileSet add(String name, byte[] content) {
+        contents.put(name, content.clone());
         return this;
     }
 
@@ -46,8 +52,10 @@ public final class FileSet {
             Files.createDirectories(folder);
             Path drafts = Files.createTempDirectory(folder, ".draft-");
             try {
-                for (Map.Entry<String, String> file : contents.entrySet()) {
-                    Files.writeString(drafts.resolve(file.getKey()), file.getValue());
+                for (Map.Entry<String, byte[]> file : contents.entrySet()) {
+                    Path draft = drafts.resolve(file.getKey());
+                    Files.createDirectories(folderOf(draft));
+                    Files.write(draft, file.getValue());
                 }
                 moveAll(drafts, folder, mover);
             } catch (IOException e) {
@@ -69,9 +77,19 @@ public final class FileSet {
 
     private void moveAll(Path drafts, Path folder, Mover mover) throws IOException {
         List<String> moved = new ArrayList<>();
+        List<Path> made = new ArrayList<>();
         try {
             for (String name : contents.keySet()) {
                 Path target = folder.resolve(name);
+                Path missing = firstMissing(folderOf(target));
+                if (missing != null) {
+                    made.add(missing);
+                    Files.createDirectories(folderOf(target));
+                }
+                if (!Files.isDirectory(folderOf(target))) {
+                    throw new IOException(
+                            folderOf(target) + " is a file, not a folder; remove it or choose another output folder");
+                }
                 if (Files.isDirectory(target)) {
                     throw new IOException(target + " is a folder; remove it or choose another output folder");
                 }
@@ -84,6 +102,9 @@ public final class FileSet {
         } catch (IOException e) {
             for (String name : moved) {
                 putBack(drafts.resolve(name + ".before"), folder.resolve(name), e);
+            }
+            for (Path folderMade : made) {
+                takeBack(folderMade, e);
             }
             throw e;
         }
@@ -98,6 +119,19 @@ public final class FileSet {
         } catch (IOException e) {
             cause.addSuppressed(e);
         }
+    }
+
+    private static void takeBack(Path made, IOException cause) {
+        try {
+            deleteAll(made);
+        } catch (IOException e) {
+            cause.addSuppressed(e);
+        }
+    }
+
+    /** The folder that a file within a folder lies in. */
+    private static Path folderOf(Path file) {
+        return file.resolveSibling(".").normalize();
     }
 
     private static void move(Path from, Path to) throws IOException {

@@ -88,7 +88,7 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
         return new TextSection(ASSUMED, TextSection.broken("", all));
     }
 
-    private static TextSection job(Numbers numbers, SeasonForecast forecast) {
+    static TextSection job(Numbers numbers, SeasonForecast forecast) {
         Installation built = forecast.installation();
         Site site = forecast.weather().site();
         List<String> lines = new ArrayList<>();

@@ -33,13 +33,7 @@ final class HeatText {
     }
 
     static TextSection balance(Numbers numbers, PeriodSummary season) {
-        TableBuilder<Flow> table = new TableBuilder<Flow>(numbers.units())
-                .words("kind", "kind", flow -> label(flow))
-                .number("with", "with", Measure.HEAT, flow -> net(season.balance(), flow))
-                .number("without", "without", Measure.HEAT, flow -> net(season.balanceWithout(), flow));
-        List<Flow> kinds = new ArrayList<>(List.of(Flow.values()));
-        kinds.remove(Flow.PIPES);
-        List<String> lines = new ArrayList<>(TextSection.linesOf(table.build(kinds, List.of())));
+        List<String> lines = new ArrayList<>(TextSection.linesOf(balanceTable(numbers, season)));
         HeatBalance balance = season.balance();
         lines.add("");
         lines.addAll(TextSection.broken(
@@ -48,6 +42,16 @@ final class HeatText {
                         + " of water; fresh water taken in: " + numbers.show(Measure.VOLUME, balance.makeUpM3())
                         + "."));
         return new TextSection("Where the pool's heat came from and went", lines);
+    }
+
+    static Table balanceTable(Numbers numbers, PeriodSummary season) {
+        List<Flow> kinds = new ArrayList<>(List.of(Flow.values()));
+        kinds.remove(Flow.PIPES);
+        return new TableBuilder<Flow>(numbers.units())
+                .words("kind", "kind", flow -> label(flow))
+                .number("with", "with", Measure.HEAT, flow -> net(season.balance(), flow))
+                .number("without", "without", Measure.HEAT, flow -> net(season.balanceWithout(), flow))
+                .build(kinds, List.of());
     }
 
     private static String label(Flow flow) {

@@ -36,7 +36,11 @@ final class PoolText {
         return new PoolText(numbers, installation, summary).section();
     }
 
-    private TextSection section() {
+    static Table table(Numbers numbers, Installation installation, SeasonSummary summary) {
+        return new PoolText(numbers, installation, summary).table();
+    }
+
+    private Table table() {
         PeriodSummary season = summary.season();
         temperatures(season.water(), season.waterWithout());
         comfort(season.comfort(), season.comfortWithout());
@@ -55,9 +59,13 @@ final class PoolText {
                     numbers.show(Measure.MASS, gas.burnedCo2Kg()),
                     numbers.show(Measure.MASS, gas.burnedCo2Kg() + gas.replacedCo2Kg()));
         }
-        List<String> lines = new ArrayList<>(TextSection.linesOf(new Table(COLUMNS, rows, List.of())));
+        return new Table(COLUMNS, rows, List.of());
+    }
+
+    private TextSection section() {
+        List<String> lines = new ArrayList<>(TextSection.linesOf(table()));
         lines.add("");
-        lines.addAll(TextSection.broken("", gained(season)));
+        lines.addAll(TextSection.broken("", gained(summary.season())));
         lines.addAll(TextSection.broken("", rule()));
         return new TextSection("The pool", lines);
     }

@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Columns and rows, ready to be shown. Immutable.
@@ -27,6 +28,20 @@ public record Table(List<Column> columns, List<List<Cell>> rows, List<List<Cell>
     /** The table for a terminal or a mail: aligned columns in a font of fixed width, lines ending with a line feed. */
     public String text() {
         return TableText.of(this);
+    }
+
+    /** The cells of a row or total as a person reads them. */
+    public List<String> shown(List<Cell> row) {
+        return IntStream.range(0, row.size())
+                .mapToObj(c -> {
+                    if (row.get(c) instanceof Cell.Words words) {
+                        return words.text();
+                    }
+                    return row.get(c) instanceof Cell.Value value
+                            ? Numbers.show(value.value(), columns.get(c).decimals())
+                            : "-";
+                })
+                .toList();
     }
 
     /** The table as csv: one header line of column names, numbers with a point and without separators of thousands. */

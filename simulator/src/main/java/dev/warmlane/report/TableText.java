@@ -13,10 +13,8 @@ final class TableText {
     static String of(Table table) {
         List<Column> columns = table.columns();
         List<List<String>> head = head(columns);
-        List<List<String>> body =
-                table.rows().stream().map(row -> words(row, columns)).toList();
-        List<List<String>> totals =
-                table.totals().stream().map(row -> words(row, columns)).toList();
+        List<List<String>> body = table.rows().stream().map(table::shown).toList();
+        List<List<String>> totals = table.totals().stream().map(table::shown).toList();
         int[] width = new int[columns.size()];
         for (List<List<String>> part : List.of(head, body, totals)) {
             for (List<String> row : part) {
@@ -57,21 +55,6 @@ final class TableText {
             lines.add(columns.stream().map(Column::unit).toList());
         }
         return lines;
-    }
-
-    private static List<String> words(List<Cell> row, List<Column> columns) {
-        List<String> words = new ArrayList<>(row.size());
-        for (int c = 0; c < row.size(); c++) {
-            Cell cell = row.get(c);
-            if (cell instanceof Cell.Words w) {
-                words.add(w.text());
-            } else if (cell instanceof Cell.Value v) {
-                words.add(Numbers.show(v.value(), columns.get(c).decimals()));
-            } else {
-                words.add("-");
-            }
-        }
-        return words;
     }
 
     private static void append(StringBuilder text, List<List<String>> rows, List<Column> columns, int[] width) {

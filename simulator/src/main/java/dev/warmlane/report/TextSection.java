@@ -14,6 +14,8 @@ public record TextSection(String heading, List<String> lines) {
     /** Width of the lines of prose, in characters. */
     static final int WIDTH = 96;
 
+    private static final String BULLET = "- ";
+
     /** Keeps its own copy of the lines. */
     public TextSection {
         lines = List.copyOf(lines);
@@ -26,6 +28,19 @@ public record TextSection(String heading, List<String> lines) {
             text.append(line.isEmpty() ? "" : "  ").append(line).append('\n');
         }
         return text.toString();
+    }
+
+    /** The points of a section that lists some, unbroken: for places that break lines themselves. */
+    public List<String> points() {
+        List<String> points = new ArrayList<>();
+        for (String line : lines) {
+            if (line.startsWith(BULLET)) {
+                points.add(line.substring(BULLET.length()));
+            } else if (!points.isEmpty()) {
+                points.set(points.size() - 1, points.get(points.size() - 1) + " " + line.strip());
+            }
+        }
+        return points;
     }
 
     /** The lines of a table. */
@@ -54,7 +69,7 @@ public record TextSection(String heading, List<String> lines) {
 
     /** A list, each point broken into lines. */
     static List<String> listed(List<String> points) {
-        return points.stream().flatMap(point -> broken("- ", point).stream()).toList();
+        return points.stream().flatMap(point -> broken(BULLET, point).stream()).toList();
     }
 
     /** Sections below a title, lines ending with a line feed. */

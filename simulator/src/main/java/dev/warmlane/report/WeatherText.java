@@ -52,7 +52,7 @@ public final class WeatherText {
                 .build(rows, List.of(new Row("year", summary.year())));
     }
 
-    private static TextSection file(Numbers numbers, WeatherYear weather) {
+    static TextSection file(Numbers numbers, WeatherYear weather) {
         Site site = weather.site();
         List<String> lines = new ArrayList<>();
         lines.add("File: " + weather.source());
@@ -81,7 +81,7 @@ public final class WeatherText {
         return years.length == 1 ? "" + years[0] : years[0] + " to " + years[years.length - 1];
     }
 
-    private static TextSection quality(WeatherYear weather) {
+    static TextSection quality(WeatherYear weather) {
         List<String> points = new ArrayList<>();
         Closure closure = weather.closure();
         if (closure != null) {

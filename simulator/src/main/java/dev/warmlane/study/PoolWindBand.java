@@ -23,9 +23,15 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
      * One of the three.
      *
      * @param windFactor wind at the water over wind of the station at 10 m
-     * @param season the season with and without collectors
+     * @param forecast the season with and without collectors, hour by hour
      */
-    public record Case(double windFactor, PeriodSummary season) {}
+    public record Case(double windFactor, SeasonForecast forecast) {
+
+        /** The season summed up. */
+        public PeriodSummary season() {
+            return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+        }
+    }
 
     /** Simulates the other two seasons; nothing for a pool in a hall, which has no wind. */
     public static Optional<PoolWindBand> of(SeasonForecast forecast) {
@@ -34,7 +40,7 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
         }
         return Optional.of(new PoolWindBand(
                 at(forecast, WindExposure.SHELTERED.poolWindFactor(outdoor.windFactor())),
-                new Case(outdoor.windFactor(), season(forecast)),
+                new Case(outdoor.windFactor(), forecast),
                 at(forecast, WindExposure.EXPOSED.poolWindFactor(outdoor.windFactor()))));
     }
 
@@ -53,11 +59,7 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
                 PoolForcing.of(moved.pool(), moved.cover(), moved.bathers(), moved.makeUp(), forecast.weather());
         return new Case(
                 windFactor,
-                season(SeasonForecast.of(
-                        moved, new SeasonForcing(forcing, forecast.forcing().collectors()), forecast.weather())));
-    }
-
-    private static PeriodSummary season(SeasonForecast forecast) {
-        return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+                SeasonForecast.of(
+                        moved, new SeasonForcing(forcing, forecast.forcing().collectors()), forecast.weather()));
     }
 }

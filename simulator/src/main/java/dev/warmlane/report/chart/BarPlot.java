@@ -1,0 +1,92 @@
+package dev.warmlane.report.chart;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.knowm.xchart.CategoryChart;
+import org.knowm.xchart.CategorySeries;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** Bars over named categories. */
+final class BarPlot implements Plot {
+
+    private final CategoryChart chart = new CategoryChart(Chart.WIDTH, Chart.HEIGHT);
+    private final List<CategorySeries> series = new ArrayList<>();
+    private final List<String> categories;
+    private final Scale y;
+
+    private BarPlot(List<String> categories, String yTitle, Scale y, boolean stacked) {
+        this.categories = categories;
+        this.y = y;
+        PlotStyle.apply(chart.getStyler(), y);
+        chart.setYAxisTitle(yTitle);
+        chart.getStyler().setStacked(stacked).setAvailableSpaceFill(stacked ? 0.5 : 0.72);
+        // every category has its label, none has a grid line
+        chart.getStyler().setPlotGridVerticalLinesVisible(false).setXAxisTickMarkSpacingHint(1);
+    }
+
+    /** Bars side by side. */
+    static BarPlot sideBySide(List<String> categories, String yTitle, Scale y) {
+        return new BarPlot(categories, yTitle, y, false);
+    }
+
+    /** Bars on top of each other, negative ones hanging down. */
+    static BarPlot stacked(List<String> categories, String yTitle, Scale y) {
+        return new BarPlot(categories, yTitle, y, true);
+    }
+
+    /** Adds a bar to every category. */
+    BarPlot bars(String name, double[] y, Color colour) {
+        CategorySeries bars =
+                chart.addSeries(name, categories, Arrays.stream(y).boxed().toList());
+        bars.setChartCategorySeriesRenderStyle(CategorySeries.CategorySeriesRenderStyle.Bar);
+        bars.setFillColor(colour);
+        bars.setMarker(SeriesMarkers.NONE).setLineColor(colour);
+        series.add(bars);
+        return this;
+    }
+
+    @Override
+    public CategoryChart painter() {
+        return chart;
+    }
+
+    @Override
+    public List<CategorySeries> series() {
+        return series;
+    }
+
+    @Override
+    public List<Tick> ticks() {
+        return IntStream.range(0, categories.size())
+                .mapToObj(i -> new Tick(i + 0.5, categories.get(i)))
+                .toList();
+    }
+
+    @Override
+    public String xTitle() {
+        return "";
+    }
+
+    @Override
+    public double left() {
+        return 0;
+    }
+
+    @Override
+    public double right() {
+        return categories.size();
+    }
+
+    @Override
+    public double lowest() {
+        return y.low();
+    }
+
+    @Override
+    public boolean hasGround() {
+        return true;
+    }
+}

@@ -1,0 +1,114 @@
+package dev.warmlane.report.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import org.knowm.xchart.internal.chartpart.AxesChart;
+
+/** A chart, ready to be drawn. */
+public final class Chart {
+
+    /** Width of the picture; a pixel is 1/96 inch. */
+    public static final int WIDTH = 960;
+
+    /** Height of the picture. */
+    public static final int HEIGHT = 420;
+
+    static final int PADDING = 16;
+
+    private static final int HEAD = 62;
+
+    private static final int SUBTITLE = 19;
+
+    /** Room for the last label of the x axis. */
+    private static final int RIGHT = 14;
+
+    private static final int LABEL_ROW = 20;
+
+    private final String name;
+    private final String title;
+    private final String subtitle;
+    private final Plot plot;
+
+    Chart(String name, String title, String subtitle, Plot plot) {
+        this.name = name;
+        this.title = title;
+        this.subtitle = subtitle;
+        this.plot = plot;
+    }
+
+    /** The name of its files, without an ending. */
+    public String name() {
+        return name;
+    }
+
+    /** The same without the report's title, for a page that bears it already. */
+    public Chart inPage() {
+        return new Chart(name, title, "", plot);
+    }
+
+    /** What it shows. */
+    public String title() {
+        return title;
+    }
+
+    /** The picture as PNG, for print. */
+    public byte[] png() {
+        return Png.of(this);
+    }
+
+    /** The picture as an SVG element, without the head of an XML file. */
+    public String svg() {
+        return Svg.of(this);
+    }
+
+    /** The plot, to be read back. */
+    Plot plot() {
+        return plot;
+    }
+
+    String subtitle() {
+        return subtitle;
+    }
+
+    void paint(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setColor(Palette.PAPER);
+        g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        int inner = WIDTH - 2 * PADDING;
+        Legend legend = new Legend(plot.series(), inner);
+        int foot = LABEL_ROW + (plot.xTitle().isEmpty() ? 0 : LABEL_ROW) + legend.height() + PADDING;
+        int head = HEAD - (subtitle.isEmpty() ? SUBTITLE : 0);
+        paintPlot(g, head, HEIGHT - head - foot);
+        Lettering.title(title, inner).paint(g, PADDING, PADDING + 14, Palette.INK);
+        Lettering.plain(subtitle, inner).paint(g, PADDING, PADDING + 33, Palette.FAINT_INK);
+        legend.paint(g, PADDING, HEIGHT - PADDING / 2.0 - legend.height());
+    }
+
+    /** The plot pads itself all around; the labels of its x axis go into the padding and below. */
+    private void paintPlot(Graphics2D g, int head, int height) {
+        AxesChart<?, ?> painter = plot.painter();
+        AffineTransform before = g.getTransform();
+        g.translate(0, head - PADDING);
+        painter.paint(g, WIDTH - RIGHT, height + 2 * PADDING);
+        double left = painter.getScreenXFromChart(plot.left());
+        double right = painter.getScreenXFromChart(plot.right());
+        double baseline = painter.getScreenYFromChart(plot.lowest()) + LABEL_ROW;
+        for (Plot.Tick tick : plot.ticks()) {
+            Lettering label = Lettering.plain(tick.label());
+            label.paint(g, painter.getScreenXFromChart(tick.at()) - label.width() / 2, baseline, Palette.INK);
+        }
+        Lettering xTitle = Lettering.plain(plot.xTitle());
+        xTitle.paint(g, (left + right - xTitle.width()) / 2, baseline + LABEL_ROW, Palette.INK);
+        if (plot.hasGround()) {
+            double ground = painter.getScreenYFromChart(0);
+            g.setStroke(new BasicStroke(1));
+            g.setColor(Palette.FAINT_INK);
+            g.draw(new Line2D.Double(left, ground, right, ground));
+        }
+        g.setTransform(before);
+    }
+}

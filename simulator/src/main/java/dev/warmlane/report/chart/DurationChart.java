@@ -1,0 +1,91 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Measure;
+import dev.warmlane.report.Numbers;
+import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.site.Schedule;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** In how many open hours of the season the water was at least how warm. */
+final class DurationChart {
+
+    /** Points of a curve; more cannot be seen. */
+    private static final int POINTS = 500;
+
+    private static final int X_STEPS = 8;
+    private static final int Y_STEPS = 10;
+
+    private DurationChart() {}
+
+    /** Nothing for a season without open hours. */
+    static Optional<Chart> of(ForecastReport report) {
+        double[] with = sorted(report, report.forecast().with());
+        double[] without = sorted(report, report.forecast().without());
+        if (with.length == 0) {
+            return Optional.empty();
+        }
+        double comfort = Measure.TEMPERATURE.in(
+                report.units(), report.forecast().installation().comfortC());
+        double lowest = Math.min(comfort, Math.min(with[with.length - 1], without[without.length - 1]));
+        double highest = Math.max(comfort, Math.max(with[0], without[0]));
+        LinePlot plot = new LinePlot(
+                "open hours at or above this temperature",
+                Scale.holding(0, with.length, X_STEPS),
+                hours -> Numbers.show(hours, 0),
+                "water temperature, " + Measure.TEMPERATURE.unit(report.units()),
+                Scale.holding(lowest, highest, Y_STEPS));
+        plot.level(
+                "comfort, "
+                        + new Numbers(report.units())
+                                .show(
+                                        Measure.TEMPERATURE,
+                                        report.forecast().installation().comfortC()),
+                comfort,
+                Palette.GREEN,
+                Pen.DOTTED);
+        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        if (collectors) {
+            line(plot, SeasonTemperatureChart.WITHOUT, without, false);
+        }
+        line(plot, collectors ? SeasonTemperatureChart.WITH : "water", with, true);
+        return Optional.of(new Chart(
+                "temperature-duration",
+                "Open hours by pool temperature",
+                report.settings().title(),
+                plot));
+    }
+
+    private static void line(LinePlot plot, String name, double[] falling, boolean with) {
+        int[] ranks = ranks(falling.length);
+        plot.line(
+                name,
+                Arrays.stream(ranks).mapToDouble(rank -> rank + 1.0).toArray(),
+                Arrays.stream(ranks).mapToDouble(rank -> falling[rank]).toArray(),
+                with ? Palette.BLUE : Palette.VERMILLION,
+                with ? Pen.THICK : Pen.DASHED);
+    }
+
+    /** Ranks spread evenly over all hours, the first and the last among them. */
+    private static int[] ranks(int hours) {
+        int points = Math.min(hours, POINTS);
+        return IntStream.range(0, points)
+                .map(i -> points == 1 ? 0 : (int) Math.round((double) i * (hours - 1) / (points - 1)))
+                .toArray();
+    }
+
+    /** Water temperatures of the open hours, the warmest first. */
+    private static double[] sorted(ForecastReport report, SeasonLedger ledger) {
+        Schedule open = ledger.installation().season().openHours();
+        double[] rising = IntStream.range(0, ledger.hours())
+                .filter(index -> open.at(ledger.hourOfYear(index)) > 0)
+                .mapToDouble(index -> Measure.TEMPERATURE.in(report.units(), ledger.waterC(index)))
+                .sorted()
+                .toArray();
+        return IntStream.range(0, rising.length)
+                .mapToDouble(i -> rising[rising.length - 1 - i])
+                .toArray();
+    }
+}

@@ -1,0 +1,85 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Measure;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.PeriodSummary;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** Heat that the collectors delivered, gas displaced and gas burned, month by month. */
+final class HeatAndGasChart {
+
+    static final String DELIVERED = "heat from the collectors";
+    static final String DISPLACED = "gas displaced";
+    static final String BURNED = "gas burned";
+
+    private static final int STEPS = 6;
+
+    private HeatAndGasChart() {}
+
+    /** Nothing for a pool with neither collectors nor a heater. */
+    static Optional<Chart> of(ForecastReport report) {
+        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        boolean heater = report.forecast().installation().heater().isPresent();
+        if (!collectors && !heater) {
+            return Optional.empty();
+        }
+        List<PeriodSummary> months = report.forecast().months();
+        List<Bars> all = new ArrayList<>();
+        if (collectors) {
+            all.add(bars(report, months, DELIVERED, Palette.VERMILLION, m -> m.balance()
+                    .deliveredKwh()));
+        }
+        if (collectors && heater) {
+            all.add(bars(
+                    report, months, DISPLACED, Palette.SKY_BLUE, m -> m.gas().replacedKwh()));
+        }
+        if (heater) {
+            all.add(bars(report, months, BURNED, Palette.INK, HeatAndGasChart::burned));
+        }
+        double lowest = all.stream()
+                .flatMapToDouble(b -> Arrays.stream(b.heights))
+                .min()
+                .orElse(0);
+        double highest = all.stream()
+                .flatMapToDouble(b -> Arrays.stream(b.heights))
+                .max()
+                .orElse(0);
+        BarPlot plot = BarPlot.sideBySide(
+                months.stream().map(month -> month.period().label()).toList(),
+                Measure.HEAT.unit(report.units()) + " in the month",
+                Scale.holding(Math.min(0, lowest), Math.max(0, highest), STEPS));
+        all.forEach(bars -> plot.bars(bars.label, bars.heights, bars.colour));
+        return Optional.of(new Chart(
+                "heat-and-gas",
+                heater ? "Heat and gas by month" : "Heat from the collectors by month",
+                report.settings().title(),
+                plot));
+    }
+
+    private static double burned(PeriodSummary month) {
+        return month.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
+    }
+
+    private static Bars bars(
+            ForecastReport report,
+            List<PeriodSummary> months,
+            String label,
+            Color colour,
+            ToDoubleFunction<PeriodSummary> kwh) {
+        return new Bars(
+                label,
+                colour,
+                months.stream()
+                        .mapToDouble(month -> Measure.HEAT.in(report.units(), kwh.applyAsDouble(month)))
+                        .toArray());
+    }
+
+    @SuppressWarnings("ArrayRecordComponent") // on its way into a chart, never compared
+    private record Bars(String label, Color colour, double[] heights) {}
+}

@@ -1,0 +1,120 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.Numbers;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** Lines and bands; what is added first lies below and comes last in the legend. */
+final class LinePlot implements Plot {
+
+    private final XYChart chart = new XYChart(Chart.WIDTH, Chart.HEIGHT);
+    private final List<XYSeries> series = new ArrayList<>();
+    private final String xTitle;
+    private final Scale x;
+    private final Scale y;
+    private final List<Tick> ticks;
+
+    /** A plot without lines; {@code xLabel} writes the ticks of x. */
+    LinePlot(String xTitle, Scale x, DoubleFunction<String> xLabel, String yTitle, Scale y) {
+        this.xTitle = xTitle;
+        this.x = x;
+        this.y = y;
+        this.ticks = IntStream.rangeClosed(0, (int) Math.floor(x.steps() + 1e-9))
+                .mapToDouble(i -> x.low() + i * x.step())
+                .mapToObj(at -> new Tick(at, xLabel.apply(at)))
+                .toList();
+        PlotStyle.apply(chart.getStyler(), y);
+        chart.setYAxisTitle(yTitle);
+        chart.getStyler()
+                .setXAxisMin(x.low())
+                .setXAxisMax(x.high())
+                // not seen: the ticks below are
+                .setXAxisTickLabelsFormattingFunction(value -> Numbers.show(value, x.decimals()))
+                .setXAxisTickMarkSpacingHint(PlotStyle.xSpacing(x));
+    }
+
+    /** Adds a line. */
+    LinePlot line(String name, double[] x, double[] y, Color colour, Pen pen) {
+        Dense dense = Dense.of(x, y);
+        XYSeries line = chart.addSeries(name, dense.x(), dense.y())
+                .setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Line)
+                .setSmooth(true);
+        return add(line, colour, pen);
+    }
+
+    /** Adds a level line over the whole width. */
+    LinePlot level(String name, double y, Color colour, Pen pen) {
+        return line(name, new double[] {x.low(), x.high()}, new double[] {y, y}, colour, pen);
+    }
+
+    /** Adds a filled band between two curves over the same places. */
+    LinePlot band(String name, double[] x, double[] low, double[] high, Color colour) {
+        int n = x.length;
+        double[] around = new double[2 * n];
+        double[] edge = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            around[i] = x[i];
+            edge[i] = high[i];
+            around[2 * n - 1 - i] = x[i];
+            edge[2 * n - 1 - i] = low[i];
+        }
+        XYSeries band =
+                chart.addSeries(name, around, edge).setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
+        band.setFillColor(colour);
+        return add(band, colour, Pen.HAIR);
+    }
+
+    @Override
+    public XYChart painter() {
+        return chart;
+    }
+
+    @Override
+    public List<XYSeries> series() {
+        return IntStream.range(0, series.size())
+                .mapToObj(i -> series.get(series.size() - 1 - i))
+                .toList();
+    }
+
+    @Override
+    public List<Tick> ticks() {
+        return ticks;
+    }
+
+    @Override
+    public String xTitle() {
+        return xTitle;
+    }
+
+    @Override
+    public double left() {
+        return x.low();
+    }
+
+    @Override
+    public double right() {
+        return x.high();
+    }
+
+    @Override
+    public double lowest() {
+        return y.low();
+    }
+
+    @Override
+    public boolean hasGround() {
+        return false;
+    }
+
+    private LinePlot add(XYSeries added, Color colour, Pen pen) {
+        added.setMarker(SeriesMarkers.NONE).setLineColor(colour).setLineStyle(pen.stroke());
+        series.add(added);
+        return this;
+    }
+}

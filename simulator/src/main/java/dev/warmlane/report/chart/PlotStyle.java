@@ -1,0 +1,66 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.Numbers;
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.util.Locale;
+import org.knowm.xchart.style.AxesChartStyler;
+import org.knowm.xchart.style.AxesChartStyler.TextAlignment;
+
+/** The look that all plots share. Titles and legends are not theirs but {@link Chart}'s. */
+final class PlotStyle {
+
+    private static final Font LABELS = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+
+    /** Leaves a little room beyond the last ticks, without which their labels would be dropped. */
+    private static final double CONTENT = 0.985;
+
+    /** About how much of the picture's width and height the axes leave; ticks need no better estimate. */
+    private static final double WIDTH_LEFT = 0.91;
+
+    private static final double HEIGHT_LEFT = 0.68;
+
+    private PlotStyle() {}
+
+    static void apply(AxesChartStyler styler, Scale y) {
+        styler.setChartTitleVisible(false)
+                .setLegendVisible(false)
+                .setChartBackgroundColor(Palette.PAPER)
+                .setChartFontColor(Palette.INK)
+                .setChartPadding(Chart.PADDING)
+                .setPlotBackgroundColor(Palette.PAPER)
+                .setPlotBorderVisible(false)
+                .setPlotContentSize(CONTENT)
+                .setBaseFont(LABELS)
+                .setLocale(Locale.ROOT)
+                .setAntiAlias(true)
+                .setTextAntiAlias(true)
+                .setXAxisTitleColor(Palette.INK)
+                .setYAxisTitleColor(Palette.INK);
+        styler.setPlotGridLinesColor(Palette.GRID)
+                .setPlotGridLinesStroke(new BasicStroke(1))
+                .setPlotMargin(0)
+                .setAxisTicksMarksVisible(false)
+                .setAxisTicksLineVisible(false)
+                .setXAxisTicksVisible(false)
+                .setYAxisLabelAlignment(TextAlignment.Right)
+                .setAxisTickLabelsFont(LABELS)
+                .setAxisTickLabelsColor(Palette.INK)
+                .setAxisTickPadding(6)
+                .setAxisTitleFont(LABELS)
+                .setAxisTitlePadding(8)
+                .setYAxisMin(y.low())
+                .setYAxisMax(y.high())
+                .setYAxisTickLabelsFormattingFunction(value -> Numbers.show(value, y.decimals()))
+                .setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT, y));
+    }
+
+    /** Room from tick to tick of a scale along x. */
+    static int xSpacing(Scale x) {
+        return spacing(Chart.WIDTH * WIDTH_LEFT, x);
+    }
+
+    private static int spacing(double pixels, Scale scale) {
+        return (int) Math.max(1, Math.round(pixels * CONTENT / scale.steps()));
+    }
+}

@@ -1,0 +1,70 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Measure;
+import dev.warmlane.season.Flow;
+import dev.warmlane.season.HeatBalance;
+import dev.warmlane.season.PeriodSummary;
+import java.awt.Color;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** The pool's heat month by month: what warmed it stands up, what cooled it hangs down. */
+final class PoolBalanceChart {
+
+    private static final int STEPS = 8;
+
+    /** In the order they are stacked, neighbours of different lightness. */
+    private static final List<Kind> KINDS = List.of(
+            new Kind("sun on the pool", Palette.YELLOW, b -> b.kwh(Flow.SUN)),
+            new Kind("collectors", Palette.VERMILLION, HeatBalance::deliveredKwh),
+            new Kind("heater", Palette.FAINT_INK, b -> b.kwh(Flow.HEATER)),
+            new Kind("bathers", Palette.INK, b -> b.kwh(Flow.BATHERS)),
+            new Kind("evaporation", Palette.BLUE, b -> b.kwh(Flow.EVAPORATION)),
+            new Kind("convection", Palette.SKY_BLUE, b -> b.kwh(Flow.CONVECTION)),
+            new Kind("long-wave", Palette.GREEN, b -> b.kwh(Flow.LONG_WAVE)),
+            new Kind("ground, make-up water", Palette.PURPLE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
+
+    private PoolBalanceChart() {}
+
+    static Chart of(ForecastReport report) {
+        List<PeriodSummary> months = report.forecast().months();
+        double up = 0;
+        double down = 0;
+        for (PeriodSummary month : months) {
+            double above = 0;
+            double below = 0;
+            for (Kind kind : KINDS) {
+                double heat = kind.shown(report, month);
+                above += Math.max(0, heat);
+                below += Math.min(0, heat);
+            }
+            up = Math.max(up, above);
+            down = Math.min(down, below);
+        }
+        BarPlot plot = BarPlot.stacked(
+                months.stream().map(month -> month.period().label()).toList(),
+                Measure.HEAT.unit(report.units()) + " in the month",
+                Scale.holding(down, up, STEPS));
+        for (Kind kind : KINDS) {
+            double[] heat =
+                    months.stream().mapToDouble(m -> kind.shown(report, m)).toArray();
+            if (Arrays.stream(heat).anyMatch(h -> h != 0)) {
+                plot.bars(kind.label, heat, kind.colour);
+            }
+        }
+        return new Chart(
+                "pool-balance",
+                "Where the pool's heat comes from (up) and goes to (down)",
+                report.settings().title(),
+                plot);
+    }
+
+    private record Kind(String label, Color colour, ToDoubleFunction<HeatBalance> kwh) {
+
+        double shown(ForecastReport report, PeriodSummary month) {
+            return Measure.HEAT.in(report.units(), kwh.applyAsDouble(month.balance()));
+        }
+    }
+}

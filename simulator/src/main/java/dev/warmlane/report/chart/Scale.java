@@ -1,0 +1,38 @@
+package dev.warmlane.report.chart;
+
+/**
+ * The range of an axis and the steps of its ticks, all of them round.
+ *
+ * @param low lowest value shown, a multiple of the step
+ * @param high highest value shown, a multiple of the step
+ * @param step from tick to tick: 1, 2 or 5 times a power of ten
+ */
+record Scale(double low, double high, double step) {
+
+    /** The narrowest scale with about {@code steps} steps that holds two values. */
+    static Scale holding(double lowest, double highest, int steps) {
+        double span = highest - lowest;
+        double step = span > 0 ? roundStep(span / steps) : roundStep(Math.max(1, Math.abs(highest)) / steps);
+        double low = Math.floor(lowest / step + 1e-9) * step;
+        double high = Math.ceil(highest / step - 1e-9) * step;
+        return new Scale(low, high > low ? high : low + step, step);
+    }
+
+    /** The smallest round step that is not below a size. */
+    static double roundStep(double size) {
+        double power = Math.pow(10, Math.floor(Math.log10(size)));
+        double digit = size / power;
+        double round = digit <= 1 ? 1 : digit <= 2 ? 2 : digit <= 5 ? 5 : 10;
+        return round * power;
+    }
+
+    /** Decimals that the ticks need, 0 to 6. */
+    int decimals() {
+        return (int) Math.min(6, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+    }
+
+    /** How many steps fit the range. */
+    double steps() {
+        return (high - low) / step;
+    }
+}

@@ -1,0 +1,83 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Measure;
+import dev.warmlane.report.Numbers;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonLedger;
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+
+/** Water temperature through the season: every day's range and mean with the collectors, its mean without them. */
+final class SeasonTemperatureChart {
+
+    static final String RANGE = "lowest to highest hour of the day";
+    static final String WITH = "with collectors";
+    static final String WITHOUT = "without collectors";
+
+    private static final int STEPS = 10;
+
+    private SeasonTemperatureChart() {}
+
+    static Chart of(ForecastReport report) {
+        ReportSettings.Units units = report.units();
+        SeasonLedger ledger = report.forecast().with();
+        SeasonAxis axis = new SeasonAxis(ledger);
+        WaterCurve with = WaterCurve.of(ledger, axis, units);
+        WaterCurve without = WaterCurve.of(report.forecast().without(), axis, units);
+        LinePlot plot = plot(axis, report, levels(report), with.lowest(), with.highest(), without.mean());
+        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        plot.band(RANGE, with.x(), with.lowest(), with.highest(), Palette.faint(Palette.SKY_BLUE, 0.45));
+        levels(plot, report);
+        if (collectors) {
+            plot.line(WITHOUT, without.x(), without.mean(), Palette.VERMILLION, Pen.DASHED);
+        }
+        plot.line(collectors ? WITH : "daily mean", with.x(), with.mean(), Palette.BLUE, Pen.THICK);
+        return new Chart(
+                "season-temperature",
+                "Pool temperature through the season",
+                report.settings().title(),
+                plot);
+    }
+
+    /** An empty plot along the season whose scale holds some curves. */
+    static LinePlot plot(SeasonAxis axis, ForecastReport report, double[]... held) {
+        double lowest =
+                Arrays.stream(held).flatMapToDouble(Arrays::stream).min().orElse(0);
+        double highest =
+                Arrays.stream(held).flatMapToDouble(Arrays::stream).max().orElse(0);
+        String unit = Measure.TEMPERATURE.unit(report.units());
+        return new LinePlot(
+                "", axis.scale(), axis::label, "water temperature, " + unit, Scale.holding(lowest, highest, STEPS));
+    }
+
+    /** The comfort temperature and, where there is a heater, what it is set to. */
+    static double[] levels(ForecastReport report) {
+        Installation built = report.forecast().installation();
+        return DoubleStream.concat(
+                        DoubleStream.of(built.comfortC()),
+                        built.heater().stream().mapToDouble(GasHeater::setPointC))
+                .map(celsius -> Measure.TEMPERATURE.in(report.units(), celsius))
+                .toArray();
+    }
+
+    /** Draws the levels. */
+    static void levels(LinePlot plot, ForecastReport report) {
+        Installation built = report.forecast().installation();
+        Numbers numbers = new Numbers(report.units());
+        double[] levels = levels(report);
+        built.heater()
+                .ifPresent(heater -> plot.level(
+                        "heater set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC()),
+                        levels[1],
+                        Palette.INK,
+                        Pen.DASH_DOT));
+        plot.level(
+                "comfort, " + numbers.show(Measure.TEMPERATURE, built.comfortC()),
+                levels[0],
+                Palette.GREEN,
+                Pen.DOTTED);
+    }
+}

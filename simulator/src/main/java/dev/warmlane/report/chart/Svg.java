@@ -1,0 +1,47 @@
+package dev.warmlane.report.chart;
+
+import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
+import de.erichseifert.vectorgraphics2d.svg.SVGProcessor;
+import de.erichseifert.vectorgraphics2d.util.PageSize;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
+
+/**
+ * A chart as SVG. What the drawing library writes is a file of its own, with coordinates to the last digit; here it is
+ * made small, and fit to stand in a page beside others.
+ */
+final class Svg {
+
+    private static final Pattern HEAD = Pattern.compile("^.*?<svg [^>]*>", Pattern.DOTALL);
+    private static final Pattern NEEDLESS_DIGITS = Pattern.compile("(\\d\\.\\d\\d)\\d+(?:E-?\\d+)?");
+    private static final Pattern NEEDLESS_SPACE = Pattern.compile(">\\s+<");
+
+    private Svg() {}
+
+    static String of(Chart chart) {
+        String drawn = HEAD.matcher(drawn(chart)).replaceFirst("");
+        drawn = NEEDLESS_SPACE.matcher(drawn).replaceAll("><");
+        drawn = NEEDLESS_DIGITS.matcher(drawn).replaceAll("$1");
+        // names must not meet those of another chart in the same page
+        drawn = drawn.replace("\"clip", "\"" + chart.name() + "-clip").replace("#clip", "#" + chart.name() + "-clip");
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + Chart.WIDTH + " " + Chart.HEIGHT
+                + "\" role=\"img\" aria-label=\"" + chart.title() + "\">" + drawn.strip();
+    }
+
+    private static String drawn(Chart chart) {
+        VectorGraphics2D g = new VectorGraphics2D();
+        chart.paint(g);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            new SVGProcessor()
+                    .getDocument(g.getCommands(), new PageSize(Chart.WIDTH, Chart.HEIGHT))
+                    .writeTo(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+}
