@@ -10,13 +10,15 @@ import dev.warmlane.site.HourOfYear;
  * <p>The balance is solved directly every 5 K of inlet temperature from 0 to 45 °C, and a smooth curve is drawn through
  * the solutions (a cubic spline after Catmull and Rom). Against the direct solution it is within 0.1 % of a season's
  * heat. Where the collector would only cool the water the curve is followed for another 5 to 10 K and goes on straight
- * from there.
+ * from there, as it does below 0 and above 45 °C.
  */
 public final class HeatCurves {
 
     private static final double FIRST_NODE_C = 0;
     private static final double SPACING_K = 5;
     private static final int NODES = 10;
+
+    private static final double LAST_NODE_C = FIRST_NODE_C + (NODES - 1) * SPACING_K;
 
     /** The nodes of an hour and one more at each end, which carries the curve on straight. */
     private static final int ROW = NODES + 2;
@@ -52,6 +54,12 @@ public final class HeatCurves {
      * the water.
      */
     public double heatWm2(int hour, double inletC) {
+        double within = Math.min(LAST_NODE_C, Math.max(FIRST_NODE_C, inletC));
+        double heat = withinNodes(hour, within);
+        return inletC == within ? heat : heat + (inletC - within) * slopeWm2K(hour, within);
+    }
+
+    private double withinNodes(int hour, double inletC) {
         double x = (inletC - FIRST_NODE_C) / SPACING_K;
         int cell = Math.min(NODES - 2, Math.max(0, (int) x));
         double f = x - cell;
@@ -65,7 +73,7 @@ public final class HeatCurves {
 
     /** How the heat changes with the inlet temperature, W/m²K; below 0. */
     public double slopeWm2K(int hour, double inletC) {
-        double x = (inletC - FIRST_NODE_C) / SPACING_K;
+        double x = (Math.min(LAST_NODE_C, Math.max(FIRST_NODE_C, inletC)) - FIRST_NODE_C) / SPACING_K;
         int cell = Math.min(NODES - 2, Math.max(0, (int) x));
         double f = x - cell;
         int at = hour * ROW + cell;

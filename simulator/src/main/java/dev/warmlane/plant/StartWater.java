@@ -20,7 +20,8 @@ public sealed interface StartWater {
 
     /**
      * The temperature that the filled pool takes by itself in the days before opening, with its cover as scheduled but
-     * neither collectors nor heater nor bathers.
+     * neither collectors nor heater nor bathers. A pool that never closes has no such days: it comes into the year as it
+     * goes out of it, with everything running.
      *
      * @param days days before opening, 1 to 365
      */

@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.Prices;
 import java.util.List;
@@ -25,9 +26,13 @@ public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displaced
         if (installation.arrays().isEmpty()) {
             return Optional.empty();
         }
+        // the largest arrays that can be described shrink instead: the slope is the same
+        boolean mayGrow = installation.arrays().stream()
+                .allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.LARGEST_M2);
+        double factor = mayGrow ? 1 + GROWTH : 1 - GROWTH;
         Installation larger = installation.toBuilder()
                 .arrays(installation.arrays().stream()
-                        .map(array -> array.withAreaM2(array.areaM2() * (1 + GROWTH)))
+                        .map(array -> array.withAreaM2(array.areaM2() * factor))
                         .toList())
                 .build();
         SeasonLedger grown = SeasonSimulator.simulate(larger, forecast.forcing());

@@ -23,10 +23,16 @@ import java.util.List;
 final class PoolHour {
 
     /**
-     * More pieces than this in one hour would be hunting, faster than any pump is switched; the rest of the hour then
-     * runs in the state it is in.
+     * The water moves by no more than this in one piece, K: the flows are nearly straight over it. Pools of usual depth
+     * never reach it in an hour; a paddling pool with a strong heater takes several pieces.
      */
-    private static final int MOST_PIECES = 24;
+    private static final double MOST_CHANGE_K = 2;
+
+    /**
+     * After this many pieces in an hour a circuit hunts, faster than any pump is switched; for the rest of the hour the
+     * water then stays where it is and the circuits run for just the share of the time that this takes.
+     */
+    private static final int MOST_PIECES = 200;
 
     private static final double HOUR_S = 3600;
 
@@ -124,7 +130,8 @@ final class PoolHour {
             look(hour, waterC, inUse);
             double heater = heaterReady && waterC < setPointC ? heaterWm2 : 0;
             double solarShare = waterC > limitC ? 0 : 1;
-            if (waterC == limitC && solar > 0) {
+            boolean hunting = piece > MOST_PIECES;
+            if (solar > 0 && (waterC == limitC || hunting)) {
                 double others = base + heater;
                 if (others >= 0) {
                     solarShare = 0;
@@ -141,32 +148,33 @@ final class PoolHour {
                 }
                 heater = others < 0 ? heaterWm2 : 0;
             }
-            left -= move(hour, left, inUse, solarShare, heater, piece < MOST_PIECES);
+            left -= move(hour, left, inUse, solarShare, heater, !hunting);
         }
     }
 
-    /** Moves freely until something switches or the time is up; returns the time it took, s. */
+    /** Moves freely until something switches, the water has moved enough, or the time is up; returns the time it took, s. */
     private double move(int hour, double left, double inUse, double solarShare, double heater, boolean maySwitch) {
         double capacity = pool.heatCapacityJm2K();
         double start = waterC;
         double rate = base + solarShare * solar + heater;
         double slope = flows.slope + solarShare * solarSlope;
-        look(hour, start + left / 2 * rate / (capacity - left / 2 * slope), inUse);
+        double seconds = Math.min(left, MOST_CHANGE_K * capacity / Math.abs(rate));
+        look(hour, start + seconds / 2 * rate / (capacity - seconds / 2 * slope), inUse);
         rate = base + solarShare * solar + heater;
-        double end = start + left * rate / capacity;
+        double end = start + seconds * rate / capacity;
         double target = maySwitch ? firstSwitch(hour, start, end, solarShare) : Double.NaN;
         if (Double.isNaN(target)) {
-            add(hour, left, solarShare, heater);
+            add(hour, seconds, solarShare, heater);
             waterC = end;
-            return left;
+            return seconds;
         }
         look(hour, (start + target) / 2, inUse);
         rate = base + solarShare * solar + heater;
         double needed = capacity * (target - start) / rate;
-        if (!(needed >= 0 && needed < left)) {
-            // the target is only just reached at the end of the hour
-            needed = left;
-            target = start + left * rate / capacity;
+        if (!(needed >= 0 && needed < seconds)) {
+            // the target is only just reached at the end of the piece
+            needed = seconds;
+            target = start + seconds * rate / capacity;
         }
         add(hour, needed, solarShare, heater);
         waterC = target;

@@ -27,8 +27,7 @@ public final class SeasonSimulator {
         hour.waterC = startC(installation, forcing, hour, first);
         SeasonLedger ledger = new SeasonLedger(installation, forcing.pool().heatCapacityJm2K(), hour.waterC);
         for (int index = 0; index < ledger.hours(); index++) {
-            int hourOfYear = ledger.hourOfYear(index);
-            hour.run(hourOfYear, 1, installation.control().pumping().at(hourOfYear) > 0);
+            open(installation, hour, ledger.hourOfYear(index));
             ledger.enter(index, hour);
         }
         return ledger;
@@ -38,12 +37,22 @@ public final class SeasonSimulator {
         if (installation.startWater() instanceof StartWater.Given given) {
             return given.temperatureC();
         }
+        boolean neverCloses = installation.season().hours() == HourOfYear.HOURS;
         // filled from the mains; a month later that hardly matters
         int before = ((StartWater.StandingFilled) installation.startWater()).days() * 24;
         hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
         for (int index = before; index > 0; index--) {
-            hour.run(Math.floorMod(first - index, HourOfYear.HOURS), 0, false);
+            int hourOfYear = Math.floorMod(first - index, HourOfYear.HOURS);
+            if (neverCloses) {
+                open(installation, hour, hourOfYear);
+            } else {
+                hour.run(hourOfYear, 0, false);
+            }
         }
         return hour.waterC;
+    }
+
+    private static void open(Installation installation, PoolHour hour, int hourOfYear) {
+        hour.run(hourOfYear, 1, installation.control().pumping().at(hourOfYear) > 0);
     }
 }
