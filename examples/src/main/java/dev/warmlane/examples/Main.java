@@ -38,6 +38,8 @@ public final class Main implements Runnable {
 
     /** Runs the command and ends with its exit code. */
     public static void main(String[] arguments) {
+        // charts need no screen, and a machine without one must not be searched for it
+        System.setProperty("java.awt.headless", "true");
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int exitCode = run(out, err, arguments);

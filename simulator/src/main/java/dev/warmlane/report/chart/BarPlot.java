@@ -81,8 +81,8 @@ final class BarPlot implements Plot {
     }
 
     @Override
-    public double lowest() {
-        return y.low();
+    public Scale y() {
+        return y;
     }
 
     @Override

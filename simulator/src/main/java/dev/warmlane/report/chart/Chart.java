@@ -74,6 +74,15 @@ public final class Chart {
         return subtitle;
     }
 
+    /** Where the plot's own picture begins. */
+    int plotTop() {
+        return head() - PADDING;
+    }
+
+    private int head() {
+        return HEAD - (subtitle.isEmpty() ? SUBTITLE : 0);
+    }
+
     void paint(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setColor(Palette.PAPER);
@@ -81,22 +90,21 @@ public final class Chart {
         int inner = WIDTH - 2 * PADDING;
         Legend legend = new Legend(plot.series(), inner);
         int foot = LABEL_ROW + (plot.xTitle().isEmpty() ? 0 : LABEL_ROW) + legend.height() + PADDING;
-        int head = HEAD - (subtitle.isEmpty() ? SUBTITLE : 0);
-        paintPlot(g, head, HEIGHT - head - foot);
+        paintPlot(g, HEIGHT - head() - foot);
         Lettering.title(title, inner).paint(g, PADDING, PADDING + 14, Palette.INK);
         Lettering.plain(subtitle, inner).paint(g, PADDING, PADDING + 33, Palette.FAINT_INK);
         legend.paint(g, PADDING, HEIGHT - PADDING / 2.0 - legend.height());
     }
 
     /** The plot pads itself all around; the labels of its x axis go into the padding and below. */
-    private void paintPlot(Graphics2D g, int head, int height) {
+    private void paintPlot(Graphics2D g, int height) {
         AxesChart<?, ?> painter = plot.painter();
         AffineTransform before = g.getTransform();
-        g.translate(0, head - PADDING);
+        g.translate(0, plotTop());
         painter.paint(g, WIDTH - RIGHT, height + 2 * PADDING);
         double left = painter.getScreenXFromChart(plot.left());
         double right = painter.getScreenXFromChart(plot.right());
-        double baseline = painter.getScreenYFromChart(plot.lowest()) + LABEL_ROW;
+        double baseline = painter.getScreenYFromChart(plot.y().low()) + LABEL_ROW;
         for (Plot.Tick tick : plot.ticks()) {
             Lettering label = Lettering.plain(tick.label());
             label.paint(g, painter.getScreenXFromChart(tick.at()) - label.width() / 2, baseline, Palette.INK);

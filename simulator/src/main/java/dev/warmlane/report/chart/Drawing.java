@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
 import java.awt.AWTError;
 import java.util.Optional;
 
@@ -9,11 +10,15 @@ public final class Drawing {
     private static final String NO_FONTS = "The charts are left out, because Java finds no fonts to draw with. Install"
             + " fontconfig and a font, for example the packages fontconfig and fonts-dejavu-core.";
 
+    private static final String NO_SCREEN =
+            "The charts are left out, because Java looks for a screen that is not there."
+                    + " Start it with -Djava.awt.headless=true.";
+
     private Drawing() {}
 
     /** What is missing and what to install, in one line; nothing where charts can be drawn. */
     public static Optional<String> missing() {
-        return missing(() -> Lettering.plain("water").width());
+        return missing(() -> Lettering.plain("water").paint(new VectorGraphics2D(), 0, 0, Palette.INK));
     }
 
     /** The same with another attempt at drawing. */
@@ -21,7 +26,9 @@ public final class Drawing {
         try {
             attempt.run();
             return Optional.empty();
-        } catch (RuntimeException | LinkageError | InternalError | AWTError e) {
+        } catch (AWTError e) {
+            return Optional.of(NO_SCREEN);
+        } catch (RuntimeException | LinkageError | InternalError e) {
             // what is thrown without fonts differs from one Java to the next
             return Optional.of(NO_FONTS);
         }

@@ -103,8 +103,8 @@ final class LinePlot implements Plot {
     }
 
     @Override
-    public double lowest() {
-        return y.low();
+    public Scale y() {
+        return y;
     }
 
     @Override

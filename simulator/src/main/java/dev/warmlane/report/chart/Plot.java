@@ -25,8 +25,8 @@ sealed interface Plot permits LinePlot, BarPlot {
     /** Where the x axis ends. */
     double right();
 
-    /** Where the y axis begins. */
-    double lowest();
+    /** The range of the y axis and its ticks. */
+    Scale y();
 
     /** Whether a line at y = 0 is needed, for bars to stand on. */
     boolean hasGround();

@@ -19,12 +19,12 @@ final class PoolBalanceChart {
     private static final List<Kind> KINDS = List.of(
             new Kind("sun on the pool", Palette.YELLOW, b -> b.kwh(Flow.SUN)),
             new Kind("collectors", Palette.VERMILLION, HeatBalance::deliveredKwh),
-            new Kind("heater", Palette.FAINT_INK, b -> b.kwh(Flow.HEATER)),
+            new Kind("heater", Palette.ORANGE, b -> b.kwh(Flow.HEATER)),
             new Kind("bathers", Palette.INK, b -> b.kwh(Flow.BATHERS)),
             new Kind("evaporation", Palette.BLUE, b -> b.kwh(Flow.EVAPORATION)),
             new Kind("convection", Palette.SKY_BLUE, b -> b.kwh(Flow.CONVECTION)),
             new Kind("long-wave", Palette.GREEN, b -> b.kwh(Flow.LONG_WAVE)),
-            new Kind("ground, make-up water", Palette.PURPLE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
+            new Kind("ground, make-up water", Palette.PALE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
 
     private PoolBalanceChart() {}
 

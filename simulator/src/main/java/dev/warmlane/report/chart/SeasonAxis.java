@@ -7,30 +7,66 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 
 /**
- * The days of a season along a chart. A long season is counted in months of equal width, so that the first of every
- * month has its tick and ticks are even; a short one in days. New Year is a month like any other.
+ * The time of a season along a chart. A long season is counted in months of equal width, so that the first of every
+ * month has its tick and ticks are even; a short one in days, and one of a few days in hours. New Year is a month like
+ * any other.
  */
 final class SeasonAxis {
 
     /** Up to this many days a season is counted in days. */
     private static final int SHORT_DAYS = 45;
 
+    /** Up to this many days a season is counted in hours. */
+    private static final int FEW_DAYS = 3;
+
     private static final int MONTHS = 12;
-    private static final int DAYS_BETWEEN_TICKS = 8;
+    private static final int TICKS = 8;
 
     private final SeasonLedger ledger;
-    private final boolean inMonths;
+    private final Unit unit;
+
+    private enum Unit {
+        MONTH,
+        DAY,
+        HOUR
+    }
 
     SeasonAxis(SeasonLedger ledger) {
         this.ledger = ledger;
-        this.inMonths = ledger.hours() > 24 * SHORT_DAYS;
+        int days = ledger.hours() / 24;
+        this.unit = days > SHORT_DAYS ? Unit.MONTH : days > FEW_DAYS ? Unit.DAY : Unit.HOUR;
     }
 
     /** Where a time lies, hours after opening. */
     double at(double hours) {
-        if (!inMonths) {
-            return hours / 24;
-        }
+        return switch (unit) {
+            case MONTH -> inMonths(hours);
+            case DAY -> hours / 24;
+            case HOUR -> hours;
+        };
+    }
+
+    /** The range: whole months, or the days and hours of the season. */
+    Scale scale() {
+        double low = Math.floor(at(0));
+        double high = Math.ceil(at(ledger.hours()));
+        double step = unit == Unit.MONTH ? 1 : Math.max(1, Scale.roundStep((high - low) / TICKS));
+        return new Scale(low, high, step);
+    }
+
+    /** What stands at a tick: the date that begins there, the time too where it is counted in hours. */
+    String label(double position) {
+        return switch (unit) {
+            case MONTH -> "1 " + name(Math.floorMod((int) Math.round(position), MONTHS) + 1);
+            case DAY -> date(ledger.hourOfYear((int) Math.round(24 * position)));
+            case HOUR -> {
+                int hour = ledger.hourOfYear((int) Math.round(position));
+                yield date(hour) + " " + HourOfYear.hourOfDay(hour) + ":00";
+            }
+        };
+    }
+
+    private double inMonths(double hours) {
         double time = ledger.hourOfYear(0) + hours;
         int year = (int) (time / HourOfYear.HOURS);
         double inYear = time - (double) year * HourOfYear.HOURS;
@@ -39,21 +75,7 @@ final class SeasonAxis {
         return MONTHS * year + month - 1 + inMonth;
     }
 
-    /** The range: whole months or days around the season. */
-    Scale scale() {
-        double low = Math.floor(at(0));
-        double high = Math.ceil(at(ledger.hours()));
-        double step = inMonths ? 1 : Math.max(1, Scale.roundStep((high - low) / DAYS_BETWEEN_TICKS));
-        return new Scale(low, high, step);
-    }
-
-    /** What stands at a tick: the date that begins there. */
-    String label(double position) {
-        if (inMonths) {
-            int month = Math.floorMod((int) Math.round(position), MONTHS) + 1;
-            return "1 " + name(month);
-        }
-        int hour = ledger.hourOfYear((int) Math.round(24 * position));
+    private static String date(int hour) {
         return HourOfYear.dayOfMonth(hour) + " " + name(HourOfYear.monthOf(hour));
     }
 

@@ -1,0 +1,141 @@
+package dev.warmlane.report;
+
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.MonthDay;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Reports of the project's own scenarios, and of seasons that charts and page must stand as well. */
+public final class SampleReports {
+
+    /** Heater, prices, one flat array; metric. */
+    public static final ForecastReport MUNICIPAL = scenario("municipal-25m");
+
+    /** US units. */
+    public static final ForecastReport CLUB = scenario("us-club");
+
+    /** No heater, over New Year. */
+    public static final ForecastReport SOUTHERN = scenario("southern-summer");
+
+    /** In a hall, the whole year. */
+    public static final ForecastReport INDOOR = scenario("indoor-school");
+
+    private static final Map<String, ForecastReport> ODD = makeOdd();
+
+    private SampleReports() {}
+
+    /** The scenarios. */
+    public static Map<String, ForecastReport> usual() {
+        return Map.of("municipal", MUNICIPAL, "club", CLUB, "southern", SOUTHERN, "indoor", INDOOR);
+    }
+
+    /** Seasons with something missing. */
+    public static Map<String, ForecastReport> odd() {
+        return ODD;
+    }
+
+    /** One of them. */
+    public static ForecastReport odd(String name) {
+        return Objects.requireNonNull(ODD.get(name), name);
+    }
+
+    private static Map<String, ForecastReport> makeOdd() {
+        Installation built = MUNICIPAL.forecast().installation();
+        Installation unheated = SOUTHERN.forecast().installation();
+        Map<String, ForecastReport> odd = new LinkedHashMap<>();
+        odd.put(
+                "one month",
+                municipal(built.toBuilder().season(days(6, 1, 6, 30)).build()));
+        odd.put(
+                "one day",
+                municipal(built.toBuilder().season(days(7, 14, 7, 14)).build()));
+        odd.put(
+                "new year's day",
+                municipal(built.toBuilder().season(days(12, 31, 1, 1)).build()));
+        odd.put(
+                "a year from mid-month",
+                municipal(built.toBuilder().season(days(3, 10, 3, 9)).build()));
+        odd.put("no collectors", municipal(built.withoutCollectors()));
+        odd.put(
+                "neither collectors nor heater",
+                of(SeasonForecast.of(
+                        unheated.withoutCollectors(), SOUTHERN.forecast().weather())));
+        odd.put(
+                "no sun",
+                of(SeasonForecast.of(built, sunless(MUNICIPAL.forecast().weather()))));
+        odd.put(
+                "no sun, no heater",
+                of(SeasonForecast.of(unheated, sunless(SOUTHERN.forecast().weather()))));
+        odd.put(
+                "never open",
+                municipal(built.toBuilder()
+                        .season(new OpeningSeason(MonthDay.of(5, 5), MonthDay.of(9, 15), Schedule.NEVER))
+                        .build()));
+        return odd;
+    }
+
+    /** The municipal report under another title. */
+    public static ForecastReport titled(String title) {
+        return new ForecastReport(
+                MUNICIPAL.forecast(),
+                MUNICIPAL.summary(),
+                MUNICIPAL.wind(),
+                new ReportSettings(title, MUNICIPAL.units()),
+                MUNICIPAL.assumed());
+    }
+
+    private static ForecastReport municipal(Installation built) {
+        return of(SeasonForecast.of(built, MUNICIPAL.forecast().weather()));
+    }
+
+    private static ForecastReport of(SeasonForecast forecast) {
+        return ForecastReport.of(forecast, new ReportSettings("invented", ReportSettings.Units.METRIC), List.of());
+    }
+
+    private static OpeningSeason days(int firstMonth, int firstDay, int lastMonth, int lastDay) {
+        return new OpeningSeason(MonthDay.of(firstMonth, firstDay), MonthDay.of(lastMonth, lastDay), Schedule.ALWAYS);
+    }
+
+    private static WeatherYear sunless(WeatherYear weather) {
+        double[] dark = new double[HourOfYear.HOURS];
+        return WeatherYear.builder(weather.site(), "dark", weather.sun())
+                .irradianceWm2(dark, dark, dark)
+                .skyLongWaveWm2(column(weather::skyLongWaveWm2), weather.longWaveOrigin())
+                .airC(column(weather::airTemperatureC), column(weather::dewPointC))
+                .pressureKpa(column(weather::pressureKpa))
+                .windSpeedMs(column(weather::windSpeedMs))
+                .build();
+    }
+
+    private static double[] column(IntToDoubleFunction values) {
+        return IntStream.range(0, HourOfYear.HOURS).mapToDouble(values).toArray();
+    }
+
+    private static ForecastReport scenario(String name) {
+        try {
+            Scenario scenario = ScenarioReader.read(Path.of("..", "examples", "scenarios", name + ".toml"));
+            return ForecastReport.of(
+                    SeasonForecast.of(scenario.installation(), WeatherFiles.read(scenario.weatherFile())),
+                    scenario.report(),
+                    scenario.assumed());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,179 @@
+package dev.warmlane.report.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Measure;
+import dev.warmlane.report.SampleReports;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.study.PoolWindBand;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.knowm.xchart.CategorySeries;
+import org.knowm.xchart.XYSeries;
+
+/** Charts show the numbers of ledger and summaries. */
+class ChartDataTest {
+
+    /** Sums in another order. */
+    private static final double ROUNDING = 1e-9;
+
+    static Stream<ForecastReport> reports() {
+        return SampleReports.usual().values().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("reports")
+    void seasonTemperatureShowsMeansAndRangesOfTheDays(ForecastReport report) {
+        Plot plot = SeasonTemperatureChart.of(report).plot();
+        List<PeriodSummary> days = report.forecast().days();
+
+        double[] with = points(line(plot, SeasonTemperatureChart.WITH), days.size());
+        double[] without = points(line(plot, SeasonTemperatureChart.WITHOUT), days.size());
+        double[] band = line(plot, SeasonTemperatureChart.RANGE).getYData();
+        for (int day = 0; day < days.size(); day++) {
+            PeriodSummary one = days.get(day);
+            assertThat(with[day]).isEqualTo(shown(report, one.water().meanC()), within(ROUNDING));
+            assertThat(without[day]).isEqualTo(shown(report, one.waterWithout().meanC()), within(ROUNDING));
+            assertThat(band[day]).isEqualTo(shown(report, one.water().highestC()), within(ROUNDING));
+            assertThat(band[band.length - 1 - day])
+                    .isEqualTo(shown(report, one.water().lowestC()), within(ROUNDING));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("reports")
+    void seasonTemperatureShowsComfortAndSetPoint(ForecastReport report) {
+        double[] levels = SeasonTemperatureChart.levels(report);
+
+        assertThat(levels[0])
+                .isEqualTo(shown(report, report.forecast().installation().comfortC()));
+        report.forecast()
+                .installation()
+                .heater()
+                .ifPresentOrElse(
+                        heater -> assertThat(levels[1]).isEqualTo(shown(report, heater.setPointC())),
+                        () -> assertThat(levels).hasSize(1));
+    }
+
+    @Test
+    void exposureShowsTheMeansOfShelteredAndExposed() {
+        ForecastReport report = SampleReports.SOUTHERN;
+        PoolWindBand wind = report.wind().orElseThrow();
+        double[] band =
+                line(ExposureChart.of(report, wind).plot(), ExposureChart.BAND).getYData();
+
+        assertThat(band[100]).isEqualTo(dayMean(wind.sheltered().forecast().with(), 100), within(ROUNDING));
+        assertThat(band[band.length - 1 - 100])
+                .isEqualTo(dayMean(wind.exposed().forecast().with(), 100), within(ROUNDING));
+        assertThat(wind.likely().forecast()).isSameAs(report.forecast());
+    }
+
+    @ParameterizedTest
+    @MethodSource("reports")
+    void barsOfTheBalanceAddUpToTheHeatStored(ForecastReport report) {
+        List<PeriodSummary> months = report.forecast().months();
+        BarPlot plot = (BarPlot) PoolBalanceChart.of(report).plot();
+
+        for (int month = 0; month < months.size(); month++) {
+            int m = month;
+            double sum = plot.series().stream()
+                    .mapToDouble(bars -> bars.getYData()[m])
+                    .sum();
+            double stored =
+                    Measure.HEAT.in(report.units(), months.get(month).balance().storedKwh());
+            double moved = plot.series().stream()
+                    .mapToDouble(bars -> Math.abs(bars.getYData()[m]))
+                    .sum();
+            assertThat(sum).isEqualTo(stored, within(ROUNDING * moved));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("reports")
+    void heatAndGasAreThoseOfTheMonths(ForecastReport report) {
+        List<PeriodSummary> months = report.forecast().months();
+        BarPlot plot = (BarPlot) HeatAndGasChart.of(report).orElseThrow().plot();
+
+        assertThat(plot.ticks().stream().map(Plot.Tick::label))
+                .containsExactlyElementsOf(
+                        months.stream().map(m -> m.period().label()).toList());
+        for (CategorySeries bars : plot.series()) {
+            for (int m = 0; m < months.size(); m++) {
+                PeriodSummary month = months.get(m);
+                double kwh =
+                        switch (bars.getName()) {
+                            case HeatAndGasChart.DELIVERED -> month.balance().deliveredKwh();
+                            case HeatAndGasChart.DISPLACED -> month.gas().replacedKwh();
+                            default ->
+                                month.balance().kwh(dev.warmlane.season.Flow.HEATER)
+                                        / report.forecast()
+                                                .installation()
+                                                .heater()
+                                                .orElseThrow()
+                                                .efficiency();
+                        };
+                assertThat(bars.getYData()[m])
+                        .isEqualTo(Measure.HEAT.in(report.units(), kwh), within(ROUNDING * (1 + Math.abs(kwh))));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("reports")
+    void durationCrossesComfortAtTheHoursAtComfort(ForecastReport report) {
+        XYSeries line = line(DurationChart.of(report).orElseThrow().plot(), SeasonTemperatureChart.WITH);
+        PeriodSummary season = report.summary().season();
+        double comfort = shown(report, report.forecast().installation().comfortC()) - 1e-6;
+
+        double[] y = line.getYData();
+        assertThat(Arrays.stream(y).boxed().toList()).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        int last = 0;
+        while (last + 1 < y.length && y[last + 1] >= comfort) {
+            last++;
+        }
+        double hours = line.getXData()[last];
+        // the curve has a point every few hours
+        double spacing = line.getXData()[1] - line.getXData()[0] + 1;
+        if (season.comfort().openHoursAtComfort() > 0) {
+            assertThat(hours).isEqualTo(season.comfort().openHoursAtComfort(), within(spacing));
+        }
+        assertThat(line.getXData()[y.length - 1]).isEqualTo(season.comfort().openHours());
+    }
+
+    /** The points of a line among those that were put between them. */
+    private static double[] points(XYSeries line, int count) {
+        int parts = (line.getYData().length - 1) / (count - 1);
+        double[] points = new double[count];
+        for (int i = 0; i < count; i++) {
+            points[i] = line.getYData()[i * parts];
+        }
+        return points;
+    }
+
+    private static XYSeries line(Plot plot, String name) {
+        return ((LinePlot) plot)
+                .series().stream()
+                        .filter(series -> series.getName().equals(name))
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    private static double dayMean(SeasonLedger ledger, int day) {
+        double sum = 0;
+        for (int index = 24 * day; index < 24 * day + 24; index++) {
+            sum += ledger.waterC(index);
+        }
+        return sum / 24;
+    }
+
+    private static double shown(ForecastReport report, double celsius) {
+        return Measure.TEMPERATURE.in(report.units(), celsius);
+    }
+}
