@@ -5,6 +5,7 @@ import dev.warmlane.physics.Film;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.HourOfYear;
+import java.util.Locale;
 
 /**
  * The heat of a mounted collector by its test certificate. The certificate's wind is the one on the test stand; here it
@@ -27,8 +28,13 @@ final class CertificateBalance implements HourlyHeat {
      */
     static final double ROUGHNESS = 1.13;
 
-    /** Slope of the first step towards the dry plate, W/m²K; the next ones find their own. */
-    private static final double FIRST_SLOPE_WM2K = 20;
+    /** A collector that lost less than this per kelvin would not be an unglazed one; own choice. */
+    private static final double LEAST_LOSS_WM2K = 2;
+
+    /** Coldest and hottest dry plate above the air, K: wider than any sky and sun can take it; own choice. */
+    private static final double LOWEST_DRY_K = -40;
+
+    private static final double HIGHEST_DRY_K = 120;
 
     private static final int MOST_STEPS = 40;
 
@@ -41,7 +47,6 @@ final class CertificateBalance implements HourlyHeat {
     private final int backsMore;
 
     private int hoursOutside;
-    private double dryPlateC = 20;
 
     CertificateBalance(Exposure exposure, CertificateCurve curve, AirHours air, double flowKgSM2) {
         this.exposure = exposure;
@@ -62,6 +67,15 @@ final class CertificateBalance implements HourlyHeat {
                 hoursOutside++;
             }
             testWindMs[hour] = Math.min(test.highestWindMs(), Math.max(test.lowestWindMs(), wind));
+            if (linearLossWm2K(hour) < LEAST_LOSS_WM2K) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "the certificate leaves a loss of %.1f W/m2K at %.1f m/s for this mounting, which no unglazed"
+                                + " collector has: check its coefficients, the lowest tested wind, and whether the back"
+                                + " of the tested collector was open",
+                        linearLossWm2K(hour),
+                        testWindMs[hour]));
+            }
         }
     }
 
@@ -122,20 +136,47 @@ final class CertificateBalance implements HourlyHeat {
         return testWindMs[hour];
     }
 
+    /**
+     * Where the curve gives no heat: Newton's method on its falling branch, from where its linear part alone would. A
+     * certificate whose curve never comes down to nothing there is held within {@link #LOWEST_DRY_K} and
+     * {@link #HIGHEST_DRY_K} of the air.
+     */
     @Override
     public double stagnationC(int hour) {
-        double before = dryPlateC;
-        double heatBefore = atMean(hour, before);
-        double plate = before + heatBefore / FIRST_SLOPE_WM2K;
-        for (int step = 0; step < MOST_STEPS && Math.abs(plate - before) > 1e-6; step++) {
-            double heat = atMean(hour, plate);
-            double slope = (heat - heatBefore) / (plate - before);
-            before = plate;
-            heatBefore = heat;
-            plate -= heat / slope;
+        double airC = air.temperatureC[hour];
+        double difference = within(atMean(hour, airC) / linearLossWm2K(hour));
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double heat = atMean(hour, airC + difference);
+            double next = within(difference - heat / Math.min(-LEAST_LOSS_WM2K, slopeWm2K(hour, difference)));
+            double change = next - difference;
+            difference = next;
+            if (Math.abs(change) < 1e-6) {
+                break;
+            }
         }
-        dryPlateC = plate;
-        return plate;
+        return airC + difference;
+    }
+
+    private static double within(double differenceK) {
+        return Math.max(LOWEST_DRY_K, Math.min(HIGHEST_DRY_K, differenceK));
+    }
+
+    /** How the curve's heat changes with the mean temperature, W/m²K. */
+    private double slopeWm2K(int hour, double differenceK) {
+        double square = differenceK * differenceK;
+        return -linearLossWm2K(hour) - 2 * curve.a2() * differenceK - 4 * curve.a8() * square * differenceK;
+    }
+
+    /** Loss per kelvin at the temperature of the air, with what the backs differ by, W/m²K. */
+    private double linearLossWm2K(int hour) {
+        double u = testWindMs[hour] - CertificateCurve.REFERENCE_WIND_MS;
+        return curve.a1() + curve.a3() * u + backsMore * (curve.a4() - curve.a7() * u) * radiationWm2K(hour);
+    }
+
+    /** Radiation of a black surface per kelvin above the air, W/m²K: 4σTa³. */
+    private double radiationWm2K(int hour) {
+        double kelvin = air.temperatureC[hour] + Constants.KELVIN;
+        return 4 * Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
     }
 
     @Override
@@ -161,7 +202,8 @@ final class CertificateBalance implements HourlyHeat {
         if (exposure.back != null) {
             netLongWave += exposure.longWaveBack[hour] - black;
         }
-        netLongWave -= backsMore * (Constants.blackBody(meanC) - black);
+        // straight in temperature, as the rest of a certificate nearly is: a fourth power would outrun its other losses
+        netLongWave -= backsMore * radiationWm2K(hour) * (meanC - air.temperatureC[hour]);
         return curve.heatWm2(
                 exposure.modifiedFront[hour] + exposure.modifiedBack[hour],
                 exposure.irradiance[hour] + exposure.modifiedBack[hour],

@@ -85,13 +85,13 @@ final class PlantKeys {
             Kinds.quantity(Dimension.TEMPERATURE_DIFFERENCE, "K", 0.5, 20),
             "the pump starts when the dry plate would be this much warmer than the pool",
             Control.USUAL_ON_K,
-            "a pair with off_difference that does not hunt");
+            "with 0.3 K it hunts in calm hours only; common practice, no source");
     static final Key<Double> OFF_DIFFERENCE = Key.assumed(
             "off_difference",
             Kinds.quantity(Dimension.TEMPERATURE_DIFFERENCE, "K", 0.02, 5),
             "the pump stops when the water warms by less than this, about a tenth of on_difference",
             Control.USUAL_OFF_K,
-            "a pair with on_difference that does not hunt");
+            "with 4 K it hunts in calm hours only; a larger one costs heat");
     static final Key<Double> LIMIT = Key.assumed(
             "limit",
             Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),

@@ -77,6 +77,9 @@ final class PoolHour {
     private double solarSlope;
     private double lookedAtC;
 
+    // the circuit that the next switching temperature belongs to; -1 where it is no circuit's
+    private int switching;
+
     PoolHour(Installation installation, SeasonForcing forcing) {
         List<CollectorArray> built = installation.arrays();
         double poolArea = installation.pool().areaM2();
@@ -163,6 +166,7 @@ final class PoolHour {
         rate = base + solarShare * solar + heater;
         double end = start + seconds * rate / capacity;
         double target = maySwitch ? firstSwitch(hour, start, end, solarShare) : Double.NaN;
+        double landing = target;
         if (Double.isNaN(target)) {
             add(hour, seconds, solarShare, heater);
             waterC = end;
@@ -178,7 +182,9 @@ final class PoolHour {
         }
         add(hour, needed, solarShare, heater);
         waterC = target;
-        switchAt(hour, target);
+        if (target == landing) {
+            switchOver(target);
+        }
         return needed;
     }
 
@@ -186,6 +192,7 @@ final class PoolHour {
     private double firstSwitch(int hour, double start, double end, double solarShare) {
         double nearest = end;
         boolean found = false;
+        switching = -1;
         if (crosses(start, nearest, setPointC)) {
             nearest = setPointC;
             found = true;
@@ -205,6 +212,7 @@ final class PoolHour {
                 if (rightWay && crosses(start, nearest, at)) {
                     nearest = at;
                     found = true;
+                    switching = a;
                 }
             }
         }
@@ -226,11 +234,7 @@ final class PoolHour {
     /** The pool temperature at which a standing circuit starts; minus infinite if it would stop at once. */
     private double startC(int hour, int a) {
         double at = curves[a].stagnationC(hour) - startDifferenceK;
-        return mayStart(hour, a, at) ? at : Double.NEGATIVE_INFINITY;
-    }
-
-    private boolean mayStart(int hour, int a, double temperatureC) {
-        return allowed && curves[a].heatWm2(hour, temperatureC) > stopHeat[a];
+        return allowed && curves[a].heatWm2(hour, at) > stopHeat[a] ? at : Double.NEGATIVE_INFINITY;
     }
 
     private void switchAtStartOfHour(int hour, boolean mayRun) {
@@ -245,13 +249,12 @@ final class PoolHour {
         }
     }
 
-    private void switchAt(int hour, double temperatureC) {
+    /** Switches what the temperature that was reached belongs to, and nothing else: rounding has no say in it. */
+    private void switchOver(double temperatureC) {
+        if (switching >= 0) {
+            running[switching] = !running[switching];
+        }
         for (int a = 0; a < arrays; a++) {
-            if (running[a]) {
-                running[a] = temperatureC < stopC(hour, a, temperatureC);
-            } else {
-                running[a] = temperatureC <= startC(hour, a);
-            }
             shedding[a] &= temperatureC > shedAboveC;
         }
     }

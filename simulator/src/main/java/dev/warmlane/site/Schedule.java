@@ -104,7 +104,7 @@ public final class Schedule {
          * A rule for all months.
          *
          * @param fromHour first hour of day, 0 to 23
-         * @param toHour hour of day it ends at, 1 to 24; at or before {@code fromHour} the rule runs over midnight
+         * @param toHour hour of day it ends at, 0 to 24; at or before {@code fromHour} the rule runs over midnight
          * @param share the share it sets, 0 to 1
          */
         public Builder daily(int fromHour, int toHour, double share) {
@@ -117,7 +117,7 @@ public final class Schedule {
          * @param fromMonth first month, 1 to 12
          * @param toMonth last month, 1 to 12; before {@code fromMonth} the rule runs over New Year
          * @param fromHour first hour of day, 0 to 23
-         * @param toHour hour of day it ends at, 1 to 24; at or before {@code fromHour} the rule runs over midnight
+         * @param toHour hour of day it ends at, 0 to 24; at or before {@code fromHour} the rule runs over midnight
          * @param share the share it sets, 0 to 1
          */
         public Builder monthly(int fromMonth, int toMonth, int fromHour, int toHour, double share) {
