@@ -62,7 +62,8 @@ final class ForecastCommand implements Callable<Integer> {
         if (output == null) {
             out.print(text);
         } else {
-            ForecastFiles files = ForecastFiles.of(ForecastReport.of(forecast, scenario.report(), scenario.assumed()));
+            ForecastFiles files =
+                    ForecastFiles.of(ForecastReport.of(forecast, scenario.report(), scenario.assumed()));
             var written = files.files().write(output);
             files.withoutCharts().ifPresent(why -> spec.commandLine().getErr().println("warning: " + why));
             out.print(text);
