@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -195,7 +196,7 @@ class ForecastPageTest {
     }
 
     private static List<String> escaped(List<String> cells) {
-        return cells.stream().map(java.util.regex.Pattern::quote).toList();
+        return cells.stream().map(Pattern::quote).toList();
     }
 
     private static String oneLine(String text) {
