@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
@@ -44,10 +45,13 @@ final class Png {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
             writer.setOutput(out);
-            IIOMetadata metadata = writer.getDefaultImageMetadata(
-                    ImageTypeSpecifier.createFromRenderedImage(image), writer.getDefaultWriteParam());
+            ImageWriteParam smallest = writer.getDefaultWriteParam();
+            smallest.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+            smallest.setCompressionQuality(0);
+            IIOMetadata metadata =
+                    writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), smallest);
             metadata.mergeTree("javax_imageio_1.0", resolution());
-            writer.write(new IIOImage(image, null, metadata));
+            writer.write(null, new IIOImage(image, null, metadata), smallest);
         } finally {
             writer.dispose();
         }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.SampleReports;
+import dev.warmlane.season.Flow;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.PoolWindBand;
@@ -112,7 +113,7 @@ class ChartDataTest {
                             case HeatAndGasChart.DELIVERED -> month.balance().deliveredKwh();
                             case HeatAndGasChart.DISPLACED -> month.gas().replacedKwh();
                             default ->
-                                month.balance().kwh(dev.warmlane.season.Flow.HEATER)
+                                month.balance().kwh(Flow.HEATER)
                                         / report.forecast()
                                                 .installation()
                                                 .heater()
