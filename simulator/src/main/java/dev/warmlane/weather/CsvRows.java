@@ -64,7 +64,11 @@ final class CsvRows {
                 String cell = cells[timeColumns.length + i];
                 if (cell != null) {
                     double value = number(text, line, field.name(), cell);
-                    raw.set(field.column(), field.missing().test(value) ? Double.NaN : value * field.scale());
+                    if (field.missing().test(value)) {
+                        raw.missing(field.column(), value);
+                    } else {
+                        raw.set(field.column(), value * field.scale());
+                    }
                 }
             }
         }

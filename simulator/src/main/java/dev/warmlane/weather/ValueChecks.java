@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.site.HourOfYear;
+import java.util.Arrays;
 
 /**
  * Takes out values that cannot be and names them; what it takes out is filled by the next step or refused there. Limits
@@ -46,7 +47,7 @@ final class ValueChecks {
                 throw table.text.error(
                         0,
                         column.label(),
-                        "no value in the whole year",
+                        "no value in the whole year" + table.codes.told(column),
                         "hourly values",
                         "Fetch a file that has them.");
             }
@@ -61,8 +62,9 @@ final class ValueChecks {
         }
     }
 
-    private void range(WeatherColumn column) {
+    private void range(WeatherColumn column) throws WeatherFileException {
         double[] values = table.column(column);
+        double[] asGiven = values.clone();
         Occurrences outside = new Occurrences();
         Occurrences offsets = new Occurrences();
         for (int hour = 0; hour < values.length; hour++) {
@@ -72,7 +74,7 @@ final class ValueChecks {
                 values[hour] = 0;
             } else if (value < column.lowest() || value > column.highest()) {
                 outside.add(table.line[hour], value);
-                values[hour] = Double.NaN;
+                table.throwOut(column, hour);
             } else if (value == 0) {
                 values[hour] = 0; // no negative zero
             }
@@ -84,14 +86,62 @@ final class ValueChecks {
                     "negative " + column.label() + " on " + offsets.lines() + " (" + offsets.first()
                             + " W/m² first): set to 0");
         }
-        if (outside.count() > 0) {
+        boolean fraction = column == WeatherColumn.RELATIVE_HUMIDITY && UnitGuess.isFraction(asGiven);
+        if (outside.count() > GapFiller.MISSING_AT_MOST || fraction) {
+            distrust(column, asGiven, outside);
+        } else if (outside.count() > 0) {
             findings.repair(
                     outside.firstLine(),
                     outside.count(),
                     "impossible " + column.label() + " on " + outside.lines() + " (" + outside.first() + " "
-                            + column.unit() + " first, " + Occurrences.number(column.lowest()) + " to "
-                            + Occurrences.number(column.highest()) + " can be): taken as missing");
+                            + column.unit() + " first, " + column.range() + " can be): taken as missing");
         }
+    }
+
+    /**
+     * A column with so much in it that cannot be is in another unit or another column's: what could be is not believed
+     * either. The year goes on without it where it can.
+     */
+    private void distrust(WeatherColumn column, double[] asGiven, Occurrences outside) throws WeatherFileException {
+        Occurrences doubtful = outside.count() > 0 ? outside : known(asGiven);
+        String found = outside.count() > 0
+                ? outside.count() + " impossible values"
+                : "no value above " + Occurrences.number(column.highest() / 100);
+        found += ", " + doubtful.first() + " first";
+        String guess = UnitGuess.of(column, asGiven);
+        if (!canDoWithout(column)) {
+            throw table.text.error(
+                    doubtful.firstLine(),
+                    column.label(),
+                    found,
+                    column.range() + " " + column.unit(),
+                    guess + " Correct the column, or fetch a file that has it right.");
+        }
+        Arrays.fill(table.column(column), Double.NaN);
+        findings.warning(
+                doubtful.firstLine(),
+                doubtful.count(),
+                column.label() + " has " + found + " (" + column.range() + " " + column.unit()
+                        + " can be); the column is not used. " + guess);
+    }
+
+    private Occurrences known(double[] values) {
+        Occurrences known = new Occurrences();
+        for (int hour = 0; hour < values.length; hour++) {
+            if (!Double.isNaN(values[hour])) {
+                known.add(table.line[hour], values[hour]);
+            }
+        }
+        return known;
+    }
+
+    private boolean canDoWithout(WeatherColumn column) {
+        return switch (column) {
+            case PRESSURE, LONG_WAVE, CLOUD -> true;
+            case DEW -> !table.isEmpty(WeatherColumn.RELATIVE_HUMIDITY);
+            case RELATIVE_HUMIDITY -> !table.isEmpty(WeatherColumn.DEW);
+            default -> false;
+        };
     }
 
     /** A value far from both neighbours on the same side. */
@@ -103,7 +153,7 @@ final class ValueChecks {
             double down = values[hour] - values[hour + 1];
             if ((up > limit && down > limit) || (up < -limit && down < -limit)) {
                 spikes.add(table.line[hour], values[hour]);
-                values[hour] = Double.NaN;
+                table.throwOut(column, hour);
                 hour++;
             }
         }

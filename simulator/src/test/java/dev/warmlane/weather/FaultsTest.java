@@ -193,6 +193,24 @@ class FaultsTest {
     }
 
     @Test
+    void aColumnThatCannotBeIsNotUsedWhereAnotherStandsIn() throws IOException {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(lines, line, HUMIDITY, "0.5");
+            Breakage.set(lines, line, 10, "991.3");
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(
+                read,
+                Kind.WARNING,
+                FIRST,
+                "relative humidity has no value above 1.2, 0.5 first",
+                "not used",
+                "fraction");
+        expect(read, Kind.WARNING, FIRST, "pressure has 8760 impossible values, 0.99 first", "another unit?");
+        assertThat(read.dewPointC(NOON)).isEqualTo(year.dew[NOON]);
+    }
+
+    @Test
     void aStepThatStaysIsKeptAndTold() throws IOException {
         for (int h = 4000; h < 4100; h++) {
             Breakage.set(lines, FIRST + h, DRY_BULB, Double.toString(year.air[h] + 25));

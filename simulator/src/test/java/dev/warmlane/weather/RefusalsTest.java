@@ -10,8 +10,11 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Files that cannot be read or trusted, each with the message that it must give. */
 class RefusalsTest {
@@ -141,6 +144,69 @@ class RefusalsTest {
             Breakage.set(epw, line, 16, "9999");
         }
         assertThat(refused(epw, 0, "no value in the whole year").column()).isEqualTo("diffuse horizontal irradiance");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "7, 1, 273.15, air temperature, -65 to 60 °C, Is the column in kelvin?",
+        "7, 1.8, 32, air temperature, -65 to 60 °C, Is the column in degrees Fahrenheit?",
+        "14, 3.6, 0, global horizontal irradiance, 0 to 1500 W/m², Is the column in kJ/m²?",
+        "22, 0, -5, wind speed, 0 to 50 m/s, a code for missing values?",
+        "22, 20, 0, wind speed, 0 to 50 m/s, 'Is the column in km/h, mph or knots?'"
+    })
+    void aColumnOfWhichMuchCannotBe(
+            int cell, double factor, double offset, String column, String allowed, String guess) {
+        // the code for a missing temperature would hide kelvin in an EPW file
+        List<String> lines = cell == 7 ? year.tmy3() : epw;
+        int at = cell == 7 ? tmy3Column("Dry-bulb (C)") : cell;
+        int first = lines == epw ? FIRST : 3;
+        for (int line = first; line < first + HourOfYear.HOURS; line++) {
+            double value = Double.parseDouble(Breakage.get(lines, line, at));
+            Breakage.set(lines, line, at, String.format(Locale.ROOT, "%.1f", value * factor + offset));
+        }
+        WeatherFileException e =
+                catchThrowableOfType(WeatherFileException.class, () -> Breakage.read(folder, String.join("\n", lines)));
+        assertThat(e).isNotNull().hasMessageContainingAll("impossible values, ", " first", allowed, guess);
+        assertThat(e.column()).isEqualTo(column);
+        assertThat(e.line()).isGreaterThanOrEqualTo(first);
+    }
+
+    private int tmy3Column(String name) {
+        return List.of(year.tmy3().get(1).split(",", -1)).indexOf(name) + 1;
+    }
+
+    @Test
+    void aColumnThatOnlyLooksMissing() {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(epw, line, 7, "293.1");
+        }
+        refused(epw, 0, "only what counts as a code for a missing value, 293.1");
+    }
+
+    @Test
+    void humidityAsAFractionWhereThereIsNothingElse() {
+        List<String> pvgis = year.pvgis();
+        for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
+            Breakage.set(pvgis, line, 3, "0.5");
+        }
+        refused(pvgis, 11, "no value above 1.2, 0.5 first", "Is the column a fraction of 1 and not in %?");
+    }
+
+    @Test
+    void noHumidityLeft() {
+        List<String> pvgis = year.pvgis();
+        for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
+            Breakage.set(pvgis, line, 3, line == 6 ? "50" : "0");
+        }
+        refused(pvgis, 7, "8759 missing values");
+    }
+
+    @Test
+    void aLongGapThatWasNotOneInTheFile() {
+        for (int line = 3000; line < 3012; line++) {
+            Breakage.set(epw, line, 7, line < 3004 ? "99.9" : "-80.5");
+        }
+        refused(epw, 3000, "12 hours in a row", "8 of them were thrown out because they cannot be, -80.5 °C first");
     }
 
     @Test
