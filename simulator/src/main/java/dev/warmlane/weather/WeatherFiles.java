@@ -75,7 +75,7 @@ public final class WeatherFiles {
         GapFiller.fill(table, WeatherColumn.WIND, findings);
         Humidity.resolve(table, findings);
         Pressure.resolve(table, findings);
-        WeatherYear.LongWaveOrigin origin = LongWave.resolve(table, sun, findings);
+        LongWave.Result longWave = LongWave.resolve(table, sun, findings);
         String source = table.header.format() + ", " + table.text.path().getFileName();
         return WeatherYear.builder(result.site(), source, sun)
                 .irradianceWm2(
@@ -85,7 +85,8 @@ public final class WeatherFiles {
                 .airC(table.column(WeatherColumn.AIR), table.column(WeatherColumn.DEW))
                 .pressureKpa(table.column(WeatherColumn.PRESSURE))
                 .windSpeedMs(table.column(WeatherColumn.WIND))
-                .skyLongWaveWm2(table.column(WeatherColumn.LONG_WAVE), origin)
+                .skyLongWaveWm2(table.column(WeatherColumn.LONG_WAVE), longWave.origin())
+                .longWaveEstimatedHours(longWave.estimatedHours())
                 .findings(findings.all())
                 .closure(result.closure())
                 .build();

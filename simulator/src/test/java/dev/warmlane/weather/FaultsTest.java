@@ -130,7 +130,39 @@ class FaultsTest {
         WeatherYear read = Breakage.read(folder, lines);
         expect(read, Kind.REPAIR, FIRST + NOON, "infrared above that of a black body", "600 W/m²");
         assertThat(read.skyLongWaveWm2(NOON)).isLessThan(Constants.blackBody(year.air[NOON]));
+        assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.FILE);
+        assertThat(read.longWaveEstimatedHours()).isEqualTo(1);
+    }
+
+    @Test
+    void infraredColderThanAnySky() throws IOException {
+        Breakage.set(lines, FIRST + NOON, INFRARED, "90");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + NOON, "infrared below 0.4 of a black body", "90 W/m²");
+        assertThat(read.skyLongWaveWm2(NOON)).isGreaterThan(0.5 * Constants.blackBody(year.air[NOON]));
+    }
+
+    @Test
+    void infraredColderThanAnySkyAllYear() throws IOException {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(lines, line, INFRARED, "1");
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, FIRST, "infrared below 0.4", "replaced by the sky model in the whole year");
         assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.CLOUD_COVER);
+        assertThat(read.longWaveEstimatedHours()).isEqualTo(HourOfYear.HOURS);
+    }
+
+    @Test
+    void longWaveIsTheFilesWhereThreeHoursAreNot() throws IOException {
+        List<String> pvgis = InventedYear.ofInstants().pvgis();
+        for (int line = 3000; line < 3003; line++) {
+            Breakage.set(pvgis, line, 7, "700");
+        }
+        WeatherYear read = Breakage.read(folder, pvgis);
+        assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.FILE);
+        assertThat(read.longWaveEstimatedHours()).isEqualTo(3);
+        expect(read, Kind.NOTE, 0, "the file's infrared is missing or was replaced in 3 hours");
     }
 
     @Test
