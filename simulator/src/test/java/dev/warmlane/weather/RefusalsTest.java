@@ -11,6 +11,8 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -228,6 +230,17 @@ class RefusalsTest {
                 WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(0.5));
         assertThat(insisted.findings())
                 .anySatisfy(f -> assertThat(f.message()).contains("the parts come from different sources"));
+    }
+
+    /** The two numbers are of the same hours, so that the best time is never worse than the one taken. */
+    @Test
+    void theBestTimeIsNotWorseThanTheOneTaken() {
+        Breakage.set(epw, 1, 7, "-36.0");
+        WeatherFileException e = refused(epw, 0, "all year global irradiance that differs");
+        Matcher numbers = Pattern.compile("by (\\d+) W/m² \\(RMSE\\) at the time taken and by (\\d+) at the best one")
+                .matcher(e.found());
+        assertThat(numbers.find()).isTrue();
+        assertThat(Integer.parseInt(numbers.group(2))).isLessThanOrEqualTo(Integer.parseInt(numbers.group(1)));
     }
 
     @Test
