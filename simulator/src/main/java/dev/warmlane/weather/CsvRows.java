@@ -56,7 +56,9 @@ final class CsvRows {
                         "",
                         (here + 1) + " columns",
                         (commas + 1) + " as in the rows before",
-                        "The line is cut off or broken: fetch the file again, or complete the line.");
+                        line == text.lines()
+                                ? "The file ends within this line, it was cut off: fetch it again."
+                                : "The line is cut off or broken: fetch the file again, or complete the line.");
             }
             time.add(raw, line, cells);
             for (int i = 0; i < fields.size(); i++) {

@@ -272,7 +272,13 @@ class FaultsTest {
     void missingRows() throws IOException {
         lines.subList(FIRST + 99, FIRST + 102).clear();
         WeatherYear read = Breakage.read(folder, lines);
-        expect(read, Kind.WARNING, FIRST + 99, "3 rows are missing", "after line 108");
+        expect(
+                read,
+                Kind.WARNING,
+                FIRST + 99,
+                "3 rows are missing",
+                "after line 108",
+                "from 01-05 04:00 to 01-05 06:00");
         assertThat(read.windSpeedMs(101)).isBetween(0.0, 7.0);
     }
 

@@ -102,6 +102,30 @@ class RefusalsTest {
     }
 
     @Test
+    void aFileCutOffSaysWhereItEnds() {
+        refused(epw.subList(0, 4388), 0, "missing are the hours from 07-02 12:00 to 12-31 23:00, all of August,");
+    }
+
+    @Test
+    void aFileCutOffWithinALineSaysSo() {
+        String whole = String.join("\n", epw.subList(0, 4388));
+        refused(whole.substring(0, whole.length() - 60), 4388, "The file ends within this line, it was cut off");
+    }
+
+    @Test
+    void monthsThatAreMissingAreNamed() {
+        epw.subList(FIRST - 1 + HourOfYear.firstHourOf(7), FIRST - 1 + HourOfYear.firstHourOf(8))
+                .clear();
+        epw.subList(FIRST - 1 + HourOfYear.firstHourOf(2), FIRST - 1 + HourOfYear.firstHourOf(3))
+                .clear();
+        refused(
+                epw,
+                0,
+                "7344 hourly rows",
+                "missing are 1416 hours, the first 02-01 00:00, the last 07-31 23:00, and all of February, July");
+    }
+
+    @Test
     void notHourly() {
         epw.set(7, "DATA PERIODS,1,4,Data,Sunday, 1/ 1,12/31");
         refused(epw, 8, "found 4; expected 1");
