@@ -4,12 +4,14 @@ import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import java.io.StringReader;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads comma separated rows into a {@link RawWeather}. The parsing library is known here and nowhere else. */
 final class CsvRows {
 
     private static final int MAX_COLUMNS = 2000;
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("-?\\d+,\\d+");
 
     private CsvRows() {}
 
@@ -91,7 +93,9 @@ final class CsvRows {
                 column,
                 cell == null ? "an empty cell" : "\"" + cell + "\"",
                 "a number",
-                "Correct the cell, or write the format's code for a missing value.");
+                cell != null && DECIMAL_COMMA.matcher(cell).matches()
+                        ? "Write decimal points, not commas."
+                        : "Correct the cell, or write the format's code for a missing value.");
     }
 
     /** A whole number in a cell of a data row. */

@@ -49,11 +49,13 @@ public final class WeatherFiles {
     }
 
     private static WeatherFormat formatOf(FileText text) throws WeatherFileException {
+        Misfit.refuse(text);
         for (WeatherFormat format : FORMATS) {
             if (format.recognises(text)) {
                 return format;
             }
         }
+        Misfit.refuseQuoted(text);
         String start = text.line(1).strip();
         throw text.error(
                 1,

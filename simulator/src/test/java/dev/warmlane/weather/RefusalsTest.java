@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +37,40 @@ class RefusalsTest {
                 1,
                 "time;temperature",
                 "the beginning of plain csv, EPW, PVGIS TMY csv, TMY3, TMY2");
+    }
+
+    @Test
+    void semicolonsAndDecimalCommas() {
+        String semicolons = String.join("\n", epw).replace(',', ';');
+        int middle = epw.size() / 2 + 1;
+        refused(semicolons, middle, "semicolons between the columns; expected commas");
+        refused(semicolons.replace('.', ','), middle, "semicolons between the columns, and decimal commas");
+        refused(String.join("\n", year.tmy3()).replace(',', ';'), year.tmy3().size() / 2 + 1, "semicolons");
+        refused(String.join("\n", epw).replace(',', '\t'), middle, "tabs between the columns");
+    }
+
+    @Test
+    void everyCellInQuotes() {
+        String quoted = year.tmy3().stream()
+                .map(line -> "\"" + line.replace("\"", "").replace(",", "\",\"") + "\"")
+                .collect(Collectors.joining("\n"));
+        refused(quoted, 1, "every cell in quotes");
+    }
+
+    @Test
+    void aDecimalComma() {
+        Breakage.set(epw, 500, 22, "\"2.5\"");
+        epw.set(499, epw.get(499).replace("\"2.5\"", "\"2,5\""));
+        refused(epw, 500, "found \"2,5\"; expected a number. Write decimal points, not commas.");
+    }
+
+    @Test
+    void aScenarioFile() {
+        refused(
+                "# A pool.\n# INVENTED\n\n[site]\nname = \"x\"\n",
+                4,
+                "the section [site], as a scenario file has; expected a weather file");
+        refused("[[collectors]]  # first\narea = \"10 m2\"\n", 1, "[[collectors]]");
     }
 
     @Test
