@@ -17,6 +17,10 @@ final class ValueChecks {
     private static final double DEW_SPIKE_K = 15;
     private static final double WIND_SPIKE_MS = 20;
     private static final int STUCK_HOURS = 36;
+    /** Hardly a place at 10 m is windier in the mean of a year, nor calmer (our own choice). */
+    private static final double MEAN_WIND_AT_MOST_MS = 9;
+
+    private static final double MEAN_WIND_AT_LEAST_MS = 0.3;
 
     private final HourTable table;
     private final Findings findings;
@@ -37,6 +41,7 @@ final class ValueChecks {
         checks.spikes(WeatherColumn.WIND, WIND_SPIKE_MS);
         checks.jumps();
         checks.constants();
+        checks.meanWind();
     }
 
     private void needColumns() throws WeatherFileException {
@@ -188,7 +193,7 @@ final class ValueChecks {
 
     private void constants() throws WeatherFileException {
         for (WeatherColumn column : new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.AIR}) {
-            if (longestRun(column, false)[1] == HourOfYear.HOURS) {
+            if (longestRun(column)[1] == HourOfYear.HOURS) {
                 throw table.text.error(
                         table.line[0],
                         column.label(),
@@ -197,13 +202,31 @@ final class ValueChecks {
                         "Fetch the file again.");
             }
         }
-        stuck(WeatherColumn.AIR, false);
-        stuck(WeatherColumn.DEW, false);
-        stuck(WeatherColumn.WIND, true);
+        stuck(WeatherColumn.AIR);
+        stuck(WeatherColumn.DEW);
+        stuck(WeatherColumn.WIND);
     }
 
-    private void stuck(WeatherColumn column, boolean zeroMayLast) {
-        int[] run = longestRun(column, zeroMayLast);
+    private void meanWind() {
+        double mean = Arrays.stream(table.column(WeatherColumn.WIND))
+                .filter(wind -> !Double.isNaN(wind))
+                .average()
+                .orElse(Double.NaN);
+        if (mean > MEAN_WIND_AT_MOST_MS || mean < MEAN_WIND_AT_LEAST_MS) {
+            findings.warning(
+                    0,
+                    0,
+                    "mean wind speed of the year is " + Occurrences.number(mean) + " m/s, but "
+                            + Occurrences.number(MEAN_WIND_AT_LEAST_MS) + " to "
+                            + Occurrences.number(MEAN_WIND_AT_MOST_MS) + " m/s is usual at 10 m: kept; "
+                            + (mean > MEAN_WIND_AT_MOST_MS
+                                    ? "is the column in km/h, mph or knots?"
+                                    : "was wind not measured?"));
+        }
+    }
+
+    private void stuck(WeatherColumn column) {
+        int[] run = longestRun(column);
         if (run[1] >= STUCK_HOURS) {
             findings.warning(
                     table.line[run[0]],
@@ -215,14 +238,13 @@ final class ValueChecks {
     }
 
     /** First hour and length of the longest run of one value. */
-    private int[] longestRun(WeatherColumn column, boolean skipZero) {
+    private int[] longestRun(WeatherColumn column) {
         double[] values = table.column(column);
         int[] longest = {0, 0};
         int start = 0;
         for (int hour = 1; hour <= values.length; hour++) {
             if (hour == values.length || values[hour] != values[start]) {
-                boolean counts = !Double.isNaN(values[start]) && !(skipZero && values[start] == 0);
-                if (counts && hour - start > longest[1]) {
+                if (!Double.isNaN(values[start]) && hour - start > longest[1]) {
                     longest = new int[] {start, hour - start};
                 }
                 start = hour;

@@ -13,6 +13,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults that real files have, put into a sound file on purpose: each is found, told with its line, and mended. */
@@ -299,6 +300,23 @@ class FaultsTest {
             Breakage.set(lines, FIRST + h, WIND, "2.2");
         }
         expect(Breakage.read(folder, lines), Kind.WARNING, FIRST + 2000, "wind speed does not change for 100 hours");
+    }
+
+    @Test
+    void aCalmThatLasts() throws IOException {
+        for (int h = 2000; h < 2040; h++) {
+            Breakage.set(lines, FIRST + h, WIND, "0");
+        }
+        expect(Breakage.read(folder, lines), Kind.WARNING, FIRST + 2000, "wind speed does not change for 40 hours");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5, 'km/h, mph or knots?'", "0.05, was wind not measured?"})
+    void aMeanWindThatHardlyIs(double factor, String guess) throws IOException {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            Breakage.set(lines, FIRST + h, WIND, Double.toString(year.wind[h] * factor));
+        }
+        expect(Breakage.read(folder, lines), Kind.WARNING, 0, "mean wind speed of the year is", guess);
     }
 
     @Test
