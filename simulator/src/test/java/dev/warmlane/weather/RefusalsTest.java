@@ -86,6 +86,12 @@ class RefusalsTest {
     }
 
     @Test
+    void aFolder() {
+        WeatherFileException e = catchThrowableOfType(WeatherFileException.class, () -> WeatherFiles.read(folder));
+        assertThat(e).hasMessageStartingWith(folder + ": found a folder; expected a weather file.");
+    }
+
+    @Test
     void aCellThatIsNoNumber() {
         Breakage.set(epw, 500, 22, "calm");
         WeatherFileException e = refused(epw, 500, "found \"calm\"; expected a number");
@@ -94,7 +100,8 @@ class RefusalsTest {
         assertThat(e.expected()).isEqualTo("a number");
         assertThat(e.remedy()).isNotBlank();
         assertThat(e.file().getFileName()).hasToString("broken.txt");
-        assertThat(e).hasMessageStartingWith("broken.txt, line 500, column wind speed (field 22): ");
+        assertThat(e)
+                .hasMessageStartingWith(folder.resolve("broken.txt") + ":500: wind speed (field 22): found \"calm\"");
     }
 
     @Test
