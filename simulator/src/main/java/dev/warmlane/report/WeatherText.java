@@ -65,11 +65,15 @@ public final class WeatherText {
                 + Numbers.show(weather.sun().offsetHours(0), 2) + " h after the hour's start");
         lines.add("Long-wave of the sky: "
                 + switch (weather.longWaveOrigin()) {
-                    case FILE -> "from the file";
+                    case FILE -> "from the file" + estimated(weather.longWaveEstimatedHours());
                     case CLOUD_COVER -> "estimated from air, humidity and the file's cloud cover";
                     case CLEARNESS -> "estimated from air, humidity and a cloud cover derived from the irradiance";
                 });
         return new TextSection("What it is", lines);
+    }
+
+    private static String estimated(int hours) {
+        return hours == 0 ? "" : ", " + hours + (hours == 1 ? " hour" : " hours") + " estimated";
     }
 
     private static String years(WeatherYear weather) {

@@ -6,18 +6,25 @@ import java.nio.file.Path;
  * One thing found in a scenario file, in one line.
  *
  * @param file the file
- * @param line its line, 1 the first
+ * @param line its line, 1 the first; 0 where the finding is of the whole file
+ * @param column the column in the line, 1 the first; 0 where it is not known
  * @param section the section, such as {@code pool}, or empty where the finding is not about one
  * @param key the key in the section, or empty where the finding is about the section
  * @param message what was found and what is allowed
  */
-public record Finding(Path file, int line, String section, String key, String message) {
+public record Finding(Path file, int line, int column, String section, String key, String message) {
 
     /** The finding as a person reads it: {@code job.toml:12: [pool] depth: found "20 m", allowed 0.2 to 10 m}. */
     @Override
     public String toString() {
-        StringBuilder text =
-                new StringBuilder().append(file).append(':').append(line).append(": ");
+        StringBuilder text = new StringBuilder().append(file);
+        if (line > 0) {
+            text.append(':').append(line);
+        }
+        if (column > 0) {
+            text.append(':').append(column);
+        }
+        text.append(": ");
         if (!section.isEmpty()) {
             text.append('[').append(section).append("] ");
         }

@@ -21,12 +21,17 @@ final class Notes {
 
     /** Something that makes the file unusable. */
     void error(int line, String section, String key, String message) {
-        errors.add(new Finding(file, line, section, key, message));
+        errors.add(new Finding(file, line, 0, section, key, message));
+    }
+
+    /** Something about the text itself that makes the file unusable, where it is known to the column. */
+    void error(int line, int column, String message) {
+        errors.add(new Finding(file, line, column, "", "", message));
     }
 
     /** Something allowed that is hardly meant. */
     void warning(int line, String section, String key, String message) {
-        warnings.add(new Finding(file, line, section, key, message));
+        warnings.add(new Finding(file, line, 0, section, key, message));
     }
 
     /** A value that the file leaves open; told twice it counts once. */

@@ -33,7 +33,9 @@ final class PlaceReader {
         String given = s.get(PlaceKeys.WEATHER);
         try {
             Path weather = scenarioFile.resolveSibling(given).normalize();
-            if (!given.isEmpty() && !Files.isRegularFile(weather)) {
+            if (!given.isEmpty() && Files.isDirectory(weather)) {
+                s.error(PlaceKeys.WEATHER, "is a folder: " + given + "; name the weather file that lies in it");
+            } else if (!given.isEmpty() && !Files.isRegularFile(weather)) {
                 s.error(PlaceKeys.WEATHER, "no such file: " + given + ", seen from the folder of the scenario file");
             }
             return weather;

@@ -1,8 +1,6 @@
 package dev.warmlane.scenario;
 
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
@@ -22,14 +20,7 @@ public final class ScenarioReader {
      */
     public static Scenario read(Path file) throws IOException {
         Notes notes = new Notes(file);
-        String text;
-        try {
-            text = Files.readString(file);
-        } catch (CharacterCodingException e) {
-            notes.error(1, "", "", "is not a text in UTF-8; save it as UTF-8");
-            notes.throwIfAny();
-            throw e;
-        }
+        String text = ScenarioText.load(file, notes);
         return ScenarioAssembly.of(new Document(Syntax.parse(text, notes), notes), notes, file);
     }
 }

@@ -1,10 +1,13 @@
 package dev.warmlane.scenario;
 
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseError;
 import org.tomlj.TomlParseResult;
+import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 
 /** Parses TOML; its own errors become findings. */
@@ -13,6 +16,16 @@ final class Syntax {
     /** A quantity that somebody forgot to put in quotes: {@code depth = 2 m}. */
     private static final Pattern BARE_QUANTITY =
             Pattern.compile("[^=#]*=\\s*([-+]?[\\d.]+\\s*[A-Za-z°%][^#\"']*?)\\s*(#.*)?");
+
+    /** A word that somebody forgot to put in quotes: {@code setting = outdoor}. */
+    private static final Pattern BARE_WORD = Pattern.compile("[^=#]*=\\s*([\\p{L}/.][^#\"',\\[\\]{}]*?)\\s*(#.*)?");
+
+    private static final Pattern TYPOGRAPHIC_QUOTE = Pattern.compile("[\u2018-\u201F\u00AB\u00BB]");
+
+    private static final Pattern BACKSLASH_IN_QUOTES = Pattern.compile("[^=#]*=\\s*\"[^\"]*\\\\.*");
+
+    /** A file with more errors than this is no scenario file. */
+    private static final int TOLD_AT_MOST = 20;
 
     private Syntax() {}
 
@@ -24,18 +37,54 @@ final class Syntax {
     static TomlTable parse(String text, Notes notes) {
         TomlParseResult result = Toml.parse(text);
         List<String> lines = text.lines().toList();
+        int told = 0;
+        int quoted = 0;
+        @Nullable TomlPosition firstQuote = null;
         for (TomlParseError error : result.errors()) {
-            int line = error.position().line();
-            String source = line <= lines.size() ? lines.get(line - 1) : "";
-            notes.error(line, "", "", message(error, source));
+            TomlPosition at = error.position();
+            String source = at.line() <= lines.size() ? lines.get(at.line() - 1) : "";
+            if (TYPOGRAPHIC_QUOTE.matcher(beforeRemark(source)).find()) {
+                firstQuote = firstQuote == null ? at : firstQuote;
+                quoted++;
+            } else if (told++ < TOLD_AT_MOST) {
+                notes.error(at.line(), at.column(), message(error, source));
+            }
+        }
+        if (firstQuote != null) {
+            notes.error(
+                    firstQuote.line(),
+                    firstQuote.column(),
+                    "typographic quotes" + (quoted > 1 ? ", here and in " + (quoted - 1) + " more places" : "")
+                            + "; write straight quotes, \"");
+        }
+        if (told > TOLD_AT_MOST) {
+            notes.error(0, 0, told + " errors, the first " + TOLD_AT_MOST + " below: is this a scenario file?");
         }
         notes.throwIfAny();
         return result;
     }
 
+    private static String beforeRemark(String source) {
+        int remark = source.indexOf('#');
+        return remark < 0 ? source : source.substring(0, remark);
+    }
+
     private static String message(TomlParseError error, String source) {
-        var bare = BARE_QUANTITY.matcher(source);
-        String hint = bare.matches() ? "; write a quantity in quotes, \"" + bare.group(1) + "\"" : "";
-        return "column " + error.position().column() + ": not TOML: " + error.getMessage() + hint;
+        return "not TOML: " + error.getMessage() + hint(source);
+    }
+
+    private static String hint(String source) {
+        Matcher quantity = BARE_QUANTITY.matcher(source);
+        if (quantity.matches()) {
+            return "; write a quantity in quotes, \"" + quantity.group(1) + "\"";
+        }
+        Matcher word = BARE_WORD.matcher(source);
+        if (word.matches()) {
+            return "; write a word in quotes, \"" + word.group(1) + "\"";
+        }
+        if (BACKSLASH_IN_QUOTES.matcher(source).matches()) {
+            return "; write / instead of a backslash, in paths of Windows too";
+        }
+        return "";
     }
 }

@@ -81,7 +81,7 @@ final class ClosureCheck {
         double[] used = scan.rmse(sun);
         boolean asStated = Arrays.stream(shifts).allMatch(shift -> shift == 0);
         double statedRmse = asStated ? used[12] : scan.rmseAsStated();
-        judge(used, fits, given != null);
+        judge(used, shifts, fits, given != null);
         explain(common, statedRmse, used[12], given != null, wrongHeader);
         double statedShift = table.centreHours - table.labelHours;
         Closure closure =
@@ -164,7 +164,8 @@ final class ClosureCheck {
         }
     }
 
-    private void judge(double[] used, ClosureScan.Fit[] fits, boolean insisted) throws WeatherFileException {
+    private void judge(double[] used, double[] shifts, ClosureScan.Fit[] fits, boolean insisted)
+            throws WeatherFileException {
         int worst = 0;
         for (int month = 1; month < 12; month++) {
             worst = used[month] > used[worst] ? month : worst;
@@ -175,16 +176,17 @@ final class ClosureCheck {
                             .count()
                     > 6;
             int line = table.line[HourOfYear.firstHourOf(worst + 1)];
+            double[] best = scan.rmse(bestShifts(shifts, fits));
             throw table.text.error(
                     wholeYear ? 0 : line,
                     "",
                     String.format(
                             Locale.ROOT,
-                            "%s global irradiance that differs from diffuse plus beam by %.0f W/m² (RMSE) as labelled and by"
-                                    + " %.0f at the best shift",
+                            "%s global irradiance that differs from diffuse plus beam by %.0f W/m² (RMSE) at the time taken"
+                                    + " and by %.0f at the best one",
                             wholeYear ? "all year" : "in " + monthName(worst + 1),
                             wholeYear ? used[12] : used[worst],
-                            fits[worst].exists() ? fits[worst].rmseWm2() : used[worst]),
+                            wholeYear ? Math.min(best[12], used[12]) : Math.min(best[worst], used[worst])),
                     "agreement within " + Occurrences.number(REFUSED_WM2)
                             + " W/m² at one time shift (GHI = DHI + DNI cos z)",
                     "Its irradiance cannot be trusted: check place, UTC offset and columns, or give the time that"
@@ -202,6 +204,17 @@ final class ClosureCheck {
                             monthName(worst + 1),
                             used[worst]));
         }
+    }
+
+    /** The shift of each month that closes it best; the one in use where the month has too little sun to tell. */
+    private static double[] bestShifts(double[] shifts, ClosureScan.Fit[] fits) {
+        double[] best = shifts.clone();
+        for (int month = 0; month < 12; month++) {
+            if (fits[month].exists()) {
+                best[month] = fits[month].shiftHours();
+            }
+        }
+        return best;
     }
 
     /**

@@ -78,13 +78,23 @@ final class ClosureScan {
 
     /** Root mean square of the year's residual at the stated time, W/m². */
     double rmseAsStated() {
+        return rmse(new double[12])[12];
+    }
+
+    /** Root mean square at a shift for each month, W/m²: in each month, and of the year in the thirteenth place. */
+    double[] rmse(double[] shiftHours) {
+        double[] rmse = new double[13];
         double sum = 0;
         int tested = 0;
         for (int month = 1; month <= 12; month++) {
-            sum += sumOfSquares(month, 0);
-            tested += testedHours(month);
+            double squares = sumOfSquares(month, shiftHours[month - 1]);
+            int hours = testedHours(month);
+            rmse[month - 1] = Math.sqrt(squares / Math.max(1, hours));
+            sum += squares;
+            tested += hours;
         }
-        return Math.sqrt(sum / Math.max(1, tested));
+        rmse[12] = Math.sqrt(sum / Math.max(1, tested));
+        return rmse;
     }
 
     /** Root mean square with the positions finally used: in each month, and of the year in the thirteenth place. */

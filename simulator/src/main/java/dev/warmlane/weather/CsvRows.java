@@ -4,12 +4,14 @@ import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import java.io.StringReader;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Reads comma separated rows into a {@link RawWeather}. The parsing library is known here and nowhere else. */
 final class CsvRows {
 
     private static final int MAX_COLUMNS = 2000;
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("-?\\d+,\\d+");
 
     private CsvRows() {}
 
@@ -56,7 +58,9 @@ final class CsvRows {
                         "",
                         (here + 1) + " columns",
                         (commas + 1) + " as in the rows before",
-                        "The line is cut off or broken: fetch the file again, or complete the line.");
+                        line == text.lines()
+                                ? "The file ends within this line, it was cut off: fetch it again."
+                                : "The line is cut off or broken: fetch the file again, or complete the line.");
             }
             time.add(raw, line, cells);
             for (int i = 0; i < fields.size(); i++) {
@@ -64,7 +68,11 @@ final class CsvRows {
                 String cell = cells[timeColumns.length + i];
                 if (cell != null) {
                     double value = number(text, line, field.name(), cell);
-                    raw.set(field.column(), field.missing().test(value) ? Double.NaN : value * field.scale());
+                    if (field.missing().test(value)) {
+                        raw.missing(field.column(), value);
+                    } else {
+                        raw.set(field.column(), value * field.scale());
+                    }
                 }
             }
         }
@@ -85,7 +93,9 @@ final class CsvRows {
                 column,
                 cell == null ? "an empty cell" : "\"" + cell + "\"",
                 "a number",
-                "Correct the cell, or write the format's code for a missing value.");
+                cell != null && DECIMAL_COMMA.matcher(cell).matches()
+                        ? "Write decimal points, not commas."
+                        : "Correct the cell, or write the format's code for a missing value.");
     }
 
     /** A whole number in a cell of a data row. */

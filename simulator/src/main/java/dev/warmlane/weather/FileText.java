@@ -40,6 +40,9 @@ final class FileText {
     }
 
     static FileText load(Path path) throws IOException {
+        if (Files.isDirectory(path)) {
+            throw new WeatherFileException(path, 0, "", "a folder", "a weather file", "Name the file that lies in it.");
+        }
         byte[] bytes = Files.readAllBytes(path);
         String text = decode(bytes);
         if (text.indexOf('\0') >= 0) {

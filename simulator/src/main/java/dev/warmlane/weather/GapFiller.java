@@ -9,13 +9,17 @@ final class GapFiller {
     private static final int GAP_AT_MOST = 6;
 
     /** One value in twenty at most. */
-    private static final int MISSING_AT_MOST = HourOfYear.HOURS / 20;
+    static final int MISSING_AT_MOST = HourOfYear.HOURS / 20;
 
     private GapFiller() {}
 
     static void fill(HourTable table, WeatherColumn column, Findings findings) throws WeatherFileException {
         double[] values = table.column(column);
+        if (table.isEmpty(column)) {
+            throw tooLong(table, column, 0, HourOfYear.HOURS);
+        }
         Occurrences filled = new Occurrences();
+        Occurrences impossible = new Occurrences();
         int known = 0;
         while (Double.isNaN(values[known])) {
             known++;
@@ -26,6 +30,7 @@ final class GapFiller {
             int hour = (known + step) % HourOfYear.HOURS;
             if (Double.isNaN(values[hour])) {
                 filled.add(table.line[hour], Double.NaN);
+                note(table, column, hour, impossible);
                 continue;
             }
             int gap = Math.floorMod(hour - last, HourOfYear.HOURS) - 1;
@@ -42,7 +47,7 @@ final class GapFiller {
             throw table.text.error(
                     filled.firstLine(),
                     column.label(),
-                    filled.count() + " missing values",
+                    filled.count() + " missing values" + told(column, impossible),
                     "at most " + MISSING_AT_MOST + " in the year",
                     "Fetch a file that is complete.");
         }
@@ -56,11 +61,33 @@ final class GapFiller {
     }
 
     static WeatherFileException tooLong(HourTable table, WeatherColumn column, int firstHour, int gap) {
+        Occurrences impossible = new Occurrences();
+        for (int i = 0; i < gap; i++) {
+            note(table, column, (firstHour + i) % HourOfYear.HOURS, impossible);
+        }
         return table.text.error(
                 table.line[firstHour],
                 column.label(),
-                gap + " hours in a row without a value from " + HourOfYear.label(firstHour),
+                gap + " hours in a row without a value from " + HourOfYear.label(firstHour) + told(column, impossible),
                 "gaps of at most " + GAP_AT_MOST + " hours (3 in daylight for irradiance)",
-                "Fill the gap from a neighbouring station, or fetch a complete file.");
+                impossible.count() > 0
+                        ? "Check the column and its unit, or fetch another file."
+                        : "Fill the gap from a neighbouring station, or fetch a complete file.");
+    }
+
+    private static void note(HourTable table, WeatherColumn column, int hour, Occurrences impossible) {
+        double value = table.thrownOut(column, hour);
+        if (!Double.isNaN(value)) {
+            impossible.add(table.line[hour], value);
+        }
+    }
+
+    /** What was there before it was taken out. */
+    private static String told(WeatherColumn column, Occurrences impossible) {
+        return impossible.count() == 0
+                ? ""
+                : "; " + impossible.count() + " of them were thrown out because they cannot be, " + impossible.first()
+                        + " " + column.unit() + " first on line " + impossible.firstLine() + " (" + column.range()
+                        + " can be, no jumps)";
     }
 }

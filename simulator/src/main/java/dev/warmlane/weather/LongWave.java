@@ -12,48 +12,78 @@ final class LongWave {
 
     /** A sky can be little warmer than the air at the station: 2 % allows for an inversion. */
     private static final double ABOVE_BLACK_BODY = 1.02;
+    /**
+     * The clearest and driest skies send 0.5 to 0.6 of a black body at air temperature and more; lower than 0.4 is no sky
+     * (our own choice).
+     */
+    private static final double OF_BLACK_BODY_AT_LEAST = 0.4;
     /** With more bad hours than this the whole column is not believed. */
     private static final int BAD_HOURS_AT_MOST = HourOfYear.HOURS / 20;
 
     private LongWave() {}
 
+    /**
+     * Where the column comes from.
+     *
+     * @param origin where most hours do
+     * @param estimatedHours how many hours were estimated here
+     */
+    record Result(LongWaveOrigin origin, int estimatedHours) {}
+
     /** Completes the long-wave column and tells where it comes from. */
-    static LongWaveOrigin resolve(HourTable table, SunPath sun, Findings findings) {
+    static Result resolve(HourTable table, SunPath sun, Findings findings) {
         double[] longWave = table.column(WeatherColumn.LONG_WAVE);
         double[] air = table.column(WeatherColumn.AIR);
         boolean had = !table.isEmpty(WeatherColumn.LONG_WAVE);
         Occurrences hot = new Occurrences();
+        Occurrences cold = new Occurrences();
         int missing = 0;
         for (int hour = 0; hour < longWave.length; hour++) {
-            if (longWave[hour] > Constants.blackBody(air[hour]) * ABOVE_BLACK_BODY) {
+            double blackBody = Constants.blackBody(air[hour]);
+            if (longWave[hour] > blackBody * ABOVE_BLACK_BODY) {
                 hot.add(table.line[hour], longWave[hour]);
+                longWave[hour] = Double.NaN;
+            } else if (longWave[hour] > 0 && longWave[hour] < blackBody * OF_BLACK_BODY_AT_LEAST) {
+                cold.add(table.line[hour], longWave[hour]);
                 longWave[hour] = Double.NaN;
             } else if (!(longWave[hour] > 0)) {
                 missing++;
                 longWave[hour] = Double.NaN;
             }
         }
-        boolean distrusted = hot.count() > BAD_HOURS_AT_MOST;
+        boolean distrusted = hot.count() + cold.count() > BAD_HOURS_AT_MOST;
         if (distrusted) {
             Arrays.fill(longWave, Double.NaN);
         }
-        if (hot.count() > 0) {
-            String message = "infrared above that of a black body at air temperature on " + hot.lines() + " ("
-                    + hot.first() + " W/m² first): replaced by the sky model"
-                    + (distrusted ? " in the whole year, because so much of it cannot be" : "");
-            if (distrusted) {
-                findings.warning(hot.firstLine(), hot.count(), message);
-            } else {
-                findings.repair(hot.firstLine(), hot.count(), message);
-            }
-        }
-        if (hot.count() == 0 && missing == 0) {
-            return table.header.longWave();
+        report(findings, hot, "above that of a black body at air temperature", distrusted);
+        report(
+                findings,
+                cold,
+                "below " + Occurrences.number(OF_BLACK_BODY_AT_LEAST) + " of a black body at air temperature",
+                distrusted);
+        if (hot.count() + cold.count() + missing == 0) {
+            return new Result(table.header.longWave(), 0);
         }
         return model(table, sun, findings, had);
     }
 
-    private static LongWaveOrigin model(HourTable table, SunPath sun, Findings findings, boolean had) {
+    private static void report(Findings findings, Occurrences bad, String what, boolean distrusted) {
+        if (bad.count() == 0) {
+            return;
+        }
+        String message = "infrared " + what + " on " + bad.lines() + " (" + bad.first()
+                + " W/m² first): replaced by the sky model";
+        if (distrusted) {
+            findings.warning(
+                    bad.firstLine(),
+                    bad.count(),
+                    message + " in the whole year, because so much of the column cannot be");
+        } else {
+            findings.repair(bad.firstLine(), bad.count(), message);
+        }
+    }
+
+    private static Result model(HourTable table, SunPath sun, Findings findings, boolean had) {
         double[] longWave = table.column(WeatherColumn.LONG_WAVE);
         double[] air = table.column(WeatherColumn.AIR);
         double[] dew = table.column(WeatherColumn.DEW);
@@ -89,6 +119,14 @@ final class LongWave {
                                 : "the file has no infrared")
                         + ": long-wave irradiance of the sky from air temperature, dew point and cloud (Berdahl and Martin"
                         + " 1984, Martin and Berdahl 1984)");
-        return fromClearness > 0 ? LongWaveOrigin.CLEARNESS : LongWaveOrigin.CLOUD_COVER;
+        return new Result(origin(table, modelled, fromClearness), modelled);
+    }
+
+    private static LongWaveOrigin origin(HourTable table, int modelled, int fromClearness) {
+        int fromCloud = modelled - fromClearness;
+        if (HourOfYear.HOURS - modelled >= Math.max(fromCloud, fromClearness)) {
+            return table.header.longWave();
+        }
+        return fromClearness > fromCloud ? LongWaveOrigin.CLEARNESS : LongWaveOrigin.CLOUD_COVER;
     }
 }

@@ -47,6 +47,7 @@ final class Occurrences {
     }
 
     static String number(double value) {
-        return String.format(Locale.ROOT, value == Math.rint(value) ? "%.0f" : "%.2f", value);
+        String text = String.format(Locale.ROOT, "%.2f", value);
+        return text.replaceFirst("\\.?0+$", "");
     }
 }

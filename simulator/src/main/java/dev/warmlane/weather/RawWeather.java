@@ -11,6 +11,7 @@ final class RawWeather {
     private final int[] day;
     private final int[] hour;
     private final Columns values;
+    private final MissingCodes codes = new MissingCodes();
     private int rows;
 
     RawWeather(FileText text, RawHeader header) {
@@ -38,6 +39,15 @@ final class RawWeather {
     /** Sets a value of the row added last. */
     void set(WeatherColumn column, double value) {
         values.of(column)[rows - 1] = value;
+    }
+
+    /** Passes over a value of the row added last that is the format's code for a missing one. */
+    void missing(WeatherColumn column, double asWritten) {
+        codes.add(column, asWritten);
+    }
+
+    MissingCodes codes() {
+        return codes;
     }
 
     FileText text() {

@@ -92,7 +92,7 @@ final class TimeResolver {
             throw text.error(
                     0,
                     "",
-                    placed + " hourly rows",
+                    placed + " hourly rows; " + new MissingHours(table.line).told(),
                     "8760, one for every hour of a year",
                     "Fetch a typical year, whole and hourly.");
         }
@@ -114,10 +114,9 @@ final class TimeResolver {
     }
 
     private static void nameMissingRows(HourTable table, int missing, Findings findings) {
-        int first = 0;
-        while (table.line[first] != 0) {
-            first++;
-        }
+        MissingHours hours = new MissingHours(table.line);
+        int first = hours.first();
+        String which = hours.told();
         int before = 0;
         int year = 0;
         for (int hour = HourOfYear.HOURS - 1; year == 0; hour--) {
@@ -135,8 +134,8 @@ final class TimeResolver {
         findings.warning(
                 table.line[first],
                 missing,
-                missing + " rows are missing, the first for the hour " + HourOfYear.label(first) + " after line "
-                        + table.line[first] + "; they count as missing values");
+                missing + " rows are missing, the first after line " + table.line[first] + ": " + which
+                        + "; they count as missing values");
     }
 
     private static int hour(RawWeather raw, int row) throws WeatherFileException {

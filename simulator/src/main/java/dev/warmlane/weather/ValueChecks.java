@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.site.HourOfYear;
+import java.util.Arrays;
 
 /**
  * Takes out values that cannot be and names them; what it takes out is filled by the next step or refused there. Limits
@@ -16,6 +17,10 @@ final class ValueChecks {
     private static final double DEW_SPIKE_K = 15;
     private static final double WIND_SPIKE_MS = 20;
     private static final int STUCK_HOURS = 36;
+    /** Hardly a place at 10 m is windier in the mean of a year, nor calmer (our own choice). */
+    private static final double MEAN_WIND_AT_MOST_MS = 9;
+
+    private static final double MEAN_WIND_AT_LEAST_MS = 0.3;
 
     private final HourTable table;
     private final Findings findings;
@@ -36,6 +41,7 @@ final class ValueChecks {
         checks.spikes(WeatherColumn.WIND, WIND_SPIKE_MS);
         checks.jumps();
         checks.constants();
+        checks.meanWind();
     }
 
     private void needColumns() throws WeatherFileException {
@@ -46,7 +52,7 @@ final class ValueChecks {
                 throw table.text.error(
                         0,
                         column.label(),
-                        "no value in the whole year",
+                        "no value in the whole year" + table.codes.told(column),
                         "hourly values",
                         "Fetch a file that has them.");
             }
@@ -61,8 +67,9 @@ final class ValueChecks {
         }
     }
 
-    private void range(WeatherColumn column) {
+    private void range(WeatherColumn column) throws WeatherFileException {
         double[] values = table.column(column);
+        double[] asGiven = values.clone();
         Occurrences outside = new Occurrences();
         Occurrences offsets = new Occurrences();
         for (int hour = 0; hour < values.length; hour++) {
@@ -72,7 +79,7 @@ final class ValueChecks {
                 values[hour] = 0;
             } else if (value < column.lowest() || value > column.highest()) {
                 outside.add(table.line[hour], value);
-                values[hour] = Double.NaN;
+                table.throwOut(column, hour);
             } else if (value == 0) {
                 values[hour] = 0; // no negative zero
             }
@@ -84,14 +91,62 @@ final class ValueChecks {
                     "negative " + column.label() + " on " + offsets.lines() + " (" + offsets.first()
                             + " W/m² first): set to 0");
         }
-        if (outside.count() > 0) {
+        boolean fraction = column == WeatherColumn.RELATIVE_HUMIDITY && UnitGuess.isFraction(asGiven);
+        if (outside.count() > GapFiller.MISSING_AT_MOST || fraction) {
+            distrust(column, asGiven, outside);
+        } else if (outside.count() > 0) {
             findings.repair(
                     outside.firstLine(),
                     outside.count(),
                     "impossible " + column.label() + " on " + outside.lines() + " (" + outside.first() + " "
-                            + column.unit() + " first, " + Occurrences.number(column.lowest()) + " to "
-                            + Occurrences.number(column.highest()) + " can be): taken as missing");
+                            + column.unit() + " first, " + column.range() + " can be): taken as missing");
         }
+    }
+
+    /**
+     * A column with so much in it that cannot be is in another unit or another column's: what could be is not believed
+     * either. The year goes on without it where it can.
+     */
+    private void distrust(WeatherColumn column, double[] asGiven, Occurrences outside) throws WeatherFileException {
+        Occurrences doubtful = outside.count() > 0 ? outside : known(asGiven);
+        String found = outside.count() > 0
+                ? outside.count() + " impossible values"
+                : "no value above " + Occurrences.number(column.highest() / 100);
+        found += ", " + doubtful.first() + " first";
+        String guess = UnitGuess.of(column, asGiven);
+        if (!canDoWithout(column)) {
+            throw table.text.error(
+                    doubtful.firstLine(),
+                    column.label(),
+                    found,
+                    column.range() + " " + column.unit(),
+                    guess + " Correct the column, or fetch a file that has it right.");
+        }
+        Arrays.fill(table.column(column), Double.NaN);
+        findings.warning(
+                doubtful.firstLine(),
+                doubtful.count(),
+                column.label() + " has " + found + " (" + column.range() + " " + column.unit()
+                        + " can be); the column is not used. " + guess);
+    }
+
+    private Occurrences known(double[] values) {
+        Occurrences known = new Occurrences();
+        for (int hour = 0; hour < values.length; hour++) {
+            if (!Double.isNaN(values[hour])) {
+                known.add(table.line[hour], values[hour]);
+            }
+        }
+        return known;
+    }
+
+    private boolean canDoWithout(WeatherColumn column) {
+        return switch (column) {
+            case PRESSURE, LONG_WAVE, CLOUD -> true;
+            case DEW -> !table.isEmpty(WeatherColumn.RELATIVE_HUMIDITY);
+            case RELATIVE_HUMIDITY -> !table.isEmpty(WeatherColumn.DEW);
+            default -> false;
+        };
     }
 
     /** A value far from both neighbours on the same side. */
@@ -103,7 +158,7 @@ final class ValueChecks {
             double down = values[hour] - values[hour + 1];
             if ((up > limit && down > limit) || (up < -limit && down < -limit)) {
                 spikes.add(table.line[hour], values[hour]);
-                values[hour] = Double.NaN;
+                table.throwOut(column, hour);
                 hour++;
             }
         }
@@ -138,7 +193,7 @@ final class ValueChecks {
 
     private void constants() throws WeatherFileException {
         for (WeatherColumn column : new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.AIR}) {
-            if (longestRun(column, false)[1] == HourOfYear.HOURS) {
+            if (longestRun(column)[1] == HourOfYear.HOURS) {
                 throw table.text.error(
                         table.line[0],
                         column.label(),
@@ -147,13 +202,31 @@ final class ValueChecks {
                         "Fetch the file again.");
             }
         }
-        stuck(WeatherColumn.AIR, false);
-        stuck(WeatherColumn.DEW, false);
-        stuck(WeatherColumn.WIND, true);
+        stuck(WeatherColumn.AIR);
+        stuck(WeatherColumn.DEW);
+        stuck(WeatherColumn.WIND);
     }
 
-    private void stuck(WeatherColumn column, boolean zeroMayLast) {
-        int[] run = longestRun(column, zeroMayLast);
+    private void meanWind() {
+        double mean = Arrays.stream(table.column(WeatherColumn.WIND))
+                .filter(wind -> !Double.isNaN(wind))
+                .average()
+                .orElse(Double.NaN);
+        if (mean > MEAN_WIND_AT_MOST_MS || mean < MEAN_WIND_AT_LEAST_MS) {
+            findings.warning(
+                    0,
+                    0,
+                    "mean wind speed of the year is " + Occurrences.number(mean) + " m/s, but "
+                            + Occurrences.number(MEAN_WIND_AT_LEAST_MS) + " to "
+                            + Occurrences.number(MEAN_WIND_AT_MOST_MS) + " m/s is usual at 10 m: kept; "
+                            + (mean > MEAN_WIND_AT_MOST_MS
+                                    ? "is the column in km/h, mph or knots?"
+                                    : "was wind not measured?"));
+        }
+    }
+
+    private void stuck(WeatherColumn column) {
+        int[] run = longestRun(column);
         if (run[1] >= STUCK_HOURS) {
             findings.warning(
                     table.line[run[0]],
@@ -165,14 +238,13 @@ final class ValueChecks {
     }
 
     /** First hour and length of the longest run of one value. */
-    private int[] longestRun(WeatherColumn column, boolean skipZero) {
+    private int[] longestRun(WeatherColumn column) {
         double[] values = table.column(column);
         int[] longest = {0, 0};
         int start = 0;
         for (int hour = 1; hour <= values.length; hour++) {
             if (hour == values.length || values[hour] != values[start]) {
-                boolean counts = !Double.isNaN(values[start]) && !(skipZero && values[start] == 0);
-                if (counts && hour - start > longest[1]) {
+                if (!Double.isNaN(values[start]) && hour - start > longest[1]) {
                     longest = new int[] {start, hour - start};
                 }
                 start = hour;

@@ -45,6 +45,11 @@ enum WeatherColumn {
         return highest;
     }
 
+    /** The values that can be, for example {@code -65 to 60}. */
+    String range() {
+        return Occurrences.number(lowest) + " to " + Occurrences.number(highest);
+    }
+
     boolean isIrradiance() {
         return this == GLOBAL || this == DIRECT || this == DIFFUSE;
     }

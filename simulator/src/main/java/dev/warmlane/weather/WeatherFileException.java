@@ -3,7 +3,11 @@ package dev.warmlane.weather;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** A weather file that cannot be read or cannot be trusted: where, what was found, what was expected, how to mend it. */
+/**
+ * A weather file that cannot be read or cannot be trusted: where, what was found, what was expected, how to mend it. The
+ * message begins with the file as it was given, the line where there is one, and the column where there is one, such as
+ * {@code weather/here.epw:500: wind speed (field 22): found "calm"}.
+ */
 public final class WeatherFileException extends IOException {
 
     private static final long serialVersionUID = 1L;
@@ -36,9 +40,7 @@ public final class WeatherFileException extends IOException {
     }
 
     private static String message(Path file, int line, String column, String found, String expected, String remedy) {
-        String where = file.getFileName()
-                + (line > 0 ? ", line " + line : "")
-                + (column.isEmpty() ? "" : ", column " + column);
+        String where = file + (line > 0 ? ":" + line : "") + (column.isEmpty() ? "" : ": " + column);
         return where + ": found " + found + "; expected " + expected + ". " + remedy;
     }
 

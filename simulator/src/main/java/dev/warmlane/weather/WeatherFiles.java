@@ -49,11 +49,13 @@ public final class WeatherFiles {
     }
 
     private static WeatherFormat formatOf(FileText text) throws WeatherFileException {
+        Misfit.refuse(text);
         for (WeatherFormat format : FORMATS) {
             if (format.recognises(text)) {
                 return format;
             }
         }
+        Misfit.refuseQuoted(text);
         String start = text.line(1).strip();
         throw text.error(
                 1,
@@ -75,7 +77,7 @@ public final class WeatherFiles {
         GapFiller.fill(table, WeatherColumn.WIND, findings);
         Humidity.resolve(table, findings);
         Pressure.resolve(table, findings);
-        WeatherYear.LongWaveOrigin origin = LongWave.resolve(table, sun, findings);
+        LongWave.Result longWave = LongWave.resolve(table, sun, findings);
         String source = table.header.format() + ", " + table.text.path().getFileName();
         return WeatherYear.builder(result.site(), source, sun)
                 .irradianceWm2(
@@ -85,7 +87,8 @@ public final class WeatherFiles {
                 .airC(table.column(WeatherColumn.AIR), table.column(WeatherColumn.DEW))
                 .pressureKpa(table.column(WeatherColumn.PRESSURE))
                 .windSpeedMs(table.column(WeatherColumn.WIND))
-                .skyLongWaveWm2(table.column(WeatherColumn.LONG_WAVE), origin)
+                .skyLongWaveWm2(table.column(WeatherColumn.LONG_WAVE), longWave.origin())
+                .longWaveEstimatedHours(longWave.estimatedHours())
                 .findings(findings.all())
                 .closure(result.closure())
                 .build();

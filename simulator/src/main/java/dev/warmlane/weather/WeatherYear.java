@@ -22,6 +22,7 @@ public final class WeatherYear {
     private final String source;
     private final SunPath sun;
     private final LongWaveOrigin longWaveOrigin;
+    private final int longWaveEstimatedHours;
     private final List<WeatherFinding> findings;
     private final @Nullable Closure closure;
     private final double[] globalHorizontal;
@@ -39,6 +40,7 @@ public final class WeatherYear {
         this.source = b.source;
         this.sun = b.sun;
         this.longWaveOrigin = b.longWaveOrigin;
+        this.longWaveEstimatedHours = b.longWaveEstimatedHours;
         this.findings = List.copyOf(b.findings);
         this.closure = b.closure;
         this.globalHorizontal = b.column("global horizontal irradiance", b.globalHorizontal);
@@ -73,9 +75,17 @@ public final class WeatherYear {
         return sun;
     }
 
-    /** Where {@link #skyLongWaveWm2} comes from. */
+    /** Where {@link #skyLongWaveWm2} comes from in most hours. */
     public LongWaveOrigin longWaveOrigin() {
         return longWaveOrigin;
+    }
+
+    /**
+     * In how many hours {@link #skyLongWaveWm2} was estimated while reading, because the file had no value or one that
+     * cannot be, 0 to 8760.
+     */
+    public int longWaveEstimatedHours() {
+        return longWaveEstimatedHours;
     }
 
     /** What was found, mended or estimated while reading, in the order it was found. */
@@ -143,13 +153,13 @@ public final class WeatherYear {
         return windSpeed[hour];
     }
 
-    /** Where the long-wave irradiance of the sky comes from. */
+    /** Where the long-wave irradiance of the sky comes from in most hours. */
     public enum LongWaveOrigin {
-        /** Every hour from the file. */
+        /** From the file. */
         FILE,
-        /** Estimated in at least one hour from the air, its humidity and the file's cloud cover. */
+        /** Estimated from the air, its humidity and the file's cloud cover. */
         CLOUD_COVER,
-        /** Estimated in at least one hour from the air, its humidity and a cloud cover derived from the irradiance. */
+        /** Estimated from the air, its humidity and a cloud cover derived from the irradiance. */
         CLEARNESS
     }
 
@@ -159,6 +169,7 @@ public final class WeatherYear {
         private final String source;
         private final SunPath sun;
         private LongWaveOrigin longWaveOrigin = LongWaveOrigin.FILE;
+        private int longWaveEstimatedHours;
         private List<WeatherFinding> findings = List.of();
         private @Nullable Closure closure;
         private double @Nullable [] globalHorizontal;
@@ -184,10 +195,16 @@ public final class WeatherYear {
             return this;
         }
 
-        /** Long-wave irradiance of the sky, W/m², and where it comes from. */
+        /** Long-wave irradiance of the sky, W/m², and where it comes from in most hours. */
         public Builder skyLongWaveWm2(double[] longWave, LongWaveOrigin origin) {
             this.skyLongWave = longWave;
             this.longWaveOrigin = origin;
+            return this;
+        }
+
+        /** In how many hours the long-wave irradiance was estimated while reading, 0 to 8760; 0 unless given. */
+        public Builder longWaveEstimatedHours(int value) {
+            this.longWaveEstimatedHours = value;
             return this;
         }
 

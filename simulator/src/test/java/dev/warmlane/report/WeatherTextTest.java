@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.scenario.ReportSettings.Units;
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherSummary;
+import dev.warmlane.weather.WeatherYear;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class WeatherTextTest {
@@ -20,6 +24,31 @@ class WeatherTextTest {
                 .contains("By month", "Jan", "Dec", "Quality", "Closure")
                 .contains(Numbers.show(air, 1))
                 .doesNotContain("NaN", "null");
+    }
+
+    @Test
+    void countsTheHoursOfLongWaveThatAreNotTheFiles() {
+        assertThat(WeatherText.of(longWave(0), Units.METRIC)).contains("Long-wave of the sky: from the file\n");
+        assertThat(WeatherText.of(longWave(3), Units.METRIC)).contains("sky: from the file, 3 hours estimated\n");
+    }
+
+    private static WeatherYear longWave(int estimatedHours) {
+        WeatherYear year = SampleForecasts.SOUTHERN.weather();
+        return WeatherYear.builder(year.site(), year.source(), year.sun())
+                .irradianceWm2(
+                        hours(year::globalHorizontalWm2),
+                        hours(year::directNormalWm2),
+                        hours(year::diffuseHorizontalWm2))
+                .skyLongWaveWm2(hours(year::skyLongWaveWm2), WeatherYear.LongWaveOrigin.FILE)
+                .longWaveEstimatedHours(estimatedHours)
+                .airC(hours(year::airTemperatureC), hours(year::dewPointC))
+                .pressureKpa(hours(year::pressureKpa))
+                .windSpeedMs(hours(year::windSpeedMs))
+                .build();
+    }
+
+    private static double[] hours(IntToDoubleFunction values) {
+        return IntStream.range(0, HourOfYear.HOURS).mapToDouble(values).toArray();
     }
 
     @Test

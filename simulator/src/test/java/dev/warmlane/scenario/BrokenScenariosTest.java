@@ -66,7 +66,44 @@ class BrokenScenariosTest {
         Path file = folder.resolve("latin.toml");
         Files.write(file, "[site]\nname = \"B\u00e4derweg\"\n".getBytes(StandardCharsets.ISO_8859_1));
 
-        assertThat(lines(errors(file), file)).containsExactly("1: is not a text in UTF-8; save it as UTF-8");
+        assertThat(lines(errors(file), file)).containsExactly("2:10: the byte E4 is not UTF-8; save the file as UTF-8");
+    }
+
+    @Test
+    void readsATextWithAByteOrderMark(@TempDir Path folder) throws IOException {
+        String demo = Files.readString(Demos.file("municipal-25m.toml"));
+
+        assertThat(Demos.read("\uFEFF" + demo, folder).installation().name()).isEqualTo("Municipal outdoor pool");
+        assertThat(Demos.read("\uFEFF" + demo.substring(demo.indexOf("[site]")), folder)
+                        .installation()
+                        .name())
+                .isEqualTo("Municipal outdoor pool");
+    }
+
+    @Test
+    void refusesAFolder(@TempDir Path folder) {
+        ScenarioException found = catchThrowableOfType(ScenarioException.class, () -> ScenarioReader.read(folder));
+
+        assertThat(found).hasMessage(folder + ": is a folder; name the scenario file that lies in it");
+    }
+
+    @Test
+    void refusesAFolderOfWeather(@TempDir Path folder) throws IOException {
+        Files.createDirectory(folder.resolve("year.csv"));
+        Path file = Files.writeString(folder.resolve("job.toml"), "[site]\nweather = \"year.csv\"\n");
+
+        assertThat(lines(errors(file), file))
+                .contains("2: [site] weather: is a folder: year.csv; name the weather file that lies in it");
+    }
+
+    @Test
+    void doesNotListEveryLineOfWhatIsNoScenario(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("year.csv"), "1,2,3\n".repeat(8760));
+
+        assertThat(lines(errors(file), file))
+                .hasSize(21)
+                .first()
+                .isEqualTo(" 8760 errors, the first 20 below: is this a scenario file?");
     }
 
     @Test

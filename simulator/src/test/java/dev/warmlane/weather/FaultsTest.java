@@ -13,6 +13,7 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults that real files have, put into a sound file on purpose: each is found, told with its line, and mended. */
@@ -130,7 +131,39 @@ class FaultsTest {
         WeatherYear read = Breakage.read(folder, lines);
         expect(read, Kind.REPAIR, FIRST + NOON, "infrared above that of a black body", "600 W/m²");
         assertThat(read.skyLongWaveWm2(NOON)).isLessThan(Constants.blackBody(year.air[NOON]));
+        assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.FILE);
+        assertThat(read.longWaveEstimatedHours()).isEqualTo(1);
+    }
+
+    @Test
+    void infraredColderThanAnySky() throws IOException {
+        Breakage.set(lines, FIRST + NOON, INFRARED, "90");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.REPAIR, FIRST + NOON, "infrared below 0.4 of a black body", "90 W/m²");
+        assertThat(read.skyLongWaveWm2(NOON)).isGreaterThan(0.5 * Constants.blackBody(year.air[NOON]));
+    }
+
+    @Test
+    void infraredColderThanAnySkyAllYear() throws IOException {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(lines, line, INFRARED, "1");
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, FIRST, "infrared below 0.4", "replaced by the sky model in the whole year");
         assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.CLOUD_COVER);
+        assertThat(read.longWaveEstimatedHours()).isEqualTo(HourOfYear.HOURS);
+    }
+
+    @Test
+    void longWaveIsTheFilesWhereThreeHoursAreNot() throws IOException {
+        List<String> pvgis = InventedYear.ofInstants().pvgis();
+        for (int line = 3000; line < 3003; line++) {
+            Breakage.set(pvgis, line, 7, "700");
+        }
+        WeatherYear read = Breakage.read(folder, pvgis);
+        assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.FILE);
+        assertThat(read.longWaveEstimatedHours()).isEqualTo(3);
+        expect(read, Kind.NOTE, 0, "the file's infrared is missing or was replaced in 3 hours");
     }
 
     @Test
@@ -193,6 +226,24 @@ class FaultsTest {
     }
 
     @Test
+    void aColumnThatCannotBeIsNotUsedWhereAnotherStandsIn() throws IOException {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(lines, line, HUMIDITY, "0.5");
+            Breakage.set(lines, line, 10, "991.3");
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(
+                read,
+                Kind.WARNING,
+                FIRST,
+                "relative humidity has no value above 1.2, 0.5 first",
+                "not used",
+                "fraction");
+        expect(read, Kind.WARNING, FIRST, "pressure has 8760 impossible values, 0.99 first", "another unit?");
+        assertThat(read.dewPointC(NOON)).isEqualTo(year.dew[NOON]);
+    }
+
+    @Test
     void aStepThatStaysIsKeptAndTold() throws IOException {
         for (int h = 4000; h < 4100; h++) {
             Breakage.set(lines, FIRST + h, DRY_BULB, Double.toString(year.air[h] + 25));
@@ -222,7 +273,13 @@ class FaultsTest {
     void missingRows() throws IOException {
         lines.subList(FIRST + 99, FIRST + 102).clear();
         WeatherYear read = Breakage.read(folder, lines);
-        expect(read, Kind.WARNING, FIRST + 99, "3 rows are missing", "after line 108");
+        expect(
+                read,
+                Kind.WARNING,
+                FIRST + 99,
+                "3 rows are missing",
+                "after line 108",
+                "from 01-05 04:00 to 01-05 06:00");
         assertThat(read.windSpeedMs(101)).isBetween(0.0, 7.0);
     }
 
@@ -243,6 +300,23 @@ class FaultsTest {
             Breakage.set(lines, FIRST + h, WIND, "2.2");
         }
         expect(Breakage.read(folder, lines), Kind.WARNING, FIRST + 2000, "wind speed does not change for 100 hours");
+    }
+
+    @Test
+    void aCalmThatLasts() throws IOException {
+        for (int h = 2000; h < 2040; h++) {
+            Breakage.set(lines, FIRST + h, WIND, "0");
+        }
+        expect(Breakage.read(folder, lines), Kind.WARNING, FIRST + 2000, "wind speed does not change for 40 hours");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"5, 'km/h, mph or knots?'", "0.05, was wind not measured?"})
+    void aMeanWindThatHardlyIs(double factor, String guess) throws IOException {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            Breakage.set(lines, FIRST + h, WIND, Double.toString(year.wind[h] * factor));
+        }
+        expect(Breakage.read(folder, lines), Kind.WARNING, 0, "mean wind speed of the year is", guess);
     }
 
     @Test

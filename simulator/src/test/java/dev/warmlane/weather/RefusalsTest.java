@@ -10,8 +10,14 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Files that cannot be read or trusted, each with the message that it must give. */
 class RefusalsTest {
@@ -34,6 +40,40 @@ class RefusalsTest {
     }
 
     @Test
+    void semicolonsAndDecimalCommas() {
+        String semicolons = String.join("\n", epw).replace(',', ';');
+        int middle = epw.size() / 2 + 1;
+        refused(semicolons, middle, "semicolons between the columns; expected commas");
+        refused(semicolons.replace('.', ','), middle, "semicolons between the columns, and decimal commas");
+        refused(String.join("\n", year.tmy3()).replace(',', ';'), year.tmy3().size() / 2 + 1, "semicolons");
+        refused(String.join("\n", epw).replace(',', '\t'), middle, "tabs between the columns");
+    }
+
+    @Test
+    void everyCellInQuotes() {
+        String quoted = year.tmy3().stream()
+                .map(line -> "\"" + line.replace("\"", "").replace(",", "\",\"") + "\"")
+                .collect(Collectors.joining("\n"));
+        refused(quoted, 1, "every cell in quotes");
+    }
+
+    @Test
+    void aDecimalComma() {
+        Breakage.set(epw, 500, 22, "\"2.5\"");
+        epw.set(499, epw.get(499).replace("\"2.5\"", "\"2,5\""));
+        refused(epw, 500, "found \"2,5\"; expected a number. Write decimal points, not commas.");
+    }
+
+    @Test
+    void aScenarioFile() {
+        refused(
+                "# A pool.\n# INVENTED\n\n[site]\nname = \"x\"\n",
+                4,
+                "the section [site], as a scenario file has; expected a weather file");
+        refused("[[collectors]]  # first\narea = \"10 m2\"\n", 1, "[[collectors]]");
+    }
+
+    @Test
     void emptyAndBinary() {
         refused(" \n", 0, "an empty file");
         refused("PK\u0003\u0004\0\0", 0, "bytes that are not text");
@@ -46,6 +86,12 @@ class RefusalsTest {
     }
 
     @Test
+    void aFolder() {
+        WeatherFileException e = catchThrowableOfType(WeatherFileException.class, () -> WeatherFiles.read(folder));
+        assertThat(e).hasMessageStartingWith(folder + ": found a folder; expected a weather file.");
+    }
+
+    @Test
     void aCellThatIsNoNumber() {
         Breakage.set(epw, 500, 22, "calm");
         WeatherFileException e = refused(epw, 500, "found \"calm\"; expected a number");
@@ -54,7 +100,8 @@ class RefusalsTest {
         assertThat(e.expected()).isEqualTo("a number");
         assertThat(e.remedy()).isNotBlank();
         assertThat(e.file().getFileName()).hasToString("broken.txt");
-        assertThat(e).hasMessageStartingWith("broken.txt, line 500, column wind speed (field 22): ");
+        assertThat(e)
+                .hasMessageStartingWith(folder.resolve("broken.txt") + ":500: wind speed (field 22): found \"calm\"");
     }
 
     @Test
@@ -94,6 +141,30 @@ class RefusalsTest {
     @Test
     void halfAYear() {
         refused(epw.subList(0, 4388), 0, "4380 hourly rows", "8760");
+    }
+
+    @Test
+    void aFileCutOffSaysWhereItEnds() {
+        refused(epw.subList(0, 4388), 0, "missing are the hours from 07-02 12:00 to 12-31 23:00, all of August,");
+    }
+
+    @Test
+    void aFileCutOffWithinALineSaysSo() {
+        String whole = String.join("\n", epw.subList(0, 4388));
+        refused(whole.substring(0, whole.length() - 60), 4388, "The file ends within this line, it was cut off");
+    }
+
+    @Test
+    void monthsThatAreMissingAreNamed() {
+        epw.subList(FIRST - 1 + HourOfYear.firstHourOf(7), FIRST - 1 + HourOfYear.firstHourOf(8))
+                .clear();
+        epw.subList(FIRST - 1 + HourOfYear.firstHourOf(2), FIRST - 1 + HourOfYear.firstHourOf(3))
+                .clear();
+        refused(
+                epw,
+                0,
+                "7344 hourly rows",
+                "missing are 1416 hours, the first 02-01 00:00, the last 07-31 23:00, and all of February, July");
     }
 
     @Test
@@ -143,6 +214,69 @@ class RefusalsTest {
         assertThat(refused(epw, 0, "no value in the whole year").column()).isEqualTo("diffuse horizontal irradiance");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "7, 1, 273.15, air temperature, -65 to 60 °C, Is the column in kelvin?",
+        "7, 1.8, 32, air temperature, -65 to 60 °C, Is the column in degrees Fahrenheit?",
+        "14, 3.6, 0, global horizontal irradiance, 0 to 1500 W/m², Is the column in kJ/m²?",
+        "22, 0, -5, wind speed, 0 to 50 m/s, a code for missing values?",
+        "22, 20, 0, wind speed, 0 to 50 m/s, 'Is the column in km/h, mph or knots?'"
+    })
+    void aColumnOfWhichMuchCannotBe(
+            int cell, double factor, double offset, String column, String allowed, String guess) {
+        // the code for a missing temperature would hide kelvin in an EPW file
+        List<String> lines = cell == 7 ? year.tmy3() : epw;
+        int at = cell == 7 ? tmy3Column("Dry-bulb (C)") : cell;
+        int first = lines == epw ? FIRST : 3;
+        for (int line = first; line < first + HourOfYear.HOURS; line++) {
+            double value = Double.parseDouble(Breakage.get(lines, line, at));
+            Breakage.set(lines, line, at, String.format(Locale.ROOT, "%.1f", value * factor + offset));
+        }
+        WeatherFileException e =
+                catchThrowableOfType(WeatherFileException.class, () -> Breakage.read(folder, String.join("\n", lines)));
+        assertThat(e).isNotNull().hasMessageContainingAll("impossible values, ", " first", allowed, guess);
+        assertThat(e.column()).isEqualTo(column);
+        assertThat(e.line()).isGreaterThanOrEqualTo(first);
+    }
+
+    private int tmy3Column(String name) {
+        return List.of(year.tmy3().get(1).split(",", -1)).indexOf(name) + 1;
+    }
+
+    @Test
+    void aColumnThatOnlyLooksMissing() {
+        for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
+            Breakage.set(epw, line, 7, "293.1");
+        }
+        refused(epw, 0, "only what counts as a code for a missing value, 293.1");
+    }
+
+    @Test
+    void humidityAsAFractionWhereThereIsNothingElse() {
+        List<String> pvgis = year.pvgis();
+        for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
+            Breakage.set(pvgis, line, 3, "0.5");
+        }
+        refused(pvgis, 11, "no value above 1.2, 0.5 first", "Is the column a fraction of 1 and not in %?");
+    }
+
+    @Test
+    void noHumidityLeft() {
+        List<String> pvgis = year.pvgis();
+        for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
+            Breakage.set(pvgis, line, 3, line == 6 ? "50" : "0");
+        }
+        refused(pvgis, 7, "8759 missing values");
+    }
+
+    @Test
+    void aLongGapThatWasNotOneInTheFile() {
+        for (int line = 3000; line < 3012; line++) {
+            Breakage.set(epw, line, 7, line < 3004 ? "99.9" : "-80.5");
+        }
+        refused(epw, 3000, "12 hours in a row", "8 of them were thrown out because they cannot be, -80.5 °C first");
+    }
+
     @Test
     void aConstantTemperature() {
         for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
@@ -162,6 +296,17 @@ class RefusalsTest {
                 WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(0.5));
         assertThat(insisted.findings())
                 .anySatisfy(f -> assertThat(f.message()).contains("the parts come from different sources"));
+    }
+
+    /** The two numbers are of the same hours, so that the best time is never worse than the one taken. */
+    @Test
+    void theBestTimeIsNotWorseThanTheOneTaken() {
+        Breakage.set(epw, 1, 7, "-36.0");
+        WeatherFileException e = refused(epw, 0, "all year global irradiance that differs");
+        Matcher numbers = Pattern.compile("by (\\d+) W/m² \\(RMSE\\) at the time taken and by (\\d+) at the best one")
+                .matcher(e.found());
+        assertThat(numbers.find()).isTrue();
+        assertThat(Integer.parseInt(numbers.group(2))).isLessThanOrEqualTo(Integer.parseInt(numbers.group(1)));
     }
 
     @Test

@@ -167,7 +167,7 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
         }
 
         private OutOfRange wrong(int line, String found, String allowed) {
-            return new OutOfRange(file + ", line " + (line + 1) + ": found " + found + ", allowed is " + allowed);
+            return new OutOfRange(file + ":" + (line + 1) + ": found " + found + ", allowed is " + allowed);
         }
     }
 

@@ -54,13 +54,13 @@ class MonthlyNormalsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             # seed: 12       | # remark          | no header line "# seed: ..."; add it before the column names
-            # seed: 12       | # seed: one       | line 7: found seed "one", allowed is a number
-            # seed: 12       | # seed: 1.5       | line 7: found seed 1.5, allowed is a whole number
+            # seed: 12       | # seed: one       | :7: found seed "one", allowed is a number
+            # seed: 12       | # seed: 1.5       | :7: found seed 1.5, allowed is a whole number
             degrees north: 44| degrees north: 94 | latitude must be -90 to 90 degrees, was 94
-            air degC         | air degF          | line 8: found the column names
-            3,3.6,8,9,2.5,1.9| 3,3.6,8,9,2.5     | line 11: found 5 cells, allowed is 6 cells for month 3
-            3,3.6,8,9,2.5,1.9| 4,3.6,8,9,2.5,1.9 | line 11: found month 4, allowed is month 3
-            3,3.6,8,9,2.5,1.9| 3,3.6,8,9,x,1.9   | line 11: found dew point degc "x", allowed is a number
+            air degC         | air degF          | :8: found the column names
+            3,3.6,8,9,2.5,1.9| 3,3.6,8,9,2.5     | :11: found 5 cells, allowed is 6 cells for month 3
+            3,3.6,8,9,2.5,1.9| 4,3.6,8,9,2.5,1.9 | :11: found month 4, allowed is month 3
+            3,3.6,8,9,2.5,1.9| 3,3.6,8,9,x,1.9   | :11: found dew point degc "x", allowed is a number
             3,3.6,8,9,2.5,1.9| 3,36,8,9,2.5,1.9  | March: mean global horizontal irradiation must be 0.01 to 12
             3,3.6,8,9,2.5,1.9| 3,3.6,8,9,8.5,1.9 | March: mean dew point (not above the mean air temperature) must be
             3,3.6,8,9,2.5,1.9| 3,3.6,8,9,2.5,0   | March: mean wind speed must be 0.3 to 15 m/s
