@@ -29,7 +29,8 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Option(
             names = {"-u", "--units"},
-            defaultValue = "METRIC",
+            defaultValue = "metric",
+            converter = UnitsConverter.class,
             description = "Units: metric (the default) or us.")
     private ReportSettings.Units units = ReportSettings.Units.METRIC;
 

@@ -121,6 +121,13 @@ class MainTest {
     }
 
     @Test
+    void unitsAreCalledAsTheHelpCallsThem() {
+        assertThat(run("weather", WEATHER, "--units", "si")).isEqualTo(2);
+
+        assertThat(err.toString()).contains("'--units': expected metric or us, but was \"si\"");
+    }
+
+    @Test
     void fileThatIsNoWeatherIsAProblemOfTheInput() throws IOException {
         Path letter = Files.writeString(folder.resolve("letter.csv"), "Dear sir or madam");
 

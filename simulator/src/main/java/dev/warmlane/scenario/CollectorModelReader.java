@@ -114,6 +114,9 @@ final class CollectorModelReader {
         double b1 = s.get(CertificateKeys.B1);
         double b2 = s.get(CertificateKeys.B2);
         double ratio = s.get(CertificateKeys.EMITTANCE_RATIO);
+        if (!s.hasFailed()) {
+            CertificateChecks.form2013(s, eta0, bu, b1, b2, ratio, Objects.requireNonNull(stand));
+        }
         return s.build(() ->
                 CertificateCurve.ofUnglazedForm2013(eta0, bu, b1, b2, ratio, incidence, Objects.requireNonNull(stand)));
     }
@@ -128,6 +131,9 @@ final class CollectorModelReader {
         double a6 = s.get(CertificateKeys.A6);
         double a7 = s.get(CertificateKeys.A7);
         double a8 = s.get(CertificateKeys.A8);
+        if (!s.hasFailed()) {
+            CertificateChecks.form2017(s, a1, a3, Objects.requireNonNull(stand));
+        }
         return s.build(
                 () -> new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, incidence, Objects.requireNonNull(stand)));
     }

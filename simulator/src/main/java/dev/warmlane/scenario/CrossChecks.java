@@ -2,7 +2,11 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.plant.Control;
+import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
+import dev.warmlane.site.HourOfYear;
+import java.util.List;
 import java.util.Locale;
 
 /** Values that are allowed each by itself but hardly meant together. */
@@ -16,10 +20,29 @@ final class CrossChecks {
 
     private CrossChecks() {}
 
-    static void run(Installation built, Section roof, Section control, Section heater, Section season) {
-        differences(built.control(), control);
-        temperatures(built, control, heater, season);
-        roofArea(built, roof);
+    /**
+     * The sections that warnings are about.
+     *
+     * @param schedules all sections [[schedule]]
+     */
+    record Sections(
+            Section pool,
+            Section cover,
+            Section roof,
+            Section heater,
+            Section control,
+            Section season,
+            List<Section> schedules) {}
+
+    static void run(Installation built, Sections in) {
+        differences(built.control(), in.control);
+        temperatures(built, in.control, in.heater, in.season);
+        roofArea(built, in.roof);
+        bathersWhileClosed(built, in.pool);
+        allDay(in.cover, PoolKeys.DRAWN);
+        allDay(in.control, PlantKeys.PUMPING);
+        allDay(in.season, PlantKeys.OPEN);
+        in.schedules.forEach(schedule -> allDay(schedule, PlantKeys.HOURS));
     }
 
     private static void differences(Control built, Section control) {
@@ -66,6 +89,48 @@ final class CrossChecks {
             roof.warning(
                     PlaceKeys.USABLE_SHARE,
                     text("collectors take %.1f m2 of roof, but only %.1f m2 is usable", taken, usable));
+        }
+    }
+
+    /** Outside the season nobody is counted, so that a schedule may say nothing of it. */
+    private static void bathersWhileClosed(Installation built, Section pool) {
+        if (built.bathers().whenFull() == 0) {
+            return;
+        }
+        OpeningSeason season = built.season();
+        int present = 0;
+        int closed = 0;
+        int first = -1;
+        for (int i = 0; i < season.hours(); i++) {
+            int hour = (season.firstHour() + i) % HourOfYear.HOURS;
+            if (built.bathers().presence().at(hour) > 0) {
+                present++;
+                if (season.openHours().at(hour) == 0) {
+                    closed++;
+                    first = first < 0 ? hour : first;
+                }
+            }
+        }
+        if (present == 0) {
+            pool.warning(
+                    PoolKeys.BATHERS, "nobody is ever in the water in the season, by the [[schedule]] for bathers");
+        } else if (closed > 0) {
+            pool.warning(
+                    PoolKeys.BATHERS,
+                    "are in the water in " + closed + " hours of the season in which the pool is closed, the first "
+                            + HourOfYear.label(first) + "; add a [[schedule]] for bathers with share = 0 there");
+        }
+    }
+
+    private static void allDay(Section section, Key<Span> key) {
+        if (section.has(key) && section.sound(key)) {
+            Span hours = section.get(key);
+            if (hours.from() == hours.to()) {
+                section.warning(
+                        key,
+                        "\"" + hours.from() + "-" + hours.to()
+                                + "\" runs over midnight and is all 24 hours; write \"0-24\" if that is meant");
+            }
         }
     }
 

@@ -63,10 +63,17 @@ final class Kinds {
                 throw BadValueException.of(toml, allowed());
             }
             if (!(value >= lowest && value <= highest)) {
-                throw new BadValueException(
-                        "found " + BadValueException.show(toml) + inOurUnit(toml, value) + "; allowed: " + allowed());
+                throw new BadValueException("found " + BadValueException.show(toml) + inOurUnit(toml, value)
+                        + "; allowed: " + allowed() + inPercent(toml, value));
             }
             return value;
+        }
+
+        /** A share that was written as a percentage without its sign; what is just above 1 is another slip. */
+        private String inPercent(Object toml, double value) {
+            boolean meant =
+                    percent && toml instanceof Number && value >= 2 && value / 100 >= lowest && value / 100 <= highest;
+            return meant ? "; did you mean \"" + toml + " %\"?" : "";
         }
 
         /** The value beside a text in other units, so that it can be compared with what is allowed. */

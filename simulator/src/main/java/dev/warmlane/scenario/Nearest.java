@@ -2,6 +2,8 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.units.Spelling;
 import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -13,6 +15,15 @@ final class Nearest {
     /** The name that was probably meant. */
     static Optional<String> word(String name, Collection<String> known) {
         return Spelling.nearest(name, known);
+    }
+
+    /** The choice that was probably meant: one that has the word as a part, else the one spelt most alike. */
+    static Optional<String> choice(String word, Collection<String> known) {
+        String lower = word.strip().toLowerCase(Locale.ROOT);
+        return known.stream()
+                .filter(name -> List.of(name.split("-", -1)).contains(lower))
+                .findFirst()
+                .or(() -> Spelling.nearest(word, known));
     }
 
     /** What to say after "unknown key": the nearest key, else the section that has this key, else all keys. */

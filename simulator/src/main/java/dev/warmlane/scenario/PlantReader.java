@@ -67,6 +67,12 @@ final class PlantReader {
         double off = s.get(PlantKeys.OFF_DIFFERENCE);
         double limit = s.get(PlantKeys.LIMIT);
         double shed = s.has(PlantKeys.COOL_ABOVE) ? s.get(PlantKeys.COOL_ABOVE) : Double.POSITIVE_INFINITY;
+        if (s.has(PlantKeys.COOL_ABOVE) && s.sound(PlantKeys.COOL_ABOVE) && s.sound(PlantKeys.LIMIT) && shed < limit) {
+            s.error(
+                    PlantKeys.COOL_ABOVE,
+                    "found " + PlantKeys.COOL_ABOVE.kind().show(shed) + "; allowed: at least limit, "
+                            + PlantKeys.LIMIT.kind().show(limit));
+        }
         Schedule pumping = schedules.of(What.PUMPING, s, PlantKeys.PUMPING);
         return s.build(() -> new Control(on, off, limit, shed, pumping));
     }

@@ -40,11 +40,13 @@ final class ScenarioAssembly {
         Pool pool = PoolReader.pool(poolSection);
         Bathers bathers = PoolReader.bathers(poolSection, schedules);
         MakeUp makeUp = PoolReader.makeUp(poolSection, document.one(PoolKeys.WATER));
-        Cover cover = PoolReader.cover(document.one(PoolKeys.COVER), schedules);
+        Section coverSection = document.one(PoolKeys.COVER);
+        Cover cover = PoolReader.cover(coverSection, schedules);
 
         Section roofSection = document.one(PlaceKeys.ROOF);
         Roof roof = PlaceReader.roof(roofSection);
-        List<CollectorArray> arrays = arrays(document);
+        List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
+        List<CollectorArray> arrays = arrays(collectors);
         List<MountingOption> mountings = MountingReader.options(document.all(MountingKeys.MOUNTINGS));
 
         Pipes pipes = PlantReader.pipes(document.one(PlantKeys.PIPES));
@@ -79,7 +81,19 @@ final class ScenarioAssembly {
                 .comfortC(comfort[0])
                 .comfortMaximumC(comfort[1])
                 .build();
-        CrossChecks.run(built, roofSection, controlSection, heaterSection, seasonSection);
+        CrossChecks.run(
+                built,
+                new CrossChecks.Sections(
+                        poolSection,
+                        coverSection,
+                        roofSection,
+                        heaterSection,
+                        controlSection,
+                        seasonSection,
+                        schedules.all()));
+        List<Section> collectorSections =
+                collectors.stream().map(Document.Group::main).toList();
+        SizeChecks.run(built, poolSection, collectorSections, heaterSection, notes);
         return new Scenario(
                 built, mountings, weather, report, assumed(notes, false), assumed(notes, true), notes.warnings());
     }
@@ -91,9 +105,8 @@ final class ScenarioAssembly {
                 .toList();
     }
 
-    private static List<CollectorArray> arrays(Document document) {
+    private static List<CollectorArray> arrays(List<Document.Group> groups) {
         List<CollectorArray> arrays = new ArrayList<>();
-        List<Document.Group> groups = document.all(CollectorKeys.COLLECTORS);
         for (int i = 0; i < groups.size(); i++) {
             @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1);
             if (array != null) {

@@ -13,7 +13,10 @@ final class Schedules {
 
     private final Map<What, List<Section>> rules = new EnumMap<>(What.class);
 
+    private final List<Section> all;
+
     Schedules(List<Document.Group> groups) {
+        all = groups.stream().map(Document.Group::main).toList();
         for (Document.Group group : groups) {
             Section rule = group.main();
             What what = rule.get(PlantKeys.WHAT);
@@ -25,6 +28,11 @@ final class Schedules {
             }
             rules.computeIfAbsent(what, w -> new ArrayList<>()).add(rule);
         }
+    }
+
+    /** Every rule in the order of the file. */
+    List<Section> all() {
+        return all;
     }
 
     /** Whether there is a rule for something. */

@@ -146,6 +146,11 @@ final class Section {
         notes.warning(lineOf(key), label, key.name(), message);
     }
 
+    /** Reports that the section as a whole is hardly meant. */
+    void warning(String message) {
+        notes.warning(line, label, "", message);
+    }
+
     /** Reports something about the section itself. */
     void error(String message) {
         fail(line, "", message);

@@ -1,6 +1,5 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.units.Spelling;
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.LinkedHashMap;
@@ -17,7 +16,7 @@ final class WordKinds {
 
     private WordKinds() {}
 
-    /** Any text that is not empty. */
+    /** Any text that is not empty and can be printed on a line. */
     static Kind<String> text() {
         return new Text();
     }
@@ -53,7 +52,14 @@ final class WordKinds {
 
         @Override
         public String read(Object toml) throws BadValueException {
-            if (toml instanceof String text && !text.isBlank()) {
+            if (toml instanceof String text && text.isBlank()) {
+                throw new BadValueException("is empty; allowed: a text in quotes");
+            }
+            if (toml instanceof String text && text.chars().anyMatch(Character::isISOControl)) {
+                throw new BadValueException("found " + BadValueException.show(toml) + ", which has characters that"
+                        + " cannot be printed; a backslash stands for one: write / in paths");
+            }
+            if (toml instanceof String text) {
                 return text;
             }
             throw BadValueException.of(toml, allowed());
@@ -89,7 +95,7 @@ final class WordKinds {
                 return found;
             }
             String hint = toml instanceof String text
-                    ? Spelling.nearest(text, names.keySet())
+                    ? Nearest.choice(text, names.keySet())
                             .map(n -> "; did you mean \"" + n + "\"?")
                             .orElse("")
                     : "";

@@ -18,6 +18,8 @@ public final class Quantity {
             Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
     private static final Pattern MORE_DIGITS = Pattern.compile("[,.']?\\d.*");
 
+    private static final Pattern SECOND_NUMBER = Pattern.compile(".*\\s\\d.*");
+
     private Quantity() {}
 
     /**
@@ -71,6 +73,13 @@ public final class Quantity {
     private static QuantityException unknownUnit(String text, Dimension dimension, String written) {
         if (written.isEmpty()) {
             return failure(text, dimension, "has no unit", "");
+        }
+        if (SECOND_NUMBER.matcher(written).matches()) {
+            return failure(text, dimension, "has two numbers; write one number and one unit", "");
+        }
+        Unit meant = dimension.find(UnitWords.symbols(written));
+        if (meant != null) {
+            return failure(text, dimension, "has an unknown unit, \"" + written + "\"", meant.symbol());
         }
         Optional<Dimension> other = Arrays.stream(Dimension.values())
                 .filter(candidate -> candidate.find(written) != null)

@@ -93,5 +93,6 @@ class DemoScenariosTest {
 
         assertThat(built.season().days()).isEqualTo(365);
         assertThat(built.season().openHours().hoursPerYear()).isEqualTo((365 - 62) * 10);
+        assertThat(built.bathers().presence().hoursPerYear()).isEqualTo((365 - 62) * 10 * 0.5);
     }
 }

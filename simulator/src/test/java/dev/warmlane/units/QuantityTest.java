@@ -106,6 +106,12 @@ class QuantityTest {
                     300 KW       | POWER    | has an unknown unit, "KW", did you mean kW?
                     4 m3/hour    | VOLUME_FLOW | did you mean m3/h?
                     1 MMBtuh     | POWER    | did you mean MMBtu/h?
+                    25 Feet      | LENGTH   | has an unknown unit, "Feet", did you mean ft?
+                    9 square feet | AREA    | did you mean ft2?
+                    20 cubic metres/h | VOLUME_FLOW | did you mean m3/h?
+                    9 gallons per minute | VOLUME_FLOW | did you mean gal/min?
+                    27 degrees Celsius | TEMPERATURE | did you mean degC?
+                    82 ft 6 in   | LENGTH   | has two numbers; write one number and one unit
                     2 furlongs   | LENGTH   | has an unknown unit, "furlongs"; write a length
                     big          | AREA     | "big" does not begin with a number
                     ''           | AREA     | "" does not begin with a number
