@@ -4,6 +4,8 @@ import dev.warmlane.plant.Fuel;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Units;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -41,6 +43,13 @@ public record Numbers(ReportSettings.Units units) {
     /** A value with its unit. */
     public String show(Measure measure, double value) {
         return show(measure.in(units, value), measure.decimals(units)) + " " + measure.unit(units);
+    }
+
+    /** A value as a person sees it: in the unit shown, to the decimals shown. */
+    double rounded(Measure measure, double value) {
+        return BigDecimal.valueOf(measure.in(units, value))
+                .setScale(measure.decimals(units), RoundingMode.HALF_UP)
+                .doubleValue();
     }
 
     /** Two values with one unit. */

@@ -8,6 +8,7 @@ import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.ReportSettings.Units;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.season.WorkingRange;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,6 +90,32 @@ class ForecastTextTest {
     void poolThatNeverClosesIsToldAboutTheFrostItMustStand() {
         assertThat(of(SampleForecasts.INDOOR, Units.METRIC).text())
                 .contains("The pool never closes: the circuit must stand that frost");
+    }
+
+    @Test
+    void frostInTheOpenSeasonIsNotAnsweredByDrainingAfterIt() {
+        WorkingRange range = SampleForecasts.CLUB.summary().workingRange().orElseThrow();
+        String text = of(SampleForecasts.CLUB, Units.US).text().replaceAll("\\s+", " ");
+
+        assertThat(text)
+                .contains("It freezes in the open season too, first on "
+                        + Numbers.show(range.firstFrostInSeason().orElseThrow()) + " and last on "
+                        + Numbers.show(range.lastFrostInSeason().orElseThrow())
+                        + ": the circuit must stand that, or drain itself")
+                .contains("Drain rigid pipe before "
+                        + Numbers.show(range.drainDown().orElseThrow()))
+                .contains("The count by the collector is an upper bound");
+    }
+
+    @Test
+    void waterTooHotToBatheInIsSaidPlainly() {
+        Numbers metric = new Numbers(Units.METRIC);
+
+        assertThat(SafetyText.bathing(metric, 43.2))
+                .contains("EXCEEDS the upper limit for bathing water, 40.0 °C, by 3.2 K");
+        assertThat(SafetyText.bathing(new Numbers(Units.US), 43.2))
+                .contains("EXCEEDS the upper limit for bathing water, 104.0 °F, by 5.8 °F");
+        assertThat(SafetyText.bathing(metric, 40)).doesNotContain("EXCEEDS");
     }
 
     @Test
