@@ -29,6 +29,8 @@ final class ScenarioAssembly {
 
     /** Reads every section before it gives up, so that everything wrong is found at once. */
     static Scenario of(Document document, Notes notes, Path file) {
+        Section reportSection = document.one(PlaceKeys.REPORT);
+        notes.use(reportSection.get(PlaceKeys.UNITS));
         Schedules schedules = new Schedules(document.all(PlantKeys.SCHEDULE));
 
         Section siteSection = document.one(PlaceKeys.SITE);
@@ -60,7 +62,7 @@ final class ScenarioAssembly {
         double[] comfort = PlantReader.comfort(seasonSection);
 
         Section modelSection = document.one(ModelKeys.MODELS);
-        ReportSettings report = PlaceReader.report(document.one(PlaceKeys.REPORT), name);
+        ReportSettings report = PlaceReader.report(reportSection, name);
         notes.throwIfAny();
 
         Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
@@ -79,7 +81,7 @@ final class ScenarioAssembly {
                 .comfortC(comfort[0])
                 .comfortMaximumC(comfort[1])
                 .build();
-        CrossChecks.run(built, roofSection, controlSection, heaterSection, seasonSection);
+        CrossChecks.run(built, notes.units(), roofSection, controlSection, heaterSection, seasonSection);
         return new Scenario(
                 built, mountings, weather, report, assumed(notes, false), assumed(notes, true), notes.warnings());
     }

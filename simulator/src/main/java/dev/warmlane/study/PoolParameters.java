@@ -64,7 +64,7 @@ final class PoolParameters {
                                                     to.applyAsDouble(i.pool().groundConductanceWK())))
                                     .build()),
                     Ends.times(1.5 / 2.0, 3.5 / 2.0),
-                    "conductivity of clay 1.5 and of rock 3.5 instead of sand 2.0 W/mK (ISO 13370, from memory)",
+                    "conductivity of clay, 0.75 of that of sand, and of rock, 1.75 of it (ISO 13370, from memory)",
                     "the pool loses nothing to the ground"),
             new CoverHoursParameter());
 
