@@ -20,7 +20,7 @@ final class PoolParameters {
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
-                    "wind at the pool over the station's",
+                    "wind at pool over the station's",
                     Dimension.FRACTION,
                     new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
                     new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
@@ -29,7 +29,7 @@ final class PoolParameters {
                     "the pool is in a hall"),
             new EvaporationParameter(),
             new NumberParameter(
-                    "evaporation with bathers over quiet",
+                    "evaporation, bathers over quiet",
                     Dimension.FRACTION,
                     new Lens(PoolParameters::factorInUse, PoolParameters::withFactorInUse),
                     Ends.at(LEAST_IN_USE, MOST_IN_USE),
