@@ -12,13 +12,15 @@ final class StartText {
 
     /** In words after "it"; nothing for a pool that never closes and stood filled. */
     static Optional<String> of(Numbers numbers, SeasonForecast forecast) {
-        String start = numbers.show(Measure.TEMPERATURE, forecast.with().waterStartC(0)) + " on "
-                + Numbers.show(forecast.installation().season().first());
-        if (forecast.installation().startWater() instanceof StartWater.Given) {
-            return Optional.of("starts at the given " + start);
+        String date = " on " + Numbers.show(forecast.installation().season().first());
+        if (forecast.installation().startWater() instanceof StartWater.Given given) {
+            return Optional.of("starts at the given " + numbers.show(Measure.TEMPERATURE, given.temperatureC()) + date);
         }
+        // the mean of the first hour, as the lowest temperature is of hours
         return forecast.installation().season().days() == HourOfYear.DAYS
                 ? Optional.empty()
-                : Optional.of("starts at " + start + ", unheated until then");
+                : Optional.of("starts at "
+                        + numbers.show(Measure.TEMPERATURE, forecast.with().waterC(0)) + date
+                        + ", unheated until then");
     }
 }

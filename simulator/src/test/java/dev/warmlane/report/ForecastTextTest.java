@@ -209,7 +209,7 @@ class ForecastTextTest {
     void firstMorningIsExplained() {
         assertThat(of(SampleForecasts.MUNICIPAL, Units.METRIC).briefText().replaceAll("\\s+", " "))
                 .contains("it starts at "
-                        + Numbers.show(SampleForecasts.MUNICIPAL.with().waterStartC(0), 1)
+                        + Numbers.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
                         + " °C on 5 May, unheated until then");
         Installation given = SampleForecasts.MUNICIPAL.installation().toBuilder()
                 .startWater(new StartWater.Given(18))
