@@ -34,7 +34,8 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  warmlane areas scenarios/municipal-25m.toml --from \"100 m2\" --to \"400 m2\" --steps 7",
             "prints seven areas, each as near as whole panels come. Without --from and --to: from a quarter of the"
-                    + " scenario's area to twice of it."
+                    + " scenario's area to twice of it; where even a quarter is more than the roof, from what the roof"
+                    + " holds."
         })
 final class AreasCommand implements Callable<Integer> {
 
@@ -82,7 +83,7 @@ final class AreasCommand implements Callable<Integer> {
     }
 
     private AreaRange range(Installation installation) {
-        AreaRange usual = AreaRange.around(installation.collectorAreaM2());
+        AreaRange usual = AreaRange.around(installation);
         double from = fromM2 == null ? usual.fromM2() : fromM2;
         double to = toM2 == null ? usual.toM2() : toM2;
         try {

@@ -63,8 +63,9 @@ final class ForecastCommand implements Callable<Integer> {
         scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
         WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), weather);
-        ForecastText text = ForecastText.of(forecast, scenario.report(), scenario.assumed());
-        List<Path> written = output == null ? List.of() : write(output, scenario, forecast);
+        ForecastReport report = ForecastReport.of(forecast, scenario);
+        ForecastText text = ForecastText.of(report);
+        List<Path> written = output == null ? List.of() : write(output, report);
         out.print(full ? text.text() : text.briefText());
         if (!written.isEmpty()) {
             out.println();
@@ -75,8 +76,8 @@ final class ForecastCommand implements Callable<Integer> {
         return 0;
     }
 
-    private List<Path> write(Path folder, Scenario scenario, SeasonForecast forecast) throws IOException {
-        ForecastFiles files = ForecastFiles.of(ForecastReport.of(forecast, scenario.report(), scenario.assumed()));
+    private List<Path> write(Path folder, ForecastReport report) throws IOException {
+        ForecastFiles files = ForecastFiles.of(report);
         List<Path> written = files.files().write(folder);
         files.withoutCharts().ifPresent(why -> spec.commandLine().getErr().println("warning: " + why));
         return written;

@@ -42,10 +42,18 @@ public final class Main implements Runnable {
         System.setProperty("java.awt.headless", "true");
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int exitCode = run(out, err, arguments);
-        out.flush();
+        int exitCode = ended(out, err, run(out, err, arguments));
         err.flush();
         System.exit(exitCode);
+    }
+
+    /** The exit code once everything is written: a full disk or a closed pipe swallows words without an exception. */
+    static int ended(PrintWriter out, PrintWriter err, int exitCode) {
+        if (exitCode == 0 && out.checkError()) {
+            err.println("the output could not be written to its end");
+            return 1;
+        }
+        return exitCode;
     }
 
     /** Runs the command with its output going to two writers. */

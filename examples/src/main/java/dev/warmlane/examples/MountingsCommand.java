@@ -37,8 +37,8 @@ import picocli.CommandLine.Spec;
                     + " the most that fits the same roof. Says where the difference comes from and where the ranking"
                     + " turns.",
             "",
-            "The scenario names the mountings in its sections [[mountings]]. Without any: flat, and racks of 15, 30"
-                    + " and 45 degrees that face the equator."
+            "The scenario names the mountings in its sections [[mountings]]. Without any: flat, racks of 15, 30 and"
+                    + " 45 degrees that face the equator, and the scenario's own racks or pitched roof as described."
         },
         footer = {
             "",
@@ -105,7 +105,8 @@ final class MountingsCommand implements Callable<Integer> {
                     "mountings",
                     "name",
                     "flat, and racks of 15, 30 and 45 degrees facing the equator, no row shading another from 9 to 15"
-                            + " o'clock on the day of the season with the lowest sun",
+                            + " o'clock on the day of the season with the lowest sun; racks or a pitched roof of the"
+                            + " installation's first collectors as described",
                     "no mountings given; racks built like the first ones of the installation, else 2 m up the slope"
                             + " and 0.3 m above the roof; common practice, no source"));
         }

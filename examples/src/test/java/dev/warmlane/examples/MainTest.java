@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -145,6 +146,29 @@ class MainTest {
 
         assertThat(err.toString()).contains("warmlane").doesNotContain("Exception", "\tat ");
         assertThat(out.toString()).isEmpty();
+    }
+
+    @Test
+    void outputThatIsCutOffIsAProblem() {
+        PrintWriter full = new PrintWriter(new Writer() {
+            @Override
+            public void write(char[] text, int from, int length) throws IOException {
+                throw new IOException("no space left");
+            }
+
+            @Override
+            public void flush() {}
+
+            @Override
+            public void close() {}
+        });
+        PrintWriter errors = new PrintWriter(err);
+
+        int exitCode = Main.ended(full, errors, Main.run(full, errors, "weather", WEATHER));
+
+        assertThat(exitCode).isEqualTo(1);
+        assertThat(err.toString()).contains("could not be written");
+        assertThat(Main.ended(new PrintWriter(out), errors, 0)).isZero();
     }
 
     @ParameterizedTest

@@ -14,7 +14,7 @@ public final class AreaTables {
 
     private AreaTables() {}
 
-    /** For people: what a decision needs. */
+    /** For people: what a decision needs and a terminal or page has room for. Csv has all of it. */
     public static Table areas(AreaStudy study, ReportSettings.Units units) {
         List<AreaDesign> designs = study.designs();
         TableBuilder<AreaDesign> table = new TableBuilder<AreaDesign>(units);
@@ -22,22 +22,17 @@ public final class AreaTables {
         if (designs.get(0).panels().isPresent()) {
             table.count("panels", "panels", d -> d.panels().orElseThrow());
         }
-        table.number("of the\npool", "of_pool", Measure.SHARE, d -> ofPool(study, d))
-                .number("season\nmean", "water_mean", Measure.TEMPERATURE, d -> d.season()
+        table.number("season\nmean", "water_mean", Measure.TEMPERATURE, d -> d.season()
                         .water()
                         .meanC())
                 .count("days at\ncomfort", "days_at_comfort", d -> d.season()
                         .comfort()
                         .daysAtComfort())
-                .count("\ngained", "days_gained", d -> d.season().daysGained())
-                .number("heat\ndelivered", "delivered", Measure.HEAT, AreaTables::delivered)
+                .number("solar\nheat", "delivered", Measure.HEAT, AreaTables::delivered)
                 .optional("per\narea", "delivered", Measure.HEAT_PER_AREA, AreaTables::deliveredPerArea)
                 .number("next\narea", "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
                         .deliveredKwhPerM2())
-                .number("refused\nheat", "refused", Measure.HEAT, d -> d.season()
-                        .collectors()
-                        .refusedKwh())
-                .optional("\nshare", "refused", Measure.SHARE, AreaDesign::refusedShare);
+                .optional("refused\nshare", "refused", Measure.SHARE, AreaDesign::refusedShare);
         if (displaces(designs)) {
             table.number("gas\ndisplaced", "gas_displaced", Measure.HEAT, d -> d.season()
                             .gas()
@@ -135,11 +130,10 @@ public final class AreaTables {
     }
 
     private static String note(AreaDesign design) {
-        String described = design.asDescribed() ? "as described" : "";
         if (design.fitsRoof()) {
-            return described;
+            return design.asDescribed() ? "as described" : "";
         }
-        return described.isEmpty() ? "more than the roof" : described + ", more than the roof";
+        return design.asDescribed() ? "described, too big" : "more than the roof";
     }
 
     private static String yesOrNo(boolean answer) {

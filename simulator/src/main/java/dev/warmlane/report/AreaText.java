@@ -33,9 +33,16 @@ final class AreaText {
                 new TextSection("How to read it", TextSection.listed(text.notes())));
     }
 
+    private String ofThePool(double areaM2) {
+        return Numbers.show(100 * areaM2 / study.installation().pool().areaM2(), 0) + " %";
+    }
+
     private String without() {
         PeriodSummary season = study.designs().get(0).season();
-        String text = "Without collectors the season's mean is "
+        List<AreaDesign> designs = study.designs();
+        String text = "From " + ofThePool(designs.get(0).areaM2()) + " to "
+                + ofThePool(designs.get(designs.size() - 1).areaM2())
+                + " of the pool's area. Without collectors the season's mean is "
                 + numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()) + ", with "
                 + season.comfortWithout().daysAtComfort() + " of "
                 + season.comfortWithout().openDays() + " days at "
@@ -53,7 +60,7 @@ final class AreaText {
         notes.add("Per area is the heat delivered over all of the area; next area is what each further "
                 + (numbers.units() == ReportSettings.Units.US ? "ft²" : "m²")
                 + " adds, up to the next larger row. Where next area is far below per area, more area is mostly idle.");
-        notes.add("Refused heat could have been collected, but the pool was at its limit of "
+        notes.add("The refused share of the heat could have been collected, but the pool was at its limit of "
                 + numbers.show(Measure.TEMPERATURE, built.control().limitC())
                 + ". A share that climbs steeply from row to row is the sign of too much area; one that is high in"
                 + " the first row says that there are long spells in which this pool needs no heat at all.");

@@ -2,8 +2,6 @@ package dev.warmlane.report;
 
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.PoolWindBand;
-import dev.warmlane.weather.WeatherFinding;
-import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,23 +14,19 @@ final class CertaintyText {
 
     private CertaintyText() {}
 
-    static TextSection of(Numbers numbers, Optional<PoolWindBand> band, WeatherYear weather) {
+    static TextSection of(Numbers numbers, Optional<PoolWindBand> band) {
         List<String> lines = new ArrayList<>();
         band.ifPresent(b -> {
             lines.addAll(TextSection.broken(
                     "",
                     "How sheltered the pool lies is the largest uncertainty of an outdoor pool. The same season with"
-                            + " the wind at the water as a share of the weather station's:"));
+                            + " the wind at the water as a share of the weather station's, from little to much:"));
             lines.add("");
             lines.addAll(TextSection.linesOf(table(numbers, b)));
             lines.add("");
+            missing(b).ifPresent(why -> lines.addAll(TextSection.broken("", why)));
         });
         lines.addAll(TextSection.broken("", TYPICAL_YEAR));
-        List<String> warnings = weather.findings().stream()
-                .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
-                .map(f -> "Weather file: " + f.message())
-                .toList();
-        lines.addAll(TextSection.listed(warnings));
         return new TextSection("How sure this is", lines);
     }
 
@@ -55,12 +49,32 @@ final class CertaintyText {
                 .number("heat\ndelivered", "delivered", Measure.HEAT, r -> r.season
                         .balance()
                         .deliveredKwh())
-                .build(
-                        List.of(
-                                Row.of("sheltered", band.sheltered()),
-                                Row.of("as described (likely)", band.likely()),
-                                Row.of("exposed", band.exposed())),
-                        List.of());
+                .build(rows(band), List.of());
+    }
+
+    /** From little wind to much, none twice. */
+    private static List<Row> rows(PoolWindBand band) {
+        List<Row> rows = new ArrayList<>();
+        if (band.hasSheltered()) {
+            rows.add(Row.of("sheltered", band.sheltered()));
+        }
+        rows.add(Row.of("as described (likely)", band.likely()));
+        if (band.hasExposed()) {
+            rows.add(Row.of("exposed", band.exposed()));
+        }
+        return rows;
+    }
+
+    /** Why a row is missing; nothing where none is. */
+    static Optional<String> missing(PoolWindBand band) {
+        if (!band.hasSheltered()) {
+            return Optional.of(
+                    "The pool is described as sheltered as any: what is uncertain is how much more wind it gets.");
+        }
+        return band.hasExposed()
+                ? Optional.empty()
+                : Optional.of(
+                        "The pool is described as exposed as any: what is uncertain is how much less wind it gets.");
     }
 
     private record Row(String label, double windFactor, PeriodSummary season) {

@@ -22,10 +22,16 @@ public final class ExposureTables {
             String name,
             Measure measure,
             ToDoubleFunction<PeriodSummary> number) {
-        List<WindExposure> roofs =
-                study.cases().stream().map(ExposureStudy.Case::roof).distinct().toList();
-        List<WindExposure> pools =
-                study.cases().stream().map(ExposureStudy.Case::pool).distinct().toList();
+        List<WindExposure> roofs = study.cases().stream()
+                .map(ExposureStudy.Case::roof)
+                .distinct()
+                .filter(roof -> differs(study, WindExposure.LIKELY, roof))
+                .toList();
+        List<WindExposure> pools = study.cases().stream()
+                .map(ExposureStudy.Case::pool)
+                .distinct()
+                .filter(pool -> differs(study, pool, WindExposure.LIKELY))
+                .toList();
         TableBuilder<WindExposure> table = new TableBuilder<WindExposure>(units)
                 .words("the pool lies", "pool", pool -> poolWords(study.at(pool, WindExposure.LIKELY)));
         for (WindExposure roof : roofs) {
@@ -37,6 +43,15 @@ public final class ExposureTables {
                     pool -> number.applyAsDouble(study.at(pool, roof).season()));
         }
         return table.build(pools, List.of());
+    }
+
+    /** Whether a case is described, or has another wind than what is described: the same season is not shown twice. */
+    private static boolean differs(ExposureStudy study, WindExposure pool, WindExposure roof) {
+        ExposureStudy.Case described = study.at(WindExposure.LIKELY, WindExposure.LIKELY);
+        ExposureStudy.Case one = study.at(pool, roof);
+        return one.equals(described)
+                || !one.poolWindFactor().equals(described.poolWindFactor())
+                || one.terrain() != described.terrain();
     }
 
     /** Mean temperature of the season. */

@@ -30,6 +30,21 @@ public record ForecastParts(ForecastReport report) {
         return report.wind().map(band -> CertaintyText.table(numbers(), band));
     }
 
+    /** Why the exposure has fewer than three rows; nothing where it has three. */
+    public Optional<String> exposureRemark() {
+        return report.wind().flatMap(CertaintyText::missing);
+    }
+
+    /** How warm the pool is on its first morning, in words after "it". */
+    public Optional<String> start() {
+        return StartText.of(numbers(), report.forecast());
+    }
+
+    /** What is allowed but hardly meant, in scenario and weather. */
+    public List<String> lookAt() {
+        return LookAtText.points(report);
+    }
+
     /** What a typical year cannot say. */
     public String typicalYear() {
         return CertaintyText.TYPICAL_YEAR;

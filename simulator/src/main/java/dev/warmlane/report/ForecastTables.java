@@ -1,12 +1,15 @@
 package dev.warmlane.report;
 
+import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.ComfortSummary;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Tables of a forecast for people: narrow enough for a page. {@link PeriodTables} and {@link HourTable} have all. */
 public final class ForecastTables {
@@ -31,7 +34,8 @@ public final class ForecastTables {
         if (name.equals("week")) {
             table.words("from", "first_day", ForecastTables::firstDay);
         }
-        table.number("air", "air_mean", Measure.TEMPERATURE, PeriodSummary::airMeanC)
+        boolean indoor = forecast.installation().pool().setting() instanceof PoolSetting.Indoor;
+        table.number(indoor ? "outdoor\nair" : "air", "air_mean", Measure.TEMPERATURE, PeriodSummary::airMeanC)
                 .number("pool", "water_mean", Measure.TEMPERATURE, p -> p.water()
                         .meanC())
                 .number("lowest", "water_lowest", Measure.TEMPERATURE, p -> p.water()
@@ -40,9 +44,8 @@ public final class ForecastTables {
                         .highestC())
                 .number("without", "water_without_mean", Measure.TEMPERATURE, p -> p.waterWithout()
                         .meanC())
-                .count("days at\ncomfort", "days_at_comfort", p -> p.comfort().daysAtComfort())
-                .count("\nwithout", "days_at_comfort_without", p -> p.comfortWithout()
-                        .daysAtComfort())
+                .optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
+                .optionalCount("\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()))
                 .number("solar\nheat", "delivered", Measure.HEAT, p -> p.balance()
                         .deliveredKwh());
         if (season.gas() instanceof GasSummary.Displaced) {
@@ -59,5 +62,10 @@ public final class ForecastTables {
 
     static double burned(PeriodSummary period) {
         return period.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
+    }
+
+    /** Nothing where the pool was closed all the time. */
+    private static OptionalInt daysAtComfort(ComfortSummary comfort) {
+        return comfort.openDays() > 0 ? OptionalInt.of(comfort.daysAtComfort()) : OptionalInt.empty();
     }
 }

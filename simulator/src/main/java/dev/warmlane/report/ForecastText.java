@@ -7,9 +7,9 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.site.Site;
-import dev.warmlane.study.PoolWindBand;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -37,15 +37,28 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
      * @param assumed what was assumed where nothing was given
      */
     public static ForecastText of(SeasonForecast forecast, ReportSettings settings, List<Assumption> assumed) {
-        Numbers numbers = new Numbers(settings.units());
-        SeasonSummary summary = forecast.summary();
+        return of(ForecastReport.of(forecast, settings, assumed));
+    }
+
+    /** Writes a forecast up. */
+    public static ForecastText of(ForecastReport report) {
+        Numbers numbers = new Numbers(report.units());
+        SeasonForecast forecast = report.forecast();
+        SeasonSummary summary = report.summary();
         TextSection job = job(numbers, forecast);
-        TextSection headline = HeadlineText.of(numbers, forecast.installation(), summary);
-        TextSection months = new TextSection(
-                "Month by month", TextSection.linesOf(ForecastTables.months(forecast, settings.units())));
-        TextSection certainty = CertaintyText.of(numbers, PoolWindBand.of(forecast), forecast.weather());
+        TextSection headline = HeadlineText.of(numbers, forecast, summary);
+        TextSection months =
+                new TextSection("Month by month", TextSection.linesOf(ForecastTables.months(forecast, report.units())));
+        Optional<TextSection> lookAt = LookAtText.of(report);
+        TextSection certainty = CertaintyText.of(numbers, report.wind());
         TextSection cautions = SafetyText.cautions(numbers, summary);
+
+        List<TextSection> brief = new ArrayList<>(List.of(job, headline, months));
+        lookAt.ifPresent(brief::add);
+        brief.addAll(List.of(certainty, assumedInShort(report.assumed()), cautions));
+
         List<TextSection> sections = new ArrayList<>(List.of(job, headline, months));
+        lookAt.ifPresent(sections::add);
         sections.add(PoolText.of(numbers, forecast.installation(), summary));
         sections.add(HeatText.collectors(numbers, summary));
         sections.add(GasText.of(numbers, summary));
@@ -54,12 +67,9 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
         summary.workingRange()
                 .ifPresent(range -> sections.add(SafetyText.workingRange(
                         numbers, range, forecast.installation().season().days())));
-        sections.add(assumed(assumed));
+        sections.add(assumed(report.assumed()));
         sections.add(cautions);
-        return new ForecastText(
-                settings.title(),
-                List.of(job, headline, months, certainty, assumedInShort(assumed), cautions),
-                sections);
+        return new ForecastText(report.settings().title(), brief, sections);
     }
 
     /** All of it, lines ending with a line feed. */
@@ -80,11 +90,9 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
     }
 
     private static TextSection assumedInShort(List<Assumption> assumed) {
-        String names = assumed.stream()
-                .map(a -> a.section() + " " + a.key())
-                .distinct()
-                .collect(Collectors.joining(", "));
-        String all = assumed.isEmpty() ? "Nothing: everything was given." : names + ". The full text has their values.";
+        String names = assumed.stream().map(Assumption::words).distinct().collect(Collectors.joining(", "));
+        String all =
+                assumed.isEmpty() ? "Nothing: everything was given." : names + ". The full forecast has their values.";
         return new TextSection(ASSUMED, TextSection.broken("", all));
     }
 

@@ -4,6 +4,7 @@ import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.NextSquareMetre;
+import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.units.Units;
 import java.util.ArrayList;
@@ -21,23 +22,31 @@ final class GasText {
     static TextSection of(Numbers numbers, SeasonSummary summary) {
         GasText text = new GasText(numbers);
         List<String> points = new ArrayList<>();
-        points.add(text.gas(summary.season().gas()));
+        points.add(text.gas(summary.season()));
         boolean heated = summary.season().gas() instanceof GasSummary.Displaced;
         summary.money().ifPresent(money -> points.addAll(text.money(money, heated)));
         summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
         return new TextSection(summary.money().isPresent() ? "Gas and money" : "Gas", TextSection.listed(points));
     }
 
-    private String gas(GasSummary gas) {
-        String amount = numbers.heat(gas.replacedKwh()) + " of " + gas.fuel().name() + ", "
-                + numbers.fuel(gas.fuel(), gas.replacedUnits()) + ", which gives "
-                + numbers.show(Measure.MASS, gas.replacedCo2Kg()) + " of carbon dioxide";
+    private String gas(PeriodSummary season) {
+        GasSummary gas = season.gas();
+        boolean more = gas.replacedKwh() < 0;
+        String amount =
+                numbers.heat(Math.abs(gas.replacedKwh())) + " of " + gas.fuel().name() + ", "
+                        + numbers.fuel(gas.fuel(), Math.abs(gas.replacedUnits())) + ", which gives "
+                        + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
+        if (more) {
+            return gas instanceof GasSummary.Displaced
+                    ? "Gas burned beyond what the pool without collectors burns: " + amount
+                    : "This pool has no heater, and the collectors gave no heat that gas could have given";
+        }
         if (gas instanceof GasSummary.WouldHaveBurned would) {
             return "This pool has no heater, so no gas was displaced. A gas heater of efficiency "
                     + Numbers.show(would.efficiency(), 2) + " would have burned, to give the same solar heat: "
                     + amount;
         }
-        return "Gas displaced: " + amount;
+        return "Gas displaced: " + amount + SignText.pumpNotCounted(season.pump());
     }
 
     private List<String> money(MoneySummary money, boolean heated) {
@@ -46,11 +55,15 @@ final class GasText {
         if (heated) {
             points.add("Gas costs " + Numbers.show(money.gasCost(), 0) + currency + " a season, without collectors "
                     + Numbers.show(money.gasCostWithout(), 0) + currency + "; pumping costs "
-                    + Numbers.show(money.pumpCost(), 0) + currency + "; saved: " + Numbers.show(money.saved(), 0)
-                    + currency);
+                    + Numbers.show(money.pumpCost(), 0) + currency + (money.saved() < 0 ? "; in all " : "; saved: ")
+                    + Numbers.show(Math.abs(money.saved()), 0)
+                    + currency + (money.saved() < 0 ? " more than without collectors" : ""));
         } else {
-            points.add("The gas that a heater would have burned is worth " + Numbers.show(money.replacedGasWorth(), 0)
-                    + currency + "; pumping costs " + Numbers.show(money.pumpCost(), 0) + currency + " a season");
+            points.add((money.replacedGasWorth() < 0
+                            ? "Pumping costs "
+                            : "The gas that a heater would have burned is worth "
+                                    + Numbers.show(money.replacedGasWorth(), 0) + currency + "; pumping costs ")
+                    + Numbers.show(money.pumpCost(), 0) + currency + " a season");
         }
         money.collectorCost()
                 .ifPresent(cost -> points.add("The installed collectors cost " + Numbers.show(cost, 0)
@@ -65,21 +78,25 @@ final class GasText {
 
     private String next(NextSquareMetre next, SeasonSummary summary) {
         boolean us = numbers.units() == ReportSettings.Units.US;
-        String text = "More area would add " + numbers.show(Measure.HEAT_PER_AREA, next.deliveredKwhPerM2())
+        String text = "More area would "
+                + change("add", "take away", next.deliveredKwhPerM2())
                 + " of heat a season"
                 + next.displacedKwhPerM2().stream()
-                        .mapToObj(gas -> " and displace " + numbers.show(Measure.HEAT_PER_AREA, gas) + " of gas")
+                        .mapToObj(
+                                gas -> " and " + change("displace", "burn", gas) + (gas < 0 ? " more gas" : " of gas"))
                         .findFirst()
                         .orElse("");
         String currency = summary.money().map(MoneySummary::currency).orElse("");
         return text
                 + next.costPerKwh().stream()
-                        .mapToObj(cost -> us
-                                ? "; each further therm a season costs "
-                                        + Numbers.show(cost * Units.THERM / Units.KWH, 2) + " " + currency + " once"
-                                : "; each further kWh a season costs " + Numbers.show(cost, 2) + " " + currency
-                                        + " once")
+                        .mapToObj(cost -> "; more collectors would cost "
+                                + Numbers.show(us ? cost * Units.THERM / Units.KWH : cost, 2) + " " + currency
+                                + " for each " + (us ? "therm" : "kWh") + " of heat that they add a season")
                         .findFirst()
                         .orElse("");
+    }
+
+    private String change(String more, String less, double perM2) {
+        return (perM2 < 0 ? less : more) + " " + numbers.show(Measure.HEAT_PER_AREA, Math.abs(perM2));
     }
 }

@@ -1,13 +1,15 @@
 package dev.warmlane.report;
 
+import dev.warmlane.season.CollectorHeat;
 import dev.warmlane.season.GasSummary;
-import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.season.TemperatureSummary;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What people ask first. */
 final class HeadlineText {
@@ -18,22 +20,19 @@ final class HeadlineText {
         this.numbers = numbers;
     }
 
-    static TextSection of(Numbers numbers, Installation installation, SeasonSummary summary) {
+    static TextSection of(Numbers numbers, SeasonForecast forecast, SeasonSummary summary) {
         HeadlineText text = new HeadlineText(numbers);
         PeriodSummary season = summary.season();
         List<String> points = new ArrayList<>();
         points.add("Pool temperature: " + text.water(season.water()) + "; without collectors "
-                + text.water(season.waterWithout()));
-        points.add("Days at " + numbers.show(Measure.TEMPERATURE, installation.comfortC()) + " or above: "
+                + text.water(season.waterWithout())
+                + StartText.of(numbers, forecast).map(start -> "; it " + start).orElse(""));
+        points.add("Days at "
+                + numbers.show(Measure.TEMPERATURE, forecast.installation().comfortC()) + " or above: "
                 + season.comfort().daysAtComfort() + " of " + season.comfort().openDays() + "; without collectors "
                 + season.comfortWithout().daysAtComfort());
-        points.add("Heat delivered by the collectors: "
-                + numbers.show(Measure.HEAT, season.collectors().deliveredKwh())
-                + season.collectors().deliveredKwhPerM2().stream()
-                        .mapToObj(perM2 -> ", " + numbers.show(Measure.HEAT_PER_AREA, perM2))
-                        .findFirst()
-                        .orElse(""));
-        points.add(text.gas(season.gas()));
+        points.add(text.heat(season.collectors()));
+        points.add(text.gas(season));
         summary.money().ifPresent(money -> points.add(text.money(money, season.gas())));
         return new TextSection("In short", TextSection.listed(points));
     }
@@ -43,30 +42,56 @@ final class HeadlineText {
                 + numbers.range(Measure.TEMPERATURE, water.lowestC(), water.highestC()) + ")";
     }
 
-    private String gas(GasSummary gas) {
-        String replaced = numbers.show(Measure.HEAT, gas.replacedKwh());
-        String co2 = numbers.show(Measure.MASS, gas.replacedCo2Kg());
-        if (gas instanceof GasSummary.Displaced displaced) {
-            return "Gas: " + numbers.show(Measure.HEAT, displaced.burnedKwh()) + " burned, " + replaced
-                    + " displaced by the collectors, which saves " + co2 + " of carbon dioxide";
+    private String heat(CollectorHeat heat) {
+        Optional<String> taken = SignText.heatTaken(heat);
+        if (taken.isPresent()) {
+            return "Heat from the collectors: none; " + taken.get() + ", "
+                    + numbers.about(Measure.HEAT, -heat.deliveredKwh()) + " taken from the pool";
         }
-        return "Gas: there is no heater; to give the same solar heat one would have burned " + replaced + ", with "
-                + co2 + " of carbon dioxide";
+        return "Heat delivered by the collectors: " + numbers.about(Measure.HEAT, heat.deliveredKwh())
+                + heat.deliveredKwhPerM2().stream()
+                        .mapToObj(perM2 -> ", " + numbers.show(Measure.HEAT_PER_AREA, perM2))
+                        .findFirst()
+                        .orElse("");
+    }
+
+    private String gas(PeriodSummary season) {
+        GasSummary gas = season.gas();
+        String replaced = numbers.about(Measure.HEAT, Math.abs(gas.replacedKwh()));
+        String co2 = numbers.about(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
+        if (gas instanceof GasSummary.Displaced displaced) {
+            String burned = "Gas: " + numbers.about(Measure.HEAT, displaced.burnedKwh()) + " burned, " + replaced;
+            return (gas.replacedKwh() < 0
+                            ? burned + " more than without collectors, which adds " + co2
+                            : burned + " displaced by the collectors, which saves " + co2)
+                    + SignText.pumpNotCounted(season.pump());
+        }
+        return gas.replacedKwh() < 0
+                ? "Gas: there is no heater, and no heat from the collectors that gas could have given"
+                : "Gas: there is no heater; to give the same solar heat one would have burned " + replaced + ", with "
+                        + co2;
     }
 
     private String money(MoneySummary money, GasSummary gas) {
         if (gas instanceof GasSummary.WouldHaveBurned) {
-            return "Money: that gas is worth " + amount(money.replacedGasWorth(), money) + "; pumping costs "
-                    + amount(money.pumpCost(), money) + " a season";
+            return "Money: "
+                    + (gas.replacedKwh() < 0
+                            ? ""
+                            : "that gas is worth " + about(money.replacedGasWorth(), money) + "; ")
+                    + "pumping costs " + about(money.pumpCost(), money) + " a season";
         }
-        return "Money: " + amount(money.saved(), money) + " saved a season, pumping paid"
+        return "Money: "
+                + (money.saved() < 0
+                        ? "costs " + about(-money.saved(), money) + " more a season"
+                        : about(money.saved(), money) + " saved a season")
+                + SignText.pumpPaid(money)
                 + money.paybackSeasons().stream()
                         .mapToObj(seasons -> "; simple payback " + Numbers.show(seasons, 1) + " seasons")
                         .findFirst()
                         .orElse("");
     }
 
-    private static String amount(double money, MoneySummary summary) {
-        return Numbers.show(money, 0) + " " + summary.currency();
+    private static String about(double money, MoneySummary summary) {
+        return Numbers.aboutMoney(money, summary.currency());
     }
 }

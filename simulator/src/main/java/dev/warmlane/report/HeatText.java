@@ -83,8 +83,11 @@ final class HeatText {
     private List<String> heat(PeriodSummary season) {
         CollectorHeat heat = season.collectors();
         List<String> points = new ArrayList<>();
-        points.add("Delivered to the pool: " + numbers.heat(heat.deliveredKwh())
+        points.add(SignText.heatTaken(heat)
+                        .map(why -> "Taken from the pool, because " + why + ": " + numbers.heat(-heat.deliveredKwh()))
+                        .orElse("Delivered to the pool: " + numbers.heat(heat.deliveredKwh()))
                 + heat.deliveredKwhPerM2().stream()
+                        .map(Math::abs)
                         .mapToObj(perM2 -> ", " + numbers.show(Measure.HEAT_PER_AREA, perM2))
                         .findFirst()
                         .orElse(""));
@@ -99,17 +102,24 @@ final class HeatText {
                                         heat.highestOutletC().orElseThrow())
                         : ""));
         points.add("Refused because the pool was at its limit: " + numbers.show(Measure.HEAT, heat.refusedKwh())
-                + " (much of it is the sign of too much area)");
-        points.add("Share of the heat from collectors and heater: " + share(season.solarShareOfHeating())
-                + "; of all that warmed the pool, the sun on the water included: "
-                + share(season.solarShareOfGains()));
+                + (numbers.rounded(Measure.HEAT, heat.refusedKwh()) > 0
+                        ? " (much of it is the sign of too much area)"
+                        : ""));
+        if (heat.deliveredKwh() >= 0) {
+            points.add("Share of the heat from collectors and heater: " + share(season.solarShareOfHeating())
+                    + "; of all that warmed the pool, the sun on the water included: "
+                    + share(season.solarShareOfGains()));
+        }
         return points;
     }
 
     private String pump(PumpSummary pump) {
         String running = "Pump: " + numbers.show(Measure.HOURS, pump.hours()) + " of running";
-        if (pump.heatPerKwh().isEmpty()) {
-            return running + ", no electricity counted for it";
+        if (pump.heatPerKwh().isEmpty() || pump.heatPerKwh().getAsDouble() < 0) {
+            return running
+                    + (pump.electricityKwh() > 0
+                            ? ", " + numbers.show(Measure.ELECTRICITY, pump.electricityKwh()) + " of electricity"
+                            : ", no electricity counted for it");
         }
         return running + ", " + numbers.show(Measure.ELECTRICITY, pump.electricityKwh()) + " of electricity, "
                 + Numbers.show(pump.heatPerKwh().getAsDouble(), 0) + " kWh of heat for each kWh";

@@ -4,6 +4,9 @@ import dev.warmlane.plant.Fuel;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -43,16 +46,44 @@ public record Numbers(ReportSettings.Units units) {
         return show(measure.in(units, value), measure.decimals(units)) + " " + measure.unit(units);
     }
 
+    /** A value with its unit for a headline: three digits where it has more before the point. */
+    public String about(Measure measure, double value) {
+        return show(threeDigits(measure.in(units, value)), measure.decimals(units)) + " " + measure.unit(units);
+    }
+
+    /** An amount of money for a headline. */
+    public static String aboutMoney(double amount, String currency) {
+        return show(threeDigits(amount), 0) + " " + currency;
+    }
+
+    private static double threeDigits(double value) {
+        return Math.abs(value) < 1000
+                ? value
+                : BigDecimal.valueOf(value)
+                        .round(new MathContext(3, RoundingMode.HALF_UP))
+                        .doubleValue();
+    }
+
+    /** A value as a person sees it: in the unit shown, to the decimals shown. */
+    double rounded(Measure measure, double value) {
+        return BigDecimal.valueOf(measure.in(units, value))
+                .setScale(measure.decimals(units), RoundingMode.HALF_UP)
+                .doubleValue();
+    }
+
     /** Two values with one unit. */
     public String range(Measure measure, double low, double high) {
         return show(measure.in(units, low), measure.decimals(units)) + " to " + show(measure, high);
     }
 
-    /** An amount of heat in every unit that people ask for, kWh given. */
+    /** An amount of heat in every unit that people ask for, the report's own first; kWh given. */
     public String heat(double kwh) {
         double joules = kwh * Units.KWH;
-        return show(kwh, 0) + " kWh (" + show(Units.gigajoules(joules), 1) + " GJ, " + show(Units.therms(joules), 0)
-                + " therms)";
+        String gigajoules = show(Units.gigajoules(joules), 1) + " GJ";
+        String therms = show(Units.therms(joules), 0) + " therms";
+        return units == ReportSettings.Units.US
+                ? therms + " (" + show(kwh, 0) + " kWh, " + gigajoules + ")"
+                : show(kwh, 0) + " kWh (" + gigajoules + ", " + therms + ")";
     }
 
     /** An amount of a fuel in the units it is sold in; US gases by the cubic foot and the gallon. */

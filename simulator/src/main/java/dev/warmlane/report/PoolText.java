@@ -92,8 +92,10 @@ final class PoolText {
 
     private String gained(PeriodSummary season) {
         int days = season.daysGained();
-        return "The collectors warm the pool by " + numbers.show(Measure.TEMPERATURE_DIFFERENCE, season.gainedK())
-                + " in the season's mean and gain " + days + (days == 1 ? " day" : " days") + " at comfort.";
+        return "The collectors " + (season.gainedK() < 0 ? "cool" : "warm") + " the pool by "
+                + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(season.gainedK()))
+                + " in the season's mean and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
+                + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.";
     }
 
     private String rule() {

@@ -33,7 +33,9 @@ final class SafetyText {
         points.add("Frost: " + Numbers.show(range.frostHoursByAir(), 0) + " hours a year by the air, "
                 + Numbers.show(range.frostHoursByPlate(), 0)
                 + " by the lower of air and dry collector (below " + text.temperature(WorkingRange.FROST_C)
-                + "), of which " + Numbers.show(range.frostHoursInSeason(), 0) + " in the open season");
+                + "), of which " + Numbers.show(range.frostHoursInSeason(), 0)
+                + " in the open season. The count by the collector is an upper bound: dew and frost that settle on it in"
+                + " clear calm nights would hold it warmer, and are not modelled");
         points.add(drainDown(range, openDays));
         points.add("Rigid PVC pipe moves by " + text.movement(range) + " between fixed points, from "
                 + text.temperature(range.lowestPlateC()) + " to " + text.temperature(range.highestPlateC()));
@@ -45,9 +47,9 @@ final class SafetyText {
     }
 
     static TextSection cautions(Numbers numbers, SeasonSummary summary) {
-        SafetyText text = new SafetyText(numbers);
         List<String> points = new ArrayList<>();
         Optional<WorkingRange> range = summary.workingRange();
+        points.add(bathing(numbers, summary.season().water().highestC()));
         if (range.isPresent()) {
             points.add(
                     "Scalding: water that has stood in a collector in the sun can scald. Keep it from people when the"
@@ -57,15 +59,15 @@ final class SafetyText {
                         summary.season().water().lowestC(),
                         summary.season().waterWithout().lowestC())
                 < 0) {
-            points.add("Ice is not modelled: below " + text.temperature(0)
+            points.add("Ice is not modelled: below " + numbers.show(Measure.TEMPERATURE, 0)
                     + " the pool would freeze over, and what is said of those days does not hold.");
         }
-        points.add("Bathing water must not be warmer than " + text.temperature(BATHING_LIMIT_C)
-                + "; this forecast reaches "
-                + text.temperature(summary.season().water().highestC()) + ".");
         if (range.isPresent()) {
-            points.add("Frost: rigid pipe must be drained before the first frost. A collector under a clear sky freezes"
-                    + " when the air does not.");
+            points.add((range.get().frostHoursInSeason() > 0
+                            ? "Frost: it falls in the open season too. Rigid pipe must drain itself or stand it,"
+                                    + " and must be drained after closing."
+                            : "Frost: rigid pipe must be drained before the first frost.")
+                    + " A collector under a clear sky freezes when the air does not.");
             points.add("The roof must carry the collectors full of water, and the collectors must be held against the"
                     + " wind's uplift.");
         }
@@ -74,16 +76,43 @@ final class SafetyText {
         return new TextSection("Cautions", TextSection.listed(points));
     }
 
+    static String bathing(Numbers numbers, double highestC) {
+        String limit = numbers.show(Measure.TEMPERATURE, BATHING_LIMIT_C);
+        String reached = numbers.show(Measure.TEMPERATURE, highestC);
+        double excessK = highestC - BATHING_LIMIT_C;
+        if (numbers.rounded(Measure.TEMPERATURE_DIFFERENCE, excessK) > 0) {
+            return "TOO HOT TO BATHE: this forecast reaches " + reached
+                    + " and EXCEEDS the upper limit for bathing water, " + limit + ", by "
+                    + numbers.show(Measure.TEMPERATURE_DIFFERENCE, excessK)
+                    + ". People must not bathe in water that warm.";
+        }
+        return "Bathing water must not be warmer than " + limit + "; this forecast reaches " + reached + ".";
+    }
+
     private static String drainDown(WorkingRange range, int openDays) {
         if (openDays == HourOfYear.DAYS) {
             return range.frostHoursInSeason() == 0
                     ? "The pool never closes and this typical year has no frost; a real year may have some"
                     : "The pool never closes: the circuit must stand that frost, or be drained for the winter";
         }
-        return range.drainDown()
-                .map(date -> "Drain rigid pipe before " + Numbers.show(date)
-                        + ", when this typical year first freezes after closing; a real year may freeze earlier")
-                .orElse("No frost between closing and opening in this typical year; a real year may have some");
+        return frostInSeason(range)
+                + range.drainDown()
+                        .map(
+                                date -> "Drain rigid pipe before " + Numbers.show(date)
+                                        + ", when this typical year first freezes after closing; a real year may freeze earlier")
+                        .orElse("No frost between closing and opening in this typical year; a real year may have some");
+    }
+
+    /** Draining after closing is no help against frost before it. */
+    private static String frostInSeason(WorkingRange range) {
+        return range.firstFrostInSeason()
+                .flatMap(first -> range.lastFrostInSeason()
+                        .map(last -> "It freezes in the open season too, "
+                                + (first.equals(last)
+                                        ? "on " + Numbers.show(first)
+                                        : "first on " + Numbers.show(first) + " and last on " + Numbers.show(last))
+                                + ": the circuit must stand that, or drain itself whenever the pump stops. "))
+                .orElse("");
     }
 
     private String movement(WorkingRange range) {

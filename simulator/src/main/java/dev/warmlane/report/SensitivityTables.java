@@ -25,20 +25,20 @@ public final class SensitivityTables {
                         "high",
                         "high",
                         s -> SettingText.like(s.described(), s.high().setting(), units))
-                .number("heat delivered\nlow", "delivered_change_low", Measure.HEAT, s -> s.low()
+                .number("heat\ndelivered\nlow", "delivered_change_low", Measure.HEAT, s -> s.low()
                         .change()
                         .deliveredKwh())
                 .number("\nhigh", "delivered_change_high", Measure.HEAT, s -> s.high()
                         .change()
                         .deliveredKwh())
-                .number("pool mean\nlow", "water_change_low", Measure.TEMPERATURE_DIFFERENCE, s -> s.low()
+                .number("pool\nmean\nlow", "water_change_low", Measure.TEMPERATURE_DIFFERENCE, s -> s.low()
                         .change()
                         .meanK())
                 .number("\nhigh", "water_change_high", Measure.TEMPERATURE_DIFFERENCE, s -> s.high()
                         .change()
                         .meanK());
         if (displaces(study)) {
-            table.number("gas displaced\nlow", "gas_displaced_change_low", Measure.HEAT, s -> s.low()
+            table.number("gas\ndisplaced\nlow", "gas_displaced_change_low", Measure.HEAT, s -> s.low()
                             .change()
                             .replacedKwh())
                     .number("\nhigh", "gas_displaced_change_high", Measure.HEAT, s -> s.high()

@@ -24,7 +24,8 @@ final class SensitivityText {
                 outdoor
                         ? "How much wind reaches pool and roof is the least known of all. The pool's number is the wind at"
                                 + " the water over the station's at 10 m; the roof's word is the terrain that the wind"
-                                + " crosses."
+                                + " crosses. From little wind to much; what is described as sheltered or exposed as any"
+                                + " stands once."
                         : "How much wind reaches the roof is little known. Its word is the terrain that the wind crosses;"
                                 + " the pool is in a hall."));
         table(lines, "Pool temperature, season mean", ExposureTables.means(study, units));

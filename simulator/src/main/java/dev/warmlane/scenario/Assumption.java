@@ -5,12 +5,17 @@ package dev.warmlane.scenario;
  *
  * @param section the section it belongs to, such as {@code roof}
  * @param key the key that would set it
- * @param value the value with its unit, as it would be written in the file
+ * @param value the value with its unit, as it could be written in the file, in the units of the report
  * @param why where the value comes from
  */
 public record Assumption(String section, String key, String value, String why) {
 
-    /** The assumption as a person reads it: {@code roof albedo 0.2 (aged dark roofing)}. */
+    /** What was assumed, as somebody who has not seen the file would say it: {@code share of light the roof reflects}. */
+    public String words() {
+        return KeyWords.of(section, key);
+    }
+
+    /** The assumption with the names of the file: {@code roof albedo 0.2 (aged dark roofing)}. */
     @Override
     public String toString() {
         return section + " " + key + " " + value + " (" + why + ")";

@@ -1,13 +1,12 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.plant.Control;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Dimension;
 import java.util.List;
-import java.util.Locale;
 
 /** Values that are allowed each by itself but hardly meant together. */
 final class CrossChecks {
@@ -18,7 +17,13 @@ final class CrossChecks {
      */
     private static final double STOP_OVER_START = 0.1;
 
-    private CrossChecks() {}
+    private final Installation built;
+    private final ReportSettings.Units units;
+
+    private CrossChecks(Installation built, ReportSettings.Units units) {
+        this.built = built;
+        this.units = units;
+    }
 
     /**
      * The sections that warnings are about.
@@ -34,53 +39,54 @@ final class CrossChecks {
             Section season,
             List<Section> schedules) {}
 
-    static void run(Installation built, Sections in) {
-        differences(built.control(), in.control);
-        temperatures(built, in.control, in.heater, in.season);
-        roofArea(built, in.roof);
-        bathersWhileClosed(built, in.pool);
+    static void run(Installation built, ReportSettings.Units units, Sections in) {
+        CrossChecks checks = new CrossChecks(built, units);
+        checks.differences(in.control);
+        checks.temperatures(in.control, in.heater, in.season);
+        checks.roofArea(in.roof);
+        checks.bathersWhileClosed(in.pool);
         allDay(in.cover, PoolKeys.DRAWN);
         allDay(in.control, PlantKeys.PUMPING);
         allDay(in.season, PlantKeys.OPEN);
         in.schedules.forEach(schedule -> allDay(schedule, PlantKeys.HOURS));
     }
 
-    private static void differences(Control built, Section control) {
-        double most = STOP_OVER_START * built.onDifferenceK();
-        if (built.offDifferenceK() > most) {
+    private void differences(Section control) {
+        double most = STOP_OVER_START * built.control().onDifferenceK();
+        if (built.control().offDifferenceK() > most) {
             control.warning(
                     PlantKeys.OFF_DIFFERENCE,
-                    text("is more than a tenth of on_difference: the pump will hunt; at most %.2f K is advised", most));
+                    "is more than a tenth of on_difference: the pump will hunt; at most "
+                            + ReportUnits.show(most, "K", Dimension.TEMPERATURE_DIFFERENCE, units) + " is advised");
         }
     }
 
-    private static void temperatures(Installation built, Section control, Section heater, Section season) {
+    private void temperatures(Section control, Section heater, Section season) {
         double limit = built.control().limitC();
         built.heater().ifPresent(h -> {
             if (h.setPointC() > limit && !built.arrays().isEmpty()) {
                 heater.warning(
                         PlantKeys.SET_POINT,
-                        text("is above control.limit, %.1f degC: from there on gas alone warms the pool", limit));
+                        "is above control.limit, " + temperature(limit) + ": from there on gas alone warms the pool");
             }
             if (h.setPointC() > built.comfortMaximumC()) {
                 heater.warning(
                         PlantKeys.SET_POINT,
-                        text("is above season.comfort_maximum, %.1f degC", built.comfortMaximumC()));
+                        "is above season.comfort_maximum, " + temperature(built.comfortMaximumC()));
             }
         });
         if (limit < built.comfortC() && !built.arrays().isEmpty()) {
             control.warning(
                     PlantKeys.LIMIT,
-                    text(
-                            "is below season.comfort, %.1f degC: the collectors stop before it is reached",
-                            built.comfortC()));
+                    "is below season.comfort, " + temperature(built.comfortC())
+                            + ": the collectors stop before it is reached");
         }
         if (built.season().openHours().hoursPerYear() == 0) {
             season.warning(PlantKeys.OPEN, "the pool is never open");
         }
     }
 
-    private static void roofArea(Installation built, Section roof) {
+    private void roofArea(Section roof) {
         double taken = built.arrays().stream()
                 .mapToDouble(CollectorArray::flatRoofTakenM2)
                 .sum();
@@ -88,12 +94,12 @@ final class CrossChecks {
         if (taken > usable) {
             roof.warning(
                     PlaceKeys.USABLE_SHARE,
-                    text("collectors take %.1f m2 of roof, but only %.1f m2 is usable", taken, usable));
+                    "collectors take " + area(taken) + " of roof, but only " + area(usable) + " is usable");
         }
     }
 
     /** Outside the season nobody is counted, so that a schedule may say nothing of it. */
-    private static void bathersWhileClosed(Installation built, Section pool) {
+    private void bathersWhileClosed(Section pool) {
         if (built.bathers().whenFull() == 0) {
             return;
         }
@@ -134,7 +140,11 @@ final class CrossChecks {
         }
     }
 
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    private String temperature(double celsius) {
+        return ReportUnits.show(celsius, "degC", Dimension.TEMPERATURE, units);
+    }
+
+    private String area(double m2) {
+        return ReportUnits.show(m2, "m2", Dimension.AREA, units);
     }
 }

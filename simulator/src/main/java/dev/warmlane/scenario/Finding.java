@@ -14,6 +14,11 @@ import java.nio.file.Path;
  */
 public record Finding(Path file, int line, int column, String section, String key, String message) {
 
+    /** What it is about, as somebody who has not seen the file would say it. */
+    public String words() {
+        return key.isEmpty() ? section : KeyWords.of(section, key);
+    }
+
     /** The finding as a person reads it: {@code job.toml:12: [pool] depth: found "20 m", allowed 0.2 to 10 m}. */
     @Override
     public String toString() {

@@ -28,4 +28,9 @@ interface Kind<T> {
     default String show(T value) {
         return write(value).replace("\"", "");
     }
+
+    /** The value as a person reads it, quantities in the units of the report. */
+    default String show(T value, ReportSettings.Units units) {
+        return show(value);
+    }
 }

@@ -4,7 +4,6 @@ import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import java.math.BigDecimal;
-import java.math.MathContext;
 
 /** Kinds of numbers: quantities with their unit, plain numbers, shares, counts. */
 final class Kinds {
@@ -96,12 +95,14 @@ final class Kinds {
             return range + " " + unit;
         }
 
-        /** Five significant digits: enough to read, and free of the noise of conversion. */
         @Override
         public String show(Double value) {
-            String rounded =
-                    plain(new BigDecimal(value).round(new MathContext(5)).doubleValue());
-            return (rounded + " " + unit).strip();
+            return show(value, ReportSettings.Units.METRIC);
+        }
+
+        @Override
+        public String show(Double value, ReportSettings.Units units) {
+            return ReportUnits.show(value, unit, dimension, units);
         }
 
         @Override

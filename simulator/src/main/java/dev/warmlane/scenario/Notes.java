@@ -15,8 +15,20 @@ final class Notes {
     private final List<Finding> warnings = new ArrayList<>();
     private final Set<Assumption> assumed = new LinkedHashSet<>();
 
+    private ReportSettings.Units units = ReportSettings.Units.METRIC;
+
     Notes(Path file) {
         this.file = file;
+    }
+
+    /** From here on what is assumed is told in other units than metric. */
+    void use(ReportSettings.Units reportUnits) {
+        units = reportUnits;
+    }
+
+    /** The units that quantities are told in. */
+    ReportSettings.Units units() {
+        return units;
     }
 
     /** Something that makes the file unusable. */

@@ -29,6 +29,8 @@ final class ScenarioAssembly {
 
     /** Reads every section before it gives up, so that everything wrong is found at once. */
     static Scenario of(Document document, Notes notes, Path file) {
+        Section reportSection = document.one(PlaceKeys.REPORT);
+        notes.use(reportSection.get(PlaceKeys.UNITS));
         Schedules schedules = new Schedules(document.all(PlantKeys.SCHEDULE));
 
         Section siteSection = document.one(PlaceKeys.SITE);
@@ -62,7 +64,7 @@ final class ScenarioAssembly {
         double[] comfort = PlantReader.comfort(seasonSection);
 
         Section modelSection = document.one(ModelKeys.MODELS);
-        ReportSettings report = PlaceReader.report(document.one(PlaceKeys.REPORT), name);
+        ReportSettings report = PlaceReader.report(reportSection, name);
         notes.throwIfAny();
 
         Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
@@ -83,6 +85,7 @@ final class ScenarioAssembly {
                 .build();
         CrossChecks.run(
                 built,
+                notes.units(),
                 new CrossChecks.Sections(
                         poolSection,
                         coverSection,

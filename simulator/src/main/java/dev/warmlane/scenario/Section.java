@@ -175,7 +175,7 @@ final class Section {
     }
 
     private <T> void assume(Key<T> key, T value, String why) {
-        notes.assumed(label, key.name(), key.kind().show(value), why);
+        notes.assumed(label, key.name(), key.kind().show(value, notes.units()), why);
     }
 
     private void fail(int where, String key, String message) {

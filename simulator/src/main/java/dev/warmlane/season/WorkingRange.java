@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
  * @param frostHoursByPlate hours of the year in which the lower of air and dry plate is below +1 °C: under a clear sky a
  *     plate freezes when the air does not
  * @param frostHoursInSeason those of {@code frostHoursByPlate} in the open season, when the circuit is full
+ * @param firstFrostInSeason the day of the first of them in the order of the season; nothing where there is none
+ * @param lastFrostInSeason the day of the last of them
  * @param drainDown the day of the first of {@code frostHoursByPlate} after the season has closed; nothing where there is
  *     none before it opens again
  * @param hottestFirstSlugC the hottest water that a pump can push out of a collector it stood still in, °C: the dry
@@ -32,6 +34,8 @@ public record WorkingRange(
         int frostHoursByAir,
         int frostHoursByPlate,
         int frostHoursInSeason,
+        Optional<MonthDay> firstFrostInSeason,
+        Optional<MonthDay> lastFrostInSeason,
         Optional<MonthDay> drainDown,
         OptionalDouble hottestFirstSlugC,
         int hoursOutsideTest) {
@@ -60,6 +64,8 @@ public record WorkingRange(
         int frostByAir = 0;
         int frostByPlate = 0;
         int frostInSeason = 0;
+        Optional<MonthDay> firstInSeason = Optional.empty();
+        Optional<MonthDay> lastInSeason = Optional.empty();
         Optional<MonthDay> drainDown = Optional.empty();
         SeasonLedger ledger = forecast.with();
         for (int index = 0; index < HourOfYear.HOURS; index++) {
@@ -76,6 +82,8 @@ public record WorkingRange(
                 frostByPlate++;
                 if (index < ledger.hours()) {
                     frostInSeason++;
+                    lastInSeason = Optional.of(HourOfYear.dateOf(hour));
+                    firstInSeason = firstInSeason.isPresent() ? firstInSeason : lastInSeason;
                 } else if (drainDown.isEmpty()) {
                     drainDown = Optional.of(HourOfYear.dateOf(hour));
                 }
@@ -88,6 +96,8 @@ public record WorkingRange(
                 frostByAir,
                 frostByPlate,
                 frostInSeason,
+                firstInSeason,
+                lastInSeason,
                 drainDown,
                 hottestFirstSlugC(ledger, collectors),
                 collectors.stream()

@@ -4,6 +4,7 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.season.Installation;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.OptionalDouble;
 
 /**
  * The collector areas that a study goes through: so many designs, evenly spaced, both ends among them.
@@ -16,6 +17,11 @@ public record AreaRange(double fromM2, double toM2, int designs) {
 
     /** Half of what one array may have, so that there is room for the design beyond the last, m². */
     public static final double LARGEST_M2 = CollectorArray.LARGEST_M2 / 2;
+
+    private static final int USUAL_DESIGNS = 8;
+
+    /** Which design an oversized installation is, counted from 0. */
+    private static final int DESCRIBED = 5;
 
     /** Checks every range. */
     public AreaRange {
@@ -41,7 +47,31 @@ public record AreaRange(double fromM2, double toM2, int designs) {
      * is one of the designs.
      */
     public static AreaRange around(double areaM2) {
-        return new AreaRange(areaM2 / 4, areaM2 * 2, 8);
+        return new AreaRange(areaM2 / 4, areaM2 * 2, USUAL_DESIGNS);
+    }
+
+    /**
+     * The usual range for an installation: {@link #around} its own area where the smallest of those fits its flat roof.
+     * Where it is oversized so far that none of them would, eight designs from what the roof holds to beyond the
+     * installation's own area, which is the sixth.
+     */
+    public static AreaRange around(Installation installation) {
+        double areaM2 = installation.collectorAreaM2();
+        AreaRange usual = around(areaM2);
+        OptionalDouble limit = AreaStudy.roofLimitM2(installation);
+        if (limit.isEmpty() || usual.fromM2() <= limit.getAsDouble()) {
+            return usual;
+        }
+        // the nearest whole panel may be half a panel more
+        double halves = installation.arrays().stream()
+                .mapToDouble(array -> array.panelAreaM2() / 2)
+                .sum();
+        double fromM2 = limit.getAsDouble() - halves;
+        if (fromM2 <= 0) {
+            return usual;
+        }
+        double stepM2 = (areaM2 - fromM2) / DESCRIBED;
+        return new AreaRange(fromM2, fromM2 + (USUAL_DESIGNS - 1) * stepM2, USUAL_DESIGNS);
     }
 
     /** Distance from one design to the next, m²; 0 where there is only one area. */

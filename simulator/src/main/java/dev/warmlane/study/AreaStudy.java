@@ -78,6 +78,10 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
      * the layout to decide.
      */
     public OptionalDouble roofLimitM2() {
+        return roofLimitM2(installation);
+    }
+
+    static OptionalDouble roofLimitM2(Installation installation) {
         double taken = roofTakenM2(installation);
         return taken > 0
                 ? OptionalDouble.of(

@@ -45,8 +45,7 @@ final class CollectorParameters {
                     Dimension.HEAT_TRANSFER_COEFFICIENT,
                     arrays(CollectorParameters::conductance, CollectorParameters::withConductance),
                     new Ends(given -> Math.max(5, given / 2), given -> Math.min(10_000, given * 2)),
-                    "half and double: tubes of usual plastic mats give about 70 to 350 W/m²K (Duffie and Beckman"
-                            + " chapter 6)",
+                    "half and double: about the span of tubes of usual plastic mats (Duffie and Beckman chapter 6)",
                     "no conductance is given, but tubes or a certificate"),
             new NumberParameter(
                     "conductivity of the tubes",

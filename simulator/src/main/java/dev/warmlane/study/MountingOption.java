@@ -21,6 +21,9 @@ public sealed interface MountingOption {
     /** Rows free of each other's shade six hours around noon on the season's day with the lowest sun; no source. */
     RowSpacing.Unshaded USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());
 
+    /** What the installation's own mounting is called among the usual ones. */
+    String DESCRIBED = "as described";
+
     /** What the designer calls it. */
     String name();
 
@@ -93,6 +96,8 @@ public sealed interface MountingOption {
     /**
      * What people ask for first: flat, and racks of 15, 30 and 45 degrees that face the equator. The racks are built
      * like the first ones of the installation if it has any, else with the usual chord and clearance and an open back.
+     * Last, where the first collectors of the installation are mounted otherwise than flat, they as they are described:
+     * racks with their own tilt, azimuth and pitch.
      */
     static List<MountingOption> usual(Installation installation, Site site) {
         Mounting.OpenRack like = installation.arrays().stream()
@@ -121,6 +126,31 @@ public sealed interface MountingOption {
                     USUAL_SPACING,
                     RoofSide.LONG));
         }
+        asDescribed(installation).ifPresent(options::add);
         return options;
+    }
+
+    private static Optional<MountingOption> asDescribed(Installation installation) {
+        if (installation.arrays().isEmpty()) {
+            return Optional.empty();
+        }
+        Mounting own = installation.arrays().get(0).mounting();
+        if (own instanceof Mounting.OpenRack rack) {
+            // a row that stands alone may have any pitch
+            double widestM = Mounting.OpenRack.MOST_PITCH_CHORDS * rack.chordM();
+            return Optional.of(new Racks(
+                    DESCRIBED,
+                    rack.tiltDeg(),
+                    rack.azimuthDeg(),
+                    rack.chordM(),
+                    rack.clearanceM(),
+                    rack.back(),
+                    rack.windRun(),
+                    new RowSpacing.FixedPitch(Math.min(rack.pitchM(), widestM)),
+                    RoofSide.LONG));
+        }
+        return own instanceof Mounting.FlushOnPitchedRoof pitched
+                ? Optional.of(new Pitched(DESCRIBED, pitched, OptionalDouble.empty()))
+                : Optional.empty();
     }
 }

@@ -20,7 +20,7 @@ final class PoolParameters {
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
-                    "wind at the pool over the station's",
+                    "wind at pool over the station's",
                     Dimension.FRACTION,
                     new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
                     new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
@@ -29,7 +29,7 @@ final class PoolParameters {
                     "the pool is in a hall"),
             new EvaporationParameter(),
             new NumberParameter(
-                    "evaporation with bathers over quiet",
+                    "evaporation, bathers over quiet",
                     Dimension.FRACTION,
                     new Lens(PoolParameters::factorInUse, PoolParameters::withFactorInUse),
                     Ends.at(LEAST_IN_USE, MOST_IN_USE),
@@ -64,7 +64,7 @@ final class PoolParameters {
                                                     to.applyAsDouble(i.pool().groundConductanceWK())))
                                     .build()),
                     Ends.times(1.5 / 2.0, 3.5 / 2.0),
-                    "conductivity of clay 1.5 and of rock 3.5 instead of sand 2.0 W/mK (ISO 13370, from memory)",
+                    "conductivity of clay, 0.75 of that of sand, and of rock, 1.75 of it (ISO 13370, from memory)",
                     "the pool loses nothing to the ground"),
             new CoverHoursParameter());
 

@@ -33,6 +33,16 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
         }
     }
 
+    /** Whether sheltered is another case than described. */
+    public boolean hasSheltered() {
+        return sheltered.windFactor < likely.windFactor;
+    }
+
+    /** Whether exposed is another case than described. */
+    public boolean hasExposed() {
+        return exposed.windFactor > likely.windFactor;
+    }
+
     /** Simulates the other two seasons; nothing for a pool in a hall, which has no wind. */
     public static Optional<PoolWindBand> of(SeasonForecast forecast) {
         if (!(forecast.installation().pool().setting() instanceof PoolSetting.Outdoor outdoor)) {

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import dev.warmlane.plant.Prices;
+import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.scenario.ReportSettings.Units;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
+import dev.warmlane.site.Terrain;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
@@ -17,11 +19,11 @@ import dev.warmlane.study.Runs;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.wind.PoolShelter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -135,7 +137,8 @@ class StudyTablesTest {
         assertThat(lines).anyMatch(line -> line.matches(" +200 .* as described"));
         assertThat(lines).anyMatch(line -> line.matches(" +400 .* more than the roof"));
         assertThat(lines).noneMatch(line -> line.matches(" +300 .* more than the roof"));
-        assertThat(String.join(" ", lines)).contains("at most 336 m² of collectors", "limit of 30.0 °C");
+        assertThat(String.join(" ", lines).replaceAll("\\s+", " "))
+                .contains("at most 336 m² of collectors", "limit of 30.0 °C");
     }
 
     @Test
@@ -154,13 +157,32 @@ class StudyTablesTest {
     }
 
     @Test
-    void tablesOfAreasAreNoWiderThanATerminalIsTurnedTo() {
-        AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
-        int widest = Arrays.stream(AreaTables.areas(study, Units.US).text().split("\n"))
-                .mapToInt(String::length)
-                .max()
-                .orElseThrow();
-        assertThat(widest).isLessThanOrEqualTo(140);
+    void tablesOfStudiesAreNoWiderThanAPageOfPrintedText() {
+        AreaStudy areas = AreaStudy.of(HEATED, new AreaRange(300, 2400, 8), FORCING, Runs.onAllCores());
+        SensitivityStudy sensitivity = SensitivityStudy.of(HEATED, FORCING, Runs.onAllCores());
+        ExposureStudy exposure = ExposureStudy.of(HEATED, FORCING, Runs.onAllCores());
+        for (Units units : Units.values()) {
+            assertThat(StudyText.of(areas, units).text().lines()).allMatch(line -> line.length() <= 120);
+            assertThat(StudyText.of("pool", exposure, sensitivity, units).text().lines())
+                    .allMatch(line -> line.length() <= 120);
+        }
+    }
+
+    @Test
+    void whatIsDescribedAsShelteredAsAnyStandsOnce() {
+        ExposureStudy exposure = ExposureStudy.of(
+                PLAIN.toBuilder()
+                        .terrain(Terrain.CITY)
+                        .pool(PLAIN.pool().withSetting(new PoolSetting.Outdoor(PoolShelter.SHELTERED)))
+                        .build(),
+                FORCING,
+                Runs.onAllCores());
+
+        Table means = ExposureTables.means(exposure, Units.METRIC);
+
+        assertThat(means.rows()).hasSize(2);
+        assertThat(means.columns().stream().map(Column::header))
+                .containsExactly("the pool lies", "roof as described\ncity", "roof exposed\nopen");
     }
 
     @Test

@@ -90,6 +90,42 @@ class AssumptionsTest {
     }
 
     @Test
+    void usReportsAreToldInUsUnitsThatTheFileWouldTake() throws IOException {
+        Scenario metric = Demos.read(BAREST, folder);
+        Scenario us = Demos.read(BAREST + "[report]\nunits = \"us\"\n", folder);
+
+        assertThat(us.assumed())
+                .extracting(a -> a.section() + "." + a.key() + " = " + a.value())
+                .contains(
+                        "roof.room_temperature = 71.6 degF",
+                        "roof.u_value = 0.08806 Btu/h ft2 F",
+                        "pool.make_up = 0 gal/day",
+                        "control.on_difference = 7.2 degF",
+                        "control.limit = 86 degF");
+        assertThat(us.assumed())
+                .extracting(Assumption::value)
+                .noneMatch(value -> value.matches(".*(degC|W/K|m2K|L/day| K)$"));
+        assertThat(us.assumed())
+                .extracting(Assumption::words)
+                .isEqualTo(metric.assumed().stream().map(Assumption::words).toList());
+    }
+
+    @Test
+    void everythingThatMayBeAssumedHasWordsForItsReader() {
+        Schema.SECTIONS.forEach(section -> {
+            check(section.name(), section);
+            section.parts().forEach(part -> check(section.name() + "." + part.name(), part));
+        });
+    }
+
+    private static void check(String name, SectionSchema section) {
+        assertThat(section.keys()).filteredOn(key -> !key.why().isEmpty()).allSatisfy(key -> assertThat(
+                        KeyWords.knows(name, key.name()))
+                .as(name + "." + key.name())
+                .isTrue());
+    }
+
+    @Test
     void whatTheFileGivesIsNotAssumed() throws IOException {
         List<Assumption> assumed = Demos.read(BAREST + "albedo = 0.6\n[season]\ncomfort = \"24 degC\"\n", folder)
                 .assumed();

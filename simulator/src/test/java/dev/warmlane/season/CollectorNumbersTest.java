@@ -133,6 +133,23 @@ class CollectorNumbersTest {
     }
 
     @Test
+    void frostInTheOpenSeasonIsDatedInTheOrderOfTheSeason() {
+        SeasonForecast forecast = SampleForecasts.CLUB;
+        WorkingRange range = forecast.summary().workingRange().orElseThrow();
+        List<Integer> frosts = IntStream.range(0, forecast.with().hours())
+                .map(forecast.with()::hourOfYear)
+                .filter(hour -> forecast.weather().airTemperatureC(hour) < WorkingRange.FROST_C
+                        || forecast.forcing().collectors().stream()
+                                .anyMatch(c -> c.curves().stagnationC(hour) < WorkingRange.FROST_C))
+                .boxed()
+                .toList();
+
+        assertThat(frosts).hasSize(range.frostHoursInSeason()).isNotEmpty();
+        assertThat(range.firstFrostInSeason()).contains(HourOfYear.dateOf(frosts.get(0)));
+        assertThat(range.lastFrostInSeason()).contains(HourOfYear.dateOf(frosts.get(frosts.size() - 1)));
+    }
+
+    @Test
     void poolThatNeverClosesHasNoDrainDown() {
         WorkingRange range = SampleForecasts.INDOOR.summary().workingRange().orElseThrow();
 

@@ -109,6 +109,20 @@ class AreaStudyTest {
     }
 
     @Test
+    void anOversizedInstallationIsComparedWithWhatTheRoofHolds() {
+        for (CollectorArray array : List.of(PANELS.withAreaM2(2500), Demo.FLAT.withAreaM2(2500))) {
+            Installation oversized = HEATED.toBuilder().arrays(array).build();
+            AreaStudy study = AreaStudy.of(oversized, AreaRange.around(oversized), FORCING, ALONE);
+
+            assertThat(study.designs()).hasSize(8);
+            assertThat(study.designs().get(0).fitsRoof()).isTrue();
+            assertThat(study.designs().stream().filter(AreaDesign::asDescribed)).hasSize(1);
+            assertThat(study.designs().get(5).asDescribed()).isTrue();
+        }
+        assertThat(AreaRange.around(HEATED)).isEqualTo(AreaRange.around(210));
+    }
+
+    @Test
     void oneThreadAndTwoGiveTheSameBits() {
         AreaRange range = new AreaRange(50, 500, 40);
         AreaStudy alone = AreaStudy.of(HEATED, range, new SharedForcing(FORCING.weather()), ALONE);

@@ -16,6 +16,7 @@ import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -191,5 +192,31 @@ class MountingStudyTest {
         assertThat(racks.clearanceM()).isEqualTo(0.15);
         assertThat(racks.back()).isEqualTo(Mounting.Back.BOARDED);
         assertThat(racks.azimuthDeg()).isEqualTo(180);
+    }
+
+    @Test
+    void usualMountingsHoldTheInstallationsOwn() {
+        Mounting.OpenRack own = new Mounting.OpenRack(10, 170, 1.4, 2, 3, 0.15);
+        Mounting.FlushOnPitchedRoof roof = new Mounting.FlushOnPitchedRoof(20, 200, 8, 0.005);
+
+        assertThat(last(own))
+                .isEqualTo(new Racks(
+                        "as described",
+                        10,
+                        170,
+                        1.4,
+                        0.15,
+                        Mounting.Back.OPEN,
+                        Mounting.WindRun.CHORD,
+                        new RowSpacing.FixedPitch(2),
+                        MountingOption.RoofSide.LONG));
+        assertThat(last(roof)).isEqualTo(new MountingOption.Pitched("as described", roof, OptionalDouble.empty()));
+        assertThat(last(Mounting.FlatOnRoof.USUAL)).isInstanceOf(Racks.class);
+    }
+
+    private static MountingOption last(Mounting own) {
+        List<MountingOption> usual = MountingOption.usual(
+                template.toBuilder().arrays(Demo.FLAT.withMounting(own)).build(), weather.site());
+        return usual.get(usual.size() - 1);
     }
 }

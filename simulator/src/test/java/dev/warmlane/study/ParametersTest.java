@@ -54,9 +54,9 @@ class ParametersTest {
 
     /** The keys of a scenario file that each parameter stands for. */
     private static final Map<String, Set<String>> KEYS = Map.ofEntries(
-            Map.entry("wind at the pool over the station's", Set.of("wind_factor")),
+            Map.entry("wind at pool over the station's", Set.of("wind_factor")),
             Map.entry("evaporation correlation", Set.of("evaporation", "bather_evaporation")),
-            Map.entry("evaporation with bathers over quiet", Set.of("bather_evaporation")),
+            Map.entry("evaporation, bathers over quiet", Set.of("bather_evaporation")),
             Map.entry("absorptance of the basin", Set.of("absorptance")),
             Map.entry("heat loss to the ground", Set.of("ground_conductance")),
             Map.entry("terrain around the roof", Set.of("terrain")),

@@ -74,14 +74,14 @@ class SensitivityStudyTest {
         lowersHeat("wind along the roof, ratio");
         lowersHeat("terrain around the roof");
         // what only cools the pool makes its collectors give more
-        raisesHeat("wind at the pool over the station's");
+        raisesHeat("wind at pool over the station's");
         raisesHeat("heat loss to the ground");
-        raisesHeat("evaporation with bathers over quiet");
+        raisesHeat("evaporation, bathers over quiet");
 
-        cools("wind at the pool over the station's");
+        cools("wind at pool over the station's");
         cools("heat loss to the ground");
         cools("evaporation correlation");
-        cools("evaporation with bathers over quiet");
+        cools("evaporation, bathers over quiet");
         warms("absorptance of the basin");
         warms("cover, hours a day");
         warms("absorptance of the collector");
@@ -130,8 +130,8 @@ class SensitivityStudyTest {
         assertThat(study.skipped())
                 .extracting(SensitivityStudy.Skipped::name)
                 .containsExactly(
-                        "wind at the pool over the station's",
-                        "evaporation with bathers over quiet",
+                        "wind at pool over the station's",
+                        "evaporation, bathers over quiet",
                         "absorptance of the basin",
                         "cover, hours a day",
                         "albedo of the roof",

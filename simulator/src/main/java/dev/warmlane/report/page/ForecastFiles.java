@@ -27,10 +27,7 @@ public record ForecastFiles(FileSet files, Optional<String> withoutCharts) {
         List<Chart> charts = withoutCharts.isPresent() ? List.of() : ForecastCharts.of(report);
         FileSet files = new FileSet()
                 .add("forecast.html", ForecastPage.of(report, charts, withoutCharts))
-                .add(
-                        "forecast.txt",
-                        ForecastText.of(report.forecast(), report.settings(), report.assumed())
-                                .text());
+                .add("forecast.txt", ForecastText.of(report).text());
         CsvFiles.addTo(files, report.forecast(), report.units());
         for (Chart chart : charts) {
             files.add("charts/" + chart.name() + ".png", chart.png());

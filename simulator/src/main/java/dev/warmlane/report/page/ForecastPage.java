@@ -44,6 +44,8 @@ public final class ForecastPage {
         page.put("place", place(report));
         page.put("sentences", headline.sentences());
         page.put("keyNumbers", headline.keyNumbers());
+        page.put("lookAt", parts.lookAt());
+        page.put("hasLookAt", !parts.lookAt().isEmpty());
         page.put("remark", remark.orElse(null));
         page.put(
                 "mainChart",
@@ -60,6 +62,7 @@ public final class ForecastPage {
         page.put("balance", HtmlTable.of(parts.balance()));
         page.put("collectors", parts.collectors());
         page.put("exposure", parts.exposure().map(HtmlTable::of).orElse(null));
+        page.put("exposureRemark", parts.exposureRemark().orElse(null));
         page.put("workingRange", parts.workingRange());
         page.put("hasWorkingRange", !parts.workingRange().isEmpty());
         page.put("weather", parts.weather());
@@ -77,14 +80,12 @@ public final class ForecastPage {
     /**
      * An assumption as the template takes it.
      *
-     * @param what section, key and value
+     * @param what what it is and its value
      * @param why where it comes from
      */
     record Assumed(String what, String why) {
         static Assumed of(Assumption assumption) {
-            return new Assumed(
-                    assumption.section() + " " + assumption.key().replace('_', ' ') + " " + assumption.value(),
-                    assumption.why());
+            return new Assumed(assumption.words() + " " + assumption.value(), assumption.why());
         }
     }
 

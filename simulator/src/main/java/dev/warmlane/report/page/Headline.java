@@ -1,8 +1,10 @@
 package dev.warmlane.report.page;
 
+import dev.warmlane.report.ForecastParts;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
+import dev.warmlane.report.SignText;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.PeriodSummary;
@@ -57,10 +59,16 @@ final class Headline {
                     .append(season.comfortWithout().daysAtComfort());
         }
         text.append('.');
+        new ForecastParts(report)
+                .start()
+                .ifPresent(start -> text.append(" It ").append(start).append('.'));
         if (collectors && season.gas() instanceof GasSummary.Displaced gas && gas.burnedWithoutKwh() > 0) {
-            text.append(" The collectors displace ")
-                    .append(numbers.show(Measure.SHARE, gas.replacedKwh() / gas.burnedWithoutKwh()))
-                    .append(" of the gas.");
+            text.append(
+                            gas.replacedKwh() < 0
+                                    ? " With the collectors more gas is burned, by "
+                                    : " The collectors displace ")
+                    .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
+                    .append(gas.replacedKwh() < 0 ? "." : " of the gas.");
         }
         report.wind().ifPresent(band -> text.append(' ').append(wind(band)));
         return text.toString();
@@ -70,6 +78,11 @@ final class Headline {
     Optional<String> heat() {
         if (!collectors) {
             return Optional.empty();
+        }
+        Optional<String> taken = SignText.heatTaken(season.collectors());
+        if (taken.isPresent()) {
+            return Optional.of("No heat from the collectors: " + taken.get() + ", "
+                    + numbers.heat(-season.collectors().deliveredKwh()) + " taken from the pool");
         }
         return Optional.of("Heat from the collectors: "
                 + numbers.heat(season.collectors().deliveredKwh())
@@ -93,9 +106,12 @@ final class Headline {
                 collectors ? season.comfortWithout().daysAtComfort() + " without collectors" : ""));
         if (collectors) {
             keys.add(new KeyNumber(
-                    numbers.show(Measure.HEAT, season.collectors().deliveredKwh()),
-                    "heat from the collectors",
+                    numbers.about(Measure.HEAT, Math.abs(season.collectors().deliveredKwh())),
+                    SignText.heatTaken(season.collectors())
+                            .map(why -> "taken from the pool: " + why)
+                            .orElse("heat from the collectors"),
                     season.collectors().deliveredKwhPerM2().stream()
+                            .map(Math::abs)
                             .mapToObj(perM2 -> numbers.show(Measure.HEAT_PER_AREA, perM2))
                             .findFirst()
                             .orElse("")));
@@ -106,42 +122,59 @@ final class Headline {
     }
 
     private void gas(GasSummary gas, List<KeyNumber> keys) {
+        String replaced = numbers.about(Measure.HEAT, Math.abs(gas.replacedKwh()));
         if (gas instanceof GasSummary.Displaced displaced) {
             keys.add(
                     collectors
                             ? new KeyNumber(
-                                    numbers.show(Measure.HEAT, gas.replacedKwh()),
-                                    "gas displaced",
-                                    numbers.show(Measure.MASS, gas.replacedCo2Kg()) + " of carbon dioxide")
+                                    replaced,
+                                    gas.replacedKwh() < 0 ? "more gas burned" : "gas displaced",
+                                    carbonDioxide(Math.abs(gas.replacedCo2Kg()))
+                                            + (season.pump().electricityKwh() > 0
+                                                    ? ", pump's electricity not counted"
+                                                    : ""))
                             : new KeyNumber(
-                                    numbers.show(Measure.HEAT, displaced.burnedKwh()),
+                                    numbers.about(Measure.HEAT, displaced.burnedKwh()),
                                     "gas burned",
-                                    numbers.show(Measure.MASS, displaced.burnedCo2Kg()) + " of carbon dioxide"));
-        } else if (collectors) {
+                                    carbonDioxide(displaced.burnedCo2Kg())));
+        } else if (collectors && gas.replacedKwh() >= 0) {
             keys.add(new KeyNumber(
-                    numbers.show(Measure.HEAT, gas.replacedKwh()),
-                    "gas that a heater would have burned",
-                    "there is none, so no gas is displaced"));
+                    replaced, "gas that a heater would have burned", "there is none, so no gas is displaced"));
         }
+    }
+
+    private String carbonDioxide(double kg) {
+        return numbers.about(Measure.MASS, kg) + " of carbon dioxide";
     }
 
     private KeyNumber money(MoneySummary money) {
-        if (season.gas() instanceof GasSummary.WouldHaveBurned) {
-            return new KeyNumber(amount(money, money.replacedGasWorth()), "worth of that gas", "");
+        if (season.gas() instanceof GasSummary.WouldHaveBurned gas) {
+            return gas.replacedKwh() < 0
+                    ? new KeyNumber(amount(money, money.pumpCost()), "for pumping in the season", "")
+                    : new KeyNumber(amount(money, money.replacedGasWorth()), "worth of that gas", "");
         }
+        String pump = SignText.pumpPaid(money).replaceFirst("^, ", "");
         return new KeyNumber(
-                amount(money, money.saved()),
-                "saved in the season",
+                amount(money, Math.abs(money.saved())),
+                money.saved() < 0 ? "more spent in the season" : "saved in the season",
                 money.paybackSeasons().stream()
-                        .mapToObj(seasons -> "simple payback " + Numbers.show(seasons, 1) + " seasons")
+                        .mapToObj(seasons -> "simple payback " + Numbers.show(seasons, 1) + " seasons"
+                                + (pump.isEmpty() ? "" : ", " + pump))
                         .findFirst()
-                        .orElse("pumping paid"));
+                        .orElse(pump));
     }
 
     private String wind(PoolWindBand band) {
-        return "Least certain is the wind at the water: in a well sheltered place the pool would average "
-                + temperature(band.sheltered().season().water().meanC()) + ", on open ground "
-                + temperature(band.exposed().season().water().meanC()) + ".";
+        List<String> cases = new ArrayList<>();
+        if (band.hasSheltered()) {
+            cases.add("in a well sheltered place the pool would average "
+                    + temperature(band.sheltered().season().water().meanC()));
+        }
+        if (band.hasExposed()) {
+            cases.add((cases.isEmpty() ? "on open ground the pool would average " : "on open ground ")
+                    + temperature(band.exposed().season().water().meanC()));
+        }
+        return "Least certain is the wind at the water: " + String.join(", ", cases) + ".";
     }
 
     private String comfort() {
@@ -157,6 +190,6 @@ final class Headline {
     }
 
     private static String amount(MoneySummary money, double value) {
-        return Numbers.show(value, 0) + " " + money.currency();
+        return Numbers.aboutMoney(value, money.currency());
     }
 }

@@ -1,0 +1,90 @@
+package dev.warmlane.scenario;
+
+import static java.util.Map.entry;
+
+import java.util.Map;
+
+/** What keys are called in a report, whose reader has not seen the file. */
+final class KeyWords {
+
+    private static final Map<String, String> WORDS = Map.ofEntries(
+            entry("site.terrain", "ground that the wind crosses"),
+            entry("pool.finish", "finish of the basin"),
+            entry("pool.wind_shelter", "shelter of the pool from wind"),
+            entry("pool.shaded_share", "shade on the pool"),
+            entry("pool.sky_share", "share of the sky that the pool sees"),
+            entry("pool.air_speed", "air speed over the water"),
+            entry("pool.evaporation", "method for evaporation"),
+            entry("pool.water_emittance", "long-wave emittance of the water"),
+            entry("pool.ground_conductance", "heat loss to the ground"),
+            entry("pool.bathers", "number of bathers"),
+            entry("pool.bather_heat", "heat of a bather"),
+            entry("pool.bather_evaporation", "evaporation with bathers over quiet water"),
+            entry("pool.make_up", "fresh water a day"),
+            entry("water.mains", "temperature of the mains water"),
+            entry("cover.drawn", "hours of the cover"),
+            entry("cover.evaporation_cut", "share of evaporation that the cover stops"),
+            entry("cover.resistance", "insulation of the cover"),
+            entry("cover.solar_loss", "share of the sun that the cover keeps out"),
+            entry("roof.albedo", "share of light that the roof reflects"),
+            entry("roof.emittance", "long-wave emittance of the roof"),
+            entry("roof.u_value", "insulation of the roof"),
+            entry("roof.room_temperature", "temperature of the room below the roof"),
+            entry("roof.roughness", "roughness of the roof"),
+            entry("roof.wind_speed_ratio", "wind along the roof over undisturbed wind"),
+            entry("roof.usable_share", "usable share of the roof"),
+            entry("collectors.water_content", "water in the collectors"),
+            entry("collectors.flow", "flow through the collectors"),
+            entry("collectors.gap", "gap below the collectors"),
+            entry("collectors.back", "backs of the racks"),
+            entry("collectors.wind_run", "run of the wind over the racks"),
+            entry("collectors.absorber.absorptance", "share of light that the collectors absorb"),
+            entry("collectors.absorber.emittance", "long-wave emittance of the collectors"),
+            entry("collectors.absorber.roughness", "roughness of the collectors"),
+            entry("collectors.absorber.conductance", "heat conductance from plate to water"),
+            entry("collectors.absorber.inner_film", "heat transfer inside the tubes"),
+            entry("collectors.incidence.surface", "reflection of slanting light by the collectors"),
+            entry("collectors.certificate.a2", "temperature dependence of the certificate's loss"),
+            entry("collectors.certificate.a7", "wind dependence of the certificate's sky term"),
+            entry("collectors.certificate.a8", "radiation loss of the certificate"),
+            entry("mountings.gap", "gap below the mats"),
+            entry("mountings.chord", "length of the racks up the slope"),
+            entry("mountings.clearance", "height of the racks above the roof"),
+            entry("mountings.back", "backs of the racks"),
+            entry("mountings.wind_run", "run of the wind over the racks"),
+            entry("mountings.spacing", "hours without shade from row to row"),
+            entry("mountings.rows_along", "side of the roof that the rows run along"),
+            entry("mountings.name", "mountings compared"),
+            entry("pipes.heat_loss", "heat loss of the pipes"),
+            entry("pipes.pump_power", "power of the pump"),
+            entry("heater.efficiency", "efficiency of the heater"),
+            entry("heater.set_point", "temperature that the heater keeps"),
+            entry("control.on_difference", "temperature difference that starts the pump"),
+            entry("control.off_difference", "temperature difference that stops the pump"),
+            entry("control.limit", "temperature up to which the collectors warm"),
+            entry("control.pumping", "hours in which the pump may run"),
+            entry("season.first_day", "first day of the season"),
+            entry("season.last_day", "last day of the season"),
+            entry("season.open", "opening hours"),
+            entry("season.days_standing", "days that the pool stands filled before opening"),
+            entry("season.comfort", "temperature that people find warm enough"),
+            entry("season.comfort_maximum", "temperature that people find too warm"));
+
+    private KeyWords() {}
+
+    /**
+     * The words for a key, else its name without underscores.
+     *
+     * @param section the section as findings call it; where there are several of a kind, numbered: {@code collectors 2}
+     */
+    static String of(String section, String key) {
+        String kind = section.replaceAll(" [0-9]+", "");
+        return WORDS.getOrDefault(
+                kind + "." + key, (kind + " " + key).replace('.', ' ').replace('_', ' '));
+    }
+
+    /** Whether there are words for a key. */
+    static boolean knows(String section, String key) {
+        return WORDS.containsKey(section + "." + key);
+    }
+}
