@@ -2,6 +2,7 @@ package dev.warmlane.examples;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -61,7 +62,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)
-                .setCaseInsensitiveEnumValuesAllowed(true)
+                .registerConverter(Path.class, new PathConverter())
                 .setExecutionExceptionHandler(new InputProblems())
                 .execute(arguments);
     }

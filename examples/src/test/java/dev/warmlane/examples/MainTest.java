@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -100,6 +102,33 @@ class MainTest {
         assertThat(err.toString()).contains("taken: is a file, not a folder").doesNotContain("Exception");
         assertThat(out.toString()).isEmpty();
         assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void emptyOutputIsWrongUsage() {
+        assertThat(run("forecast", DEMO, "-o", "")).isEqualTo(2);
+
+        assertThat(err.toString()).contains("'--output'", "the name is empty");
+        assertThat(out.toString()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"forecast", "weather"})
+    void folderInPlaceOfAFileIsNamed(String command) {
+        assertThat(run(command, folder.toString())).isEqualTo(1);
+
+        assertThat(err.toString())
+                .startsWith(folder + ": ")
+                .contains("a folder")
+                .doesNotContain("Exception");
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void outputThatCannotBeMadeIsNamed() {
+        assertThat(run("forecast", DEMO, "-o", "/proc/warmlane")).isEqualTo(1);
+
+        assertThat(err.toString()).isEqualTo(String.format("/proc/warmlane: no folder can be made there%n"));
     }
 
     @Test

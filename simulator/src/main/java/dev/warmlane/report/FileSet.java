@@ -2,8 +2,11 @@ package dev.warmlane.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -49,14 +52,10 @@ public final class FileSet {
         Path made = firstMissing(folder.toAbsolutePath());
         boolean done = false;
         try {
-            Files.createDirectories(folder);
-            Path drafts = Files.createTempDirectory(folder, ".draft-");
+            make(folder);
+            Path drafts = draftsIn(folder);
             try {
-                for (Map.Entry<String, byte[]> file : contents.entrySet()) {
-                    Path draft = drafts.resolve(file.getKey());
-                    Files.createDirectories(folderOf(draft));
-                    Files.write(draft, file.getValue());
-                }
+                writeDrafts(drafts, folder);
                 moveAll(drafts, folder, mover);
             } catch (IOException e) {
                 // what could not be put back stays with the drafts
@@ -73,6 +72,49 @@ public final class FileSet {
             }
         }
         return contents.keySet().stream().map(folder::resolve).toList();
+    }
+
+    private static void make(Path folder) throws IOException {
+        try {
+            Files.createDirectories(folder);
+        } catch (NoSuchFileException e) {
+            throw because(folder, "no folder can be made there", e);
+        }
+    }
+
+    private static Path draftsIn(Path folder) throws IOException {
+        try {
+            return Files.createTempDirectory(folder, ".draft-");
+        } catch (IOException e) {
+            throw unwritable(folder, e);
+        }
+    }
+
+    private void writeDrafts(Path drafts, Path folder) throws IOException {
+        try {
+            for (Map.Entry<String, byte[]> file : contents.entrySet()) {
+                Path draft = drafts.resolve(file.getKey());
+                Files.createDirectories(folderOf(draft));
+                Files.write(draft, file.getValue());
+            }
+        } catch (IOException e) {
+            throw unwritable(folder, e);
+        }
+    }
+
+    /** The folder that a person named and not the draft that nobody knows of. */
+    private static IOException unwritable(Path folder, IOException cause) {
+        String reason = cause instanceof FileSystemException fault ? fault.getReason() : cause.getMessage();
+        if (cause instanceof AccessDeniedException) {
+            reason = "access is denied";
+        }
+        return because(folder, "cannot be written to" + (reason == null ? "" : ": " + reason), cause);
+    }
+
+    private static IOException because(Path folder, String reason, IOException cause) {
+        FileSystemException named = new FileSystemException(folder.toString(), null, reason);
+        named.initCause(cause);
+        return named;
     }
 
     private void moveAll(Path drafts, Path folder, Mover mover) throws IOException {

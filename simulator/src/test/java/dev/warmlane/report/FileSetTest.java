@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class FileSetTest {
@@ -67,6 +69,26 @@ class FileSetTest {
         assertThatIOException().isThrownBy(() -> three().write(folder)).withMessageContaining("c.csv is a folder");
 
         assertThat(names(folder)).containsExactly("c.csv");
+    }
+
+    @Test
+    void aDraftThatCannotBeWrittenIsToldByTheFolder() throws IOException {
+        FileSet tooLong = new FileSet().add("x".repeat(5000), "");
+
+        assertThatIOException()
+                .isThrownBy(() -> tooLong.write(folder))
+                .withMessageStartingWith(folder + ": cannot be written to: ")
+                .withMessageNotContaining(".draft-");
+
+        assertThat(names(folder)).isEmpty();
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFolderThatCannotBeMadeIsNamed() {
+        assertThatIOException()
+                .isThrownBy(() -> three().write(Path.of("/proc/warmlane")))
+                .withMessage("/proc/warmlane: no folder can be made there");
     }
 
     private static void failAtC(Path from, Path to) throws IOException {
