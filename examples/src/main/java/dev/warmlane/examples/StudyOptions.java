@@ -30,10 +30,10 @@ final class StudyOptions {
      */
     Scenario scenario(PrintWriter err) throws IOException {
         Scenario scenario = ScenarioReader.read(scenarioFile);
-        scenario.warnings().forEach(warning -> err.println("warning: " + warning));
         if (scenario.installation().arrays().isEmpty()) {
             throw new IOException(scenarioFile + ": there are no collectors to study; add a section [[collectors]]");
         }
+        scenario.warnings().forEach(warning -> err.println("warning: " + warning));
         return scenario;
     }
 

@@ -11,6 +11,7 @@ import dev.warmlane.report.Numbers;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.chart.ForecastCharts;
 import dev.warmlane.season.Flow;
+import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonLedger;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -118,25 +119,14 @@ class ForecastPageTest {
 
     @Test
     void largeNumbersAreThoseOfTheSeason() {
+        Numbers numbers = new Numbers(SampleReports.CLUB.units());
+        PeriodSummary season = SampleReports.CLUB.summary().season();
+        // the owner's numbers have three digits; the tables below have all of them
         assertThat(new Headline(SampleReports.CLUB).keyNumbers())
                 .extracting(Headline.KeyNumber::value)
                 .contains(
-                        new Numbers(SampleReports.CLUB.units())
-                                .show(
-                                        Measure.TEMPERATURE,
-                                        SampleReports.CLUB
-                                                .summary()
-                                                .season()
-                                                .water()
-                                                .meanC()),
-                        new Numbers(SampleReports.CLUB.units())
-                                .show(
-                                        Measure.HEAT,
-                                        SampleReports.CLUB
-                                                .summary()
-                                                .season()
-                                                .gas()
-                                                .replacedKwh()))
+                        numbers.show(Measure.TEMPERATURE, season.water().meanC()),
+                        numbers.about(Measure.HEAT, season.gas().replacedKwh()))
                 .allSatisfy(value -> assertThat(value).doesNotContain("°C").doesNotContain("kWh"));
     }
 
