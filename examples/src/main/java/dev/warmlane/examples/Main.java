@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
             MountingsCommand.class,
             AreasCommand.class,
             SensitivityCommand.class,
-            WeatherCommand.class
+            WeatherCommand.class,
+            GenerateCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:a problem with the input", "2:wrong usage"},
@@ -70,7 +71,7 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: forecast, mountings, areas, sensitivity or weather.");
+                spec.commandLine(), "Say what to do: forecast, mountings, areas, sensitivity, weather or generate.");
     }
 
     /** The version that the jar was built as. */

@@ -11,6 +11,7 @@ import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
+import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -32,6 +33,11 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
     /** Keeps its own copy of the list. */
     public AreaStudy {
         designs = List.copyOf(designs);
+    }
+
+    /** The study alone in its weather, on all cores; see {@link #of(Installation, AreaRange, SharedForcing, Runs)}. */
+    public static AreaStudy of(Installation installation, WeatherYear weather, AreaRange range) {
+        return of(installation, range, new SharedForcing(weather), Runs.onAllCores());
     }
 
     /**

@@ -27,6 +27,31 @@ public sealed interface MountingOption {
     /** What the designer calls it. */
     String name();
 
+    /** Mats flat on the flat roof in the usual way. */
+    static Flat flat(String name) {
+        return new Flat(name, Mounting.FlatOnRoof.USUAL);
+    }
+
+    /**
+     * Racks with the usual chord, clearance and spacing and an open back, in rows along the longer side of the roof.
+     *
+     * @param name what the designer calls them
+     * @param tiltDeg tilt, degrees, 0 to 90
+     * @param azimuthDeg direction the fronts face, degrees clockwise from north, 0 to 360
+     */
+    static Racks racks(String name, double tiltDeg, double azimuthDeg) {
+        return new Racks(
+                name,
+                tiltDeg,
+                azimuthDeg,
+                USUAL_CHORD_M,
+                USUAL_CLEARANCE_M,
+                Mounting.Back.OPEN,
+                Mounting.WindRun.CHORD,
+                USUAL_SPACING,
+                RoofSide.LONG);
+    }
+
     /**
      * Mats flat on the flat roof.
      *
@@ -66,6 +91,11 @@ public sealed interface MountingOption {
             Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees");
             Checks.within("rack chord", chordM, 0.2, 20, "m");
             Checks.within("rack clearance", clearanceM, 0, 5, "m");
+        }
+
+        /** The same racks with another back. */
+        public Racks withBack(Mounting.Back value) {
+            return new Racks(name, tiltDeg, azimuthDeg, chordM, clearanceM, value, windRun, spacing, along);
         }
 
         /** The same racks at another tilt. */

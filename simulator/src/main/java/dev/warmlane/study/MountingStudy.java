@@ -37,6 +37,11 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
      */
     public record Compared(MountingOption option, MountingResult sameArea, Optional<MountingResult> sameRoof) {}
 
+    /** Simulates every option twice on all cores; see {@link #of(Installation, WeatherYear, List, Runs)}. */
+    public static MountingStudy of(Installation template, WeatherYear weather, List<MountingOption> options) {
+        return of(template, weather, options, Runs.onAllCores());
+    }
+
     /**
      * Simulates every option twice.
      *

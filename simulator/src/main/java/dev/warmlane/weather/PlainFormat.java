@@ -18,6 +18,7 @@ final class PlainFormat implements WeatherFormat {
 
     static final String FIRST_LINE = "# Warmlane plain weather csv";
     static final String NAME = "name";
+    static final String SOURCE = "source";
     static final String LATITUDE = "latitude, degrees north";
     static final String LONGITUDE = "longitude, degrees east";
     static final String ELEVATION = "elevation, m";
@@ -101,8 +102,9 @@ final class PlainFormat implements WeatherFormat {
         double centreHours =
                 centre == null ? instants ? 0 : 0.5 : text.number(lineOf.getOrDefault(CENTRE, 0), CENTRE, centre);
         String origin = oneOf(text, keys, lineOf, LONG_WAVE, List.of("file", "cloud cover", "clearness"));
+        String source = keys.getOrDefault(SOURCE, "");
         return new RawHeader(
-                title(),
+                source.isEmpty() ? title() : title() + " (" + source + ")",
                 site,
                 lineOf.getOrDefault(UTC_OFFSET, 0),
                 false,

@@ -32,7 +32,9 @@ public final class PlainWeatherWriter {
         if (folder == null) {
             throw new IOException("not a file name: " + file);
         }
-        Path draft = Files.createTempFile(folder, "weather-", ".draft");
+        // in a folder of its own, because a temporary file could be read by nobody else
+        Path drafts = Files.createTempDirectory(folder, ".draft-");
+        Path draft = drafts.resolve("weather.csv");
         try {
             Files.writeString(draft, text(weather));
             try {
@@ -42,6 +44,7 @@ public final class PlainWeatherWriter {
             }
         } finally {
             Files.deleteIfExists(draft);
+            Files.delete(drafts);
         }
     }
 
@@ -74,7 +77,7 @@ public final class PlainWeatherWriter {
         Site site = weather.site();
         text.append(PlainFormat.FIRST_LINE).append('\n');
         line(text, PlainFormat.NAME, site.name().replaceAll("\\R", " "));
-        line(text, "source", weather.source().replaceAll("\\R", " "));
+        line(text, PlainFormat.SOURCE, weather.source().replaceAll("\\R", " "));
         line(text, PlainFormat.LATITUDE, Double.toString(site.latitudeDeg()));
         line(text, PlainFormat.LONGITUDE, Double.toString(site.longitudeDeg()));
         line(text, PlainFormat.ELEVATION, Double.toString(site.elevationM()));

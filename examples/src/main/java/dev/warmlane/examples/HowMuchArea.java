@@ -1,0 +1,30 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.report.AreaTables;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.study.AreaDesign;
+import dev.warmlane.study.AreaRange;
+import dev.warmlane.study.AreaStudy;
+import dev.warmlane.weather.WeatherFiles;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Comparator;
+
+/** An engineer asks: how much area, if the last m² must still give 250 kWh a season? The argument is a scenario file. */
+public final class HowMuchArea {
+    private static final double LEAST_KWH_M2 = 250;
+
+    public static void main(String[] arguments) throws IOException {
+        Scenario scenario = ScenarioReader.read(Path.of(arguments[0]));
+        AreaStudy study = AreaStudy.of(
+                scenario.installation(), WeatherFiles.read(scenario.weatherFile()), new AreaRange(50, 400, 15));
+
+        System.out.println(AreaTables.areas(study, scenario.report().units()).text());
+        study.designs().stream()
+                .filter(design -> design.fitsRoof() && design.next().deliveredKwhPerM2() >= LEAST_KWH_M2)
+                .max(Comparator.comparingDouble(AreaDesign::areaM2))
+                .ifPresent(largest -> System.out.println("The largest on the roof: " + largest.areaM2() + " m², "
+                        + largest.season().comfort().daysAtComfort() + " days at comfort"));
+    }
+}
