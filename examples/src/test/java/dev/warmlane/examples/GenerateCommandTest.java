@@ -2,6 +2,7 @@ package dev.warmlane.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.warmlane.weather.PlainWeatherWriter;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.generate.NormalsFile;
@@ -41,6 +42,21 @@ class GenerateCommandTest {
         assertThat(read.source()).contains("generated from monthly normals, seed 48001");
         assertThat(out.toString()).contains("By month", "not a measured one", "Written:", file.toString());
         assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void theLibraryWritesTheSameFile() throws IOException {
+        Path asked = folder.resolve("asked.csv");
+        assertThat(run("generate", NORMALS.toString(), "-o", asked.toString())).isZero();
+        Path file = folder.resolve("year.csv");
+        write(NORMALS, file);
+        assertThat(asked).hasSameTextualContentAs(file);
+    }
+
+    /** As the guide shows it. */
+    private static void write(Path normals, Path file) throws IOException {
+        WeatherYear year = NormalsFile.read(normals).generate();
+        PlainWeatherWriter.write(year, file);
     }
 
     private static void assertSame(WeatherYear read, WeatherYear year) {
