@@ -54,7 +54,8 @@ final class GenerateCommand implements Callable<Integer> {
 
     @Option(
             names = {"-u", "--units"},
-            defaultValue = "METRIC",
+            defaultValue = "metric",
+            converter = UnitsConverter.class,
             description = "Units of what is printed: metric (the default) or us.")
     private ReportSettings.Units units = ReportSettings.Units.METRIC;
 
