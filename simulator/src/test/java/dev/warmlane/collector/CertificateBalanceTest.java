@@ -77,7 +77,11 @@ class CertificateBalanceTest {
         }
     }
 
-    /** By day and night, calm and windy: it is where the collector neither gives nor takes heat, and below it gives. */
+    /**
+     * By day and night, calm and windy: it is where the collector neither gives nor takes heat, and below it gives. The
+     * certificate is at the upper end of what is usual, which an open back needs: what its faces radiate, some 6 W/m²K
+     * each and more on a hot plate, is part of the loss it states.
+     */
     @ParameterizedTest
     @CsvSource({
         "warm-inland, false",
@@ -91,7 +95,7 @@ class CertificateBalanceTest {
     })
     void theDryPlateIsWhereNoHeatIsLeft(String sample, boolean testOpen) {
         CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
-                0.85, 0.02, 10, 4, 0.95, new MatteBlack(), new TestStand(testOpen, 2, 0, 5));
+                0.85, 0.02, 12, 5, 0.95, new MatteBlack(), new TestStand(testOpen, 2, 1, 5));
         CollectorSurroundings around = around(sample);
         for (Mounting mounting : MOUNTINGS) {
             for (CollectorForcing.Part part : parts(around, mounting, curve)) {

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.plant.Control;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Schedule;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -113,6 +116,27 @@ class CollectorNumbersTest {
         assertThat(range.hottestFirstSlugC().orElseThrow()).isLessThanOrEqualTo(range.highestPlateC());
         assertThat(range.pipeMovementMm(6, 7e-5))
                 .isCloseTo(7e-5 * 6000 * (range.highestPlateC() - range.lowestPlateC()), within(1e-9));
+    }
+
+    /** Pumps that may run from five in the evening on push out what stood in the hotter hour before. */
+    @Test
+    void firstSlugStoodInTheHourBefore() {
+        Installation evenings = Demo.pool(1.5)
+                .control(new Control(4, 0.3, 30, Schedule.daily(17, 24)))
+                .build();
+        SeasonForecast forecast = SeasonForecast.of(evenings, Demo.weather("hot-dry"));
+        double slug = Double.NEGATIVE_INFINITY;
+        double inTheHourItself = Double.NEGATIVE_INFINITY;
+        for (int index = 17; index < forecast.with().hours(); index += 24) {
+            if (forecast.with().runShare(0, index) > 0) {
+                int hour = forecast.with().hourOfYear(index);
+                HeatCurves curves = forecast.forcing().collectors().get(0).curves();
+                slug = Math.max(slug, curves.stagnationC(hour - 1));
+                inTheHourItself = Math.max(inTheHourItself, curves.stagnationC(hour));
+            }
+        }
+        assertThat(slug).isGreaterThan(inTheHourItself + 2);
+        assertThat(WorkingRange.of(forecast).orElseThrow().hottestFirstSlugC()).hasValue(slug);
     }
 
     @Test

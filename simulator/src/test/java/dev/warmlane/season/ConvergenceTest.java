@@ -8,10 +8,12 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.plant.Pipes;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +22,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * Steps of an hour against steps of a minute with the same equations, from the second day on (the first one forgets the
- * state the pumps started in). The tolerances are the accuracy the library promises in docs/model.md.
+ * state the pumps started in). The southern season runs over New Year. The tolerances are the accuracy the library promises in docs/model.md.
  */
 class ConvergenceTest {
 
@@ -55,6 +57,22 @@ class ConvergenceTest {
                                 .control(Control.withLimit(27))
                                 .cover(Cover.bubble(Schedule.daily(20, 8)))
                                 .pipes(new Pipes(40, 500)));
+                add(
+                        tests,
+                        sample + " heater above the limit",
+                        depth,
+                        weather,
+                        Demo.pool(depth)
+                                .heater(new GasHeater(Fuel.PROPANE, 0.9, 60, 27))
+                                .control(Control.withLimit(25)));
+                add(
+                        tests,
+                        sample + " cooled by night",
+                        depth,
+                        weather,
+                        Demo.pool(depth)
+                                .control(new Control(8, 0.3, 24, Schedule.ALWAYS).sheddingAboveC(24))
+                                .pipes(new Pipes(40, 500)));
             }
         }
         return tests;
@@ -62,6 +80,9 @@ class ConvergenceTest {
 
     private static void add(
             List<DynamicTest> tests, String name, double depth, WeatherYear weather, Installation.Builder builder) {
+        if (weather.site().southern()) {
+            builder.season(new OpeningSeason(MonthDay.of(11, 1), MonthDay.of(3, 31), Schedule.ALWAYS));
+        }
         tests.add(DynamicTest.dynamicTest(
                 String.format(Locale.ROOT, "%s, %.1f m", name, depth), () -> compare(builder.build(), depth, weather)));
     }

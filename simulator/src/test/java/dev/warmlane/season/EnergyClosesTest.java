@@ -83,6 +83,13 @@ class EnergyClosesTest {
                 "heater above the limit",
                 Demo.pool(1.5).heater(heater(900, 32)).build(),
                 cool);
+        Installation cooled = Demo.pool(1.2)
+                .arrays(Demo.FLAT, array(new Mounting.OpenRack(30, 180, 2, 4, 6, 0.3)))
+                .heater(heater(200, 24))
+                .pipes(new Pipes(60, 750))
+                .control(new Control(4, 0.3, 24, Schedule.ALWAYS).sheddingAboveC(25))
+                .build();
+        add(tests, "cooled by night", cooled, Demo.weather("hot-dry"));
         Pool hall = Pool.of(250, 1.6, new PoolSetting.Indoor(29, 0.6, 0.1));
         add(tests, "hall", Demo.pool(1.5).pool(hall).heater(heater(300, 28)).build(), cool);
         Installation storm = Demo.pool(1.5)
@@ -111,9 +118,7 @@ class EnergyClosesTest {
     private static void check(Installation installation, WeatherYear weather) {
         SeasonLedger ledger = SeasonSimulator.simulate(installation, SeasonForcing.of(installation, weather));
         double capacity = installation.pool().depthM() * Water.densityKgM3(25) * Water.specificHeatJKgK(25);
-        double limit = Math.max(
-                installation.control().limitC(),
-                installation.heater().map(GasHeater::setPointC).orElse(0.0));
+        double setPoint = installation.heater().map(GasHeater::setPointC).orElse(0.0);
         for (int index = 0; index < ledger.hours(); index++) {
             double sum = 0;
             double size = 1;
@@ -128,18 +133,24 @@ class EnergyClosesTest {
             }
             assertThat(ledger.heatJm2(Flow.SUN, index)).isNotNegative();
             assertThat(ledger.heatJm2(Flow.HEATER, index)).isNotNegative();
-            assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).isNotNegative();
-            heldByTheLimits(installation, ledger, index, limit);
+            if (Double.isInfinite(installation.control().shedAboveC())) {
+                assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).isNotNegative();
+            }
+            heldByTheLimits(installation, ledger, index, setPoint);
         }
     }
 
-    /** Collectors do nothing above the limit, the heater nothing above its set point. */
-    private static void heldByTheLimits(Installation installation, SeasonLedger ledger, int index, double limit) {
+    /** Collectors give nothing above the limit and take nothing but above their threshold, the heater stops at its set point. */
+    private static void heldByTheLimits(Installation installation, SeasonLedger ledger, int index, double setPoint) {
         double lowest = Math.min(ledger.waterStartC(index), ledger.waterEndC(index));
         if (lowest > installation.control().limitC()) {
-            assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).isZero();
+            assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).isNotPositive();
         }
-        if (lowest > limit) {
+        if (ledger.heatJm2(Flow.COLLECTORS, index) < 0) {
+            assertThat(ledger.waterStartC(index))
+                    .isGreaterThan(installation.control().shedAboveC());
+        }
+        if (lowest > setPoint) {
             assertThat(ledger.heatJm2(Flow.HEATER, index)).isZero();
         }
         double arrays = 0;

@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.plant.Control;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.pool.PoolFlows;
 import dev.warmlane.pool.PoolForcing;
@@ -9,7 +10,8 @@ import dev.warmlane.site.HourOfYear;
 
 /**
  * The same equations, forcing and hysteresis as the simulator's, stepped plainly: explicit steps of one minute, pump and
- * heater decided once a minute. What {@link PoolHour} must converge to.
+ * heater decided once a minute, and at the full hour whether a circuit runs to cool. What {@link PoolHour} must converge
+ * to.
  */
 final class MinuteSteps {
 
@@ -30,10 +32,12 @@ final class MinuteSteps {
         double set = installation.heater().map(GasHeater::setPointC).orElse(-1e9);
         double capacity = installation.heater().map(GasHeater::capacityKw).orElse(0.0) * 1000 / poolArea;
         boolean[] running = new boolean[installation.arrays().size()];
+        boolean[] shedding = new boolean[running.length];
+        Control control = installation.control();
         double water = startC;
         for (int index = 0; index < hours; index++) {
             int hour = (first + index) % HourOfYear.HOURS;
-            boolean may = installation.control().pumping().at(hour) > 0;
+            boolean may = control.pumping().at(hour) > 0;
             for (int step = 0; step < STEPS; step++) {
                 pool.evaluate(hour, water, 1, flows);
                 double net = flows.net();
@@ -43,10 +47,13 @@ final class MinuteSteps {
                     double heat = curves.heatWm2(hour, water);
                     double flow = array.flowKgSM2() * PoolHour.WATER_HEAT_J_KGK;
                     double difference = running[a]
-                            ? heat / flow - installation.control().offDifferenceK()
-                            : curves.stagnationC(hour) - installation.control().onDifferenceK() - water;
+                            ? heat / flow - control.offDifferenceK()
+                            : curves.stagnationC(hour) - control.onDifferenceK() - water;
                     running[a] = may && difference >= 0;
-                    if (running[a] && water < installation.control().limitC()) {
+                    boolean cools = water - curves.stagnationC(hour) >= control.onDifferenceK()
+                            && -heat / flow > control.offDifferenceK();
+                    shedding[a] = may && water > control.shedAboveC() && (step == 0 ? cools : shedding[a]);
+                    if ((running[a] && water < control.limitC()) || shedding[a]) {
                         double pipes = installation.pipes().heatLossWK()
                                 / installation.collectorAreaM2()
                                 * (water

@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.plant.Control;
+import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +36,24 @@ class NightCoolingTest {
         assertThat(hoursAbove(cooled)).isLessThan(hoursAbove(plain));
         assertThat(cooled.heatKwh(Flow.COLLECTORS, 0, cooled.hours()))
                 .isLessThan(plain.heatKwh(Flow.COLLECTORS, 0, plain.hours()));
+    }
+
+    /** The circuit starts to cool by the same difference as it starts to heat, the other way round. */
+    @Test
+    void waitsUntilThePlateIsColderByTheStartDifference() {
+        double startK = 10;
+        SeasonForcing forcing = SeasonForcing.of(Demo.pool(1.2).build(), weather);
+        SeasonLedger cooled =
+                season(new Control(startK, 0.3, COOL_ABOVE_C, Schedule.ALWAYS).sheddingAboveC(COOL_ABOVE_C));
+        int cooling = 0;
+        for (int index = 0; index < cooled.hours(); index++) {
+            double dryC = forcing.collectors().get(0).curves().stagnationC(cooled.hourOfYear(index));
+            if (cooled.heatJm2(Flow.COLLECTORS, index) < 0) {
+                cooling++;
+                assertThat(cooled.waterStartC(index) - dryC).isGreaterThanOrEqualTo(startK);
+            }
+        }
+        assertThat(cooling).isGreaterThan(50);
     }
 
     private SeasonLedger season(Control control) {

@@ -10,7 +10,10 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
@@ -148,6 +151,18 @@ class SeasonInvariantsTest {
                         .season(new OpeningSeason(MonthDay.of(4, 1), MonthDay.of(4, 30), Schedule.ALWAYS)),
                 inland);
         assertThat(opened.waterStartC(0)).isEqualTo(alone.waterEndC(alone.hours() - 1));
+    }
+
+    /** Before it opens nobody swims and nothing is splashed out, whatever the schedule of the open pool says. */
+    @Test
+    void nobodyUsesAPoolThatStandsFilled() {
+        MainsWater mains = MainsWater.Monthly.constant(10);
+        Installation.Builder standing = Demo.pool(1.5).startWater(new StartWater.StandingFilled(30));
+        SeasonLedger quiet = run(standing.makeUp(new MakeUp(0, mains)), inland);
+        SeasonLedger busy = run(
+                standing.makeUp(new MakeUp(20_000, mains)).bathers(new Bathers(80, 600, 1.7, Schedule.ALWAYS)), inland);
+        assertThat(busy.waterStartC(0)).isEqualTo(quiet.waterStartC(0));
+        assertThat(busy.waterEndC(0)).isNotEqualTo(quiet.waterEndC(0));
     }
 
     @Test
