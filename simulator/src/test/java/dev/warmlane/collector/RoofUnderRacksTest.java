@@ -15,14 +15,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A plate 0.2 m long held 5 m above the roof takes next to nothing from it, so that it looks down on bare roof, whose
+ * A plate 0.2 m long held 5 m above the roof takes next to nothing from it, so that its faces look on bare roof, whose
  * balance is solved here by halving an interval.
  */
 class RoofUnderRacksTest {
 
     private static final double SIGMA = 5.670374e-8;
 
-    /** (1 - cos 30°)/2: what the back sees of the sky; it sees the roof with the rest. */
+    /** (1 - cos 30°)/2: what the back sees of the sky and the front of the roof. */
     private static final double SKY_VIEW = 0.0669873;
 
     /** The plate hides up to 0.2/(2·5) of the sky from the roof below it, and its shadow lies there at noon. */
@@ -36,7 +36,7 @@ class RoofUnderRacksTest {
 
     @ParameterizedTest
     @CsvSource({"0.1, 0.9", "0.1, 0.5", "0.7, 0.9", "0.7, 0.5"})
-    void aBackOverBareRoofSeesItsLightAndItsWarmth(double albedo, double emittance) {
+    void facesOverBareRoofSeeItsLightAndItsWarmth(double albedo, double emittance) {
         WeatherYear weather = SyntheticYear.at(40).airC(hour -> AIR_C).build();
         Roof roof = Demo.ROOF.toBuilder()
                 .albedo(albedo)
@@ -46,8 +46,10 @@ class RoofUnderRacksTest {
                 .build();
         CollectorSurroundings around = new CollectorSurroundings(weather, roof, Terrain.SUBURBAN);
         Mounting.OpenRack high = new Mounting.OpenRack(30, 180, 0.2, 1, 1, 5);
-        // takes diffuse light as it comes
-        Exposure exposure = new Exposures(around, new AngleCoefficient(0, 1), 1.13).rack(high, RowPlace.FIRST);
+        Exposure exposure = exposures(around).rack(high, RowPlace.FIRST);
+        Roof black = roof.toBuilder().albedo(0).build();
+        Exposure overBlack = exposures(new CollectorSurroundings(weather, black, Terrain.SUBURBAN))
+                .rack(high, RowPlace.FIRST);
         FaceFilm film = around.filmOfRoof();
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 5) {
             double global = weather.globalHorizontalWm2(hour);
@@ -64,8 +66,16 @@ class RoofUnderRacksTest {
                         .isCloseTo(
                                 SKY_VIEW * weather.diffuseHorizontalWm2(hour) + (1 - SKY_VIEW) * albedo * global,
                                 withinPercentage(LIGHT_PERCENT));
+                assertThat(exposure.irradiance[hour] - overBlack.irradiance[hour])
+                        .as(HourOfYear.label(hour))
+                        .isCloseTo(SKY_VIEW * albedo * global, withinPercentage(LIGHT_PERCENT));
             }
         }
+    }
+
+    /** Faces that take diffuse light as it comes. */
+    private static Exposures exposures(CollectorSurroundings around) {
+        return new Exposures(around, new AngleCoefficient(0, 1), 1.13);
     }
 
     /** The temperature at which bare roof loses what it gains. */

@@ -11,6 +11,8 @@ import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.plant.Pipes;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import java.time.MonthDay;
@@ -59,11 +61,13 @@ class ConvergenceTest {
                                 .pipes(new Pipes(40, 500)));
                 add(
                         tests,
-                        sample + " heater above the limit",
+                        sample + " shaded, heater above the limit",
                         depth,
                         weather,
                         Demo.pool(depth)
-                                .heater(new GasHeater(Fuel.PROPANE, 0.9, 60, 27))
+                                // by day it loses heat at the limit while the collectors have some to give
+                                .pool(Pool.of(312.5, depth, new PoolSetting.Outdoor(0.3, 0.8, 1)))
+                                .heater(new GasHeater(Fuel.PROPANE, 0.9, 80, 27))
                                 .control(Control.withLimit(25)));
                 add(
                         tests,

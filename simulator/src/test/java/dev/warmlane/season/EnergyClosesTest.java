@@ -83,6 +83,12 @@ class EnergyClosesTest {
                 "heater above the limit",
                 Demo.pool(1.5).heater(heater(900, 32)).build(),
                 cool);
+        Installation shaded = Demo.pool(1.5)
+                .pool(Pool.of(312.5, 1.5, new PoolSetting.Outdoor(0.3, 0.8, 1)))
+                .heater(heater(80, 27))
+                .control(Control.withLimit(25))
+                .build();
+        add(tests, "shaded, small heater above the limit", shaded, Demo.weather("warm-inland"));
         Installation cooled = Demo.pool(1.2)
                 .arrays(Demo.FLAT, array(new Mounting.OpenRack(30, 180, 2, 4, 6, 0.3)))
                 .heater(heater(200, 24))
