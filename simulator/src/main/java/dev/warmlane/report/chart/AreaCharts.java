@@ -87,11 +87,9 @@ public final class AreaCharts {
         PeriodSummary season = study.designs().get(0).season();
         double[] with = shown(Measure.DAYS, d -> d.season().comfort().daysAtComfort());
         double without = season.comfortWithout().daysAtComfort();
-        LinePlot plot = plot("days in the season", with, new double[] {
+        LinePlot plot = plot("days, of " + season.comfort().openDays() + " open", with, new double[] {
             without, season.comfort().openDays()
         });
-        plot.level(
-                "open days, " + season.comfort().openDays(), season.comfort().openDays(), Palette.FAINT_INK, Pen.HAIR);
         plot.level(WITHOUT, without, Palette.VERMILLION, Pen.DASHED);
         plot.line(WITH, area, with, Palette.BLUE, Pen.THICK);
         return chart(

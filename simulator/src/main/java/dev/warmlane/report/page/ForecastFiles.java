@@ -32,10 +32,7 @@ public record ForecastFiles(FileSet files, Optional<String> withoutCharts) {
                         ForecastText.of(report.forecast(), report.settings(), report.assumed())
                                 .text());
         CsvFiles.addTo(files, report.forecast(), report.units());
-        for (Chart chart : charts) {
-            files.add("charts/" + chart.name() + ".png", chart.png());
-            files.add("charts/" + chart.name() + ".svg", chart.svg());
-        }
+        ChartFiles.addTo(files, charts);
         return new ForecastFiles(files, withoutCharts);
     }
 }
