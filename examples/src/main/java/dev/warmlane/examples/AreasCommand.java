@@ -1,8 +1,8 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
+import dev.warmlane.report.AreaParts;
 import dev.warmlane.report.StudyText;
+import dev.warmlane.report.page.StudyFiles;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.Installation;
@@ -78,7 +78,10 @@ final class AreasCommand implements Callable<Integer> {
                 installation, range, forcing, Runs.onAllCores(TerminalProgress.of(err, "collector areas")));
         String text = StudyText.of(study, units).text();
         options.hand(
-                spec.commandLine().getOut(), text, CsvFiles.addTo(new FileSet().add("areas.txt", text), study, units));
+                spec.commandLine().getOut(),
+                err,
+                text,
+                () -> StudyFiles.of(StudyOptions.described(scenario, forcing), new AreaParts(study, units)));
         return 0;
     }
 

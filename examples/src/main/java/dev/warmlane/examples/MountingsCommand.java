@@ -1,11 +1,13 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.FileSet;
-import dev.warmlane.report.MountingCsv;
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.MountingParts;
 import dev.warmlane.report.MountingText;
+import dev.warmlane.report.page.StudyFiles;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
@@ -44,8 +46,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  warmlane mountings scenarios/municipal-25m.toml --output mountings",
-            "prints the comparison and writes all of it to the folder mountings as mountings.txt, mountings.csv and"
-                    + " mountings_months.csv."
+            "prints the comparison and writes all of it to the folder mountings: mountings.html to hand over,"
+                    + " mountings.txt, mountings.csv, mountings_months.csv, and the charts as PNG and SVG."
         })
 final class MountingsCommand implements Callable<Integer> {
 
@@ -56,7 +58,7 @@ final class MountingsCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "Folder to write the comparison and its csv files to; made where it is missing.")
+            description = "Folder to write the comparison, its charts and its csv files to; made where it is missing.")
     private @Nullable Path output;
 
     @Option(
@@ -80,13 +82,7 @@ final class MountingsCommand implements Callable<Integer> {
         MountingStudy study = study(scenario, weather, assumed);
         Optional<TurningPoints> turning = turning(study);
         MountingText text = MountingText.of(study, turning, scenario.report().units(), assumed);
-        List<Path> written = output == null
-                ? List.of()
-                : MountingCsv.addTo(
-                                new FileSet().add("mountings.txt", text.text()),
-                                study,
-                                scenario.report().units())
-                        .write(output);
+        List<Path> written = output == null ? List.of() : write(output, scenario, study, turning, assumed);
         out.print(full ? text.text() : text.briefText());
         if (!written.isEmpty()) {
             out.println();
@@ -95,6 +91,21 @@ final class MountingsCommand implements Callable<Integer> {
         }
         out.flush();
         return 0;
+    }
+
+    private List<Path> write(
+            Path folder,
+            Scenario scenario,
+            MountingStudy study,
+            Optional<TurningPoints> turning,
+            List<Assumption> assumed)
+            throws IOException {
+        StudyFiles files = StudyFiles.of(
+                ForecastReport.of(SeasonForecast.of(study.template(), study.weather()), scenario.report(), assumed),
+                new MountingParts(study, turning, scenario.report().units()));
+        List<Path> written = files.files().write(folder);
+        files.withoutCharts().ifPresent(why -> spec.commandLine().getErr().println("warning: " + why));
+        return written;
     }
 
     private MountingStudy study(Scenario scenario, WeatherYear weather, List<Assumption> assumed) throws IOException {

@@ -1,8 +1,8 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
+import dev.warmlane.report.SensitivityParts;
 import dev.warmlane.report.StudyText;
+import dev.warmlane.report.page.StudyFiles;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.Installation;
@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:",
             "  warmlane sensitivity scenarios/municipal-25m.toml --output sensitivity",
-            "prints both and writes them to the folder sensitivity as sensitivity.txt, exposure.csv and"
-                    + " sensitivity.csv."
+            "prints both and writes them to the folder sensitivity: sensitivity.html to hand over, sensitivity.txt,"
+                    + " exposure.csv, sensitivity.csv, and the charts as PNG and SVG."
         })
 final class SensitivityCommand implements Callable<Integer> {
 
@@ -55,10 +55,13 @@ final class SensitivityCommand implements Callable<Integer> {
                 installation, forcing, Runs.onAllCores(TerminalProgress.of(err, "one thing at a time")));
         String text =
                 StudyText.of(installation.name(), exposure, sensitivity, units).text();
-        FileSet files = new FileSet().add("sensitivity.txt", text);
-        CsvFiles.addTo(files, exposure, units);
-        CsvFiles.addTo(files, sensitivity, units);
-        options.hand(spec.commandLine().getOut(), text, files);
+        options.hand(
+                spec.commandLine().getOut(),
+                err,
+                text,
+                () -> StudyFiles.of(
+                        StudyOptions.described(scenario, forcing),
+                        new SensitivityParts(installation.name(), exposure, sensitivity, units)));
         return 0;
     }
 }

@@ -1,11 +1,17 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.FileSet;
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.page.StudyFiles;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.SharedForcing;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,7 +26,7 @@ final class StudyOptions {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FOLDER",
-            description = "Folder to write the text and its csv files to; made where it is missing.")
+            description = "Folder to write page, text, charts and csv files to; made where it is missing.")
     private @Nullable Path output;
 
     /**
@@ -37,12 +43,23 @@ final class StudyOptions {
         return scenario;
     }
 
-    /** Prints the text; where a folder was given, writes the files there and says so. */
-    void hand(PrintWriter out, String text, FileSet files) throws IOException {
+    /** The forecast of the scenario as it is described, which pages of studies begin from. */
+    static ForecastReport described(Scenario scenario, SharedForcing forcing) {
+        Installation installation = scenario.installation();
+        return ForecastReport.of(
+                SeasonForecast.of(installation, forcing.of(installation), forcing.weather()),
+                scenario.report(),
+                scenario.assumed());
+    }
+
+    /** Prints the text; where a folder was given, makes the files, writes them there and says so. */
+    void hand(PrintWriter out, PrintWriter err, String text, Supplier<StudyFiles> files) throws IOException {
         if (output == null) {
             out.print(text);
         } else {
-            var written = files.write(output);
+            StudyFiles made = files.get();
+            List<Path> written = made.files().write(output);
+            made.withoutCharts().ifPresent(why -> err.println("warning: " + why));
             out.print(text);
             out.println();
             out.println("Written:");

@@ -113,7 +113,8 @@ public final class AreaTables {
         return table.build(designs, List.of());
     }
 
-    static boolean displaces(List<AreaDesign> designs) {
+    /** Whether collectors displace gas, because there is a heater. */
+    public static boolean displaces(List<AreaDesign> designs) {
         return designs.get(0).season().gas() instanceof GasSummary.Displaced;
     }
 

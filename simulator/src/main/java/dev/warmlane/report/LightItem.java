@@ -5,7 +5,7 @@ import java.util.function.ToDoubleFunction;
 
 /** The ways that light on a collector takes, as tables show them: heat gained positive, heat lost negative. */
 @SuppressWarnings("ImmutableEnumChecker") // method references without state
-enum LightItem {
+public enum LightItem {
     ABSORBED_FRONT("sun absorbed by the front", LightBudget::absorbedFront, 1),
     ABSORBED_BACK("sun absorbed by an open back", LightBudget::absorbedBack, 1),
     CONVECTION_FRONT("wind and air on the front", LightBudget::convectionFront, -1),
@@ -25,12 +25,13 @@ enum LightItem {
         this.sign = sign;
     }
 
-    String label() {
+    /** The words for it. */
+    public String label() {
         return label;
     }
 
     /** What it adds to useful heat, kWh/m²; losses below 0. */
-    double gained(LightBudget light) {
+    public double gained(LightBudget light) {
         return sign * amount.applyAsDouble(light);
     }
 }

@@ -48,6 +48,11 @@ public final class SensitivityTables {
         return table.build(study.effects(), List.of());
     }
 
+    /** A parameter with what it is varied between: {@code stop difference, 0.1 to 1 K}. */
+    public static String varied(Sensitivity parameter, ReportSettings.Units units) {
+        return parameter.name() + ", " + SettingText.range(parameter, units);
+    }
+
     /** Everything, for csv: a row for each end. */
     static Table all(SensitivityStudy study, ReportSettings.Units units) {
         List<Row> rows = study.effects().stream()
@@ -81,7 +86,8 @@ public final class SensitivityTables {
                 .build(rows, List.of());
     }
 
-    static boolean displaces(SensitivityStudy study) {
+    /** Whether collectors displace gas, because there is a heater. */
+    public static boolean displaces(SensitivityStudy study) {
         return study.described().gas() instanceof GasSummary.Displaced;
     }
 

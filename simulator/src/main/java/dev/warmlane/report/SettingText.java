@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.Setting;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
@@ -26,7 +27,24 @@ final class SettingText {
         }
         Setting.Numbers numbers = (Setting.Numbers) setting;
         String unit = unit(numbers, units == ReportSettings.Units.US);
-        return (values(numbers, unit) + " " + unit.replace("2", "²").replace("deg", "°")).strip();
+        return (values(numbers, unit) + " " + shown(unit)).strip();
+    }
+
+    /** The two ends that something is varied between. */
+    static String range(Sensitivity varied, ReportSettings.Units units) {
+        return like(varied.described(), varied.low().setting(), units) + " to "
+                + like(varied.described(), varied.high().setting(), units)
+                + unitOf(varied.described(), units);
+    }
+
+    private static String unitOf(Setting setting, ReportSettings.Units units) {
+        return setting instanceof Setting.Numbers numbers
+                ? (" " + shown(unit(numbers, units == ReportSettings.Units.US))).stripTrailing()
+                : "";
+    }
+
+    private static String shown(String unit) {
+        return unit.replace("2", "²").replace("deg", "°");
     }
 
     /** Without a unit, which is that of a setting beside it. */

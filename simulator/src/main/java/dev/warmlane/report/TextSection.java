@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A part of a report in words.
@@ -41,6 +42,11 @@ public record TextSection(String heading, List<String> lines) {
             }
         }
         return points;
+    }
+
+    /** The paragraph that it begins with, unbroken. */
+    public String opening() {
+        return lines.stream().takeWhile(line -> !line.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /** The lines of a table. */

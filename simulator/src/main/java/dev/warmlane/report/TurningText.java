@@ -3,7 +3,6 @@ package dev.warmlane.report;
 import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Where the ranking of two mountings turns, in words. */
@@ -11,14 +10,12 @@ final class TurningText {
 
     private TurningText() {}
 
-    static TextSection of(Numbers numbers, TurningPoints found) {
-        List<String> lines = new ArrayList<>(TextSection.broken(
-                "",
+    static Part of(Numbers numbers, TurningPoints found) {
+        return Part.of(
+                "Where the ranking turns",
                 "With the same area, one thing changed at a time and everything else as it is: \"" + found.flat()
-                        + "\" against \"" + found.racks() + "\"."));
-        lines.addAll(TextSection.listed(
-                found.points().stream().map(point -> point(numbers, point)).toList()));
-        return new TextSection("Where the ranking turns", lines);
+                        + "\" against \"" + found.racks() + "\".",
+                found.points().stream().map(point -> point(numbers, point)).toList());
     }
 
     private static String point(Numbers numbers, TurningPoint point) {

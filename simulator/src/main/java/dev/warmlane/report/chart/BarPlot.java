@@ -1,9 +1,11 @@
 package dev.warmlane.report.chart;
 
 import java.awt.Color;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategorySeries;
@@ -11,6 +13,8 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /** Bars over named categories. */
 final class BarPlot implements Plot {
+
+    private static final int BETWEEN_LABELS = 10;
 
     private final CategoryChart chart = new CategoryChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<CategorySeries> series = new ArrayList<>();
@@ -60,8 +64,9 @@ final class BarPlot implements Plot {
 
     @Override
     public List<Tick> ticks() {
+        int width = PlotStyle.width() / categories.size() - BETWEEN_LABELS;
         return IntStream.range(0, categories.size())
-                .mapToObj(i -> new Tick(i + 0.5, categories.get(i)))
+                .mapToObj(i -> new Tick(i + 0.5, Lettering.broken(categories.get(i), width)))
                 .toList();
     }
 
@@ -86,7 +91,7 @@ final class BarPlot implements Plot {
     }
 
     @Override
-    public boolean hasGround() {
-        return true;
+    public Optional<Line2D> ground() {
+        return Optional.of(new Line2D.Double(left(), 0, right(), 0));
     }
 }

@@ -14,7 +14,7 @@ public final class Chart {
     /** Width of the picture; a pixel is 1/96 inch. */
     public static final int WIDTH = 960;
 
-    /** Height of the picture. */
+    /** Height of the picture, unless it has many rows. */
     public static final int HEIGHT = 420;
 
     static final int PADDING = 16;
@@ -48,6 +48,11 @@ public final class Chart {
     /** The same without the report's title, for a page that bears it already. */
     public Chart inPage() {
         return new Chart(name, title, "", plot);
+    }
+
+    /** Height of the picture. */
+    public int height() {
+        return plot.height();
     }
 
     /** What it shows. */
@@ -86,37 +91,54 @@ public final class Chart {
     void paint(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setColor(Palette.PAPER);
-        g.fill(new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
+        g.fill(new Rectangle2D.Double(0, 0, WIDTH, height()));
         int inner = WIDTH - 2 * PADDING;
         Legend legend = new Legend(plot.series(), inner);
-        int foot = LABEL_ROW + (plot.xTitle().isEmpty() ? 0 : LABEL_ROW) + legend.height() + PADDING;
-        paintPlot(g, HEIGHT - head() - foot);
+        int foot = LABEL_ROW * labelRows() + (plot.xTitle().isEmpty() ? 0 : LABEL_ROW) + legend.height() + PADDING;
+        paintPlot(g, height() - head() - foot);
         Lettering.title(title, inner).paint(g, PADDING, PADDING + 14, Palette.INK);
         Lettering.plain(subtitle, inner).paint(g, PADDING, PADDING + 33, Palette.FAINT_INK);
-        legend.paint(g, PADDING, HEIGHT - PADDING / 2.0 - legend.height());
+        legend.paint(g, PADDING, height() - PADDING / 2.0 - legend.height());
     }
 
     /** The plot pads itself all around; the labels of its x axis go into the padding and below. */
     private void paintPlot(Graphics2D g, int height) {
         AxesChart<?, ?> painter = plot.painter();
         AffineTransform before = g.getTransform();
-        g.translate(0, plotTop());
-        painter.paint(g, WIDTH - RIGHT, height + 2 * PADDING);
+        int beside = RowLabels.width(plot.rows());
+        g.translate(beside, plotTop());
+        painter.paint(g, WIDTH - RIGHT - beside, height + 2 * PADDING);
         double left = painter.getScreenXFromChart(plot.left());
         double right = painter.getScreenXFromChart(plot.right());
         double baseline = painter.getScreenYFromChart(plot.y().low()) + LABEL_ROW;
         for (Plot.Tick tick : plot.ticks()) {
-            Lettering label = Lettering.plain(tick.label());
-            label.paint(g, painter.getScreenXFromChart(tick.at()) - label.width() / 2, baseline, Palette.INK);
+            double row = baseline;
+            for (String line : tick.label().split("\n", -1)) {
+                Lettering label = Lettering.plain(line);
+                label.paint(g, painter.getScreenXFromChart(tick.at()) - label.width() / 2, row, Palette.INK);
+                row += LABEL_ROW;
+            }
         }
+        RowLabels.paint(g, plot.rows(), left, painter::getScreenYFromChart);
         Lettering xTitle = Lettering.plain(plot.xTitle());
-        xTitle.paint(g, (left + right - xTitle.width()) / 2, baseline + LABEL_ROW, Palette.INK);
-        if (plot.hasGround()) {
-            double ground = painter.getScreenYFromChart(0);
+        xTitle.paint(g, (left + right - xTitle.width()) / 2, baseline + LABEL_ROW * labelRows(), Palette.INK);
+        plot.ground().ifPresent(ground -> {
             g.setStroke(new BasicStroke(1));
             g.setColor(Palette.FAINT_INK);
-            g.draw(new Line2D.Double(left, ground, right, ground));
-        }
+            g.draw(new Line2D.Double(
+                    painter.getScreenXFromChart(ground.getX1()),
+                    painter.getScreenYFromChart(ground.getY1()),
+                    painter.getScreenXFromChart(ground.getX2()),
+                    painter.getScreenYFromChart(ground.getY2())));
+        });
         g.setTransform(before);
+    }
+
+    /** Lines of the tallest label below the plot. */
+    private int labelRows() {
+        return plot.ticks().stream()
+                .mapToInt(tick -> tick.label().split("\n", -1).length)
+                .max()
+                .orElse(1);
     }
 }

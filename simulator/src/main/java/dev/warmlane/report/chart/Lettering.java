@@ -36,14 +36,32 @@ final class Lettering {
         return fitted(text, TITLE, width);
     }
 
-    private static Lettering fitted(String text, Font font, int width) {
-        Lettering whole = new Lettering(text, font);
-        int length = text.length();
-        while (whole.width() > width && length > 0) {
-            length = text.offsetByCodePoints(length, -1);
-            whole = new Lettering(text.substring(0, length) + CUT, font);
+    /** A plain text as it fits a width: in two lines where one does not hold it, cut short where two do not. */
+    static String broken(String text, int width) {
+        if (plain(text).width() <= width) {
+            return text;
         }
-        return whole;
+        int space = text.lastIndexOf(' ');
+        while (space > 0 && plain(text.substring(0, space)).width() > width) {
+            space = text.lastIndexOf(' ', space - 1);
+        }
+        return space > 0
+                ? text.substring(0, space) + "\n" + cut(text.substring(space + 1), PLAIN, width)
+                : cut(text, PLAIN, width);
+    }
+
+    private static Lettering fitted(String text, Font font, int width) {
+        return new Lettering(cut(text, font, width), font);
+    }
+
+    private static String cut(String text, Font font, int width) {
+        String fitting = text;
+        int length = text.length();
+        while (new Lettering(fitting, font).width() > width && length > 0) {
+            length = text.offsetByCodePoints(length, -1);
+            fitting = text.substring(0, length).stripTrailing() + CUT;
+        }
+        return fitting;
     }
 
     double width() {

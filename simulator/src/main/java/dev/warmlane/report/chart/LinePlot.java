@@ -2,8 +2,10 @@ package dev.warmlane.report.chart;
 
 import dev.warmlane.report.Numbers;
 import java.awt.Color;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import org.knowm.xchart.XYChart;
@@ -25,10 +27,7 @@ final class LinePlot implements Plot {
         this.xTitle = xTitle;
         this.x = x;
         this.y = y;
-        this.ticks = IntStream.rangeClosed(0, (int) Math.floor(x.steps() + 1e-9))
-                .mapToDouble(i -> x.low() + i * x.step())
-                .mapToObj(at -> new Tick(at, xLabel.apply(at)))
-                .toList();
+        this.ticks = x.ticks(xLabel);
         PlotStyle.apply(chart.getStyler(), y);
         chart.setYAxisTitle(yTitle);
         chart.getStyler()
@@ -51,6 +50,11 @@ final class LinePlot implements Plot {
     /** Adds a level line over the whole width. */
     LinePlot level(String name, double y, Color colour, Pen pen) {
         return line(name, new double[] {x.low(), x.high()}, new double[] {y, y}, colour, pen);
+    }
+
+    /** Adds an upright line over the whole height. */
+    LinePlot upright(String name, double x, Color colour, Pen pen) {
+        return line(name, new double[] {x, x}, new double[] {y.low(), y.high()}, colour, pen);
     }
 
     /** Adds a filled band between two curves over the same places. */
@@ -108,8 +112,8 @@ final class LinePlot implements Plot {
     }
 
     @Override
-    public boolean hasGround() {
-        return false;
+    public Optional<Line2D> ground() {
+        return Optional.empty();
     }
 
     private LinePlot add(XYSeries added, Color colour, Pen pen) {

@@ -1,11 +1,13 @@
 package dev.warmlane.report.chart;
 
+import java.awt.geom.Line2D;
 import java.util.List;
+import java.util.Optional;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.knowm.xchart.internal.series.AxesChartSeries;
 
 /** Axes and what is drawn between them. */
-sealed interface Plot permits LinePlot, BarPlot {
+sealed interface Plot permits LinePlot, BarPlot, RowPlot {
 
     /** What paints it. */
     AxesChart<?, ?> painter();
@@ -28,14 +30,24 @@ sealed interface Plot permits LinePlot, BarPlot {
     /** The range of the y axis and its ticks. */
     Scale y();
 
-    /** Whether a line at y = 0 is needed, for bars to stand on. */
-    boolean hasGround();
+    /** The line that bars stand on, in the numbers of the axes; nothing where there are no bars. */
+    Optional<Line2D> ground();
+
+    /** The labels beside rows of bars, at their heights; none where the y axis has ticks. */
+    default List<Tick> rows() {
+        return List.of();
+    }
+
+    /** Height of the whole picture. */
+    default int height() {
+        return Chart.HEIGHT;
+    }
 
     /**
-     * A tick of the x axis.
+     * A tick of an axis.
      *
      * @param at its place
-     * @param label what stands at it
+     * @param label what stands at it, line by line
      */
     record Tick(double at, String label) {}
 }

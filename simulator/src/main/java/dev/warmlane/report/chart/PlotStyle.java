@@ -55,9 +55,19 @@ final class PlotStyle {
                 .setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT, y));
     }
 
+    /** About how wide a plot with ticks along y is. */
+    static int width() {
+        return (int) (Chart.WIDTH * WIDTH_LEFT);
+    }
+
     /** Room from tick to tick of a scale along x. */
     static int xSpacing(Scale x) {
-        return spacing(Chart.WIDTH * WIDTH_LEFT, x);
+        return xSpacing(x, Chart.WIDTH * WIDTH_LEFT);
+    }
+
+    /** The same of a plot of a given width. */
+    static int xSpacing(Scale x, double width) {
+        return spacing(width, x);
     }
 
     private static int spacing(double pixels, Scale scale) {

@@ -25,7 +25,7 @@ final class Png {
 
     static byte[] of(Chart chart) {
         BufferedImage image = new BufferedImage(
-                (int) (SCALE * Chart.WIDTH), (int) (SCALE * Chart.HEIGHT), BufferedImage.TYPE_INT_RGB);
+                (int) (SCALE * Chart.WIDTH), (int) (SCALE * chart.height()), BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
             g.scale(SCALE, SCALE);

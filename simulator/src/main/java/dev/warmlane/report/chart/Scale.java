@@ -1,5 +1,10 @@
 package dev.warmlane.report.chart;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.stream.IntStream;
+
 /**
  * The range of an axis and the steps of its ticks, all of them round.
  *
@@ -18,6 +23,15 @@ record Scale(double low, double high, double step) {
         return new Scale(low, high > low ? high : low + step, step);
     }
 
+    /** The narrowest scale that holds some values and zero. */
+    static Scale withZero(int steps, double[]... values) {
+        double[] all = Arrays.stream(values).flatMapToDouble(Arrays::stream).toArray();
+        return holding(
+                Math.min(0, Arrays.stream(all).min().orElse(0)),
+                Math.max(0, Arrays.stream(all).max().orElse(0)),
+                steps);
+    }
+
     /** The smallest round step that is not below a size. */
     static double roundStep(double size) {
         double power = Math.pow(10, Math.floor(Math.log10(size)));
@@ -29,6 +43,14 @@ record Scale(double low, double high, double step) {
     /** Decimals that the ticks need, 0 to 6. */
     int decimals() {
         return (int) Math.min(6, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+    }
+
+    /** The ticks of an axis with this range. */
+    List<Plot.Tick> ticks(DoubleFunction<String> label) {
+        return IntStream.rangeClosed(0, (int) Math.floor(steps() + 1e-9))
+                .mapToDouble(i -> low + i * step)
+                .mapToObj(at -> new Plot.Tick(at, label.apply(at)))
+                .toList();
     }
 
     /** How many steps fit the range. */

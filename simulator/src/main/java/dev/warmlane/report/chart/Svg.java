@@ -27,7 +27,7 @@ final class Svg {
         drawn = NEEDLESS_DIGITS.matcher(drawn).replaceAll("$1");
         // names must not meet those of another chart in the same page
         drawn = drawn.replace("\"clip", "\"" + chart.name() + "-clip").replace("#clip", "#" + chart.name() + "-clip");
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + Chart.WIDTH + " " + Chart.HEIGHT
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + Chart.WIDTH + " " + chart.height()
                 + "\" role=\"img\" aria-label=\"" + chart.title() + "\">" + drawn.strip();
     }
 
@@ -37,7 +37,7 @@ final class Svg {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             new SVGProcessor()
-                    .getDocument(g.getCommands(), new PageSize(Chart.WIDTH, Chart.HEIGHT))
+                    .getDocument(g.getCommands(), new PageSize(Chart.WIDTH, chart.height()))
                     .writeTo(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -29,10 +29,7 @@ public record ForecastFiles(FileSet files, Optional<String> withoutCharts) {
                 .add("forecast.html", ForecastPage.of(report, charts, withoutCharts))
                 .add("forecast.txt", ForecastText.of(report).text());
         CsvFiles.addTo(files, report.forecast(), report.units());
-        for (Chart chart : charts) {
-            files.add("charts/" + chart.name() + ".png", chart.png());
-            files.add("charts/" + chart.name() + ".svg", chart.svg());
-        }
+        ChartFiles.addTo(files, charts);
         return new ForecastFiles(files, withoutCharts);
     }
 }

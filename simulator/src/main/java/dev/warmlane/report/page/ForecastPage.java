@@ -1,17 +1,10 @@
 package dev.warmlane.report.page;
 
-import com.samskivert.mustache.Mustache;
-import com.samskivert.mustache.Template;
 import dev.warmlane.report.ForecastParts;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.report.chart.Chart;
 import dev.warmlane.scenario.Assumption;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,8 +66,7 @@ public final class ForecastPage {
         page.put("durationChart", drawn.get("temperature-duration"));
         page.put("balanceChart", drawn.get("pool-balance"));
         page.put("heatChart", drawn.get("heat-and-gas"));
-        page.put("version", version());
-        return template().execute(page);
+        return PageTemplate.filled("forecast", page);
     }
 
     /**
@@ -89,7 +81,8 @@ public final class ForecastPage {
         }
     }
 
-    private static String place(ForecastReport report) {
+    /** Where and when the season is. */
+    static String place(ForecastReport report) {
         return report.forecast().weather().site().name() + ", season "
                 + Numbers.show(report.forecast().installation().season().first()) + " to "
                 + Numbers.show(report.forecast().installation().season().last());
@@ -102,27 +95,5 @@ public final class ForecastPage {
             }
         }
         return Optional.empty();
-    }
-
-    private static String version() {
-        String version = ForecastPage.class.getPackage().getImplementationVersion();
-        return version == null ? "built from source" : version;
-    }
-
-    private static Template template() {
-        return Mustache.compiler()
-                .withLoader(name -> new StringReader(resource(name)))
-                .compile(resource("forecast"));
-    }
-
-    private static String resource(String name) {
-        try (InputStream in = ForecastPage.class.getResourceAsStream(name + ".mustache")) {
-            if (in == null) {
-                throw new IllegalStateException("template " + name + ".mustache is not among the library's resources");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -1,4 +1,4 @@
-/** The forecast as a page to hand over, and all its files together. */
+/** Forecast and studies as pages to hand over, each with all its files together. */
 @NullMarked
 package dev.warmlane.report.page;
 

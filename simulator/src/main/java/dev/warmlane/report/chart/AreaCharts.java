@@ -1,0 +1,148 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.AreaTables;
+import dev.warmlane.report.Measure;
+import dev.warmlane.report.Numbers;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.AreaDesign;
+import dev.warmlane.study.AreaStudy;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+
+/** The charts of an area study, all of them against the collector area. */
+public final class AreaCharts {
+
+    static final String HEAT = "heat delivered";
+    static final String DISPLACED = "gas displaced";
+    static final String MEAN = "heat, mean of the whole area";
+    static final String NEXT = "heat, what more area adds up to the next design";
+    static final String NEXT_DISPLACED = "gas displaced, what more area adds up to the next design";
+    static final String WITH = "days at comfort";
+    static final String WITHOUT = "without collectors";
+    static final String ROOF = "the roof holds ";
+
+    private static final int X_STEPS = 10;
+    private static final int Y_STEPS = 7;
+
+    /** A roof that is this many times larger or smaller than all designs is not drawn: it would leave them no room. */
+    private static final double FAR = 1.5;
+
+    private final AreaStudy study;
+    private final ReportSettings.Units units;
+    private final double[] area;
+
+    private AreaCharts(AreaStudy study, ReportSettings.Units units) {
+        this.study = study;
+        this.units = units;
+        this.area = shown(Measure.AREA, AreaDesign::areaM2);
+    }
+
+    /** All of them; none for a study of one area, where there is nothing to draw a line to. */
+    public static List<Chart> of(AreaStudy study, ReportSettings.Units units) {
+        if (study.designs().size() < 2) {
+            return List.of();
+        }
+        AreaCharts charts = new AreaCharts(study, units);
+        return List.of(charts.heat(), charts.perArea(), charts.comfort());
+    }
+
+    private Chart heat() {
+        boolean displaces = AreaTables.displaces(study.designs());
+        double[] heat = shown(Measure.HEAT, d -> d.season().balance().deliveredKwh());
+        double[] gas = shown(Measure.HEAT, d -> d.season().gas().replacedKwh());
+        LinePlot plot = plot(
+                Measure.HEAT.unit(units) + " in the season",
+                displaces ? new double[][] {heat, gas} : new double[][] {heat});
+        if (displaces) {
+            plot.line(DISPLACED, area, gas, Palette.BLUE, Pen.DASHED);
+        }
+        plot.line(HEAT, area, heat, Palette.VERMILLION, Pen.THICK);
+        return chart(
+                "area-heat",
+                displaces ? "Heat delivered and gas displaced by collector area" : "Heat delivered by collector area",
+                plot);
+    }
+
+    private Chart perArea() {
+        boolean displaces = AreaTables.displaces(study.designs());
+        double[] mean = shown(Measure.HEAT_PER_AREA, d -> d.season().balance().deliveredKwh() / d.areaM2());
+        double[] next = shown(Measure.HEAT_PER_AREA, d -> d.next().deliveredKwhPerM2());
+        double[] gas = displaces
+                ? shown(Measure.HEAT_PER_AREA, d -> d.next().displacedKwhPerM2().orElse(0))
+                : new double[0];
+        LinePlot plot = plot(Measure.HEAT_PER_AREA.unit(units) + " in the season", mean, next, gas);
+        if (displaces) {
+            plot.line(NEXT_DISPLACED, area, gas, Palette.BLUE, Pen.DOTTED);
+        }
+        plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
+        plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
+        return chart("area-worth", "What a " + MountingCharts.square(units) + " gives, and what one more adds", plot);
+    }
+
+    private Chart comfort() {
+        PeriodSummary season = study.designs().get(0).season();
+        double[] with = shown(Measure.DAYS, d -> d.season().comfort().daysAtComfort());
+        double without = season.comfortWithout().daysAtComfort();
+        LinePlot plot = plot("days, of " + season.comfort().openDays() + " open", with, new double[] {
+            without, season.comfort().openDays()
+        });
+        plot.level(WITHOUT, without, Palette.VERMILLION, Pen.DASHED);
+        plot.line(WITH, area, with, Palette.BLUE, Pen.THICK);
+        return chart(
+                "area-comfort",
+                "Days at "
+                        + new Numbers(units)
+                                .show(Measure.TEMPERATURE, study.installation().comfortC())
+                        + " or above by collector area",
+                plot);
+    }
+
+    private Chart chart(String name, String title, LinePlot plot) {
+        return new Chart(name, title, study.installation().name(), plot);
+    }
+
+    /** A plot with the roof's limit and the installation as described drawn in. */
+    private LinePlot plot(String yTitle, double[]... values) {
+        OptionalDouble roof = roof();
+        double[] places =
+                DoubleStream.concat(Arrays.stream(area), roof.stream()).toArray();
+        LinePlot plot = new LinePlot(
+                "collector area, " + Measure.AREA.unit(units),
+                Scale.holding(
+                        Arrays.stream(places).min().orElse(0),
+                        Arrays.stream(places).max().orElse(0),
+                        X_STEPS),
+                shown -> Numbers.show(shown, 0),
+                yTitle,
+                Scale.withZero(Y_STEPS, values));
+        Numbers numbers = new Numbers(units);
+        study.designs().stream()
+                .filter(AreaDesign::asDescribed)
+                .findFirst()
+                .ifPresent(d -> plot.upright(
+                        "as described, " + numbers.show(Measure.AREA, d.areaM2()),
+                        Measure.AREA.in(units, d.areaM2()),
+                        Palette.FAINT_INK,
+                        Pen.HAIR));
+        roof.ifPresent(at -> plot.upright(
+                ROOF + numbers.show(Measure.AREA, study.roofLimitM2().orElseThrow()), at, Palette.INK, Pen.DASH_DOT));
+        return plot;
+    }
+
+    private OptionalDouble roof() {
+        return study.roofLimitM2().stream()
+                .map(m2 -> Measure.AREA.in(units, m2))
+                .filter(at -> at >= area[0] / FAR && at <= area[area.length - 1] * FAR)
+                .findFirst();
+    }
+
+    private double[] shown(Measure measure, ToDoubleFunction<AreaDesign> number) {
+        return study.designs().stream()
+                .mapToDouble(design -> measure.in(units, number.applyAsDouble(design)))
+                .toArray();
+    }
+}
