@@ -97,4 +97,9 @@ public record Numbers(ReportSettings.Units units) {
         }
         return show(amount, 0) + " " + fuel.unit().replace("m3", "m³");
     }
+
+    /** A unit of area in words. */
+    public String unitOfArea() {
+        return units == ReportSettings.Units.US ? "square foot" : "square metre";
+    }
 }

@@ -3,8 +3,8 @@ package dev.warmlane.report;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.SensitivityStudy;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The parts of what a forecast depends on, which a page shows as the text does, with the same numbers and words.
@@ -22,17 +22,25 @@ public record SensitivityParts(
         return StudyText.of(name, exposure, study, units).title();
     }
 
-    /** Sheltered and exposed: what it is, and a table for each measure. */
-    public List<Part> exposures() {
+    /** Sheltered and exposed: what that means. */
+    public Part sheltered() {
         TextSection section = SensitivityText.of(exposure, units);
-        List<Part> parts = new ArrayList<>();
-        parts.add(Part.of(section.heading(), section.opening(), List.of()));
-        parts.add(Part.of("Pool temperature, season mean", "", ExposureTables.means(exposure, units), ""));
-        parts.add(Part.of("Heat delivered by the collectors", "", ExposureTables.heat(exposure, units), ""));
-        if (ExposureTables.displaces(exposure)) {
-            parts.add(Part.of("Gas displaced (higher heating value)", "", ExposureTables.gas(exposure, units), ""));
-        }
-        return parts;
+        return Part.of(section.heading(), section.opening(), List.of());
+    }
+
+    /** Sheltered and exposed: temperature and heat. */
+    public List<Part> exposures() {
+        return List.of(
+                Part.of("Pool temperature, season mean", "", ExposureTables.means(exposure, units), ""),
+                Part.of("Heat delivered by the collectors", "", ExposureTables.heat(exposure, units), ""));
+    }
+
+    /** Sheltered and exposed: gas; nothing where there is no heater. */
+    public Optional<Part> gasExposure() {
+        return ExposureTables.displaces(exposure)
+                ? Optional.of(
+                        Part.of("Gas displaced (higher heating value)", "", ExposureTables.gas(exposure, units), ""))
+                : Optional.empty();
     }
 
     /** One thing at a time. */

@@ -80,7 +80,8 @@ public final class AreaCharts {
         }
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
-        return chart("area-worth", "What a " + MountingCharts.square(units) + " gives, and what one more adds", plot);
+        return chart(
+                "area-worth", "What a " + new Numbers(units).unitOfArea() + " gives, and what one more adds", plot);
     }
 
     private Chart comfort() {

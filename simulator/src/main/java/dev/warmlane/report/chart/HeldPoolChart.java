@@ -57,7 +57,7 @@ final class HeldPoolChart {
         }
         return new Chart(
                 "mounting-held-pool",
-                "Heat from each " + MountingCharts.square(units) + " if the water were held at one temperature",
+                "Heat from each " + new Numbers(units).unitOfArea() + " if the water were held at one temperature",
                 study.template().name(),
                 plot);
     }

@@ -1,6 +1,7 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.Measure;
+import dev.warmlane.report.Numbers;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -31,7 +32,7 @@ public final class MountingCharts {
         charts.add(rows(
                 study,
                 "mounting-heat-per-area",
-                "Heat in the season from each " + square(units),
+                "Heat in the season from each " + new Numbers(units).unitOfArea(),
                 Measure.HEAT_PER_AREA,
                 units,
                 MountingResult::deliveredKwhPerM2));
@@ -39,10 +40,6 @@ public final class MountingCharts {
         charts.add(months(study, units));
         charts.add(HeldPoolChart.of(study, units));
         return charts;
-    }
-
-    static String square(ReportSettings.Units units) {
-        return units == ReportSettings.Units.US ? "square foot" : "square metre";
     }
 
     /** Both comparisons in one picture; of a mounting of which nothing fits the roof the bar has no length. */
@@ -90,7 +87,7 @@ public final class MountingCharts {
         }
         return new Chart(
                 "mounting-months",
-                "Heat by month from each " + square(units) + ", same collector area",
+                "Heat by month from each " + new Numbers(units).unitOfArea() + ", same collector area",
                 study.template().name(),
                 plot);
     }

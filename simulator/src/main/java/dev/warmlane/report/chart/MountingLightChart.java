@@ -2,6 +2,7 @@ package dev.warmlane.report.chart;
 
 import dev.warmlane.report.LightItem;
 import dev.warmlane.report.Measure;
+import dev.warmlane.report.Numbers;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
@@ -63,7 +64,7 @@ final class MountingLightChart {
         }
         return Optional.of(new Chart(
                 "mounting-light",
-                "What a " + MountingCharts.square(units) + " takes in (up) and what becomes of it (down)",
+                "What a " + new Numbers(units).unitOfArea() + " takes in (up) and what becomes of it (down)",
                 study.template().name(),
                 plot));
     }

@@ -53,8 +53,9 @@ final class AreaHeadline {
         text.append(" and ").append(season.comfortWithout().daysAtComfort()).append(" days.");
         text.append(
                 smallest.equals(largest)
-                        ? " More area adds " + next(smallest) + "."
-                        : " What more area adds goes from " + next(smallest) + " to " + next(largest) + ".");
+                        ? " Each further " + numbers.unitOfArea() + " adds " + next(smallest) + "."
+                        : " What each further " + numbers.unitOfArea() + " adds goes from " + next(smallest) + " to "
+                                + next(largest) + ".");
         study.roofLimitM2().ifPresent(limit -> text.append(" Laid out like this the roof holds ")
                 .append(numbers.show(Measure.AREA, limit))
                 .append('.'));
@@ -82,14 +83,14 @@ final class AreaHeadline {
                 numbers.show(Measure.HEAT_PER_AREA, season.balance().deliveredKwh() / shown.areaM2())));
         keys.add(new Headline.KeyNumber(
                 next(shown),
-                "more heat from more area",
+                "heat that each further " + numbers.unitOfArea() + " adds",
                 shown.fitsRoof() ? "" : "there is no room for it on the roof"));
         if (season.gas() instanceof GasSummary.Displaced gas) {
             keys.add(new Headline.KeyNumber(
                     numbers.show(Measure.HEAT, gas.replacedKwh()),
                     "gas displaced",
                     shown.next().displacedKwhPerM2().stream()
-                            .mapToObj(more -> numbers.show(Measure.HEAT_PER_AREA, more) + " more from more area")
+                            .mapToObj(more -> numbers.show(Measure.HEAT_PER_AREA, more) + " that each further one adds")
                             .findFirst()
                             .orElse("")));
         }

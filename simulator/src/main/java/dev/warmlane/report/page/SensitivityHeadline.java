@@ -106,6 +106,7 @@ final class SensitivityHeadline {
 
     private String change(Sensitivity.End end) {
         double kwh = end.change().deliveredKwh();
-        return numbers.show(Measure.HEAT, Math.abs(kwh)) + (kwh < 0 ? " less" : " more");
+        String shown = numbers.show(Measure.HEAT, Math.abs(kwh));
+        return shown.equals(numbers.show(Measure.HEAT, 0)) ? "no change" : shown + (kwh < 0 ? " less" : " more");
     }
 }
