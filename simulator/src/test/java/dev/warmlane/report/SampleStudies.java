@@ -1,0 +1,134 @@
+package dev.warmlane.report;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.AreaRange;
+import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.ExposureStudy;
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.SensitivityStudy;
+import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.TurningPoint;
+import dev.warmlane.study.TurningPoints;
+import dev.warmlane.study.TurningVariable;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Studies of the project's own scenarios, and small ones, for their charts and pages. */
+public final class SampleStudies {
+
+    /** Heater, prices, one flat array; metric. */
+    public static final SampleStudies MUNICIPAL = usual(SampleReports.MUNICIPAL);
+
+    /** US units. */
+    public static final SampleStudies CLUB = usual(SampleReports.CLUB);
+
+    /** No heater, over New Year. */
+    public static final SampleStudies SOUTHERN = usual(SampleReports.SOUTHERN);
+
+    /** Collectors that a certificate describes, on a pitched roof; a pool in a hall. */
+    public static final SampleStudies INDOOR = usual(SampleReports.INDOOR);
+
+    /** One mounting and one area. */
+    public static final SampleStudies SINGLE = new SampleStudies(
+            SampleReports.MUNICIPAL,
+            List.of(new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL)),
+            new AreaRange(210, 210, 1));
+
+    private final ForecastReport described;
+    private final MountingStudy mountings;
+    private final AreaStudy areas;
+    private final ExposureStudy exposure;
+    private final SensitivityStudy sensitivity;
+
+    private SampleStudies(ForecastReport described, List<MountingOption> options, AreaRange range) {
+        Installation built = described.forecast().installation();
+        SharedForcing forcing = new SharedForcing(described.forecast().weather());
+        this.described = described;
+        this.mountings = MountingStudy.of(built, described.forecast().weather(), options, Runs.onAllCores());
+        this.areas = AreaStudy.of(built, range, forcing, Runs.onAllCores());
+        this.exposure = ExposureStudy.of(built, forcing, Runs.onAllCores());
+        this.sensitivity = SensitivityStudy.of(built, forcing, Runs.onAllCores());
+    }
+
+    private static SampleStudies usual(ForecastReport described) {
+        Installation built = described.forecast().installation();
+        return new SampleStudies(
+                described,
+                MountingOption.usual(built, described.forecast().weather().site()),
+                AreaRange.around(built.collectorAreaM2()));
+    }
+
+    /** All of them. */
+    public static Map<String, SampleStudies> all() {
+        Map<String, SampleStudies> all = new LinkedHashMap<>();
+        all.put("municipal", MUNICIPAL);
+        all.put("club", CLUB);
+        all.put("southern", SOUTHERN);
+        all.put("indoor", INDOOR);
+        all.put("one of each", SINGLE);
+        return all;
+    }
+
+    /** A pool, an array and a mounting that bear a name, which may be anything. */
+    public static SampleStudies named(String name) {
+        Installation built = SampleReports.MUNICIPAL.forecast().installation();
+        Installation renamed = Installation.builder(name, built.pool(), built.roof())
+                .arrays(built.arrays())
+                .season(built.season())
+                .build();
+        SeasonForecast forecast =
+                SeasonForecast.of(renamed, SampleReports.MUNICIPAL.forecast().weather());
+        return new SampleStudies(
+                ForecastReport.of(forecast, new ReportSettings(name, ReportSettings.Units.METRIC), List.of()),
+                List.of(
+                        new MountingOption.Flat(name, Mounting.FlatOnRoof.USUAL),
+                        new MountingOption.Flat(name + " too", Mounting.FlatOnRoof.USUAL)),
+                new AreaRange(100, 200, 2));
+    }
+
+    /** The forecast of what they started from. */
+    public ForecastReport described() {
+        return described;
+    }
+
+    /** The units of their numbers. */
+    public ReportSettings.Units units() {
+        return described.units();
+    }
+
+    /** The comparison, with invented turning points where there is more than one mounting. */
+    public MountingParts mountings() {
+        List<String> names =
+                mountings.compared().stream().map(one -> one.option().name()).toList();
+        Optional<TurningPoints> turning = names.size() < 2
+                ? Optional.empty()
+                : Optional.of(new TurningPoints(
+                        names.get(0),
+                        names.get(1),
+                        List.of(new TurningPoint(
+                                TurningVariable.POOL_TEMPERATURE,
+                                10,
+                                40,
+                                24,
+                                new TurningPoint.Crossings(
+                                        List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
+        return new MountingParts(mountings, turning, units());
+    }
+
+    /** The areas. */
+    public AreaParts areas() {
+        return new AreaParts(areas, units());
+    }
+
+    /** What the forecast depends on. */
+    public SensitivityParts sensitivity() {
+        return new SensitivityParts(areas.installation().name(), exposure, sensitivity, units());
+    }
+}
