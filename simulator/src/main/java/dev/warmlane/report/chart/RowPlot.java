@@ -15,9 +15,9 @@ import org.knowm.xchart.HorizontalBarSeries;
 final class RowPlot implements Plot {
 
     /** Height of a bar, and what a row has above and below its bars together. */
-    private static final int BAR = 9;
+    private static final int BAR = 8;
 
-    private static final int BETWEEN_ROWS = 10;
+    private static final int BETWEEN_ROWS = 8;
 
     /** What a picture has above and below its rows. */
     private static final int AROUND = 150;
