@@ -55,7 +55,10 @@ final class ClosureScan {
         this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(table.site.elevationM());
     }
 
-    /** The shift that closes one month: within about an hour of the stated time if one does, else anywhere in the day. */
+    /**
+     * The shift that closes one month: within about an hour of the stated time if one does, else anywhere in the day; none
+     * where the light does not tell, as without direct irradiance.
+     */
     Fit bestOfMonth(int month, double acceptedRmseWm2) {
         int[] hours = sample(month);
         if (hours.length < HOURS_AT_LEAST) {
@@ -66,8 +69,8 @@ final class ClosureScan {
             return near;
         }
         Fit wide = best(hours, 0, WIDE_REACH_H, WIDE_STEP_H);
-        Fit far = best(hours, wide.shiftHours, WIDE_STEP_H, FINE_STEP_H);
-        return far.rmseWm2 < near.rmseWm2 ? far : near;
+        Fit far = wide.exists() ? best(hours, wide.shiftHours, WIDE_STEP_H, FINE_STEP_H) : Fit.NONE;
+        return !near.exists() || far.rmseWm2 < near.rmseWm2 ? far : near;
     }
 
     /** Root mean square of the residual of a month at a shift, W/m²; 0 where no hour is tested. */
@@ -137,6 +140,7 @@ final class ClosureScan {
         return count;
     }
 
+    /** The lowest point of a scan; none where that is the scan's own edge, beyond which it may fall on. */
     private Fit best(int[] hours, double around, double reach, double step) {
         int steps = (int) Math.round(reach / step);
         double[] squares = new double[2 * steps + 1];
@@ -151,13 +155,13 @@ final class ClosureScan {
         for (int i = 1; i < squares.length; i++) {
             lowest = squares[i] < squares[lowest] ? i : lowest;
         }
-        double shift = around + (lowest - steps) * step;
-        if (lowest > 0 && lowest < squares.length - 1) {
-            // the sum of squares is a parabola near its minimum
-            double before = squares[lowest - 1] - squares[lowest];
-            double after = squares[lowest + 1] - squares[lowest];
-            shift += step * 0.5 * (before - after) / (before + after);
+        if (lowest == 0 || lowest == squares.length - 1) {
+            return Fit.NONE;
         }
+        // the sum of squares is a parabola near its minimum
+        double before = squares[lowest - 1] - squares[lowest];
+        double after = squares[lowest + 1] - squares[lowest];
+        double shift = around + (lowest - steps) * step + step * 0.5 * (before - after) / (before + after);
         double sum = 0;
         for (int hour : hours) {
             double residual = residual(start(hour), hour, shift);

@@ -94,6 +94,18 @@ class FaultsTest {
     }
 
     @Test
+    void monthsWithoutDirectIrradianceDoNotMoveTheSun() throws IOException {
+        for (int h = HourOfYear.firstHourOf(2); h < HourOfYear.HOURS; h++) {
+            Breakage.set(lines, FIRST + h, DIRECT, "0");
+            Breakage.set(lines, FIRST + h, DIFFUSE, Breakage.get(lines, FIRST + h, GLOBAL));
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        assertThat(read.sun().offsetHours(NOON)).isEqualTo(0.5);
+        Closure closure = Objects.requireNonNull(read.closure());
+        assertThat(closure.bestShiftHours()).isCloseTo(closure.statedShiftHours(), within(SHIFT_H));
+    }
+
+    @Test
     void oneMonthShifted() throws IOException {
         int first = FIRST + HourOfYear.firstHourOf(3);
         Breakage.shift(lines, first, first + 31 * 24 - 1, 1, GLOBAL, DIFFUSE);
