@@ -45,7 +45,7 @@ final class CsvRows {
         settings.selectIndexes(wanted);
         CsvParser parser = new CsvParser(settings);
         parser.beginParsing(new StringReader(text.block(first, end)));
-        int commas = text.commasIn(first);
+        int commas = text.commasWithin(first);
         for (int line = first; line < end; line++) {
             @Nullable String[] cells = parser.parseNext();
             if (text.isBlank(line)) {

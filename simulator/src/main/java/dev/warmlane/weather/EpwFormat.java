@@ -5,9 +5,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * EPW: eight header lines, then rows of 32 or 35 columns. The label is hour 1 to 24 in local standard time; minute 0
- * and minute 60 both mean its full hour. Irradiance is of the hour that ends at the label. A value at or above its
- * missing code is missing.
+ * EPW: eight header lines, then rows of 32 or 35 columns. The label is hour 1 to 24 in local standard time. Its minute is
+ * the same in all rows and says nothing: 0 and 60, but 30 and others too, stand in files whose rows are of the same hours.
+ * Irradiance is of the hour that ends at the label, and closure tests it. A value at or above its missing code is missing.
  */
 final class EpwFormat implements WeatherFormat {
 
@@ -32,13 +32,13 @@ final class EpwFormat implements WeatherFormat {
 
     @Override
     public boolean recognises(FileText text) {
-        return text.line(1).startsWith("LOCATION,");
+        return text.line(text.first()).startsWith("LOCATION,");
     }
 
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
-        RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), 1));
-        CsvRows.read(raw, firstRow(text), text.lines() + 1, new int[] {0, 1, 2, 3, 4}, EpwFormat::addTime, FIELDS);
+        RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), text.first()));
+        CsvRows.read(raw, firstRow(text), text.lines() + 1, new int[] {0, 1, 2, 3, 4}, new RowTime(), FIELDS);
         return raw;
     }
 
@@ -47,7 +47,7 @@ final class EpwFormat implements WeatherFormat {
     }
 
     private static int firstRow(FileText text) throws WeatherFileException {
-        for (int line = 2; line <= HEADER_LINES_AT_MOST; line++) {
+        for (int line = text.first() + 1; line <= text.first() + HEADER_LINES_AT_MOST; line++) {
             if (text.line(line).startsWith("DATA PERIODS")) {
                 String[] cells = CsvRows.cells(text.line(line));
                 double perHour = cells.length > 2 ? text.number(line, "records per hour", cells[2]) : 1;
@@ -71,10 +71,11 @@ final class EpwFormat implements WeatherFormat {
     }
 
     private static Site site(FileText text) throws WeatherFileException {
-        String[] cells = CsvRows.cells(text.line(1));
+        int line = text.first();
+        String[] cells = CsvRows.cells(text.line(line));
         if (cells.length < 10) {
             throw text.error(
-                    1,
+                    line,
                     "",
                     cells.length + " values",
                     "10: LOCATION, city, region, country, source, number, latitude,"
@@ -83,25 +84,39 @@ final class EpwFormat implements WeatherFormat {
         }
         return Headers.site(
                 text,
-                1,
+                line,
                 cells[1].strip(),
-                text.number(1, "latitude", cells[6]),
-                text.number(1, "longitude", cells[7]),
-                text.number(1, "elevation", cells[9]),
-                text.number(1, "UTC offset", cells[8]));
+                text.number(line, "latitude", cells[6]),
+                text.number(line, "longitude", cells[7]),
+                text.number(line, "elevation", cells[9]),
+                text.number(line, "UTC offset", cells[8]));
     }
 
-    private static void addTime(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {
-        FileText text = raw.text();
-        int minute = CsvRows.whole(text, line, "minute", cells[4]);
-        if (minute != 0 && minute != 60) {
-            throw text.error(line, "minute", Integer.toString(minute), "0 or 60", "Only full hours can be read.");
+    /** The time of a row, whose minute must be that of the rows before. */
+    private static final class RowTime implements CsvRows.TimeCells {
+
+        private int minuteOfRows = -1;
+
+        @Override
+        public void add(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {
+            FileText text = raw.text();
+            int given = CsvRows.whole(text, line, "minute", cells[4]);
+            int minute = given % 60;
+            if (given < 0 || given > 60 || (minuteOfRows >= 0 && minute != minuteOfRows)) {
+                throw text.error(
+                        line,
+                        "minute",
+                        Integer.toString(given),
+                        minuteOfRows < 0 ? "0 to 60" : minuteOfRows + " as in the rows before",
+                        "Only hourly files can be read: one row an hour, all of the same minute.");
+            }
+            minuteOfRows = minute;
+            raw.add(
+                    line,
+                    CsvRows.whole(text, line, "year", cells[0]),
+                    CsvRows.whole(text, line, "month", cells[1]),
+                    CsvRows.whole(text, line, "day", cells[2]),
+                    CsvRows.whole(text, line, "hour", cells[3]) - 1);
         }
-        raw.add(
-                line,
-                CsvRows.whole(text, line, "year", cells[0]),
-                CsvRows.whole(text, line, "month", cells[1]),
-                CsvRows.whole(text, line, "day", cells[2]),
-                CsvRows.whole(text, line, "hour", cells[3]) - 1);
     }
 }

@@ -7,11 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.function.UnaryOperator;
 
 /** A text file in memory with its lines numbered from 1; UTF-8, or Latin-1 where it is not valid UTF-8. */
 final class FileText {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
+    /** Ctrl-Z: the end of a text file on machines of long ago, and still written by some tools. */
+    private static final char END_OF_FILE = '\u001A';
 
     private final Path path;
     private final String text;
@@ -61,16 +64,32 @@ final class FileText {
         return new FileText(path, oneLineEnding(text));
     }
 
+    /** The same file with its lines written in another way, line by line. */
+    FileText rewritten(UnaryOperator<String> line) {
+        StringBuilder all = new StringBuilder(text.length() + lines);
+        for (int number = 1; number <= lines; number++) {
+            all.append(line.apply(line(number))).append('\n');
+        }
+        return new FileText(path, all.toString());
+    }
+
     private static String decode(byte[] bytes) {
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
-            return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+            return withoutEndMark(!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text);
         } catch (CharacterCodingException e) {
-            return new String(bytes, StandardCharsets.ISO_8859_1);
+            return withoutEndMark(new String(bytes, StandardCharsets.ISO_8859_1));
         }
+    }
+
+    private static String withoutEndMark(String text) {
+        String stripped = text.stripTrailing();
+        return !stripped.isEmpty() && stripped.charAt(stripped.length() - 1) == END_OF_FILE
+                ? withoutEndMark(stripped.substring(0, stripped.length() - 1))
+                : text;
     }
 
     /** Files come with LF, CR LF, both, or CR CR LF from a careless transfer. */
@@ -88,6 +107,15 @@ final class FileText {
         return lines;
     }
 
+    /** The first line that is not blank: some tools write an empty one above the header. */
+    int first() {
+        int line = 1;
+        while (line < lines && isBlank(line)) {
+            line++;
+        }
+        return line;
+    }
+
     /** A line without its ending; empty beyond the last. */
     String line(int number) {
         return number > lines ? "" : text.substring(starts[number - 1], starts[number] - 1);
@@ -98,13 +126,36 @@ final class FileText {
         return first > lines ? "" : text.substring(starts[first - 1], Math.min(text.length(), starts[end - 1]));
     }
 
+    /** Whether a line has no character but blanks and the commas that a spreadsheet fills empty rows with. */
     boolean isBlank(int number) {
-        return number > lines || line(number).isBlank();
+        if (number > lines) {
+            return true;
+        }
+        for (int i = starts[number - 1]; i < starts[number] - 1; i++) {
+            char c = text.charAt(i);
+            if (c != ',' && !Character.isWhitespace(c)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     int commasIn(int number) {
+        return commas(starts[number - 1], starts[number] - 1);
+    }
+
+    /** The commas of a line up to its last cell that holds something: a spreadsheet pads lines to the longest. */
+    int commasWithin(int number) {
+        int end = starts[number] - 1;
+        while (end > starts[number - 1] && (text.charAt(end - 1) == ',' || text.charAt(end - 1) == ' ')) {
+            end--;
+        }
+        return commas(starts[number - 1], end);
+    }
+
+    private int commas(int from, int to) {
         int count = 0;
-        for (int i = starts[number - 1]; i < starts[number] - 1; i++) {
+        for (int i = from; i < to; i++) {
             if (text.charAt(i) == ',') {
                 count++;
             }

@@ -43,25 +43,29 @@ final class PlainFormat implements WeatherFormat {
 
     @Override
     public boolean recognises(FileText text) {
-        return text.line(1).startsWith("#");
+        return text.line(text.first()).startsWith("#");
     }
 
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
         Map<String, String> keys = new HashMap<>();
         Map<String, Integer> lineOf = new HashMap<>();
-        int line = 1;
+        int line = text.first();
         for (; text.line(line).startsWith("#"); line++) {
-            String content = text.line(line).substring(1);
+            // a spreadsheet splits at commas, may drop the blank behind one, and fills the line up with more
+            String content = text.line(line).substring(1).replaceFirst("[,\\s]+$", "");
             int colon = content.indexOf(':');
             if (colon > 0) {
-                String key = content.substring(0, colon).strip().toLowerCase(Locale.ROOT);
+                String key = content.substring(0, colon)
+                        .strip()
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("\\s*,\\s*", ", ");
                 keys.put(key, content.substring(colon + 1).strip());
                 lineOf.put(key, line);
             }
         }
         RawWeather raw = new RawWeather(text, header(text, keys, lineOf));
-        String[] names = CsvRows.cells(text.line(line).toLowerCase(Locale.ROOT));
+        String[] names = CsvRows.cells(text.line(line).toLowerCase(Locale.ROOT).replaceFirst("[,\\s]+$", ""));
         int[] time = {
             place(text, line, names, "month"), place(text, line, names, "day"), place(text, line, names, "hour")
         };

@@ -33,13 +33,13 @@ final class PvgisFormat implements WeatherFormat {
 
     @Override
     public boolean recognises(FileText text) {
-        return text.line(1).startsWith("Latitude (decimal degrees)") || namesLine(text) > 0;
+        return text.line(text.first()).startsWith("Latitude (decimal degrees)") || namesLine(text) > 0;
     }
 
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
         int names = namesLine(text);
-        if (names == 0 || !text.line(names).strip().equals(NAMES)) {
+        if (names == 0 || !withoutPadding(text.line(names)).equals(NAMES)) {
             throw text.error(
                     names,
                     "",
@@ -52,10 +52,10 @@ final class PvgisFormat implements WeatherFormat {
         double elevation = value(text, names, "Elevation (m)", Double.NaN);
         double offset = value(text, names, OFFSET, 0);
         String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
-        Site site = Headers.site(text, 1, name, latitude, longitude, elevation, 0);
+        Site site = Headers.site(text, text.first(), name, latitude, longitude, elevation, 0);
         boolean told = lineOf(text, names, OFFSET) > 0;
-        RawHeader header =
-                new RawHeader(title(), site, 1, true, true, offset, told, 0, WeatherYear.LongWaveOrigin.FILE);
+        RawHeader header = new RawHeader(
+                title(), site, text.first(), true, true, offset, told, 0, WeatherYear.LongWaveOrigin.FILE);
         RawWeather raw = new RawWeather(text, header);
         int end = names + 1;
         while (!text.isBlank(end) && Character.isDigit(text.line(end).charAt(0))) {
@@ -81,7 +81,7 @@ final class PvgisFormat implements WeatherFormat {
     private static double value(FileText text, int end, String key, double otherwise) throws WeatherFileException {
         int line = lineOf(text, end, key);
         if (line > 0) {
-            String content = text.line(line);
+            String content = withoutPadding(text.line(line));
             return text.number(line, key, content.substring(content.indexOf(':') + 1));
         }
         if (Double.isNaN(otherwise)) {
@@ -89,6 +89,11 @@ final class PvgisFormat implements WeatherFormat {
                     0, "", "no line \"" + key + "\"", "it among the first lines", "Restore the header of the file.");
         }
         return otherwise;
+    }
+
+    /** A line without the commas that a spreadsheet fills it up with. */
+    private static String withoutPadding(String line) {
+        return line.replaceFirst("[,\\s]+$", "");
     }
 
     /** The header line with a key; 0 where there is none. */

@@ -23,15 +23,16 @@ final class Tmy2Format implements WeatherFormat {
 
     @Override
     public boolean recognises(FileText text) {
-        Matcher header = HEADER.matcher(text.line(1));
+        Matcher header = HEADER.matcher(text.line(text.first()));
         return header.matches()
-                || (text.line(2).length() == RECORD && text.line(2).startsWith(" "));
+                || (text.line(text.first() + 1).length() == RECORD
+                        && text.line(text.first() + 1).startsWith(" "));
     }
 
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
-        RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), 1));
-        for (int line = 2; line <= text.lines(); line++) {
+        RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), text.first()));
+        for (int line = text.first() + 1; line <= text.lines(); line++) {
             String record = text.line(line);
             if (record.isBlank()) {
                 continue;
@@ -66,21 +67,22 @@ final class Tmy2Format implements WeatherFormat {
     }
 
     private static Site site(FileText text) throws WeatherFileException {
-        String header = text.line(1);
+        int line = text.first();
+        String header = text.line(line);
         if (header.length() < 59) {
             throw text.error(
-                    1,
+                    line,
                     "",
                     "a header of " + header.length() + " characters",
                     "59 characters with the station's place",
                     "Restore the first line of the file.");
         }
-        Fields fields = new Fields(text, 1, header);
+        Fields fields = new Fields(text, line, header);
         double latitude = fields.value("latitude degrees", 40, 41) + fields.value("latitude minutes", 43, 44) / 60;
         double longitude = fields.value("longitude degrees", 48, 50) + fields.value("longitude minutes", 52, 53) / 60;
         return Headers.site(
                 text,
-                1,
+                line,
                 header.substring(7, 29).strip(),
                 header.charAt(37) == 'S' ? -latitude : latitude,
                 header.charAt(45) == 'W' ? -longitude : longitude,

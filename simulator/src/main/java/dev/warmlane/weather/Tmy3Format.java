@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class Tmy3Format implements WeatherFormat {
 
-    private static final int FIRST_ROW = 3;
     private static final double MISSING = -9900;
 
     @Override
@@ -24,24 +23,25 @@ final class Tmy3Format implements WeatherFormat {
 
     @Override
     public boolean recognises(FileText text) {
-        String names = text.line(2);
+        String names = text.line(text.first() + 1);
         return names.startsWith("Date (MM/DD/YYYY)") || (names.startsWith("Date") && names.contains("GHI (W/m^2)"));
     }
 
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
-        RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), 1));
+        RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), text.first()));
         List<CsvField> fields = fields(text);
         RowTime time = new RowTime();
-        CsvRows.read(raw, FIRST_ROW, text.lines() + 1, new int[] {0, 1}, time, fields);
+        CsvRows.read(raw, text.first() + 2, text.lines() + 1, new int[] {0, 1}, time, fields);
         return raw;
     }
 
     private static Site site(FileText text) throws WeatherFileException {
-        String[] cells = CsvRows.cells(text.line(1));
+        int line = text.first();
+        String[] cells = CsvRows.cells(text.line(line));
         if (cells.length < 7) {
             throw text.error(
-                    1,
+                    line,
                     "",
                     cells.length + " values",
                     "station number, name, state, UTC offset, latitude, longitude and elevation",
@@ -50,13 +50,13 @@ final class Tmy3Format implements WeatherFormat {
         double[] numbers = new double[4];
         String[] what = {"UTC offset", "latitude", "longitude", "elevation"};
         for (int i = 0; i < 4; i++) {
-            numbers[i] = text.number(1, what[i], cells[3 + i]);
+            numbers[i] = text.number(line, what[i], cells[3 + i]);
         }
-        return Headers.site(text, 1, cells[1].strip(), numbers[1], numbers[2], numbers[3], numbers[0]);
+        return Headers.site(text, line, cells[1].strip(), numbers[1], numbers[2], numbers[3], numbers[0]);
     }
 
     private static List<CsvField> fields(FileText text) throws WeatherFileException {
-        String[] names = CsvRows.cells(text.line(2));
+        String[] names = CsvRows.cells(text.line(text.first() + 1));
         List<CsvField> fields = new ArrayList<>();
         add(fields, text, names, WeatherColumn.GLOBAL, "GHI (W/m^2)", 1);
         add(fields, text, names, WeatherColumn.DIRECT, "DNI (W/m^2)", 1);
@@ -80,7 +80,7 @@ final class Tmy3Format implements WeatherFormat {
             }
         }
         throw text.error(
-                2,
+                text.first() + 1,
                 name,
                 "no such column among " + names.length,
                 "the column names of TMY3",

@@ -44,7 +44,7 @@ public final class WeatherFiles {
 
     /** The rows of a file in standard time, before anything is judged. */
     static HourTable table(Path file, WeatherReadOptions options, Findings findings) throws IOException {
-        FileText text = FileText.load(file);
+        FileText text = Spreadsheet.undo(FileText.load(file));
         return TimeResolver.resolve(formatOf(text).read(text), options, findings);
     }
 
@@ -55,10 +55,9 @@ public final class WeatherFiles {
                 return format;
             }
         }
-        Misfit.refuseQuoted(text);
-        String start = text.line(1).strip();
+        String start = text.line(text.first()).strip();
         throw text.error(
-                1,
+                text.first(),
                 "",
                 "\"" + start.substring(0, Math.min(40, start.length())) + "\"",
                 "the beginning of "

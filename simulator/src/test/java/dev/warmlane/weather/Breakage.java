@@ -13,9 +13,14 @@ final class Breakage {
 
     /** Sets a cell, counted from 1, of a comma separated line, counted from 1. */
     static void set(List<String> lines, int line, int cell, String value) {
-        String[] cells = lines.get(line - 1).split(",", -1);
+        setCell(lines, line, cell, value, ',');
+    }
+
+    /** The same where another character stands between the cells. */
+    static void setCell(List<String> lines, int line, int cell, String value, char separator) {
+        String[] cells = lines.get(line - 1).split(String.valueOf(separator), -1);
         cells[cell - 1] = value;
-        lines.set(line - 1, String.join(",", cells));
+        lines.set(line - 1, String.join(String.valueOf(separator), cells));
     }
 
     static String get(List<String> lines, int line, int cell) {

@@ -9,8 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every format gives back the year it was made from, in all the spellings that open files come in. */
 class FormatsTest {
@@ -131,6 +135,75 @@ class FormatsTest {
         assertSame(Breakage.read(folder, lines), EXACT);
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {0, 30, 59})
+    void epwWhoseMinuteIsOneConstant(int minute) throws IOException {
+        List<String> lines = year.epw();
+        lines.replaceAll(line -> line.replace(",60,?9", "," + minute + ",?9"));
+        assertSameAndNothingTold(Breakage.read(folder, lines));
+    }
+
+    @Test
+    void ctrlZAtTheEnd() throws IOException {
+        assertSameAndNothingTold(Breakage.read(folder, String.join("\r\n", year.epw()) + "\r\n\u001A"));
+        assertSame(Breakage.read(folder, String.join("\n", year.tmy2()) + "\n\u001A\n"), EXACT);
+    }
+
+    @Test
+    void blankLinesBeforeTheHeader() throws IOException {
+        assertSameAndNothingTold(Breakage.read(folder, "\n" + String.join("\n", year.epw())));
+        assertSame(Breakage.read(folder, " \n\n" + String.join("\n", year.tmy3())), EXACT);
+        assertSame(Breakage.read(folder, "\n" + String.join("\n", year.tmy2())), EXACT);
+        assertSameAndNothingTold(Breakage.read(folder, "\n" + plain()));
+        WeatherYear pvgis = Breakage.read(
+                folder, "\n" + String.join("\n", InventedYear.ofInstants().pvgis()));
+        assertSame(InventedYear.ofInstants(), pvgis, DEW_FROM_PERCENT, true);
+    }
+
+    @Test
+    void everyCellInQuotes() throws IOException {
+        assertSameAndNothingTold(Breakage.read(folder, quoted(year.epw())));
+        assertSame(Breakage.read(folder, quoted(year.tmy3())), EXACT);
+        assertSameAndNothingTold(Breakage.read(folder, quoted(List.of(plain().split("\n", -1)))));
+        WeatherYear pvgis =
+                Breakage.read(folder, quoted(InventedYear.ofInstants().pvgis()));
+        assertSame(InventedYear.ofInstants(), pvgis, DEW_FROM_PERCENT, true);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"';', false", "';', true", "'\t', false", "'\t', true"})
+    void otherSeparatorsAndDecimalCommas(char separator, boolean decimalCommas) throws IOException {
+        for (List<String> lines : List.of(year.epw(), year.tmy3(), List.of(plain().split("\n", -1)))) {
+            assertSame(Breakage.read(folder, separated(lines, separator, decimalCommas)), EXACT);
+        }
+        WeatherYear pvgis =
+                Breakage.read(folder, separated(InventedYear.ofInstants().pvgis(), separator, decimalCommas));
+        assertSame(InventedYear.ofInstants(), pvgis, DEW_FROM_PERCENT, true);
+    }
+
+    /** Every line filled up with commas to the longest; the header split at its own commas, or kept in quotes. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void plainCsvSavedByASpreadsheet(boolean headerInQuotes) throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (String line : plain().split("\n", -1)) {
+            boolean remark = line.startsWith("#");
+            boolean quotes = headerInQuotes && remark && line.contains(",");
+            int cells = quotes || !remark ? line.split(",", -1).length : 2;
+            text.append(quotes ? '"' + line + '"' : remark ? line.replace(", ", ",") : line)
+                    .append(",".repeat(14 - (quotes ? 1 : cells)))
+                    .append("\r\n");
+        }
+        assertSameAndNothingTold(Breakage.read(folder, text + ",".repeat(13) + "\r\n"));
+    }
+
+    @Test
+    void pvgisFilledUpWithCommas() throws IOException {
+        List<String> lines = InventedYear.ofInstants().pvgis();
+        lines.replaceAll(line -> line + ",".repeat(11 - line.split(",", -1).length));
+        assertSame(InventedYear.ofInstants(), Breakage.read(folder, lines), DEW_FROM_PERCENT, true);
+    }
+
     @Test
     void leapDayIsLeftOut() throws IOException {
         List<String> lines = year.epw();
@@ -176,6 +249,41 @@ class FormatsTest {
         moved.addAll(lines.subList(8 + 181 * 24, lines.size()));
         moved.addAll(lines.subList(8, 8 + 181 * 24));
         WeatherYear read = Breakage.read(folder, moved);
+        assertSame(read, EXACT);
+        assertThat(read.findings()).isEmpty();
+    }
+
+    private String plain() throws IOException {
+        Path file = folder.resolve("plain.csv");
+        PlainWeatherWriter.write(year.weather(), file);
+        return Files.readString(file).strip();
+    }
+
+    private static String quoted(List<String> lines) {
+        return lines.stream()
+                .map(line -> line.startsWith("#")
+                        ? '"' + line + '"'
+                        : '"'
+                                + line.replace("\"", "")
+                                        .replace("INVENTED, ", "INVENTED ")
+                                        .replace(",", "\",\"")
+                                + '"')
+                .collect(Collectors.joining("\n"));
+    }
+
+    /** As a spreadsheet of another language writes it: header lines of the plain csv are one cell. */
+    private static String separated(List<String> lines, char separator, boolean decimalCommas) {
+        return lines.stream()
+                .map(line -> line.startsWith("#")
+                        ? line
+                        : line.replace("\"", "")
+                                .replace("INVENTED, ", "INVENTED ")
+                                .replace(',', separator))
+                .map(line -> decimalCommas ? line.replaceAll("(\\d)\\.(\\d)", "$1,$2") : line)
+                .collect(Collectors.joining("\r\n"));
+    }
+
+    private void assertSameAndNothingTold(WeatherYear read) {
         assertSame(read, EXACT);
         assertThat(read.findings()).isEmpty();
     }

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,21 +39,25 @@ class RefusalsTest {
     }
 
     @Test
-    void semicolonsAndDecimalCommas() {
-        String semicolons = String.join("\n", epw).replace(',', ';');
-        int middle = epw.size() / 2 + 1;
-        refused(semicolons, middle, "semicolons between the columns; expected commas");
-        refused(semicolons.replace('.', ','), middle, "semicolons between the columns, and decimal commas");
-        refused(String.join("\n", year.tmy3()).replace(',', ';'), year.tmy3().size() / 2 + 1, "semicolons");
-        refused(String.join("\n", epw).replace(',', '\t'), middle, "tabs between the columns");
+    void commasThatCouldMeanTwoThings() {
+        List<String> both = year.epw();
+        both.replaceAll(line -> line.replace(',', ';'));
+        both.set(5999, both.get(5999).replaceFirst(";(\\d+)\\.(\\d+);", ";$1,$2;"));
+        refused(both, 6000, "numbers with a comma, and with a point on line 4385");
+
+        List<String> thousands = year.tmy3();
+        thousands.replaceAll(line -> line.replace(',', ';').replace('.', ' '));
+        Breakage.setCell(thousands, 7001, 10, "1,013", ';');
+        refused(thousands, 7001, "before decimals or between thousands");
     }
 
     @Test
-    void everyCellInQuotes() {
-        String quoted = year.tmy3().stream()
-                .map(line -> "\"" + line.replace("\"", "").replace(",", "\",\"") + "\"")
-                .collect(Collectors.joining("\n"));
-        refused(quoted, 1, "every cell in quotes");
+    void minutesThatChange() {
+        Breakage.set(epw, 700, 5, "30");
+        WeatherFileException e = refused(epw, 700, "found 30; expected 0 as in the rows before");
+        assertThat(e.column()).isEqualTo("minute");
+        Breakage.set(epw, FIRST, 5, "61");
+        refused(epw, FIRST, "found 61; expected 0 to 60");
     }
 
     @Test
