@@ -4,6 +4,7 @@ import dev.warmlane.physics.SkyLongWave;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
+import dev.warmlane.weather.UncheckedYear;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.WeatherYear.LongWaveOrigin;
 import java.util.Arrays;
@@ -64,7 +65,7 @@ public final class SyntheticYear {
         double[] diffuse = filled(hour -> direct[hour] / 8);
         double[] air = filled(airC);
         double[] dew = filled(dewPointC);
-        return WeatherYear.builder(site, "made for a test", sun)
+        return UncheckedYear.of(WeatherYear.builder(site, "made for a test", sun)
                 .irradianceWm2(filled(hour -> direct[hour] * sun.cosZenith(hour) + diffuse[hour]), direct, diffuse)
                 .skyLongWaveWm2(
                         filled(hour -> SkyLongWave.allSkyIrradianceWm2(
@@ -72,8 +73,7 @@ public final class SyntheticYear {
                         LongWaveOrigin.FILE)
                 .airC(air, dew)
                 .pressureKpa(filled(hour -> pressureKpa))
-                .windSpeedMs(filled(windMs))
-                .build();
+                .windSpeedMs(filled(windMs)));
     }
 
     private static double[] filled(IntToDoubleFunction value) {

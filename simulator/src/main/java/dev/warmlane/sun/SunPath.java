@@ -120,6 +120,13 @@ public final class SunPath {
         return offsetOfMonth[HourOfYear.monthOf(hour) - 1];
     }
 
+    /** The same for the year: the middle one of the twelve months, of which a few may have a time of their own. */
+    public double usualOffsetHours() {
+        double[] sorted = offsetOfMonth.clone();
+        Arrays.sort(sorted);
+        return sorted[6];
+    }
+
     /** Whether irradiance is a mean over an hour and not an instant. */
     public boolean isHourlyMean() {
         return meanOverHour;

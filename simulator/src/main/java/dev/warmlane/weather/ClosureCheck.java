@@ -52,11 +52,11 @@ final class ClosureCheck {
      */
     record Result(Site site, SunPath sun, @Nullable Closure closure) {}
 
-    static Result check(HourTable table, WeatherReadOptions options, Findings findings) throws WeatherFileException {
+    static Result check(HourTable table, WeatherReadOptions options, Findings findings) throws Refusal {
         return new ClosureCheck(table, options, findings).check();
     }
 
-    private Result check() throws WeatherFileException {
+    private Result check() throws Refusal {
         ClosureScan.Fit[] fits = new ClosureScan.Fit[12];
         for (int month = 0; month < 12; month++) {
             fits[month] = scan.bestOfMonth(month + 1, CLOSES_WM2);
@@ -128,7 +128,7 @@ final class ClosureCheck {
     }
 
     /** Months that close clearly at a time of their own are given that time. */
-    private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) throws WeatherFileException {
+    private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) throws Refusal {
         for (int month = 0; month < 12; month++) {
             ClosureScan.Fit fit = fits[month];
             if (!closes(fit) || Math.abs(fit.shiftHours() - common) < MONTH_NOTICED_H) {
@@ -139,8 +139,8 @@ final class ClosureCheck {
                 shifts[month] = toHalfHours(fit.shiftHours());
                 int firstHour = HourOfYear.firstHourOf(month + 1);
                 if (Math.abs(shifts[month] - common) > MONTH_ERROR_AT_MOST_H) {
-                    throw table.text.error(
-                            table.line[firstHour],
+                    throw table.refuse(
+                            firstHour,
                             "",
                             "in " + monthName(month + 1) + " irradiance that closes "
                                     + hoursLater(shifts[month] - common) + " than in the rest of the year",
@@ -152,11 +152,11 @@ final class ClosureCheck {
                         HourOfYear.daysIn(month + 1) * 24,
                         String.format(
                                 Locale.ROOT,
-                                "%s, from line %d: irradiance is shifted against the rest of the year; it closes %s"
+                                "%s, from %s: irradiance is shifted against the rest of the year; it closes %s"
                                         + " (RMSE %.1f W/m², %.1f as labelled). The sun is taken at that time in this month;"
                                         + " a month kept in daylight saving time or pasted in with a shift looks like this",
                                 monthName(month + 1),
-                                table.line[firstHour],
+                                table.at(firstHour),
                                 hoursLater(shifts[month] - common),
                                 fit.rmseWm2(),
                                 asCommon));
@@ -164,8 +164,7 @@ final class ClosureCheck {
         }
     }
 
-    private void judge(double[] used, double[] shifts, ClosureScan.Fit[] fits, boolean insisted)
-            throws WeatherFileException {
+    private void judge(double[] used, double[] shifts, ClosureScan.Fit[] fits, boolean insisted) throws Refusal {
         int worst = 0;
         for (int month = 1; month < 12; month++) {
             worst = used[month] > used[worst] ? month : worst;
@@ -175,10 +174,10 @@ final class ClosureCheck {
                             .filter(rmse -> rmse > REFUSED_WM2)
                             .count()
                     > 6;
-            int line = table.line[HourOfYear.firstHourOf(worst + 1)];
+            int firstHour = HourOfYear.firstHourOf(worst + 1);
             double[] best = scan.rmse(bestShifts(shifts, fits));
-            throw table.text.error(
-                    wholeYear ? 0 : line,
+            throw table.refuse(
+                    wholeYear ? -1 : firstHour,
                     "",
                     String.format(
                             Locale.ROOT,
@@ -234,7 +233,7 @@ final class ClosureCheck {
 
     /** Says in words what a shift of the whole year means; refuses one that no usual mistake explains. */
     private void explain(double common, double statedRmse, double usedRmse, boolean insisted, boolean wrongHeader)
-            throws WeatherFileException {
+            throws Refusal {
         if (common == 0) {
             return;
         }
@@ -252,8 +251,9 @@ final class ClosureCheck {
                             + ", but irradiance follows the sun with " + implied + evidence + "; " + implied
                             + " is used. Correct the header, or give the UTC offset if the labels are wrong instead");
         } else if (Math.abs(common) > LABEL_ERROR_AT_MOST_H) {
-            throw table.text.error(
+            throw new Refusal(
                     table.header.siteLine(),
+                    "",
                     "",
                     "irradiance that follows the sun only " + hoursLater(common) + evidence,
                     "labels within an hour of the sun",
@@ -288,6 +288,9 @@ final class ClosureCheck {
     }
 
     private SunPath sun(Site site, double[] shifts, double moved) {
+        if (table.sun != null && moved == 0 && Arrays.stream(shifts).allMatch(shift -> shift == 0)) {
+            return table.sun;
+        }
         double[] centres = Arrays.stream(shifts)
                 .map(shift -> table.centreHours + shift - moved)
                 .toArray();

@@ -9,7 +9,7 @@ import java.util.Arrays;
  * memory): G = G0 (1 - 0.75 n^3.4) with the cover n of 0 to 1 and G0 = 910 cos z - 30 W/m² under a clear sky, measured at
  * Hamburg. Solved for n with the day's sums; a day brighter than G0 is clear, one darker than a quarter of it is overcast.
  */
-public final class CloudEstimate {
+final class CloudEstimate {
 
     private static final double CLEAR_SLOPE_WM2 = 910;
     private static final double CLEAR_OFFSET_WM2 = 30;
@@ -21,7 +21,7 @@ public final class CloudEstimate {
     private CloudEstimate() {}
 
     /** Cover, 0 to 1, for each hour: the same through a day, and that of the day before where the sun stays down. */
-    public static double[] cover(double[] globalWm2, SunPath sun) {
+    static double[] cover(double[] globalWm2, SunPath sun) {
         double[] cover = new double[HourOfYear.HOURS];
         double ofDay = 0.5;
         for (int day = 0; day < HourOfYear.DAYS; day++) {

@@ -13,13 +13,13 @@ final class GapFiller {
 
     private GapFiller() {}
 
-    static void fill(HourTable table, WeatherColumn column, Findings findings) throws WeatherFileException {
+    static void fill(HourTable table, WeatherColumn column, Findings findings) throws Refusal {
         double[] values = table.column(column);
         if (table.isEmpty(column)) {
             throw tooLong(table, column, 0, HourOfYear.HOURS);
         }
-        Occurrences filled = new Occurrences();
-        Occurrences impossible = new Occurrences();
+        Occurrences filled = new Occurrences(table);
+        Occurrences impossible = new Occurrences(table);
         int known = 0;
         while (Double.isNaN(values[known])) {
             known++;
@@ -29,7 +29,7 @@ final class GapFiller {
         for (int step = 1; step <= HourOfYear.HOURS; step++) {
             int hour = (known + step) % HourOfYear.HOURS;
             if (Double.isNaN(values[hour])) {
-                filled.add(table.line[hour], Double.NaN);
+                filled.add(hour, Double.NaN);
                 note(table, column, hour, impossible);
                 continue;
             }
@@ -44,31 +44,31 @@ final class GapFiller {
             last = hour;
         }
         if (filled.count() > MISSING_AT_MOST) {
-            throw table.text.error(
-                    filled.firstLine(),
+            throw table.refuse(
+                    filled.firstHour(),
                     column.label(),
-                    filled.count() + " missing values" + told(column, impossible),
+                    filled.count() + " missing values" + told(table, column, impossible),
                     "at most " + MISSING_AT_MOST + " in the year",
                     "Fetch a file that is complete.");
         }
         if (filled.count() > 0) {
             findings.repair(
-                    filled.firstLine(),
-                    filled.count(),
-                    "missing " + column.label() + " on " + filled.lines() + ": filled by straight lines over gaps of at"
+                    filled,
+                    "missing " + column.label() + " " + filled.places() + ": filled by straight lines over gaps of at"
                             + " most " + GAP_AT_MOST + " hours");
         }
     }
 
-    static WeatherFileException tooLong(HourTable table, WeatherColumn column, int firstHour, int gap) {
-        Occurrences impossible = new Occurrences();
+    static Refusal tooLong(HourTable table, WeatherColumn column, int firstHour, int gap) {
+        Occurrences impossible = new Occurrences(table);
         for (int i = 0; i < gap; i++) {
             note(table, column, (firstHour + i) % HourOfYear.HOURS, impossible);
         }
-        return table.text.error(
-                table.line[firstHour],
+        return table.refuse(
+                firstHour,
                 column.label(),
-                gap + " hours in a row without a value from " + HourOfYear.label(firstHour) + told(column, impossible),
+                gap + " hours in a row without a value from " + HourOfYear.label(firstHour)
+                        + told(table, column, impossible),
                 "gaps of at most " + GAP_AT_MOST + " hours (3 in daylight for irradiance)",
                 impossible.count() > 0
                         ? "Check the column and its unit, or fetch another file."
@@ -78,16 +78,16 @@ final class GapFiller {
     private static void note(HourTable table, WeatherColumn column, int hour, Occurrences impossible) {
         double value = table.thrownOut(column, hour);
         if (!Double.isNaN(value)) {
-            impossible.add(table.line[hour], value);
+            impossible.add(hour, value);
         }
     }
 
     /** What was there before it was taken out. */
-    private static String told(WeatherColumn column, Occurrences impossible) {
+    private static String told(HourTable table, WeatherColumn column, Occurrences impossible) {
         return impossible.count() == 0
                 ? ""
                 : "; " + impossible.count() + " of them were thrown out because they cannot be, " + impossible.first()
-                        + " " + column.unit() + " first on line " + impossible.firstLine() + " (" + column.range()
+                        + " " + column.unit() + " first " + table.on(impossible.firstHour()) + " (" + column.range()
                         + " can be, no jumps)";
     }
 }

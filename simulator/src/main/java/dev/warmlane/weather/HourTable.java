@@ -2,11 +2,13 @@ package dev.warmlane.weather;
 
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
+import dev.warmlane.sun.SunPath;
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
-/** The 8760 hours of a file in local standard time, still with gaps (NaN) and faults. Worked on in place. */
+/** The 8760 hours of any source in local standard time, still with gaps (NaN) and faults. Worked on in place. */
 final class HourTable {
 
-    final FileText text;
     final RawHeader header;
     final MissingCodes codes;
     final Site site;
@@ -14,21 +16,44 @@ final class HourTable {
     final double centreHours;
     /** The file's label, hours after the start of the hour. */
     final double labelHours;
-    /** The line of each hour; where a row is missing, that of the row before. */
+    /** The line of each hour; where a row is missing, that of the row before; 0 where there is no file. */
     final int[] line = new int[HourOfYear.HOURS];
 
     final int[] year = new int[HourOfYear.HOURS];
+    /** The sun that the source gives with its irradiance; null where it is found from the time. */
+    final @Nullable SunPath sun;
+
     private final Columns values = new Columns(HourOfYear.HOURS);
     /** What was taken out because it cannot be. */
     private final Columns thrownOut = new Columns(HourOfYear.HOURS);
 
-    HourTable(RawWeather raw, Site site, double centreHours, double labelHours) {
-        this.text = raw.text();
-        this.header = raw.header();
-        this.codes = raw.codes();
+    /** For the hours of a file, in the order of the year once they are placed. */
+    HourTable(RawHeader header, MissingCodes codes, Site site, double centreHours, double labelHours) {
+        this(header, codes, site, centreHours, labelHours, null);
+    }
+
+    private HourTable(
+            RawHeader header,
+            MissingCodes codes,
+            Site site,
+            double centreHours,
+            double labelHours,
+            @Nullable SunPath sun) {
+        this.header = header;
+        this.codes = codes;
         this.site = site;
         this.centreHours = centreHours;
         this.labelHours = labelHours;
+        this.sun = sun;
+    }
+
+    /** For columns that a program gives with the sun that belongs to them. */
+    static HourTable of(Site site, SunPath sun, WeatherYear.LongWaveOrigin longWave) {
+        double centre = sun.usualOffsetHours();
+        RawHeader header = new RawHeader("", site, 0, false, !sun.isHourlyMean(), centre, true, 0, longWave);
+        HourTable table = new HourTable(header, new MissingCodes(), site, centre, 0, sun);
+        Arrays.setAll(table.year, sun::calendarYear);
+        return table;
     }
 
     double[] column(WeatherColumn column) {
@@ -45,6 +70,42 @@ final class HourTable {
     /** The value that was taken out of an hour; NaN where none was. */
     double thrownOut(WeatherColumn column, int hour) {
         return thrownOut.of(column)[hour];
+    }
+
+    /** Where an hour stands, for example {@code line 12}, or {@code hour 3} where there is no file. */
+    String at(int hour) {
+        return (hasLines() ? "line " : "hour ") + place(hour);
+    }
+
+    int place(int hour) {
+        return hasLines() ? line[hour] : hour;
+    }
+
+    /** For example {@code on line 12}. */
+    String on(int hour) {
+        return placeWord(1) + ' ' + place(hour);
+    }
+
+    /** What a message calls the source. */
+    String sourceWord() {
+        return hasLines() ? "the file" : "the year";
+    }
+
+    String placeWord(int count) {
+        return (hasLines() ? "on line" : "in hour") + (count == 1 ? "" : "s");
+    }
+
+    private boolean hasLines() {
+        return line[0] > 0;
+    }
+
+    /** The year cannot be trusted, because of what stands in an hour; -1 where it is the whole year. */
+    Refusal refuse(int hour, String column, String found, String expected, String remedy) {
+        if (hour < 0) {
+            return new Refusal(0, "", column, found, expected, remedy);
+        }
+        String label = "hour " + hour + " (" + HourOfYear.label(hour) + ")";
+        return new Refusal(line[hour], label, column, found, expected, remedy);
     }
 
     boolean isEmpty(WeatherColumn column) {

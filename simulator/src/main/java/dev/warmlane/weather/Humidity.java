@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.physics.MoistAir;
+import dev.warmlane.weather.WeatherFinding.Kind;
 
 /** Finds one dew point for every hour from whichever of dew point and relative humidity a file has. */
 final class Humidity {
@@ -18,28 +19,28 @@ final class Humidity {
     private Humidity() {}
 
     /** Needs an air temperature without gaps; leaves a dew point without gaps that is never above it. */
-    static void resolve(HourTable table, Findings findings) throws WeatherFileException {
+    static void resolve(HourTable table, Findings findings) throws Refusal {
         double[] air = table.column(WeatherColumn.AIR);
         double[] dew = table.column(WeatherColumn.DEW);
         double[] relative = table.column(WeatherColumn.RELATIVE_HUMIDITY);
-        Occurrences lost = new Occurrences();
-        Occurrences above = new Occurrences();
-        Occurrences disagree = new Occurrences();
-        Occurrences derived = new Occurrences();
+        Occurrences lost = new Occurrences(table);
+        Occurrences above = new Occurrences(table);
+        Occurrences disagree = new Occurrences(table);
+        Occurrences derived = new Occurrences(table);
         for (int hour = 0; hour < dew.length; hour++) {
             double saturated = MoistAir.saturationPressureKpa(air[hour]);
             if (relative[hour] < LOST_BELOW_PERCENT) {
-                lost.add(table.line[hour], relative[hour]);
+                lost.add(hour, relative[hour]);
                 relative[hour] = Double.NaN;
             }
             if (relative[hour] > 100.5 || dew[hour] > air[hour] + ROUNDING_K) {
-                above.add(table.line[hour], relative[hour]);
+                above.add(hour, relative[hour]);
             } else if (Math.abs(100 * MoistAir.saturationPressureKpa(dew[hour]) / saturated - relative[hour])
                     > DISAGREE_PERCENT) {
-                disagree.add(table.line[hour], relative[hour]);
+                disagree.add(hour, relative[hour]);
             }
             if (Double.isNaN(dew[hour]) && !Double.isNaN(relative[hour])) {
-                derived.add(table.line[hour], relative[hour]);
+                derived.add(hour, relative[hour]);
                 dew[hour] = MoistAir.dewPointC(saturated * Math.min(100, relative[hour]) / 100);
             }
             if (dew[hour] > air[hour]) {
@@ -63,27 +64,21 @@ final class Humidity {
         }
         if (lost.count() > 0) {
             findings.repair(
-                    lost.firstLine(),
-                    lost.count(),
-                    "relative humidity 0 on " + lost.lines()
+                    lost,
+                    "relative humidity 0 " + lost.places()
                             + " cannot be: a value was lost there; the dew point is used, or a line between neighbours");
         }
         if (above.count() > 0) {
             findings.repair(
-                    above.firstLine(),
-                    above.count(),
-                    "relative humidity above 100 % or dew point above air temperature on " + above.lines()
+                    above,
+                    "relative humidity above 100 % or dew point above air temperature " + above.places()
                             + ": taken as saturated air");
         }
         if (disagree.count() > 0) {
             String message = "relative humidity (" + disagree.first()
-                    + " % first) and dew point do not agree within 15 % on " + disagree.lines()
+                    + " % first) and dew point do not agree within 15 % " + disagree.places()
                     + ": the dew point is used";
-            if (disagree.count() > A_FEW_HOURS) {
-                findings.warning(disagree.firstLine(), disagree.count(), message);
-            } else {
-                findings.note(disagree.firstLine(), disagree.count(), message);
-            }
+            findings.add(disagree.count() > A_FEW_HOURS ? Kind.WARNING : Kind.NOTE, disagree, message);
         }
     }
 }

@@ -13,7 +13,7 @@ final class IrradianceRepair {
 
     private IrradianceRepair() {}
 
-    static void repair(HourTable table, SunPath sun, Findings findings) throws WeatherFileException {
+    static void repair(HourTable table, SunPath sun, Findings findings) throws Refusal {
         nights(table, sun, findings);
         for (WeatherColumn column :
                 new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.DIRECT, WeatherColumn.DIFFUSE}) {
@@ -24,43 +24,40 @@ final class IrradianceRepair {
     private static void nights(HourTable table, SunPath sun, Findings findings) {
         double[] direct = table.column(WeatherColumn.DIRECT);
         double[] global = table.column(WeatherColumn.GLOBAL);
-        Occurrences beam = new Occurrences();
-        Occurrences light = new Occurrences();
+        Occurrences beam = new Occurrences(table);
+        Occurrences light = new Occurrences(table);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             if (sun.isUp(hour)) {
                 continue;
             }
             if (direct[hour] > 0) {
-                beam.add(table.line[hour], direct[hour]);
+                beam.add(hour, direct[hour]);
                 direct[hour] = 0;
             }
             if (global[hour] > TWILIGHT_WM2) {
-                light.add(table.line[hour], global[hour]);
+                light.add(hour, global[hour]);
             }
         }
         if (beam.count() > 0) {
             findings.repair(
-                    beam.firstLine(),
-                    beam.count(),
-                    "direct irradiance at night on " + beam.lines() + " (" + beam.first() + " W/m² first): set to 0");
+                    beam,
+                    "direct irradiance at night " + beam.places() + " (" + beam.first() + " W/m² first): set to 0");
         }
         if (light.count() > 0) {
             findings.warning(
-                    light.firstLine(),
-                    light.count(),
-                    "global irradiance at night on " + light.lines() + " (" + light.first()
+                    light,
+                    "global irradiance at night " + light.places() + " (" + light.first()
                             + " W/m² first): kept, but the labels or the place may be wrong");
         }
     }
 
     /** At night a missing value is 0; by day the share of the extraterrestrial irradiance is drawn as a line. */
-    private static void gaps(HourTable table, WeatherColumn column, SunPath sun, Findings findings)
-            throws WeatherFileException {
+    private static void gaps(HourTable table, WeatherColumn column, SunPath sun, Findings findings) throws Refusal {
         double[] values = table.column(column);
-        Occurrences filled = new Occurrences();
+        Occurrences filled = new Occurrences(table);
         for (int hour = 0; hour < values.length; hour++) {
             if (Double.isNaN(values[hour]) && !sun.isUp(hour)) {
-                filled.add(table.line[hour], 0);
+                filled.add(hour, 0);
                 values[hour] = 0;
             }
         }
@@ -70,7 +67,7 @@ final class IrradianceRepair {
             }
             int end = hour;
             while (end < values.length && Double.isNaN(values[end])) {
-                filled.add(table.line[end], 0);
+                filled.add(end, 0);
                 end++;
             }
             if (end - hour > DAY_GAP_AT_MOST) {
@@ -85,9 +82,8 @@ final class IrradianceRepair {
         }
         if (filled.count() > 0) {
             findings.repair(
-                    filled.firstLine(),
-                    filled.count(),
-                    "missing " + column.label() + " on " + filled.lines()
+                    filled,
+                    "missing " + column.label() + " " + filled.places()
                             + ": 0 at night; by day filled with the clearness of the hours before and after");
         }
     }

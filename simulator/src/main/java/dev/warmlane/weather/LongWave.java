@@ -35,16 +35,16 @@ final class LongWave {
         double[] longWave = table.column(WeatherColumn.LONG_WAVE);
         double[] air = table.column(WeatherColumn.AIR);
         boolean had = !table.isEmpty(WeatherColumn.LONG_WAVE);
-        Occurrences hot = new Occurrences();
-        Occurrences cold = new Occurrences();
+        Occurrences hot = new Occurrences(table);
+        Occurrences cold = new Occurrences(table);
         int missing = 0;
         for (int hour = 0; hour < longWave.length; hour++) {
             double blackBody = Constants.blackBody(air[hour]);
             if (longWave[hour] > blackBody * ABOVE_BLACK_BODY) {
-                hot.add(table.line[hour], longWave[hour]);
+                hot.add(hour, longWave[hour]);
                 longWave[hour] = Double.NaN;
             } else if (longWave[hour] > 0 && longWave[hour] < blackBody * OF_BLACK_BODY_AT_LEAST) {
-                cold.add(table.line[hour], longWave[hour]);
+                cold.add(hour, longWave[hour]);
                 longWave[hour] = Double.NaN;
             } else if (!(longWave[hour] > 0)) {
                 missing++;
@@ -71,15 +71,12 @@ final class LongWave {
         if (bad.count() == 0) {
             return;
         }
-        String message = "infrared " + what + " on " + bad.lines() + " (" + bad.first()
+        String message = "infrared " + what + " " + bad.places() + " (" + bad.first()
                 + " W/m² first): replaced by the sky model";
         if (distrusted) {
-            findings.warning(
-                    bad.firstLine(),
-                    bad.count(),
-                    message + " in the whole year, because so much of the column cannot be");
+            findings.warning(bad, message + " in the whole year, because so much of the column cannot be");
         } else {
-            findings.repair(bad.firstLine(), bad.count(), message);
+            findings.repair(bad, message);
         }
     }
 
@@ -115,8 +112,9 @@ final class LongWave {
                 0,
                 modelled,
                 (had
-                                ? "the file's infrared is missing or was replaced in " + modelled + " hours"
-                                : "the file has no infrared")
+                                ? table.sourceWord() + "'s infrared is missing or was replaced in " + modelled
+                                        + " hours"
+                                : table.sourceWord() + " has no infrared")
                         + ": long-wave irradiance of the sky from air temperature, dew point and cloud (Berdahl and Martin"
                         + " 1984, Martin and Berdahl 1984)");
         return new Result(origin(table, modelled, fromClearness), modelled);

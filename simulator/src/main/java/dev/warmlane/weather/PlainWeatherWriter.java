@@ -9,7 +9,6 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Arrays;
 import java.util.Locale;
 
 /** Writes a year as the project's own plain csv, which {@link WeatherFiles} reads back. */
@@ -83,21 +82,12 @@ public final class PlainWeatherWriter {
         line(text, PlainFormat.ELEVATION, Double.toString(site.elevationM()));
         line(text, PlainFormat.UTC_OFFSET, Double.toString(site.utcOffsetHours()));
         line(text, PlainFormat.IRRADIANCE, weather.sun().isHourlyMean() ? PlainFormat.MEAN : PlainFormat.INSTANT);
-        line(text, PlainFormat.CENTRE, number(middleOfTheMonths(weather), 4));
+        // months with a time of their own are found again by whoever reads the file
+        line(text, PlainFormat.CENTRE, number(weather.sun().usualOffsetHours(), 4));
         line(
                 text,
                 PlainFormat.LONG_WAVE,
                 weather.longWaveOrigin().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    }
-
-    /** Months with a time of their own are found again by whoever reads the file: the header tells the others'. */
-    private static double middleOfTheMonths(WeatherYear weather) {
-        double[] offsets = new double[12];
-        for (int month = 1; month <= 12; month++) {
-            offsets[month - 1] = weather.sun().offsetHours(HourOfYear.firstHourOf(month));
-        }
-        Arrays.sort(offsets);
-        return offsets[6];
     }
 
     private static void line(StringBuilder text, String key, String value) {

@@ -21,8 +21,8 @@ final class Pressure {
             findings.note(
                     0,
                     pressure.length,
-                    "the file has no pressure: the standard atmosphere at its height, " + Occurrences.number(standard)
-                            + " kPa, is used");
+                    table.sourceWord() + " has no pressure: the standard atmosphere at its height, "
+                            + Occurrences.number(standard) + " kPa, is used");
             return;
         }
         if (Math.abs(mean / standard - 1) > MEAN_OFF_AT_MOST) {
@@ -34,18 +34,17 @@ final class Pressure {
                             + Occurrences.number(table.site.elevationM())
                             + " m): the height is wrong, or pressure was reduced to sea level");
         }
-        Occurrences filled = new Occurrences();
+        Occurrences filled = new Occurrences(table);
         for (int hour = 0; hour < pressure.length; hour++) {
             if (Double.isNaN(pressure[hour])) {
-                filled.add(table.line[hour], mean);
+                filled.add(hour, mean);
                 pressure[hour] = mean;
             }
         }
         if (filled.count() > 0) {
             findings.repair(
-                    filled.firstLine(),
-                    filled.count(),
-                    "missing pressure on " + filled.lines() + ": the year's mean, " + Occurrences.number(mean)
+                    filled,
+                    "missing pressure " + filled.places() + ": the year's mean, " + Occurrences.number(mean)
                             + " kPa, is used");
         }
     }

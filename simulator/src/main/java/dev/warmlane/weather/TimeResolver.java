@@ -45,7 +45,8 @@ final class TimeResolver {
                     "the header says UTC" + signed(stated.utcOffsetHours()) + "; UTC" + signed(offset)
                             + " is used, as given");
         }
-        HourTable table = new HourTable(raw, site, header.centreHours() + part, header.labelHours() + part);
+        HourTable table =
+                new HourTable(header, raw.codes(), site, header.centreHours() + part, header.labelHours() + part);
         place(raw, table, roll, findings);
         return table;
     }
@@ -53,7 +54,8 @@ final class TimeResolver {
     private static void place(RawWeather raw, HourTable table, int roll, Findings findings)
             throws WeatherFileException {
         FileText text = raw.text();
-        Occurrences leapDay = new Occurrences();
+        int leapHours = 0;
+        int leapLine = 0;
         int placed = 0;
         int previous = -1;
         int backwards = 0;
@@ -62,7 +64,7 @@ final class TimeResolver {
         for (int row = 0; row < raw.rows(); row++) {
             int line = raw.line(row);
             if (raw.month(row) == 2 && raw.day(row) == 29) {
-                leapDay.add(line, 0);
+                leapLine = leapHours++ == 0 ? line : leapLine;
                 continue;
             }
             int atStamp = hour(raw, row);
@@ -96,11 +98,11 @@ final class TimeResolver {
                     "8760, one for every hour of a year",
                     "Fetch a typical year, whole and hourly.");
         }
-        if (leapDay.count() > 0) {
+        if (leapHours > 0) {
             findings.repair(
-                    leapDay.firstLine(),
-                    leapDay.count(),
-                    leapDay.count() + " hours of 29 February were left out: a typical year has 365 days");
+                    leapLine,
+                    leapHours,
+                    leapHours + " hours of 29 February were left out: a typical year has 365 days");
         }
         if (backwards > 1) {
             findings.warning(

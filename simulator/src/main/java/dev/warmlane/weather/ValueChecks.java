@@ -30,7 +30,7 @@ final class ValueChecks {
         this.findings = findings;
     }
 
-    static void check(HourTable table, Findings findings) throws WeatherFileException {
+    static void check(HourTable table, Findings findings) throws Refusal {
         ValueChecks checks = new ValueChecks(table, findings);
         checks.needColumns();
         for (WeatherColumn column : WeatherColumn.values()) {
@@ -44,13 +44,13 @@ final class ValueChecks {
         checks.meanWind();
     }
 
-    private void needColumns() throws WeatherFileException {
+    private void needColumns() throws Refusal {
         for (WeatherColumn column : new WeatherColumn[] {
             WeatherColumn.GLOBAL, WeatherColumn.DIRECT, WeatherColumn.DIFFUSE, WeatherColumn.AIR, WeatherColumn.WIND
         }) {
             if (table.isEmpty(column)) {
-                throw table.text.error(
-                        0,
+                throw table.refuse(
+                        -1,
                         column.label(),
                         "no value in the whole year" + table.codes.told(column),
                         "hourly values",
@@ -58,8 +58,8 @@ final class ValueChecks {
             }
         }
         if (table.isEmpty(WeatherColumn.DEW) && table.isEmpty(WeatherColumn.RELATIVE_HUMIDITY)) {
-            throw table.text.error(
-                    0,
+            throw table.refuse(
+                    -1,
                     "humidity",
                     "neither dew point nor relative humidity in the whole year",
                     "one of the two",
@@ -67,18 +67,18 @@ final class ValueChecks {
         }
     }
 
-    private void range(WeatherColumn column) throws WeatherFileException {
+    private void range(WeatherColumn column) throws Refusal {
         double[] values = table.column(column);
         double[] asGiven = values.clone();
-        Occurrences outside = new Occurrences();
-        Occurrences offsets = new Occurrences();
+        Occurrences outside = new Occurrences(table);
+        Occurrences offsets = new Occurrences(table);
         for (int hour = 0; hour < values.length; hour++) {
             double value = values[hour];
             if (column.isIrradiance() && value < 0 && value >= ZERO_OFFSET_WM2) {
-                offsets.add(table.line[hour], value);
+                offsets.add(hour, value);
                 values[hour] = 0;
             } else if (value < column.lowest() || value > column.highest()) {
-                outside.add(table.line[hour], value);
+                outside.add(hour, value);
                 table.throwOut(column, hour);
             } else if (value == 0) {
                 values[hour] = 0; // no negative zero
@@ -86,9 +86,8 @@ final class ValueChecks {
         }
         if (offsets.count() > 0) {
             findings.repair(
-                    offsets.firstLine(),
-                    offsets.count(),
-                    "negative " + column.label() + " on " + offsets.lines() + " (" + offsets.first()
+                    offsets,
+                    "negative " + column.label() + " " + offsets.places() + " (" + offsets.first()
                             + " W/m² first): set to 0");
         }
         boolean fraction = column == WeatherColumn.RELATIVE_HUMIDITY && UnitGuess.isFraction(asGiven);
@@ -96,9 +95,8 @@ final class ValueChecks {
             distrust(column, asGiven, outside);
         } else if (outside.count() > 0) {
             findings.repair(
-                    outside.firstLine(),
-                    outside.count(),
-                    "impossible " + column.label() + " on " + outside.lines() + " (" + outside.first() + " "
+                    outside,
+                    "impossible " + column.label() + " " + outside.places() + " (" + outside.first() + " "
                             + column.unit() + " first, " + column.range() + " can be): taken as missing");
         }
     }
@@ -107,7 +105,7 @@ final class ValueChecks {
      * A column with so much in it that cannot be is in another unit or another column's: what could be is not believed
      * either. The year goes on without it where it can.
      */
-    private void distrust(WeatherColumn column, double[] asGiven, Occurrences outside) throws WeatherFileException {
+    private void distrust(WeatherColumn column, double[] asGiven, Occurrences outside) throws Refusal {
         Occurrences doubtful = outside.count() > 0 ? outside : known(asGiven);
         String found = outside.count() > 0
                 ? outside.count() + " impossible values"
@@ -115,8 +113,8 @@ final class ValueChecks {
         found += ", " + doubtful.first() + " first";
         String guess = UnitGuess.of(column, asGiven);
         if (!canDoWithout(column)) {
-            throw table.text.error(
-                    doubtful.firstLine(),
+            throw table.refuse(
+                    doubtful.firstHour(),
                     column.label(),
                     found,
                     column.range() + " " + column.unit(),
@@ -124,17 +122,16 @@ final class ValueChecks {
         }
         Arrays.fill(table.column(column), Double.NaN);
         findings.warning(
-                doubtful.firstLine(),
-                doubtful.count(),
+                doubtful,
                 column.label() + " has " + found + " (" + column.range() + " " + column.unit()
                         + " can be); the column is not used. " + guess);
     }
 
     private Occurrences known(double[] values) {
-        Occurrences known = new Occurrences();
+        Occurrences known = new Occurrences(table);
         for (int hour = 0; hour < values.length; hour++) {
             if (!Double.isNaN(values[hour])) {
-                known.add(table.line[hour], values[hour]);
+                known.add(hour, values[hour]);
             }
         }
         return known;
@@ -152,21 +149,20 @@ final class ValueChecks {
     /** A value far from both neighbours on the same side. */
     private void spikes(WeatherColumn column, double limit) {
         double[] values = table.column(column);
-        Occurrences spikes = new Occurrences();
+        Occurrences spikes = new Occurrences(table);
         for (int hour = 1; hour < values.length - 1; hour++) {
             double up = values[hour] - values[hour - 1];
             double down = values[hour] - values[hour + 1];
             if ((up > limit && down > limit) || (up < -limit && down < -limit)) {
-                spikes.add(table.line[hour], values[hour]);
+                spikes.add(hour, values[hour]);
                 table.throwOut(column, hour);
                 hour++;
             }
         }
         if (spikes.count() > 0) {
             findings.repair(
-                    spikes.firstLine(),
-                    spikes.count(),
-                    "impossible jump of " + column.label() + " on " + spikes.lines() + " (" + spikes.first() + " "
+                    spikes,
+                    "impossible jump of " + column.label() + " " + spikes.places() + " (" + spikes.first() + " "
                             + column.unit() + " first, more than " + Occurrences.number(limit)
                             + " from the hours before and after): taken as missing");
         }
@@ -175,31 +171,26 @@ final class ValueChecks {
     /** A step of air temperature that stays; where months of different years meet it is to be expected. */
     private void jumps() {
         double[] air = table.column(WeatherColumn.AIR);
-        Occurrences jumps = new Occurrences();
+        Occurrences jumps = new Occurrences(table);
         for (int hour = 1; hour < air.length; hour++) {
             boolean seam = HourOfYear.monthOf(hour) != HourOfYear.monthOf(hour - 1);
             if (!seam && Math.abs(air[hour] - air[hour - 1]) > AIR_JUMP_K) {
-                jumps.add(table.line[hour], air[hour] - air[hour - 1]);
+                jumps.add(hour, air[hour] - air[hour - 1]);
             }
         }
         if (jumps.count() > 0) {
             findings.warning(
-                    jumps.firstLine(),
-                    jumps.count(),
-                    "air temperature jumps within an hour on " + jumps.lines() + " (by " + jumps.first()
+                    jumps,
+                    "air temperature jumps within an hour " + jumps.places() + " (by " + jumps.first()
                             + " K first): kept, but hardly real");
         }
     }
 
-    private void constants() throws WeatherFileException {
+    private void constants() throws Refusal {
         for (WeatherColumn column : new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.AIR}) {
             if (longestRun(column)[1] == HourOfYear.HOURS) {
-                throw table.text.error(
-                        table.line[0],
-                        column.label(),
-                        "the same value in the whole year",
-                        "weather",
-                        "Fetch the file again.");
+                throw table.refuse(
+                        0, column.label(), "the same value in the whole year", "weather", "Fetch the file again.");
             }
         }
         stuck(WeatherColumn.AIR);
@@ -231,7 +222,7 @@ final class ValueChecks {
             findings.warning(
                     table.line[run[0]],
                     run[1],
-                    column.label() + " does not change for " + run[1] + " hours from line " + table.line[run[0]]
+                    column.label() + " does not change for " + run[1] + " hours from " + table.at(run[0])
                             + " (" + Occurrences.number(table.column(column)[run[0]]) + " " + column.unit()
                             + "): kept, but hardly measured");
         }

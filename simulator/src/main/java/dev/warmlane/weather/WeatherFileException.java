@@ -30,7 +30,7 @@ public final class WeatherFileException extends IOException {
      * @param remedy what the reader of the message can do
      */
     public WeatherFileException(Path file, int line, String column, String found, String expected, String remedy) {
-        super(message(file, line, column, found, expected, remedy));
+        super(message(file + (line > 0 ? ":" + line : ""), column, found, expected, remedy));
         this.file = file;
         this.line = line;
         this.column = column;
@@ -39,9 +39,9 @@ public final class WeatherFileException extends IOException {
         this.remedy = remedy;
     }
 
-    private static String message(Path file, int line, String column, String found, String expected, String remedy) {
-        String where = file + (line > 0 ? ":" + line : "") + (column.isEmpty() ? "" : ": " + column);
-        return where + ": found " + found + "; expected " + expected + ". " + remedy;
+    static String message(String where, String column, String found, String expected, String remedy) {
+        return where + (column.isEmpty() ? "" : ": " + column) + ": found " + found + "; expected " + expected + ". "
+                + remedy;
     }
 
     /** The file. */

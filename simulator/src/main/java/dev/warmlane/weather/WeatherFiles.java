@@ -1,6 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.sun.SunPath;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -39,7 +38,12 @@ public final class WeatherFiles {
      */
     public static WeatherYear read(Path file, WeatherReadOptions options) throws IOException {
         Findings findings = new Findings();
-        return complete(table(file, options, findings), options, findings);
+        HourTable table = table(file, options, findings);
+        try {
+            return WeatherChecks.year(table, table.header.format() + ", " + file.getFileName(), options, findings);
+        } catch (Refusal refusal) {
+            throw refusal.of(file);
+        }
     }
 
     /** The rows of a file in standard time, before anything is judged. */
@@ -64,32 +68,5 @@ public final class WeatherFiles {
                         + String.join(
                                 ", ", FORMATS.stream().map(WeatherFormat::title).toList()),
                 "Save the year in one of these formats; the plain csv is described in docs/formats.md.");
-    }
-
-    private static WeatherYear complete(HourTable table, WeatherReadOptions options, Findings findings)
-            throws WeatherFileException {
-        ValueChecks.check(table, findings);
-        ClosureCheck.Result result = ClosureCheck.check(table, options, findings);
-        SunPath sun = result.sun();
-        IrradianceRepair.repair(table, sun, findings);
-        GapFiller.fill(table, WeatherColumn.AIR, findings);
-        GapFiller.fill(table, WeatherColumn.WIND, findings);
-        Humidity.resolve(table, findings);
-        Pressure.resolve(table, findings);
-        LongWave.Result longWave = LongWave.resolve(table, sun, findings);
-        String source = table.header.format() + ", " + table.text.path().getFileName();
-        return WeatherYear.builder(result.site(), source, sun)
-                .irradianceWm2(
-                        table.column(WeatherColumn.GLOBAL),
-                        table.column(WeatherColumn.DIRECT),
-                        table.column(WeatherColumn.DIFFUSE))
-                .airC(table.column(WeatherColumn.AIR), table.column(WeatherColumn.DEW))
-                .pressureKpa(table.column(WeatherColumn.PRESSURE))
-                .windSpeedMs(table.column(WeatherColumn.WIND))
-                .skyLongWaveWm2(table.column(WeatherColumn.LONG_WAVE), longWave.origin())
-                .longWaveEstimatedHours(longWave.estimatedHours())
-                .findings(findings.all())
-                .closure(result.closure())
-                .build();
     }
 }

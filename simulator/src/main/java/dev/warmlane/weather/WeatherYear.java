@@ -5,7 +5,9 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,22 +37,23 @@ public final class WeatherYear {
     private final double[] pressure;
     private final double[] windSpeed;
 
-    private WeatherYear(Builder b) {
-        this.site = b.site;
-        this.source = b.source;
-        this.sun = b.sun;
-        this.longWaveOrigin = b.longWaveOrigin;
-        this.longWaveEstimatedHours = b.longWaveEstimatedHours;
-        this.findings = List.copyOf(b.findings);
-        this.closure = b.closure;
-        this.globalHorizontal = b.column("global horizontal irradiance", b.globalHorizontal);
-        this.directNormal = b.column("direct normal irradiance", b.directNormal);
-        this.diffuseHorizontal = b.column("diffuse horizontal irradiance", b.diffuseHorizontal);
-        this.skyLongWave = b.column("sky long-wave", b.skyLongWave);
-        this.airTemperature = b.column("air temperature", b.airTemperature);
-        this.dewPoint = b.column("dew point", b.dewPoint);
-        this.pressure = b.column("pressure", b.pressure);
-        this.windSpeed = b.column("wind speed", b.windSpeed);
+    /** Takes over the columns of a table in which every gap is resolved. */
+    WeatherYear(HourTable table, String source, ClosureCheck.Result time, LongWave.Result longWave, Findings findings) {
+        this.site = time.site();
+        this.source = source;
+        this.sun = time.sun();
+        this.longWaveOrigin = longWave.origin();
+        this.longWaveEstimatedHours = longWave.estimatedHours();
+        this.findings = findings.all();
+        this.closure = time.closure();
+        this.globalHorizontal = table.column(WeatherColumn.GLOBAL);
+        this.directNormal = table.column(WeatherColumn.DIRECT);
+        this.diffuseHorizontal = table.column(WeatherColumn.DIFFUSE);
+        this.skyLongWave = table.column(WeatherColumn.LONG_WAVE);
+        this.airTemperature = table.column(WeatherColumn.AIR);
+        this.dewPoint = table.column(WeatherColumn.DEW);
+        this.pressure = table.column(WeatherColumn.PRESSURE);
+        this.windSpeed = table.column(WeatherColumn.WIND);
         this.vapourPressure =
                 Arrays.stream(dewPoint).map(MoistAir::saturationPressureKpa).toArray();
     }
@@ -163,23 +166,18 @@ public final class WeatherYear {
         CLEARNESS
     }
 
-    /** Gathers the columns of a year. Arrays are copied when the year is built. */
+    /**
+     * Gathers the columns of a year that a program has, 8760 values each from the hour that starts on 1 January at 00:00
+     * local standard time; NaN is a missing value. The year goes through the same checks and repairs as that of a file,
+     * and carries what they found; where a finding or an error names hours, they are counted from 0 as in the columns.
+     */
     public static final class Builder {
         private final Site site;
         private final String source;
         private final SunPath sun;
+        private final Map<WeatherColumn, double[]> columns = new EnumMap<>(WeatherColumn.class);
+        private final Findings findings = new Findings();
         private LongWaveOrigin longWaveOrigin = LongWaveOrigin.FILE;
-        private int longWaveEstimatedHours;
-        private List<WeatherFinding> findings = List.of();
-        private @Nullable Closure closure;
-        private double @Nullable [] globalHorizontal;
-        private double @Nullable [] directNormal;
-        private double @Nullable [] diffuseHorizontal;
-        private double @Nullable [] skyLongWave;
-        private double @Nullable [] airTemperature;
-        private double @Nullable [] dewPoint;
-        private double @Nullable [] pressure;
-        private double @Nullable [] windSpeed;
 
         private Builder(Site site, String source, SunPath sun) {
             this.site = site;
@@ -189,77 +187,73 @@ public final class WeatherYear {
 
         /** Global horizontal, direct normal and diffuse horizontal irradiance, W/m². */
         public Builder irradianceWm2(double[] global, double[] direct, double[] diffuse) {
-            this.globalHorizontal = global;
-            this.directNormal = direct;
-            this.diffuseHorizontal = diffuse;
-            return this;
+            return put(WeatherColumn.GLOBAL, global)
+                    .put(WeatherColumn.DIRECT, direct)
+                    .put(WeatherColumn.DIFFUSE, diffuse);
         }
 
-        /** Long-wave irradiance of the sky, W/m², and where it comes from in most hours. */
+        /**
+         * Long-wave irradiance of the sky, W/m², and where it comes from in most hours. Where it is not given it is
+         * estimated from air temperature, dew point and the day's clearness.
+         */
         public Builder skyLongWaveWm2(double[] longWave, LongWaveOrigin origin) {
-            this.skyLongWave = longWave;
-            this.longWaveOrigin = origin;
-            return this;
-        }
-
-        /** In how many hours the long-wave irradiance was estimated while reading, 0 to 8760; 0 unless given. */
-        public Builder longWaveEstimatedHours(int value) {
-            this.longWaveEstimatedHours = value;
-            return this;
+            longWaveOrigin = origin;
+            return put(WeatherColumn.LONG_WAVE, longWave);
         }
 
         /** Air temperature and dew point, °C. */
         public Builder airC(double[] temperature, double[] dew) {
-            this.airTemperature = temperature;
-            this.dewPoint = dew;
-            return this;
+            return put(WeatherColumn.AIR, temperature).put(WeatherColumn.DEW, dew);
         }
 
-        /** Air pressure, kPa. */
+        /** Air pressure, kPa. Where it is not given it is that of the standard atmosphere. */
         public Builder pressureKpa(double[] values) {
-            this.pressure = values;
-            return this;
+            return put(WeatherColumn.PRESSURE, values);
         }
 
         /** Wind speed at 10 m, m/s. */
         public Builder windSpeedMs(double[] values) {
-            this.windSpeed = values;
+            return put(WeatherColumn.WIND, values);
+        }
+
+        /** What a reader of the year should know of how it was made. */
+        public Builder note(String message) {
+            findings.note(0, 0, message);
             return this;
         }
 
-        /** What was found, mended or estimated. */
-        public Builder findings(List<WeatherFinding> values) {
-            this.findings = values;
-            return this;
-        }
-
-        /** How well global irradiance equals diffuse plus beam; null where it was not tested. */
-        public Builder closure(@Nullable Closure value) {
-            this.closure = value;
+        private Builder put(WeatherColumn column, double[] values) {
+            if (values.length != HourOfYear.HOURS) {
+                throw new IllegalArgumentException(column.label() + " needs 8760 values, got " + values.length);
+            }
+            columns.put(column, values.clone());
             return this;
         }
 
         /**
          * The finished year.
          *
-         * @throws IllegalStateException if a column is missing, is not 8760 long or holds a value that is not finite
+         * @throws IllegalArgumentException if a column is missing, or the year cannot be trusted: the message says which
+         *     column, what was found, what was expected and what to do
          */
         public WeatherYear build() {
-            return new WeatherYear(this);
+            try {
+                return WeatherChecks.year(table(), source, WeatherReadOptions.defaults(), findings.copy());
+            } catch (Refusal refusal) {
+                throw refusal.of(source);
+            }
         }
 
-        private double[] column(String name, double @Nullable [] values) {
-            if (values == null || values.length != HourOfYear.HOURS) {
-                throw new IllegalStateException(
-                        name + " needs 8760 values, got " + (values == null ? 0 : values.length));
-            }
-            for (int hour = 0; hour < values.length; hour++) {
-                if (!Double.isFinite(values[hour])) {
-                    throw new IllegalStateException(
-                            name + " is not a number in the hour " + HourOfYear.label(hour) + " of " + source);
-                }
-            }
-            return values.clone();
+        /** The columns as they stand, for tests of what makes no weather; all of them must be given. */
+        WeatherYear unchecked() {
+            ClosureCheck.Result time = new ClosureCheck.Result(site, sun, null);
+            return new WeatherYear(table(), source, time, new LongWave.Result(longWaveOrigin, 0), findings.copy());
+        }
+
+        private HourTable table() {
+            HourTable table = HourTable.of(site, sun, longWaveOrigin);
+            columns.forEach((column, values) -> System.arraycopy(values, 0, table.column(column), 0, HourOfYear.HOURS));
+            return table;
         }
     }
 }

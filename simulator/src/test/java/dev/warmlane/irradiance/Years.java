@@ -4,6 +4,7 @@ import dev.warmlane.RealWeather;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
+import dev.warmlane.weather.UncheckedYear;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.WeatherYear.LongWaveOrigin;
 import java.io.IOException;
@@ -46,13 +47,12 @@ final class Years {
     }
 
     static WeatherYear with(Site site, SunPath sun, double[] ghi, double[] dni, double[] dhi) {
-        return WeatherYear.builder(site, "made for a test", sun)
+        return UncheckedYear.of(WeatherYear.builder(site, "made for a test", sun)
                 .irradianceWm2(ghi, dni, dhi)
                 .skyLongWaveWm2(filled(320), LongWaveOrigin.FILE)
                 .airC(filled(15), filled(8))
                 .pressureKpa(filled(101.325))
-                .windSpeedMs(filled(2))
-                .build();
+                .windSpeedMs(filled(2)));
     }
 
     /** Irradiance of a real TMY3 file, hour ending at the label. */

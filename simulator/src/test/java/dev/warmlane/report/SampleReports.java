@@ -8,6 +8,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
+import dev.warmlane.weather.UncheckedYear;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
@@ -114,13 +115,12 @@ public final class SampleReports {
 
     private static WeatherYear sunless(WeatherYear weather) {
         double[] dark = new double[HourOfYear.HOURS];
-        return WeatherYear.builder(weather.site(), "dark", weather.sun())
+        return UncheckedYear.of(WeatherYear.builder(weather.site(), "dark", weather.sun())
                 .irradianceWm2(dark, dark, dark)
                 .skyLongWaveWm2(column(weather::skyLongWaveWm2), weather.longWaveOrigin())
                 .airC(column(weather::airTemperatureC), column(weather::dewPointC))
                 .pressureKpa(column(weather::pressureKpa))
-                .windSpeedMs(column(weather::windSpeedMs))
-                .build();
+                .windSpeedMs(column(weather::windSpeedMs)));
     }
 
     private static double[] column(IntToDoubleFunction values) {

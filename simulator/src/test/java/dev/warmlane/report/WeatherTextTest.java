@@ -39,8 +39,9 @@ class WeatherTextTest {
                         hours(year::globalHorizontalWm2),
                         hours(year::directNormalWm2),
                         hours(year::diffuseHorizontalWm2))
-                .skyLongWaveWm2(hours(year::skyLongWaveWm2), WeatherYear.LongWaveOrigin.FILE)
-                .longWaveEstimatedHours(estimatedHours)
+                .skyLongWaveWm2(
+                        hours(h -> h < estimatedHours ? Double.NaN : year.skyLongWaveWm2(h)),
+                        WeatherYear.LongWaveOrigin.FILE)
                 .airC(hours(year::airTemperatureC), hours(year::dewPointC))
                 .pressureKpa(hours(year::pressureKpa))
                 .windSpeedMs(hours(year::windSpeedMs))

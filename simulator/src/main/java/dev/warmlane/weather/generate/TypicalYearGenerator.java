@@ -1,16 +1,12 @@
 package dev.warmlane.weather.generate;
 
-import dev.warmlane.physics.SkyLongWave;
 import dev.warmlane.physics.StandardAtmosphere;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
 import dev.warmlane.units.Checks;
-import dev.warmlane.weather.CloudEstimate;
-import dev.warmlane.weather.WeatherFinding;
 import dev.warmlane.weather.WeatherYear;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Makes a typical year of 8760 hours from twelve monthly normals, for a site that has normals but no weather file.
@@ -54,25 +50,15 @@ public final class TypicalYearGenerator {
         Irradiance irradiance = new Irradiance(site, sun, normals, seed);
         AirTemperature air = new AirTemperature(normals, irradiance.dailyClearness(), solarMinusStandard, seed);
         double[] dewPoint = DewPoint.dewPointC(normals, air, irradiance.dailyDeviate(), seed);
-        double[] pressure = pressures(site, normals);
-        double[] longWave = longWave(sun, irradiance.global(), air.temperatureC(), dewPoint, pressure);
 
         return WeatherYear.builder(site, "generated from monthly normals, seed " + seed, sun)
                 .irradianceWm2(irradiance.global(), irradiance.direct(), irradiance.diffuse())
                 .airC(air.temperatureC(), dewPoint)
                 .windSpeedMs(Wind.speeds(normals, solarMinusStandard, seed))
-                .pressureKpa(pressure)
-                .skyLongWaveWm2(longWave, WeatherYear.LongWaveOrigin.CLEARNESS)
-                .findings(List.of(
-                        note("the year was generated from twelve monthly normals with the seed " + seed
-                                + "; it is a plausible year, not a measured one"),
-                        note("sky long-wave was estimated from air temperature, dew point and a cloud cover derived"
-                                + " from each day's irradiation (Kasten and Czeplak 1980)")))
+                .pressureKpa(pressures(site, normals))
+                .note("the year was generated from twelve monthly normals with the seed " + seed
+                        + "; it is a plausible year, not a measured one")
                 .build();
-    }
-
-    private static WeatherFinding note(String message) {
-        return new WeatherFinding(WeatherFinding.Kind.NOTE, 0, 0, message);
     }
 
     private static double[] pressures(Site site, MonthlyNormals normals) {
@@ -83,16 +69,5 @@ public final class TypicalYearGenerator {
             pressure[hour] = given == null ? standard : given;
         }
         return pressure;
-    }
-
-    private static double[] longWave(SunPath sun, double[] global, double[] air, double[] dewPoint, double[] pressure) {
-        double[] cover = CloudEstimate.cover(global, sun);
-        double[] longWave = new double[HourOfYear.HOURS];
-        for (int hour = 0; hour < longWave.length; hour++) {
-            double clear =
-                    SkyLongWave.clearSkyEmissivity(dewPoint[hour], HourOfYear.hourOfDay(hour) + 0.5, pressure[hour]);
-            longWave[hour] = SkyLongWave.allSkyIrradianceWm2(air[hour], clear, cover[hour]);
-        }
-        return longWave;
     }
 }
