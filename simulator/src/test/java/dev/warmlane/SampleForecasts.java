@@ -4,7 +4,6 @@ import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.weather.WeatherFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -54,7 +53,7 @@ public final class SampleForecasts {
 
     private static SeasonForecast of(Scenario scenario) {
         try {
-            return SeasonForecast.of(scenario.installation(), WeatherFiles.read(scenario.weatherFile()));
+            return SeasonForecast.of(scenario.installation(), scenario.readWeather());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -10,7 +10,6 @@ import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
-import dev.warmlane.weather.WeatherFiles;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -73,7 +72,7 @@ final class AreasCommand implements Callable<Integer> {
         ReportSettings.Units units = scenario.report().units();
         Installation installation = scenario.installation();
         AreaRange range = range(installation);
-        SharedForcing forcing = new SharedForcing(WeatherFiles.read(scenario.weatherFile()));
+        SharedForcing forcing = new SharedForcing(scenario.readWeather());
         AreaStudy study = AreaStudy.of(
                 installation, range, forcing, Runs.onAllCores(TerminalProgress.of(err, "collector areas")));
         String text = StudyText.of(study, units).text();

@@ -6,7 +6,6 @@ import dev.warmlane.report.page.ForecastFiles;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -61,7 +60,7 @@ final class ForecastCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
-        WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
+        WeatherYear weather = scenario.readWeather();
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), weather);
         ForecastReport report = ForecastReport.of(forecast, scenario);
         ForecastText text = ForecastText.of(report);

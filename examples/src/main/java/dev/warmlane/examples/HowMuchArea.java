@@ -6,7 +6,6 @@ import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
-import dev.warmlane.weather.WeatherFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -17,8 +16,7 @@ public final class HowMuchArea {
 
     public static void main(String[] arguments) throws IOException {
         Scenario scenario = ScenarioReader.read(Path.of(arguments[0]));
-        AreaStudy study = AreaStudy.of(
-                scenario.installation(), WeatherFiles.read(scenario.weatherFile()), new AreaRange(50, 400, 15));
+        AreaStudy study = AreaStudy.of(scenario.installation(), scenario.readWeather(), new AreaRange(50, 400, 15));
 
         System.out.println(AreaTables.areas(study, scenario.report().units()).text());
         study.designs().stream()

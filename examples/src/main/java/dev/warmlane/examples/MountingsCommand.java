@@ -13,7 +13,6 @@ import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.TurningPoints;
-import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -76,7 +75,7 @@ final class MountingsCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> err.println("warning: " + warning));
-        WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
+        WeatherYear weather = scenario.readWeather();
         List<Assumption> assumed = new ArrayList<>(scenario.assumed());
         assumed.addAll(scenario.mountingsAssumed());
         MountingStudy study = study(scenario, weather, assumed);

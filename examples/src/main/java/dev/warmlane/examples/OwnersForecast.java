@@ -7,7 +7,6 @@ import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.weather.WeatherFiles;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -15,7 +14,7 @@ import java.nio.file.Path;
 public final class OwnersForecast {
     public static void main(String[] arguments) throws IOException {
         Scenario scenario = ScenarioReader.read(Path.of(arguments[0]));
-        SeasonForecast forecast = SeasonForecast.of(scenario.installation(), WeatherFiles.read(scenario.weatherFile()));
+        SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
         ForecastReport report = ForecastReport.of(forecast, scenario.report(), scenario.assumed());
         PeriodSummary season = report.summary().season();
 

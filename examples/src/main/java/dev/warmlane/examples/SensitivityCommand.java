@@ -10,7 +10,6 @@ import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
-import dev.warmlane.weather.WeatherFiles;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -48,7 +47,7 @@ final class SensitivityCommand implements Callable<Integer> {
         Scenario scenario = options.scenario(err);
         ReportSettings.Units units = scenario.report().units();
         Installation installation = scenario.installation();
-        SharedForcing forcing = new SharedForcing(WeatherFiles.read(scenario.weatherFile()));
+        SharedForcing forcing = new SharedForcing(scenario.readWeather());
         ExposureStudy exposure =
                 ExposureStudy.of(installation, forcing, Runs.onAllCores(TerminalProgress.of(err, "wind exposure")));
         SensitivityStudy sensitivity = SensitivityStudy.of(

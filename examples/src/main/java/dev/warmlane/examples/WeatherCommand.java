@@ -3,12 +3,15 @@ package dev.warmlane.examples;
 import dev.warmlane.report.WeatherText;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherReadOptions;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -34,15 +37,36 @@ final class WeatherCommand implements Callable<Integer> {
             description = "Units: metric (the default) or us.")
     private ReportSettings.Units units = ReportSettings.Units.METRIC;
 
+    @Option(
+            names = "--utc-offset",
+            paramLabel = "HOURS",
+            description = "Local standard time of the file minus UTC, where the file has it wrong or is in UTC.")
+    private @Nullable Double utcOffsetHours;
+
+    @Option(
+            names = "--irradiance-time",
+            paramLabel = "HOURS",
+            description = "Time that irradiance belongs to, in hours after the start of its hour (the middle is 0.5);"
+                    + " taken as it is, even where the sun contradicts.")
+    private @Nullable Double irradianceTimeHours;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
-        String text = WeatherText.of(WeatherFiles.read(file), units);
+        String text = WeatherText.of(WeatherFiles.read(file, reading()), units);
         spec.commandLine().getOut().print(text);
         spec.commandLine().getOut().flush();
         return 0;
+    }
+
+    private WeatherReadOptions reading() {
+        try {
+            return new WeatherReadOptions(utcOffsetHours, irradianceTimeHours);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--utc-offset, --irradiance-time: " + e.getMessage(), e);
+        }
     }
 }

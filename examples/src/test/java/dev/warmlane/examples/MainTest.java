@@ -151,6 +151,21 @@ class MainTest {
     }
 
     @Test
+    void weatherIsReadWithWhatTheUserKnowsBetter() {
+        assertThat(run("weather", WEATHER, "--utc-offset", "2.5", "--irradiance-time", "0.25"))
+                .isZero();
+
+        assertThat(out.toString()).contains("UTC+2.5", "centred 0.25 h after the hour's start");
+    }
+
+    @Test
+    void aClockThatCannotBeIsWrongUsage() {
+        assertThat(run("weather", WEATHER, "--utc-offset", "15")).isEqualTo(2);
+
+        assertThat(err.toString()).contains("--utc-offset", "UTC offset must be -12 to 14 hours");
+    }
+
+    @Test
     void unitsAreCalledAsTheHelpCallsThem() {
         assertThat(run("weather", WEATHER, "--units", "si")).isEqualTo(2);
 

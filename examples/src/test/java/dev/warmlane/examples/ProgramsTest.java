@@ -86,7 +86,7 @@ class ProgramsTest {
         String printed = printedBy(() -> OwnersForecast.main(new String[] {DEMO.toString(), output.toString()}));
 
         Scenario scenario = ScenarioReader.read(DEMO);
-        SeasonForecast forecast = SeasonForecast.of(scenario.installation(), WeatherFiles.read(scenario.weatherFile()));
+        SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
         PeriodSummary season = forecast.summary().season();
         for (PeriodSummary week : forecast.weeks()) {
             assertThat(row(printed, week.period().label()))
@@ -111,7 +111,7 @@ class ProgramsTest {
         String printed = printedBy(() -> HowMuchArea.main(new String[] {DEMO.toString()}));
 
         Scenario scenario = ScenarioReader.read(DEMO);
-        WeatherYear weather = WeatherFiles.read(scenario.weatherFile());
+        WeatherYear weather = scenario.readWeather();
         String conclusion = afterTable(printed).get(0);
         assertThat(afterTable(printed)).hasSize(1);
         assertThat(conclusion).matches("The largest on the roof: [0-9.]+ m², [0-9]+ days at comfort");

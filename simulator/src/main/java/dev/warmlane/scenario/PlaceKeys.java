@@ -11,6 +11,17 @@ final class PlaceKeys {
             Key.optional("name", WordKinds.text(), "what the job is called", "the name of the scenario file");
     static final Key<String> WEATHER = Key.required(
             "weather", WordKinds.text(), "weather file of a typical year, seen from the folder of the scenario file");
+    static final Key<Double> UTC_OFFSET = Key.optional(
+            "utc_offset",
+            Kinds.quantity(Dimension.DURATION, "h", -12, 14),
+            "local standard time of the weather file minus UTC, such as \"-5 h\", where the file has it wrong or is in UTC",
+            "the weather file's; for a file in UTC the one that goes with the longitude");
+    static final Key<Double> IRRADIANCE_TIME = Key.optional(
+            "irradiance_time",
+            Kinds.quantity(Dimension.DURATION, "h", -12, 12),
+            "time that the weather file's irradiance belongs to, after the start of its hour (the middle is \"0.5 h\");"
+                    + " taken as it is, even where the sun contradicts",
+            "what the file's format says, tested against the sun");
     static final Key<Terrain> TERRAIN = Key.assumed(
             "terrain",
             WordKinds.choice(Terrain.class),
@@ -18,7 +29,8 @@ final class PlaceKeys {
             Terrain.SUBURBAN,
             "most pools stand among houses and trees");
 
-    static final SectionSchema SITE = SectionSchema.needed("site", "the place", NAME, WEATHER, TERRAIN);
+    static final SectionSchema SITE =
+            SectionSchema.needed("site", "the place", NAME, WEATHER, UTC_OFFSET, IRRADIANCE_TIME, TERRAIN);
 
     private static final Roof USUAL = Roof.builder(20, 10, 4).build();
 

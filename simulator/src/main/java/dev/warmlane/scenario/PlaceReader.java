@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.site.Roof;
+import dev.warmlane.weather.WeatherReadOptions;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -43,6 +44,15 @@ final class PlaceReader {
             s.error(PlaceKeys.WEATHER, "is no file name on this machine: " + given);
             return scenarioFile;
         }
+    }
+
+    /** What the user knows better than the weather file. */
+    static WeatherReadOptions reading(Section s) {
+        WeatherReadOptions options = WeatherReadOptions.defaults();
+        if (s.has(PlaceKeys.UTC_OFFSET)) {
+            options = options.withUtcOffsetHours(s.get(PlaceKeys.UTC_OFFSET));
+        }
+        return s.has(PlaceKeys.IRRADIANCE_TIME) ? options.withCentreHours(s.get(PlaceKeys.IRRADIANCE_TIME)) : options;
     }
 
     /** What the job is called. */

@@ -2,6 +2,11 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.MountingOption;
+import dev.warmlane.weather.WeatherFileException;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherReadOptions;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -11,6 +16,7 @@ import java.util.List;
  * @param installation what is built
  * @param mountings mountings to compare; empty where the file names none
  * @param weatherFile the weather file, resolved against the folder of the scenario file
+ * @param weatherReading what the scenario knows better than the weather file
  * @param report how the report is wanted
  * @param assumed every value that the file leaves open about the installation
  * @param mountingsAssumed the same about the mountings to compare
@@ -20,6 +26,7 @@ public record Scenario(
         Installation installation,
         List<MountingOption> mountings,
         Path weatherFile,
+        WeatherReadOptions weatherReading,
         ReportSettings report,
         List<Assumption> assumed,
         List<Assumption> mountingsAssumed,
@@ -31,5 +38,15 @@ public record Scenario(
         assumed = List.copyOf(assumed);
         mountingsAssumed = List.copyOf(mountingsAssumed);
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * Reads the weather file with what the scenario knows better.
+     *
+     * @throws WeatherFileException if the file is of no known format, is broken, or cannot be trusted
+     * @throws IOException if it cannot be opened
+     */
+    public WeatherYear readWeather() throws IOException {
+        return WeatherFiles.read(weatherFile, weatherReading);
     }
 }

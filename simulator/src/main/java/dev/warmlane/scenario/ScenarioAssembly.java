@@ -17,6 +17,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.study.MountingOption;
+import dev.warmlane.weather.WeatherReadOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,7 @@ final class ScenarioAssembly {
 
         Section siteSection = document.one(PlaceKeys.SITE);
         Path weather = PlaceReader.weather(siteSection, file);
+        WeatherReadOptions reading = PlaceReader.reading(siteSection);
         String name = PlaceReader.name(siteSection, file);
         Terrain terrain = siteSection.get(PlaceKeys.TERRAIN);
 
@@ -98,7 +100,14 @@ final class ScenarioAssembly {
                 collectors.stream().map(Document.Group::main).toList();
         SizeChecks.run(built, poolSection, collectorSections, heaterSection, notes);
         return new Scenario(
-                built, mountings, weather, report, assumed(notes, false), assumed(notes, true), notes.warnings());
+                built,
+                mountings,
+                weather,
+                reading,
+                report,
+                assumed(notes, false),
+                assumed(notes, true),
+                notes.warnings());
     }
 
     /** What was assumed of the mountings, or of everything else. */

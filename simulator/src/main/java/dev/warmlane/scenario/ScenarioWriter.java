@@ -16,6 +16,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.study.MountingOption;
+import dev.warmlane.weather.WeatherReadOptions;
 import java.util.List;
 
 /**
@@ -34,24 +35,35 @@ public final class ScenarioWriter {
      * @param report how the report is wanted
      */
     public static String write(Installation installation, String weatherFile, ReportSettings report) {
-        return write(installation, List.of(), weatherFile, report);
+        return write(installation, List.of(), weatherFile, WeatherReadOptions.defaults(), report);
     }
 
     /**
-     * The same with mountings to compare.
+     * The same with mountings to compare, and with what is known better than the weather file.
      *
      * @param installation what is built
      * @param mountings mountings to compare
      * @param weatherFile the weather file, seen from the folder that the scenario file will be in
+     * @param weatherReading what is known better than that file
      * @param report how the report is wanted
      */
     public static String write(
-            Installation installation, List<MountingOption> mountings, String weatherFile, ReportSettings report) {
+            Installation installation,
+            List<MountingOption> mountings,
+            String weatherFile,
+            WeatherReadOptions weatherReading,
+            ReportSettings report) {
         TomlText out = new TomlText();
-        out.section("[site]")
-                .key(PlaceKeys.NAME, installation.name())
-                .key(PlaceKeys.WEATHER, weatherFile)
-                .key(PlaceKeys.TERRAIN, installation.terrain());
+        out.section("[site]").key(PlaceKeys.NAME, installation.name()).key(PlaceKeys.WEATHER, weatherFile);
+        Double utcOffset = weatherReading.utcOffsetHours();
+        if (utcOffset != null) {
+            out.key(PlaceKeys.UTC_OFFSET, utcOffset);
+        }
+        Double centre = weatherReading.centreHours();
+        if (centre != null) {
+            out.key(PlaceKeys.IRRADIANCE_TIME, centre);
+        }
+        out.key(PlaceKeys.TERRAIN, installation.terrain());
         pool(out, installation);
         installation.cover().ifPresent(c -> cover(out, c));
         roof(out, installation.roof());

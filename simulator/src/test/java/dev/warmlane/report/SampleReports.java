@@ -9,7 +9,6 @@ import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.UncheckedYear;
-import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -131,7 +130,7 @@ public final class SampleReports {
         try {
             Scenario scenario = ScenarioReader.read(Path.of("..", "examples", "scenarios", name + ".toml"));
             return ForecastReport.of(
-                    SeasonForecast.of(scenario.installation(), WeatherFiles.read(scenario.weatherFile())),
+                    SeasonForecast.of(scenario.installation(), scenario.readWeather()),
                     scenario.report(),
                     scenario.assumed());
         } catch (IOException e) {

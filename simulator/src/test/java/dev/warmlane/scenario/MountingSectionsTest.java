@@ -9,6 +9,7 @@ import dev.warmlane.study.MountingOption.Pitched;
 import dev.warmlane.study.MountingOption.Racks;
 import dev.warmlane.study.MountingOption.RoofSide;
 import dev.warmlane.study.RowSpacing;
+import dev.warmlane.weather.WeatherReadOptions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The sections {@code [[mountings]]}. */
 class MountingSectionsTest {
 
+    private static final WeatherReadOptions READING =
+            WeatherReadOptions.defaults().withUtcOffsetHours(-3.5).withCentreHours(0.25);
     private static final String WEATHER = "../../weather-samples/cool-coast.csv";
 
     @TempDir
@@ -38,9 +41,11 @@ class MountingSectionsTest {
                 new Pitched("own", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.of(120.5)),
                 new Pitched("same", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.empty()));
 
-        String text = ScenarioWriter.write(demo.installation(), options, WEATHER, demo.report());
+        String text = ScenarioWriter.write(demo.installation(), options, WEATHER, READING, demo.report());
 
-        assertThat(Demos.read(text, folder).mountings()).isEqualTo(options);
+        Scenario back = Demos.read(text, folder);
+        assertThat(back.mountings()).isEqualTo(options);
+        assertThat(back.weatherReading()).isEqualTo(READING);
     }
 
     private static Racks racks(String name, RowSpacing spacing, RoofSide along) {
