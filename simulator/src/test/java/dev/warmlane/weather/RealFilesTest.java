@@ -70,6 +70,25 @@ class RealFilesTest {
                 .hasSize(warnings);
     }
 
+    /**
+     * An EPW whose minute column is 30 in every row; its sums were added up column by column by a separate program. Its
+     * irradiance closes half an hour before the time that the labels say, which is told.
+     */
+    @Test
+    void minuteColumnOfOneConstant() throws IOException {
+        WeatherYear weather = WeatherFiles.read(RealWeather.file("shanghai-minute-30.epw"));
+        WeatherSummary.Period year = WeatherSummary.of(weather).year();
+        assertThat(year.globalKwhM2()).isCloseTo(1470.75, within(0.01));
+        assertThat(year.directKwhM2()).isCloseTo(1348.09, within(0.01));
+        assertThat(year.diffuseKwhM2()).isCloseTo(594.99, within(0.01));
+        assertThat(year.airC()).isCloseTo(17.018, within(0.001));
+        assertThat(year.windMs()).isCloseTo(3.384, within(0.001));
+        Closure closure = Objects.requireNonNull(weather.closure());
+        assertThat(closure.usedShiftHours()).isCloseTo(closure.bestShiftHours(), within(HOURS));
+        assertThat(closure.usedShiftHours() - closure.statedShiftHours()).isCloseTo(-0.5, within(0.05));
+        assertThat(weather.findings()).anyMatch(f -> f.message().contains("half an hour"));
+    }
+
     @Test
     void plainCsvKeepsARealYear() throws IOException {
         WeatherYear weather = WeatherFiles.read(RealWeather.file("po-valley-pvgis.csv"));
