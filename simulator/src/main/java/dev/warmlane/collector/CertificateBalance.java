@@ -5,7 +5,6 @@ import dev.warmlane.physics.Film;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.HourOfYear;
-import java.util.Locale;
 
 /**
  * The heat of a mounted collector by its test certificate. The certificate's wind is the one on the test stand; here it
@@ -16,6 +15,8 @@ import java.util.Locale;
  * long-wave with the front's coefficient; what a back radiates more than the air sends it is in the certificate only if
  * the tested back was open, so where test and mounting differ it is added or taken out, again with the front's
  * coefficient.
+ *
+ * <p>Keeps the dry plate of the last hour, so use one for a thread.
  */
 final class CertificateBalance implements HourlyHeat {
 
@@ -27,9 +28,6 @@ final class CertificateBalance implements HourlyHeat {
      * share.
      */
     static final double ROUGHNESS = 1.13;
-
-    /** A collector that lost less than this per kelvin would not be an unglazed one; own choice. */
-    private static final double LEAST_LOSS_WM2K = 2;
 
     /** Coldest and hottest dry plate above the air, K: wider than any sky and sun can take it; own choice. */
     private static final double LOWEST_DRY_K = -40;
@@ -47,6 +45,10 @@ final class CertificateBalance implements HourlyHeat {
     private final int backsMore;
 
     private int hoursOutside;
+
+    // the hour whose dry plate was looked for last, and how far it stands above the air, K
+    private int dryHour = -1;
+    private double dryK;
 
     CertificateBalance(Exposure exposure, CertificateCurve curve, AirHours air, double flowKgSM2) {
         this.exposure = exposure;
@@ -67,15 +69,6 @@ final class CertificateBalance implements HourlyHeat {
                 hoursOutside++;
             }
             testWindMs[hour] = Math.min(test.highestWindMs(), Math.max(test.lowestWindMs(), wind));
-            if (linearLossWm2K(hour) < LEAST_LOSS_WM2K) {
-                throw new IllegalArgumentException(String.format(
-                        Locale.ROOT,
-                        "the certificate leaves a loss of %.1f W/m2K at %.1f m/s for this mounting, which no unglazed"
-                                + " collector has: check its coefficients, the lowest tested wind, and whether the back"
-                                + " of the tested collector was open",
-                        linearLossWm2K(hour),
-                        testWindMs[hour]));
-            }
         }
     }
 
@@ -136,64 +129,61 @@ final class CertificateBalance implements HourlyHeat {
         return testWindMs[hour];
     }
 
-    /**
-     * Where the curve gives no heat: Newton's method on its falling branch, from where its linear part alone would. A
-     * certificate whose curve never comes down to nothing there is held within {@link #LOWEST_DRY_K} and
-     * {@link #HIGHEST_DRY_K} of the air.
-     */
+    /** Where the curve gives no heat, held within {@link #LOWEST_DRY_K} and {@link #HIGHEST_DRY_K} of the air. */
     @Override
     public double stagnationC(int hour) {
+        return air.temperatureC[hour] + Math.max(LOWEST_DRY_K, Math.min(HIGHEST_DRY_K, dryDifferenceK(hour)));
+    }
+
+    /** The curve falls and bends down, so Newton's method from the root of its straight part goes down to its own. */
+    private double dryDifferenceK(int hour) {
+        if (hour == dryHour) {
+            return dryK;
+        }
         double airC = air.temperatureC[hour];
-        double difference = within(atMean(hour, airC) / linearLossWm2K(hour));
+        double difference = atMean(hour, airC) / lossWm2K(hour, 0);
         for (int step = 0; step < MOST_STEPS; step++) {
-            double heat = atMean(hour, airC + difference);
-            double next = within(difference - heat / Math.min(-LEAST_LOSS_WM2K, slopeWm2K(hour, difference)));
-            double change = next - difference;
-            difference = next;
+            double change = atMean(hour, airC + difference) / lossWm2K(hour, difference);
+            difference += change;
             if (Math.abs(change) < 1e-6) {
                 break;
             }
         }
-        return airC + difference;
+        dryHour = hour;
+        dryK = difference;
+        return difference;
     }
 
-    private static double within(double differenceK) {
-        return Math.max(LOWEST_DRY_K, Math.min(HIGHEST_DRY_K, differenceK));
+    /** By how much the heat falls with each kelvin of mean temperature, with what the backs differ by, W/m²K. */
+    private double lossWm2K(int hour, double differenceK) {
+        return curve.lossWm2K(testWindMs[hour], differenceK)
+                + backsMore
+                        * curve.skyShare(testWindMs[hour])
+                        * CertificateLimits.radiationWm2K(air.temperatureC[hour]);
     }
 
-    /** How the curve's heat changes with the mean temperature, W/m²K. */
-    private double slopeWm2K(int hour, double differenceK) {
-        double square = differenceK * differenceK;
-        return -linearLossWm2K(hour) - 2 * curve.a2() * differenceK - 4 * curve.a8() * square * differenceK;
-    }
-
-    /** Loss per kelvin at the temperature of the air, with what the backs differ by, W/m²K. */
-    private double linearLossWm2K(int hour) {
-        double u = testWindMs[hour] - CertificateCurve.REFERENCE_WIND_MS;
-        return curve.a1() + curve.a3() * u + backsMore * (curve.a4() - curve.a7() * u) * radiationWm2K(hour);
-    }
-
-    /** Radiation of a black surface per kelvin above the air, W/m²K: 4σTa³. */
-    private double radiationWm2K(int hour) {
-        double kelvin = air.temperatureC[hour] + Constants.KELVIN;
-        return 4 * Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
-    }
-
+    /**
+     * The mean fluid temperature lies half the rise above the inlet. Less heat than the curve gives at some mean
+     * temperature makes a cooler fluid, whose curve gives more: there is one heat at which both agree, and Newton's
+     * method from the heat at the inlet goes to it, since the curve falls and bends down.
+     *
+     * <p>Where the flow is so small that the mean no longer stands for the way through (m'c below half the loss per
+     * kelvin), the water leaves no warmer, and no colder, than the dry plate.
+     */
     @Override
     public double heatWm2(int hour, double inletC) {
-        // the mean fluid temperature lies half the rise above the inlet; the secant method settles in three or four
-        // steps
-        double before = 0;
-        double errorBefore = atMean(hour, inletC) - before;
-        double heat = errorBefore;
-        for (int step = 0; step < MOST_STEPS && Math.abs(heat - before) > 1e-9; step++) {
-            double error = atMean(hour, inletC + heat / capacityFlow / 2) - heat;
-            double slope = (error - errorBefore) / (heat - before);
-            before = heat;
-            errorBefore = error;
-            heat -= error / slope;
+        double heat = 0;
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double meanC = inletC + heat / capacityFlow / 2;
+            double slope = lossWm2K(hour, meanC - air.temperatureC[hour]) / capacityFlow / 2;
+            double change = (atMean(hour, meanC) - heat) / (1 + slope);
+            heat += change;
+            if (Math.abs(change) < 1e-9) {
+                break;
+            }
         }
-        return heat;
+        double toDryPlate = capacityFlow * (air.temperatureC[hour] + dryDifferenceK(hour) - inletC);
+        return Math.abs(heat) > Math.abs(toDryPlate) ? toDryPlate : heat;
     }
 
     private double atMean(int hour, double meanC) {
@@ -203,12 +193,13 @@ final class CertificateBalance implements HourlyHeat {
             netLongWave += exposure.longWaveBack[hour] - black;
         }
         // straight in temperature, as the rest of a certificate nearly is: a fourth power would outrun its other losses
-        netLongWave -= backsMore * radiationWm2K(hour) * (meanC - air.temperatureC[hour]);
+        double difference = meanC - air.temperatureC[hour];
+        netLongWave -= backsMore * CertificateLimits.radiationWm2K(air.temperatureC[hour]) * difference;
         return curve.heatWm2(
                 exposure.modifiedFront[hour] + exposure.modifiedBack[hour],
                 exposure.irradiance[hour] + exposure.modifiedBack[hour],
                 netLongWave,
                 testWindMs[hour],
-                meanC - air.temperatureC[hour]);
+                difference);
     }
 }

@@ -1,10 +1,18 @@
 package dev.warmlane.scenario;
 
+import static dev.warmlane.collector.CertificateLimits.LEAST_LOSS_WM2K;
+import static dev.warmlane.collector.CertificateLimits.MOST_EFFICIENCY;
+import static dev.warmlane.collector.CertificateLimits.MOST_SKY_SHARE;
+
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CertificateCurve.TestStand;
+import dev.warmlane.collector.CertificateLimits;
 import dev.warmlane.units.Dimension;
 
-/** Coefficients of a certificate that do not go together, told by the keys of the form they were given in. */
+/**
+ * Coefficients of a certificate that do not go together, told by the keys of the form they were given in. The limits are
+ * those of {@link CertificateLimits}.
+ */
 final class CertificateChecks {
 
     private static final double REFERENCE_MS = CertificateCurve.REFERENCE_WIND_MS;
@@ -17,45 +25,93 @@ final class CertificateChecks {
     /** The limits are those of the curve that the coefficients become, {@link CertificateCurve#ofUnglazedForm2013}. */
     static void form2013(Section s, double eta0, double bu, double b1, double b2, double ratio, TestStand stand) {
         double efficiency = eta0 * (1 - REFERENCE_MS * bu);
+        double loss = b1 + REFERENCE_MS * b2;
         if (efficiency < 0.1) {
             s.error(
                     CertificateKeys.BU,
                     "with this eta0 leaves an efficiency of " + share(efficiency) + " at 3 m/s; allowed: at least 0.1");
+        } else if (eta0 * bu * ratio > 0.2) {
+            s.error(
+                    CertificateKeys.BU,
+                    "times eta0 and emittance_over_absorptance is " + share(eta0 * bu * ratio)
+                            + " s/m; allowed: at most 0.2 s/m");
+        } else if (!CertificateLimits.isShare(1 - bu * stand.highestWindMs(), MOST_EFFICIENCY)) {
+            s.error(
+                    CertificateKeys.BU,
+                    "makes the light cool the collector at the highest tested wind, "
+                            + SPEED.show(stand.highestWindMs())
+                            + "; allowed: bu times that wind at most 1: check bu, or lower test_wind_highest");
         }
-        double loss = b1 + REFERENCE_MS * b2;
         if (loss > 60) {
             s.error(
                     CertificateKeys.B2,
                     "with this b1 makes a loss of " + LOSS.show(loss) + " at 3 m/s; allowed: at most 60 W/m2K");
         }
-        if (eta0 * bu * ratio > 0.2) {
+        loss(
+                s,
+                new Losses(CertificateKeys.B1, "b1 + b2 u", "b1 and b2"),
+                new Coefficients(loss, b2, efficiency * ratio, eta0 * bu * ratio),
+                stand);
+    }
+
+    /** Loss, light and sky at every tested wind. */
+    static void form2017(
+            Section s, double eta0, double a1, double a3, double a4, double a6, double a7, TestStand stand) {
+        loss(
+                s,
+                new Losses(CertificateKeys.A3, "a1 + a3 (u - 3 m/s)", "a1 and a3"),
+                new Coefficients(a1, a3, a4, a7),
+                stand);
+        share(s, CertificateKeys.A6, "an efficiency eta0 - a6 (u - 3 m/s)", eta0, a6, MOST_EFFICIENCY, stand);
+        share(s, CertificateKeys.A7, "a share of the sky a4 - a7 (u - 3 m/s)", a4, a7, MOST_SKY_SHARE, stand);
+    }
+
+    /** A collector loses heat even at the lowest tested wind, and with its back closed. */
+    private static void loss(Section s, Losses words, Coefficients c, TestStand stand) {
+        double loss = CertificateLimits.lossWm2K(c.a1, c.a3, stand);
+        double withoutBack = CertificateLimits.lossWithoutBackWm2K(c.a1, c.a3, c.a4, c.a7, stand);
+        String least = "at least " + LOSS.show(LEAST_LOSS_WM2K);
+        if (!CertificateLimits.isLoss(loss)) {
             s.error(
-                    CertificateKeys.BU,
-                    "times eta0 and emittance_over_absorptance is " + share(eta0 * bu * ratio)
-                            + " s/m; allowed: at most 0.2 s/m");
-        }
-        if (!(b1 + b2 * stand.lowestWindMs() > 0)) {
+                    words.key,
+                    "makes a loss of " + rounded(loss) + " at the lowest tested wind, "
+                            + SPEED.show(stand.lowestWindMs()) + "; allowed: " + words.sum + " " + least
+                            + " there: check " + words.both + ", or raise test_wind_lowest");
+        } else if (stand.backOpen() && !CertificateLimits.isLoss(withoutBack)) {
             s.error(
-                    CertificateKeys.B1,
-                    "makes no loss at the lowest tested wind, " + SPEED.show(stand.lowestWindMs())
-                            + "; allowed: b1 + b2 times that wind above 0 W/m2K");
+                    CertificateKeys.TEST_BACK,
+                    "leaves a loss of " + rounded(withoutBack) + " at the lowest tested wind, "
+                            + SPEED.show(stand.lowestWindMs())
+                            + ", once what an open back radiates is taken out of it; allowed: " + least
+                            + ": was the back closed, or the lowest tested wind higher? Check " + words.both + " too");
         }
     }
 
-    /** A collector loses heat even at the lowest tested wind. */
-    static void form2017(Section s, double a1, double a3, TestStand stand) {
-        double loss = a1 + a3 * (stand.lowestWindMs() - REFERENCE_MS);
-        if (!(loss > 0)) {
-            s.error(
-                    CertificateKeys.A3,
-                    "makes a loss of " + LOSS.show(loss) + " at the lowest tested wind, "
-                            + SPEED.show(stand.lowestWindMs())
-                            + "; allowed: a1 + a3 (u - 3 m/s) above 0 there: check a1 and a3, or raise"
-                            + " test_wind_lowest");
+    private static void share(
+            Section s, Key<Double> key, String what, double share, double perMs, double most, TestStand stand) {
+        for (double wind : new double[] {stand.lowestWindMs(), stand.highestWindMs()}) {
+            double there = CertificateLimits.at(wind, share, perMs);
+            if (!CertificateLimits.isShare(there, most)) {
+                s.error(
+                        key,
+                        "makes " + what + " of " + share(there) + " at " + SPEED.show(wind) + "; allowed: 0 to "
+                                + share(most) + " from test_wind_lowest to test_wind_highest");
+                return;
+            }
         }
+    }
+
+    private static String rounded(double loss) {
+        return LOSS.show(Math.round(loss * 100) / 100.0);
     }
 
     private static String share(double value) {
-        return Kinds.factor(-1, 1).show(value);
+        return Kinds.factor(-10, 10).show(value);
     }
+
+    /** How a form writes its loss. */
+    private record Losses(Key<Double> key, String sum, String both) {}
+
+    /** The coefficients of the 2017 form that the loss stands on. */
+    private record Coefficients(double a1, double a3, double a4, double a7) {}
 }

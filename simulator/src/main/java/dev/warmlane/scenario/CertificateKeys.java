@@ -42,8 +42,8 @@ final class CertificateKeys {
             OF_2017);
     static final Key<Double> A2 = Key.assumed(
             "a2",
-            Kinds.quantity(Dimension.HEAT_TRANSFER_PER_KELVIN, "W/m2K2", 0, 2),
-            "temperature dependence of the loss, 2017 form",
+            Kinds.quantity(Dimension.HEAT_TRANSFER_PER_KELVIN, "W/m2K2", 0, 1),
+            "temperature dependence of the loss, 2017 form; counted above air temperature",
             0.0,
             NONE);
     static final Key<Double> A3 = Key.optional(
@@ -66,7 +66,7 @@ final class CertificateKeys {
     static final Key<Double> A8 = Key.assumed(
             "a8",
             Kinds.quantity(Dimension.RADIATIVE_LOSS_COEFFICIENT, "W/m2K4", 0, 1e-5),
-            "radiation loss, 2017 form",
+            "radiation loss, 2017 form; counted above air temperature",
             0.0,
             NONE);
     static final Key<TestBack> TEST_BACK = Key.required(

@@ -132,7 +132,7 @@ final class CollectorModelReader {
         double a7 = s.get(CertificateKeys.A7);
         double a8 = s.get(CertificateKeys.A8);
         if (!s.hasFailed()) {
-            CertificateChecks.form2017(s, a1, a3, Objects.requireNonNull(stand));
+            CertificateChecks.form2017(s, eta0, a1, a3, a4, a6, a7, Objects.requireNonNull(stand));
         }
         return s.build(
                 () -> new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, incidence, Objects.requireNonNull(stand)));

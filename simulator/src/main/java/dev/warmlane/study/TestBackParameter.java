@@ -31,11 +31,21 @@ record TestBackParameter() implements Parameter {
         if (described.isEmpty()) {
             return new Variation.NotHere("no collectors are described by a certificate");
         }
+        if (!mayAllBeOpen(installation)) {
+            return new Variation.NotHere("the losses of the certificate are too small for a test with an open back");
+        }
         return new Variation.Range(
                 new Setting.Words(
                         described.stream().map(TestBackParameter::words).collect(Collectors.joining(", "))),
                 with(installation, false),
                 with(installation, true));
+    }
+
+    private static boolean mayAllBeOpen(Installation installation) {
+        return installation.arrays().stream()
+                .map(CollectorArray::model)
+                .filter(CertificateCurve.class::isInstance)
+                .allMatch(model -> ((CertificateCurve) model).mayHaveBeenOpen());
     }
 
     private static Variation.End with(Installation installation, boolean open) {

@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WeatherYear {
 
+    /** The hottest air that a reader takes for a value, °C; see {@link #airTemperatureC}. */
+    public static final double HOTTEST_AIR_C = WeatherColumn.AIR.highest();
+
     private final Site site;
     private final String source;
     private final SunPath sun;
