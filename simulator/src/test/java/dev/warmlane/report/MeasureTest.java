@@ -31,6 +31,7 @@ class MeasureTest {
         "VOLUME, 1, 264.17",
         "FLOW, 10, 44.029",
         "MASS, 100, 220.46",
+        "WEIGHT, 10, 2.0482",
         "SPEED, 10, 22.369",
         "SHARE, 0.5, 50"
     })

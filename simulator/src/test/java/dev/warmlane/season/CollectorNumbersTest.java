@@ -2,11 +2,13 @@ package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
 import dev.warmlane.plant.Control;
+import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import java.util.List;
@@ -43,6 +45,24 @@ class CollectorNumbersTest {
         assertThat(season.solarShareOfGains().orElseThrow())
                 .isBetween(0.0, season.solarShareOfHeating().orElseThrow());
         assertThat(season.gainedK()).isPositive();
+    }
+
+    /** What falls on mats that lie flat is the weather's global irradiance in the hours that the season has. */
+    @Test
+    void sunOnFlatMatsIsThatOfTheSeasonsHoursOfTheYear() {
+        for (SeasonForecast sample : List.of(SampleForecasts.MUNICIPAL, SampleForecasts.SOUTHERN)) {
+            SeasonForecast forecast = SeasonForecast.of(
+                    sample.installation().toBuilder().arrays(Demo.FLAT).build(), sample.weather());
+            OpeningSeason season = forecast.installation().season();
+            double kwhM2 = IntStream.range(0, season.hours())
+                            .mapToDouble(i ->
+                                    forecast.weather().globalHorizontalWm2((season.firstHour() + i) % HourOfYear.HOURS))
+                            .sum()
+                    / 1000;
+
+            assertThat(forecast.summary().season().collectors().irradiationKwh())
+                    .isCloseTo(kwhM2 * Demo.FLAT.areaM2(), withinPercentage(1e-9));
+        }
     }
 
     @ParameterizedTest

@@ -117,6 +117,22 @@ class MountingStudyTest {
     }
 
     @Test
+    void airOfTheBudgetIsThatOfTheHoursTheyRan() {
+        for (MountingResult result : study.sameArea()) {
+            SeasonLedger ledger = result.forecast().with();
+            double hours = 0;
+            double air = 0;
+            for (int index = 0; index < ledger.hours(); index++) {
+                // the season begins on 1 May, 120 days into the year
+                hours += ledger.runShare(0, index);
+                air += ledger.runShare(0, index) * weather.airTemperatureC(120 * 24 + index);
+            }
+
+            assertThat(result.light().orElseThrow().airC()).isCloseTo(air / hours, within(1e-9));
+        }
+    }
+
+    @Test
     void onlyAnOpenBackHasAFilmAndOnlyAClosedOneLosesToTheRoom() {
         LightBudget flat = study.sameArea().get(0).light().orElseThrow();
         LightBudget racks = study.sameArea().get(1).light().orElseThrow();

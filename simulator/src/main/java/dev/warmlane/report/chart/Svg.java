@@ -6,7 +6,10 @@ import de.erichseifert.vectorgraphics2d.util.PageSize;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -16,7 +19,8 @@ import java.util.regex.Pattern;
 final class Svg {
 
     private static final Pattern HEAD = Pattern.compile("^.*?<svg [^>]*>", Pattern.DOTALL);
-    private static final Pattern NEEDLESS_DIGITS = Pattern.compile("(\\d\\.\\d\\d)\\d+(?:E-?\\d+)?");
+    private static final Pattern TAG = Pattern.compile("<[^>]*>");
+    private static final Pattern LONG_NUMBER = Pattern.compile("-?\\d+\\.(?:\\d{3,}(?:E[-+]?\\d+)?|\\d+E[-+]?\\d+)");
     private static final Pattern NEEDLESS_SPACE = Pattern.compile(">\\s+<");
 
     private Svg() {}
@@ -24,11 +28,19 @@ final class Svg {
     static String of(Chart chart) {
         String drawn = HEAD.matcher(drawn(chart)).replaceFirst("");
         drawn = NEEDLESS_SPACE.matcher(drawn).replaceAll("><");
-        drawn = NEEDLESS_DIGITS.matcher(drawn).replaceAll("$1");
+        drawn = TAG.matcher(drawn).replaceAll(tag -> Matcher.quoteReplacement(shortened(tag.group())));
         // names must not meet those of another chart in the same page
         drawn = drawn.replace("\"clip", "\"" + chart.name() + "-clip").replace("#clip", "#" + chart.name() + "-clip");
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + Chart.WIDTH + " " + chart.height()
                 + "\" role=\"img\" aria-label=\"" + chart.title() + "\">" + drawn.strip();
+    }
+
+    /** The numbers of a tag in hundredths of a pixel, without exponents: 1.2E-15, where something stands at 0, is 0. */
+    static String shortened(String tag) {
+        return LONG_NUMBER.matcher(tag).replaceAll(number -> new BigDecimal(number.group())
+                .setScale(2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString());
     }
 
     private static String drawn(Chart chart) {
