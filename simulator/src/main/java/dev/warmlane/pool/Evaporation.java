@@ -10,43 +10,42 @@ public enum Evaporation {
      * Smith, Löf and Jones 1994 (Solar Energy 53:3-7; equation from memory): outdoor pool, unoccupied, 0 to 2.2 m/s.
      * The default.
      */
-    SMITH_LOF_JONES(63.8, 66.9, 1, 1.48),
+    SMITH_LOF_JONES(63.8, 66.9, 1, 1, 2.2),
     /** ISO/TR 12596:1995 (from memory). */
-    ISO_TR_12596(65.3, 69.0, 1, 1.48),
+    ISO_TR_12596(65.3, 69.0, 1, 1, Double.POSITIVE_INFINITY),
     /**
-     * ASHRAE Handbook, HVAC Applications, after Carrier 1918 (from memory). Its activity factor goes with it alone: 0.5
-     * for a quiet pool, 1.0 for a public one in use.
+     * ASHRAE Handbook, HVAC Applications, after Carrier 1918 (from memory). Quiet water under the sky evaporates 0.74 of
+     * it (Smith, Löf and Jones, ASHRAE Transactions, paper 4146, read in the abstract); quiet water in a hall 0.5 of it,
+     * the handbook's activity factor of a residential pool (from memory).
      */
-    ASHRAE_CARRIER(89, 78.2, 0.5, 1);
+    ASHRAE_CARRIER(89, 78.2, 0.74, 0.5, Double.POSITIVE_INFINITY);
 
     private final double still;
     private final double perWind;
-    private final double quietFactor;
-    private final double usualFactorWhenFull;
+    private final double quietOutdoors;
+    private final double quietIndoors;
+    private final double strongestWindMs;
 
-    Evaporation(double still, double perWind, double quietFactor, double usualFactorWhenFull) {
+    Evaporation(double still, double perWind, double quietOutdoors, double quietIndoors, double strongestWindMs) {
         this.still = still;
         this.perWind = perWind;
-        this.quietFactor = quietFactor;
-        this.usualFactorWhenFull = usualFactorWhenFull;
+        this.quietOutdoors = quietOutdoors;
+        this.quietIndoors = quietIndoors;
+        this.strongestWindMs = strongestWindMs;
     }
 
-    /** Heat per vapour pressure difference before any activity factor, W/m²kPa. */
+    /** Heat per vapour pressure difference as the equation stands, W/m²kPa. */
     public double heatWm2Kpa(double windMs) {
         return still + perWind * windMs;
     }
 
-    /** The factor that belongs to this correlation when nobody is in the water. */
-    public double quietFactor() {
-        return quietFactor;
+    /** What quiet water evaporates in a setting, as a share of the equation. */
+    public double quietFactor(PoolSetting setting) {
+        return setting instanceof PoolSetting.Outdoor ? quietOutdoors : quietIndoors;
     }
 
-    /**
-     * The factor that belongs to this correlation when the pool is full, where nothing better is known: 1.48, the middle
-     * of 1.26 to 1.7 times the quiet rate for outdoor pools in use (Smith 1998); for ASHRAE 1.0, the activity factor of a
-     * public pool (from memory).
-     */
-    public double usualFactorWhenFull() {
-        return usualFactorWhenFull;
+    /** The strongest wind at the water that the correlation was measured in, m/s; infinite where none is known. */
+    public double strongestWindMs() {
+        return strongestWindMs;
     }
 }

@@ -68,14 +68,14 @@ public final class PoolForcing {
         }
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double wind = windAtWaterMs(pool.setting(), weather, hour);
-            double quiet = pool.evaporation().quietFactor();
+            double quiet = pool.evaporation().quietFactor(pool.setting());
             double evaporation = pool.evaporation().heatWm2Kpa(wind) * quiet;
             evaporationWm2Kpa[hour] = evaporation;
-            moreInUse[hour] = people.evaporationFactor(pool.evaporation(), hour) / quiet - 1;
+            moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), hour);
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
             longWaveIn[hour] *= waterEmittance;
-            bathers[hour] = people.presence().at(hour) * people.whenFull() * people.heatEachW() / pool.areaM2();
+            bathers[hour] = people.inTheWater(hour) * people.heatEachW() / pool.areaM2();
             double drawn = cover.isPresent() ? cover.get().drawn().at(hour) : 0;
             coverShare[hour] = drawn;
             sun[hour] *= pool.solarAbsorptance()

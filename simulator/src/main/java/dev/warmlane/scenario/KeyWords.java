@@ -19,7 +19,7 @@ final class KeyWords {
             entry("pool.ground_conductance", "heat loss to the ground"),
             entry("pool.bathers", "number of bathers"),
             entry("pool.bather_heat", "heat of a bather"),
-            entry("pool.bather_evaporation", "evaporation with bathers over quiet water"),
+            entry("pool.bather_evaporation_rise", "rise of evaporation by bathers"),
             entry("pool.make_up", "fresh water a day"),
             entry("water.mains", "temperature of the mains water"),
             entry("cover.drawn", "hours of the cover"),

@@ -102,11 +102,13 @@ final class PoolKeys {
             "heat that each gives to the water while swimming",
             Bathers.USUAL_HEAT_W,
             "from metabolic tables, low certainty");
-    static final Key<Double> BATHER_EVAPORATION = Key.optional(
-            "bather_evaporation",
-            Kinds.factor(0.5, 3),
-            "factor on the evaporation correlation when the pool is full",
-            "assumed with bathers: 1.48, for ashrae-carrier 1");
+    static final Key<Double> BATHER_EVAPORATION_RISE = Key.assumed(
+            "bather_evaporation_rise",
+            Kinds.factor(0, 2),
+            "by how much bathers raise evaporation over that of quiet water at most, from one on every 5.3 m2 of water"
+                    + " on; fewer raise it in proportion",
+            Bathers.USUAL_RISE,
+            "to 1.70 times quiet, Smith, Löf and Jones, ASHRAE Transactions, paper 4146; 0.4 to 0.7 is published");
     static final Key<Double> MAKE_UP = Key.assumed(
             "make_up",
             Kinds.quantity(Dimension.VOLUME_FLOW, "L/day", 0, 2_000_000),
@@ -136,7 +138,7 @@ final class PoolKeys {
             GROUND_CONDUCTANCE,
             BATHERS,
             BATHER_HEAT,
-            BATHER_EVAPORATION,
+            BATHER_EVAPORATION_RISE,
             MAKE_UP);
 
     static final Key<MainsWater> MAINS = Key.assumed(

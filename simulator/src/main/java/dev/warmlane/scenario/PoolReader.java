@@ -112,12 +112,12 @@ final class PoolReader {
         double whenFull = s.get(PoolKeys.BATHERS);
         if (!s.has(PoolKeys.BATHERS)) {
             String why = "nobody to count; give [pool] bathers";
-            s.refuse(why, PoolKeys.BATHER_HEAT, PoolKeys.BATHER_EVAPORATION);
+            s.refuse(why, PoolKeys.BATHER_HEAT, PoolKeys.BATHER_EVAPORATION_RISE);
             schedules.refuse(What.BATHERS, why);
             return Bathers.NONE;
         }
         boolean described =
-                schedules.has(What.BATHERS) || s.has(PoolKeys.BATHER_HEAT) || s.has(PoolKeys.BATHER_EVAPORATION);
+                schedules.has(What.BATHERS) || s.has(PoolKeys.BATHER_HEAT) || s.has(PoolKeys.BATHER_EVAPORATION_RISE);
         if (whenFull == 0 && !described) {
             return Bathers.NONE;
         }
@@ -127,15 +127,9 @@ final class PoolReader {
                     "when they are in the water is missing; give a [[schedule]] with what = \"bathers\"");
         }
         double heat = s.get(PoolKeys.BATHER_HEAT);
-        Evaporation evaporation = s.get(PoolKeys.EVAPORATION);
-        double factor = s.get(
-                PoolKeys.BATHER_EVAPORATION,
-                evaporation.usualFactorWhenFull(),
-                evaporation == Evaporation.ASHRAE_CARRIER
-                        ? "activity factor of a public pool"
-                        : "middle of 1.26 to 1.7 for outdoor pools in use, Smith 1998");
+        double rise = s.get(PoolKeys.BATHER_EVAPORATION_RISE);
         Schedule presence = schedules.of(What.BATHERS);
-        Bathers bathers = s.build(() -> new Bathers(whenFull, heat, factor, presence));
+        Bathers bathers = s.build(() -> new Bathers(whenFull, heat, rise, presence));
         return bathers == null ? Bathers.NONE : bathers;
     }
 

@@ -105,7 +105,7 @@ public final class ScenarioWriter {
         out.key(PoolKeys.BATHERS, bathers.whenFull());
         if (!bathers.equals(Bathers.NONE)) {
             out.key(PoolKeys.BATHER_HEAT, bathers.heatEachW())
-                    .key(PoolKeys.BATHER_EVAPORATION, bathers.evaporationFactorWhenFull());
+                    .key(PoolKeys.BATHER_EVAPORATION_RISE, bathers.greatestRise());
         }
         out.key(PoolKeys.MAKE_UP, installation.makeUp().litresPerDay());
         out.section("[water]").key(PoolKeys.MAINS, installation.makeUp().mains());

@@ -9,8 +9,7 @@ import java.util.stream.Stream;
 
 /**
  * The correlation for evaporation: the two that the installation does not use, the one that evaporates less from a quiet
- * pool first. The factor for bathers goes with the correlation it was made for: between ASHRAE's and the others it
- * changes to the usual one of the new correlation.
+ * pool first.
  */
 record EvaporationParameter() implements Parameter {
 
@@ -24,8 +23,7 @@ record EvaporationParameter() implements Parameter {
 
     @Override
     public String why() {
-        return "the other published ones for pools, ASHRAE's with its activity factor of 0.5 at rest; the factor for"
-                + " bathers goes with its correlation";
+        return "the other published ones for pools; of ASHRAE's, quiet water has 0.74 outdoors and 0.5 in a hall";
     }
 
     @Override
@@ -33,29 +31,21 @@ record EvaporationParameter() implements Parameter {
         Evaporation described = installation.pool().evaporation();
         List<Variation.End> others = Stream.of(Evaporation.values())
                 .filter(correlation -> correlation != described)
-                .sorted(Comparator.comparingDouble(EvaporationParameter::quiet))
+                .sorted(Comparator.comparingDouble(correlation -> quiet(correlation, installation.pool())))
                 .map(correlation -> with(installation, correlation))
                 .toList();
         return new Variation.Range(words(described), others.get(0), others.get(others.size() - 1));
     }
 
-    private static double quiet(Evaporation correlation) {
-        return correlation.quietFactor() * correlation.heatWm2Kpa(BREEZE_MS);
+    private static double quiet(Evaporation correlation, Pool pool) {
+        return correlation.quietFactor(pool.setting()) * correlation.heatWm2Kpa(BREEZE_MS);
     }
 
     private static Variation.End with(Installation installation, Evaporation correlation) {
-        Pool pool = installation.pool();
-        boolean otherFactors = correlation.quietFactor() != pool.evaporation().quietFactor();
         return new Variation.End(
                 words(correlation),
                 installation.toBuilder()
-                        .pool(pool.withEvaporation(correlation))
-                        .bathers(
-                                otherFactors
-                                        ? installation
-                                                .bathers()
-                                                .withEvaporationFactorWhenFull(correlation.usualFactorWhenFull())
-                                        : installation.bathers())
+                        .pool(installation.pool().withEvaporation(correlation))
                         .build());
     }
 

@@ -1,7 +1,6 @@
 package dev.warmlane.study;
 
 import dev.warmlane.pool.Bathers;
-import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.Parameter.Ends;
@@ -12,11 +11,6 @@ import java.util.function.DoubleUnaryOperator;
 
 /** Parameters of the pool. */
 final class PoolParameters {
-
-    /** Evaporation of outdoor pools in use over the quiet rate, Smith 1998. */
-    private static final double LEAST_IN_USE = 1.26;
-
-    private static final double MOST_IN_USE = 1.7;
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
@@ -29,12 +23,12 @@ final class PoolParameters {
                     "the pool is in a hall"),
             new EvaporationParameter(),
             new NumberParameter(
-                    "evaporation, bathers over quiet",
+                    "rise of evaporation by bathers",
                     Dimension.FRACTION,
-                    new Lens(PoolParameters::factorInUse, PoolParameters::withFactorInUse),
-                    Ends.at(LEAST_IN_USE, MOST_IN_USE),
-                    "1.26 to 1.7 by use, measured on outdoor pools (Smith 1998)",
-                    "nobody is counted in the water, or the correlation has activity factors of its own"),
+                    new Lens(PoolParameters::greatestRise, PoolParameters::withGreatestRise),
+                    Ends.at(Bathers.LEAST_RISE, Bathers.USUAL_RISE),
+                    "40 to 70 % above quiet water in use (Smith, Löf and Jones, ASHRAE Transactions, paper 4146)",
+                    "nobody is counted in the water"),
             new NumberParameter(
                     "absorptance of the basin",
                     Dimension.FRACTION,
@@ -81,18 +75,16 @@ final class PoolParameters {
                 installation, to.applyAsDouble(windFactor(installation).get(0)));
     }
 
-    private static List<Double> factorInUse(Installation installation) {
+    private static List<Double> greatestRise(Installation installation) {
         Bathers bathers = installation.bathers();
-        boolean present = bathers.presence().hoursPerYear() > 0;
-        return present && installation.pool().evaporation() != Evaporation.ASHRAE_CARRIER
-                ? List.of(bathers.evaporationFactorWhenFull())
-                : List.of();
+        boolean present = bathers.whenFull() > 0 && bathers.presence().hoursPerYear() > 0;
+        return present ? List.of(bathers.greatestRise()) : List.of();
     }
 
-    private static Installation withFactorInUse(Installation installation, DoubleUnaryOperator to) {
+    private static Installation withGreatestRise(Installation installation, DoubleUnaryOperator to) {
         Bathers bathers = installation.bathers();
         return installation.toBuilder()
-                .bathers(bathers.withEvaporationFactorWhenFull(to.applyAsDouble(bathers.evaporationFactorWhenFull())))
+                .bathers(bathers.withGreatestRise(to.applyAsDouble(bathers.greatestRise())))
                 .build();
     }
 }

@@ -91,12 +91,12 @@ class PoolForcingTest {
 
     @Test
     void bathersCountByTheirPresence() {
-        Bathers halfFull = new Bathers(20, 600, 1.7, Schedule.constant(0.5));
+        Bathers halfFull = new Bathers(20, 600, 0.7, Schedule.constant(0.5));
         PoolFlows flows = flows(OPEN, null, halfFull, FROM_MAINS, weather, 1);
-        // 10 people of 600 W on 100 m²; the factor halfway from 1 to 1.7
+        // 10 people of 600 W on 100 m²; 1 + 0.7·5.3·10/100
         assertThat(flows.bathers).isCloseTo(60, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.evaporation).isCloseTo(1.35 * EVAPORATION, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.convection).isCloseTo(1.35 * CONVECTION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.evaporation).isCloseTo(1.371 * EVAPORATION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.convection).isCloseTo(1.371 * CONVECTION, withinPercentage(TABLES_PERCENT));
     }
 
     @Test

@@ -60,7 +60,7 @@ class PoolInvariantsTest {
 
     @Test
     void nobodyStirsAPoolThatOnlyStandsFilled() {
-        Bathers full = new Bathers(80, Bathers.USUAL_HEAT_W, 1.7, Schedule.ALWAYS);
+        Bathers full = new Bathers(80, Bathers.USUAL_HEAT_W, 0.7, Schedule.ALWAYS);
         PoolForcing busy = forcing(Pool.of(300, 1.5, OUTDOORS), null, full);
         PoolForcing quiet = forcing(Pool.of(300, 1.5, OUTDOORS), null, Bathers.NONE);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 97) {

@@ -105,7 +105,7 @@ class RoundTripTest {
                 .bathers(new Bathers(
                         33.5,
                         512,
-                        1.31,
+                        0.61,
                         Schedule.builder(0.1)
                                 .monthly(11, 2, 22, 3, 0.7)
                                 .daily(12, 13, 1)

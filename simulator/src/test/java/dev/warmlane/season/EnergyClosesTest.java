@@ -109,7 +109,7 @@ class EnergyClosesTest {
         return plain.toBuilder()
                 .heater(heater(200, 27))
                 .cover(Cover.bubble(Schedule.daily(20, 8)))
-                .bathers(new Bathers(60, Bathers.USUAL_HEAT_W, 1.5, Schedule.daily(10, 20)))
+                .bathers(new Bathers(60, Bathers.USUAL_HEAT_W, Bathers.USUAL_RISE, Schedule.daily(10, 20)))
                 .makeUp(new MakeUp(5000, MainsWater.Monthly.constant(14)))
                 .pipes(new Pipes(60, 750))
                 .control(new Control(4, 0.3, 28, Schedule.daily(7, 21)))

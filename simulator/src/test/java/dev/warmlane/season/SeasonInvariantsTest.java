@@ -35,6 +35,9 @@ class SeasonInvariantsTest {
     /** A pool forgets its start over some weeks; this is what is left after two months. */
     private static final double FORGOTTEN_K = 0.05;
 
+    /** One in 312.5 m² raises evaporation by 0.7·5.3/312.5 = 1.2 % and gives 2 W/m²: less than a tenth of a kelvin. */
+    private static final double ONE_SWIMMER_K = 0.1;
+
     private final WeatherYear inland = Demo.weather("warm-inland");
     private final WeatherYear coast = Demo.weather("cool-coast");
 
@@ -160,9 +163,25 @@ class SeasonInvariantsTest {
         Installation.Builder standing = Demo.pool(1.5).startWater(new StartWater.StandingFilled(30));
         SeasonLedger quiet = run(standing.makeUp(new MakeUp(0, mains)), inland);
         SeasonLedger busy = run(
-                standing.makeUp(new MakeUp(20_000, mains)).bathers(new Bathers(80, 600, 1.7, Schedule.ALWAYS)), inland);
+                standing.makeUp(new MakeUp(20_000, mains)).bathers(new Bathers(80, 600, 0.7, Schedule.ALWAYS)), inland);
         assertThat(busy.waterStartC(0)).isEqualTo(quiet.waterStartC(0));
         assertThat(busy.waterEndC(0)).isNotEqualTo(quiet.waterEndC(0));
+    }
+
+    /** Evaporation follows the swimmers, not that the pool is open to them. */
+    @Test
+    void aPoolOpenToNobodyIsTheQuietPool() {
+        SeasonLedger quiet = run(Demo.pool(1.5).arrays(), inland);
+        SeasonLedger nobody = run(Demo.pool(1.5).arrays().bathers(swimmers(0)), inland);
+        SeasonLedger one = run(Demo.pool(1.5).arrays().bathers(swimmers(1)), inland);
+        assertThat(bits(nobody)).isEqualTo(bits(quiet));
+        for (int index = 0; index < quiet.hours(); index++) {
+            assertThat(one.waterC(index)).isCloseTo(quiet.waterC(index), within(ONE_SWIMMER_K));
+        }
+    }
+
+    private static Bathers swimmers(double number) {
+        return new Bathers(number, Bathers.USUAL_HEAT_W, Bathers.USUAL_RISE, Schedule.ALWAYS);
     }
 
     @Test

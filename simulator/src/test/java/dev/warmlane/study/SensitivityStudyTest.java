@@ -29,7 +29,7 @@ class SensitivityStudyTest {
     private static final Installation INSTALLATION = Demo.pool(1.8)
             .arrays(Demo.FLAT, RACKS)
             .cover(Cover.bubble(Schedule.daily(20, 8)))
-            .bathers(new Bathers(40, 600, 1.48, Schedule.daily(10, 18)))
+            .bathers(new Bathers(40, 600, 0.5, Schedule.daily(10, 18)))
             .pipes(new Pipes(60, 900))
             .build();
 
@@ -76,12 +76,12 @@ class SensitivityStudyTest {
         // what only cools the pool makes its collectors give more
         raisesHeat("wind at pool over the station's");
         raisesHeat("heat loss to the ground");
-        raisesHeat("evaporation, bathers over quiet");
+        raisesHeat("rise of evaporation by bathers");
 
         cools("wind at pool over the station's");
         cools("heat loss to the ground");
         cools("evaporation correlation");
-        cools("evaporation, bathers over quiet");
+        cools("rise of evaporation by bathers");
         warms("absorptance of the basin");
         warms("cover, hours a day");
         warms("absorptance of the collector");
@@ -131,7 +131,7 @@ class SensitivityStudyTest {
                 .extracting(SensitivityStudy.Skipped::name)
                 .containsExactly(
                         "wind at pool over the station's",
-                        "evaporation, bathers over quiet",
+                        "rise of evaporation by bathers",
                         "absorptance of the basin",
                         "cover, hours a day",
                         "albedo of the roof",
