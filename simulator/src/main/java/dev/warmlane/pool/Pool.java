@@ -12,7 +12,8 @@ import dev.warmlane.units.Checks;
  *     dark finish, 0.05 less when heavily used (ISO/TR 12596 as cited by Kalogirou)
  * @param waterEmittance long-wave emittance of water, 0.8 to 1; 0.95
  * @param evaporation correlation for evaporation
- * @param groundConductanceWK conductance from the water through floor and walls to the ground, W/K, 0 to 50000
+ * @param groundConductanceWK steady conductance from the water through floor and walls to the ground, W/K, 0 to 50000; the
+ *     ground's yearly swing goes with it
  */
 public record Pool(
         double areaM2,

@@ -33,7 +33,6 @@ public final class PoolForcing {
     private final double heatCapacityJm2K;
     private final double waterEmittance;
     private final double groundWm2K;
-    private final double groundC;
     private final double makeUpKgSM2;
     private final double evaporationCut;
     private final double coverResistance;
@@ -50,12 +49,13 @@ public final class PoolForcing {
     private final double[] vapourKpa = new double[HourOfYear.HOURS];
     private final double[] coverShare = new double[HourOfYear.HOURS];
     private final double[] mainsC;
+    private final double[] groundC;
 
     private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, WeatherYear weather) {
         this.heatCapacityJm2K = pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
-        this.groundC = yearlyMean(weather);
+        this.groundC = GroundTemperature.hourly(pool, weather);
         // one litre is taken as one kilogram: mains water is within 0.2 % of it
         this.makeUpKgSM2 = makeUp.litresPerDay() / SECONDS_PER_DAY / pool.areaM2();
         this.mainsC = MainsWaterTemperature.hourly(makeUp.mains(), weather);
@@ -150,7 +150,7 @@ public final class PoolForcing {
         out.evaporation = evaporation;
         out.convection = convection * dry * (airC[hour] - waterC);
         out.longWave = dry * (longWaveIn[hour] - waterEmittance * cube * kelvin);
-        out.ground = groundWm2K * (groundC - waterC);
+        out.ground = groundWm2K * (groundC[hour] - waterC);
         out.makeUp = replaced * WATER_HEAT_J_KGK * (mainsC[hour] - waterC);
         out.evaporatedKgSM2 = evaporated;
         // Clausius and Clapeyron with the gas constant of vapour: good for a slope, not used for a flow
@@ -173,14 +173,5 @@ public final class PoolForcing {
         Arrays.fill(airC, indoor.hallTemperatureC());
         Arrays.fill(vapourKpa, indoor.hallHumidity() * MoistAir.saturationPressureKpa(indoor.hallTemperatureC()));
         Arrays.fill(longWaveIn, Constants.blackBody(indoor.hallTemperatureC()));
-    }
-
-    /** Deep ground stands at the yearly mean of the air (ISO 13370: the steady part of the ground loss). */
-    private static double yearlyMean(WeatherYear weather) {
-        double sum = 0;
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            sum += weather.airTemperatureC(hour);
-        }
-        return sum / HourOfYear.HOURS;
     }
 }

@@ -1,0 +1,45 @@
+package dev.warmlane.pool;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.weather.WeatherYear;
+
+/**
+ * The temperature of the ground that a pool loses its heat to, in every hour of the year (ISO 13370, from memory): the
+ * yearly mean of the air, and round it the air's yearly swing, damped and late.
+ *
+ * <p>The standard gives the heat to the ground, H·(T_w − mean) + H_pe·(swing of the air a month ago, turned round), with
+ * the steady and the periodic conductances of {@link GroundLoss}. Divided by H that is a ground at mean + H_pe/H · swing.
+ * A conductance that the user gives keeps H_pe/H of the standard's form (own choice). The swing is the air's first
+ * harmonic over the year, so that its phase comes out of the weather, on either half of the earth.
+ */
+final class GroundTemperature {
+
+    /** The swing of heat through the ground comes this part of a year after the air's: a month in ISO 13370, from memory. */
+    private static final double LATE_BY = 1.0 / 12;
+
+    private GroundTemperature() {}
+
+    static double[] hourly(Pool pool, WeatherYear weather) {
+        double mean = 0;
+        double cosine = 0;
+        double sine = 0;
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            double air = weather.airTemperatureC(hour) / HourOfYear.HOURS;
+            mean += air;
+            cosine += 2 * air * Math.cos(angle(hour));
+            sine += 2 * air * Math.sin(angle(hour));
+        }
+        double damped = GroundLoss.periodicConductanceWK(pool.areaM2(), pool.depthM())
+                / GroundLoss.conductanceWK(pool.areaM2(), pool.depthM());
+        double[] temperature = new double[HourOfYear.HOURS];
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            double then = angle(hour) - 2 * Math.PI * LATE_BY;
+            temperature[hour] = mean + damped * (cosine * Math.cos(then) + sine * Math.sin(then));
+        }
+        return temperature;
+    }
+
+    private static double angle(int hour) {
+        return 2 * Math.PI * hour / HourOfYear.HOURS;
+    }
+}
