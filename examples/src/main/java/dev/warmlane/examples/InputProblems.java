@@ -1,6 +1,7 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.scenario.ScenarioException;
+import dev.warmlane.season.ImpossibleSeasonException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -18,7 +19,9 @@ final class InputProblems implements IExecutionExceptionHandler {
 
     @Override
     public int handleExecutionException(Exception problem, CommandLine command, ParseResult parsed) throws Exception {
-        if (problem instanceof IOException || problem instanceof ScenarioException) {
+        if (problem instanceof IOException
+                || problem instanceof ScenarioException
+                || problem instanceof ImpossibleSeasonException) {
             command.getErr().println(message(problem));
             command.getErr().flush();
             return 1;

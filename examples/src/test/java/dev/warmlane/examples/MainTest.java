@@ -93,6 +93,27 @@ class MainTest {
         assertThat(out.toString()).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"forecast", "sensitivity", "areas", "mountings"})
+    void waterThatNoPoolReachesIsAProblemOfTheInput(String command) throws IOException {
+        Path desert = Path.of("..", "weather-samples", "hot-dry.csv").toAbsolutePath();
+        Path perfect = Files.writeString(
+                folder.resolve("perfect.toml"),
+                Files.readString(Path.of(DEMO))
+                        .replace(
+                                "../../weather-samples/cool-coast.csv",
+                                desert.toString().replace('\\', '/'))
+                        .replace("kind = \"bubble\"", "evaporation_cut = 1\nresistance = \"2 m2K/W\"\nsolar_loss = 0")
+                        .replace("drawn = \"20-8\"", "drawn = \"0-24\""));
+
+        assertThat(run(command, perfect.toString())).isEqualTo(1);
+
+        assertThat(err.toString())
+                .contains("the water becomes hotter than 70 degC at 0", "check bathers and their heat, the cover")
+                .doesNotContain("Exception", "\tat ");
+        assertThat(out.toString()).isEmpty();
+    }
+
     @Test
     void outputThatIsAFileIsAProblemOfTheInput() throws IOException {
         Path file = Files.writeString(folder.resolve("taken"), "mine");

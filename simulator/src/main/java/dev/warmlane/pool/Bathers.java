@@ -2,6 +2,7 @@ package dev.warmlane.pool;
 
 import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Checks;
+import java.util.Locale;
 
 /**
  * The people in the water.
@@ -33,6 +34,12 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
      */
     private static final double FULL_RISE_M2_PER_SWIMMER = 5.3;
 
+    /**
+     * Water for each at which people who stand touch, m²; Fruin, Pedestrian Planning and Design, 1971, from memory. More of
+     * them do not fit into a pool.
+     */
+    private static final double STANDING_M2 = 0.28;
+
     /** Nobody. */
     public static final Bathers NONE = new Bathers(0, 0, 0, Schedule.NEVER);
 
@@ -41,6 +48,23 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
         Checks.within("swimmers when full", whenFull, 0, 10_000, "");
         Checks.within("heat of a swimmer", heatEachW, 0, 1500, "W");
         Checks.within("greatest rise of evaporation by swimmers", greatestRise, 0, 2, "");
+    }
+
+    /**
+     * Checks that they can stand in a pool.
+     *
+     * @param areaM2 water surface, m²
+     * @throws IllegalArgumentException if they are more than one on 0.28 m² of it
+     */
+    public void checkRoom(double areaM2) {
+        if (whenFull > areaM2 / STANDING_M2) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%.0f bathers at once are more than can stand in %.1f m2 of water, %.0f at most; check both",
+                    whenFull,
+                    areaM2,
+                    Math.floor(areaM2 / STANDING_M2)));
+        }
     }
 
     /** Swimmers in the water in an hour of the year. */

@@ -1,5 +1,7 @@
 package dev.warmlane.pool;
 
+import dev.warmlane.physics.Constants;
+import dev.warmlane.physics.Water;
 import dev.warmlane.units.Checks;
 
 /**
@@ -14,6 +16,8 @@ import dev.warmlane.units.Checks;
  * @param evaporation correlation for evaporation
  * @param groundConductanceWK steady conductance from the water through floor and walls to the ground, W/K, 0 to 50000; the
  *     ground's yearly swing goes with it
+ * @param circulationW heat that the circulation (filter) pump leaves in the water while the pool is in its season, W, 0 to
+ *     500000: its hydraulic power, all of which friction turns into heat; {@link #circulationPowerW}
  */
 public record Pool(
         double areaM2,
@@ -22,7 +26,11 @@ public record Pool(
         double solarAbsorptance,
         double waterEmittance,
         Evaporation evaporation,
-        double groundConductanceWK) {
+        double groundConductanceWK,
+        double circulationW) {
+
+    /** Head that a circulation pump works against, m: filter, pipes and nozzles; common practice, no source. */
+    public static final double CIRCULATION_HEAD_M = 12;
 
     /** Solar absorptance of a basin of light finish, ISO/TR 12596 as cited by Kalogirou. */
     public static final double LIGHT_FINISH = 0.85;
@@ -40,11 +48,12 @@ public record Pool(
         Checks.within("solar absorptance of the pool", solarAbsorptance, 0.3, 1, "");
         Checks.within("emittance of the water", waterEmittance, 0.8, 1, "");
         Checks.within("ground conductance", groundConductanceWK, 0, 50_000, "W/K");
+        Checks.within("heat of the circulation pump", circulationW, 0, 500_000, "W");
     }
 
     /**
      * A pool of light finish with the default correlation and a ground conductance for its size, see
-     * {@link GroundLoss}.
+     * {@link GroundLoss}; no heat of a circulation pump is counted.
      */
     public static Pool of(double areaM2, double depthM, PoolSetting setting) {
         return new Pool(
@@ -54,7 +63,8 @@ public record Pool(
                 LIGHT_FINISH,
                 WATER_EMITTANCE,
                 Evaporation.SMITH_LOF_JONES,
-                GroundLoss.conductanceWK(areaM2, depthM));
+                GroundLoss.conductanceWK(areaM2, depthM),
+                0);
     }
 
     /** Water volume, m³. */
@@ -64,21 +74,47 @@ public record Pool(
 
     /** The same pool in another setting. */
     public Pool withSetting(PoolSetting value) {
-        return new Pool(areaM2, depthM, value, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK);
+        return new Pool(
+                areaM2,
+                depthM,
+                value,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW);
     }
 
     /** The same pool with another solar absorptance. */
     public Pool withSolarAbsorptance(double value) {
-        return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK);
+        return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK, circulationW);
     }
 
     /** The same pool with another correlation for evaporation. */
     public Pool withEvaporation(Evaporation value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK);
+        return new Pool(
+                areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK, circulationW);
     }
 
     /** The same pool with another conductance to the ground, W/K. */
     public Pool withGroundConductanceWK(double value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, value);
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, value, circulationW);
+    }
+
+    /** The same pool with another heat of its circulation pump, W. */
+    public Pool withCirculationW(double value) {
+        return new Pool(
+                areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, value);
+    }
+
+    /**
+     * Hydraulic power of a pump, W: density · g · volume / turnover time · head. Evenly over the day.
+     *
+     * @param volumeM3 water in the pool, m³
+     * @param turnoverS time in which the pump moves that volume once, s
+     * @param headM head that it works against, m
+     */
+    public static double circulationPowerW(double volumeM3, double turnoverS, double headM) {
+        return Water.densityKgM3(PoolForcing.REFERENCE_C) * Constants.GRAVITY * volumeM3 / turnoverS * headM;
     }
 }

@@ -12,6 +12,9 @@ public final class PoolFlows {
     /** Heat from the people in the water, W/m². */
     public double bathers;
 
+    /** Heat that the circulation pump leaves in the water, W/m². */
+    public double circulation;
+
     /** Latent heat of evaporation, W/m²; positive where vapour condenses. */
     public double evaporation;
 
@@ -38,6 +41,6 @@ public final class PoolFlows {
 
     /** Sum of all flows, W/m². */
     public double net() {
-        return sun + bathers + evaporation + convection + longWave + ground + makeUp;
+        return sun + bathers + circulation + evaporation + convection + longWave + ground + makeUp;
     }
 }

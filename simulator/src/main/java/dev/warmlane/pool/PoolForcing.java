@@ -21,7 +21,7 @@ public final class PoolForcing {
     private static final double BOWEN_KPA_K = 0.0613;
 
     /** Density and specific heat are taken at this temperature, °C; over 10 to 40 °C they change by 0.7 and 0.3 %. */
-    private static final double REFERENCE_C = 25;
+    static final double REFERENCE_C = 25;
 
     private static final double WATER_HEAT_J_KGK = Water.specificHeatJKgK(REFERENCE_C);
 
@@ -33,6 +33,7 @@ public final class PoolForcing {
     private final double heatCapacityJm2K;
     private final double waterEmittance;
     private final double groundWm2K;
+    private final double circulationWm2;
     private final double makeUpKgSM2;
     private final double evaporationCut;
     private final double coverResistance;
@@ -55,6 +56,7 @@ public final class PoolForcing {
         this.heatCapacityJm2K = pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
+        this.circulationWm2 = pool.circulationW() / pool.areaM2();
         this.groundC = GroundTemperature.hourly(pool, weather);
         // one litre is taken as one kilogram: mains water is within 0.2 % of it
         this.makeUpKgSM2 = makeUp.litresPerDay() / SECONDS_PER_DAY / pool.areaM2();
@@ -67,7 +69,7 @@ public final class PoolForcing {
             fillIndoor((PoolSetting.Indoor) pool.setting());
         }
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double wind = windAtWaterMs(pool.setting(), weather, hour);
+            double wind = pool.setting().windAtWaterMs(weather.windSpeedMs(hour));
             double quiet = pool.evaporation().quietFactor(pool.setting());
             double evaporation = pool.evaporation().heatWm2Kpa(wind) * quiet;
             evaporationWm2Kpa[hour] = evaporation;
@@ -97,14 +99,6 @@ public final class PoolForcing {
         return new PoolForcing(pool, cover, bathers, makeUp, weather);
     }
 
-    /** Wind at 0.3 m above the water, m/s: the wind factor times the station's wind, or the hall's air speed. */
-    static double windAtWaterMs(PoolSetting setting, WeatherYear weather, int hour) {
-        if (setting instanceof PoolSetting.Outdoor outdoor) {
-            return outdoor.windFactor() * weather.windSpeedMs(hour);
-        }
-        return ((PoolSetting.Indoor) setting).airSpeedMs();
-    }
-
     /** Heat that warms the water by one kelvin, J/m²K. */
     public double heatCapacityJm2K() {
         return heatCapacityJm2K;
@@ -125,8 +119,8 @@ public final class PoolForcing {
      *
      * @param hour hour of the year
      * @param waterC water temperature, °C
-     * @param inUse 1 while the pool is in use, 0 while it only stands filled: then nobody swims and nothing is replaced
-     *     but what evaporates
+     * @param inUse 1 while the pool is in use, 0 while it only stands filled: then nobody swims, the circulation pump
+     *     rests and nothing is replaced but what evaporates
      * @param out where the flows go
      */
     public void evaluate(int hour, double waterC, double inUse, PoolFlows out) {
@@ -147,6 +141,7 @@ public final class PoolForcing {
         double replaced = makeUpKgSM2 * inUse + evaporated;
         out.sun = sun[hour];
         out.bathers = bathers[hour] * inUse;
+        out.circulation = circulationWm2 * inUse;
         out.evaporation = evaporation;
         out.convection = convection * dry * (airC[hour] - waterC);
         out.longWave = dry * (longWaveIn[hour] - waterEmittance * cube * kelvin);

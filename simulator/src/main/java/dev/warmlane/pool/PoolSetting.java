@@ -7,6 +7,13 @@ import dev.warmlane.wind.PoolShelter;
 public sealed interface PoolSetting {
 
     /**
+     * Wind at 0.3 m above the water, m/s: the wind factor times the station's wind, or the hall's air speed.
+     *
+     * @param stationWindMs wind of the weather station at 10 m, m/s
+     */
+    double windAtWaterMs(double stationWindMs);
+
+    /**
      * A pool under the sky.
      *
      * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m, 0 to 1.2; {@link PoolShelter} has
@@ -21,6 +28,11 @@ public sealed interface PoolSetting {
             Checks.within("pool wind factor", windFactor, 0, 1.2, "");
             Checks.within("shaded share of the pool", shadedShare, 0, 1, "");
             Checks.within("sky share of the pool", skyShare, 0, 1, "");
+        }
+
+        @Override
+        public double windAtWaterMs(double stationWindMs) {
+            return windFactor * stationWindMs;
         }
 
         /** An unshaded pool that sees the whole sky, in usual surroundings. */
@@ -53,6 +65,11 @@ public sealed interface PoolSetting {
             Checks.within("hall temperature", hallTemperatureC, 10, 45, "degC");
             Checks.within("hall humidity", hallHumidity, 0.2, 1, "");
             Checks.within("air speed in the hall", airSpeedMs, 0, 0.5, "m/s");
+        }
+
+        @Override
+        public double windAtWaterMs(double stationWindMs) {
+            return airSpeedMs;
         }
     }
 }

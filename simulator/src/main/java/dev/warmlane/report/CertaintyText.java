@@ -1,6 +1,8 @@
 package dev.warmlane.report;
 
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WaterWind;
 import dev.warmlane.study.PoolWindBand;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,9 +16,9 @@ final class CertaintyText {
 
     private CertaintyText() {}
 
-    static TextSection of(Numbers numbers, Optional<PoolWindBand> band) {
+    static TextSection of(Numbers numbers, ForecastReport report) {
         List<String> lines = new ArrayList<>();
-        band.ifPresent(b -> {
+        report.wind().ifPresent(b -> {
             lines.addAll(TextSection.broken(
                     "",
                     "How sheltered the pool lies is the largest uncertainty of an outdoor pool. The same season with"
@@ -25,6 +27,10 @@ final class CertaintyText {
             lines.addAll(TextSection.linesOf(table(numbers, b)));
             lines.add("");
             missing(b).ifPresent(why -> lines.addAll(TextSection.broken("", why)));
+            strongWind(numbers, report.forecast()).ifPresent(why -> {
+                lines.addAll(TextSection.broken("", why));
+                lines.add("");
+            });
         });
         lines.addAll(TextSection.broken("", TYPICAL_YEAR));
         return new TextSection("How sure this is", lines);
@@ -75,6 +81,20 @@ final class CertaintyText {
                 ? Optional.empty()
                 : Optional.of(
                         "The pool is described as exposed as any: what is uncertain is how much less wind it gets.");
+    }
+
+    /** How often the wind at the water is beyond what evaporation was measured in; nothing where it never is. */
+    static Optional<String> strongWind(Numbers numbers, SeasonForecast forecast) {
+        WaterWind wind = WaterWind.of(forecast);
+        if (wind.hoursBeyond() == 0) {
+            return Optional.empty();
+        }
+        return Optional.of("In " + wind.hoursBeyond() + " of the season's " + wind.hours()
+                + " hours the wind at the water is stronger than the "
+                + numbers.show(Measure.SPEED, wind.strongestMeasuredMs())
+                + " up to which evaporation was measured, at most "
+                + numbers.show(Measure.SPEED, wind.highestMs())
+                + ". There the equation goes straight on, which is less certain.");
     }
 
     private record Row(String label, double windFactor, PeriodSummary season) {

@@ -35,6 +35,16 @@ public record ForecastParts(ForecastReport report) {
         return report.wind().flatMap(CertaintyText::missing);
     }
 
+    /** Why the season is not to be believed; nothing where it may be. */
+    public Optional<String> notCredible() {
+        return CredibilityText.of(numbers(), report.summary().season());
+    }
+
+    /** How often the wind at the water is beyond what evaporation was measured in; nothing where it never is. */
+    public Optional<String> strongWind() {
+        return CertaintyText.strongWind(numbers(), report.forecast());
+    }
+
     /** How warm the pool is on its first morning, in words after "it". */
     public Optional<String> start() {
         return StartText.of(numbers(), report.forecast());

@@ -50,7 +50,7 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
         TextSection months =
                 new TextSection("Month by month", TextSection.linesOf(ForecastTables.months(forecast, report.units())));
         Optional<TextSection> lookAt = LookAtText.of(report);
-        TextSection certainty = CertaintyText.of(numbers, report.wind());
+        TextSection certainty = CertaintyText.of(numbers, report);
         TextSection cautions = SafetyText.cautions(numbers, summary);
 
         List<TextSection> brief = new ArrayList<>(List.of(job, headline, months));

@@ -24,6 +24,7 @@ final class HeadlineText {
         HeadlineText text = new HeadlineText(numbers);
         PeriodSummary season = summary.season();
         List<String> points = new ArrayList<>();
+        CredibilityText.of(numbers, season).ifPresent(points::add);
         points.add("Pool temperature: " + text.water(season.water()) + "; without collectors "
                 + text.water(season.waterWithout())
                 + StartText.of(numbers, forecast).map(start -> "; it " + start).orElse(""));

@@ -47,6 +47,9 @@ final class HeatText {
     static Table balanceTable(Numbers numbers, PeriodSummary season) {
         List<Flow> kinds = new ArrayList<>(List.of(Flow.values()));
         kinds.remove(Flow.PIPES);
+        if (season.balance().kwh(Flow.CIRCULATION) == 0) {
+            kinds.remove(Flow.CIRCULATION);
+        }
         return new TableBuilder<Flow>(numbers.units())
                 .words("kind", "kind", flow -> label(flow))
                 .number("with", "with", Measure.HEAT, flow -> net(season.balance(), flow))

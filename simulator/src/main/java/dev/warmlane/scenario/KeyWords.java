@@ -20,6 +20,8 @@ final class KeyWords {
             entry("pool.bathers", "number of bathers"),
             entry("pool.bather_heat", "heat of a bather"),
             entry("pool.bather_evaporation_rise", "rise of evaporation by bathers"),
+            entry("pool.circulation_power", "heat of the circulation pump"),
+            entry("pool.circulation_head", "head of the circulation pump"),
             entry("pool.make_up", "fresh water a day"),
             entry("water.mains", "temperature of the mains water"),
             entry("cover.drawn", "hours of the cover"),

@@ -109,6 +109,24 @@ final class PoolKeys {
                     + " on; fewer raise it in proportion",
             Bathers.USUAL_RISE,
             "to 1.70 times quiet, Smith, Löf and Jones, ASHRAE Transactions, paper 4146; 0.4 to 0.7 is published");
+    static final Key<Double> CIRCULATION_POWER = Key.assumed(
+            "circulation_power",
+            Kinds.quantity(Dimension.POWER, "W", 0, 500_000),
+            "hydraulic power of the circulation (filter) pump over the season, which ends as heat in the water: its"
+                    + " electrical power times its efficiency",
+            0.0,
+            "no heat counted for it");
+    static final Key<Double> TURNOVER = Key.optional(
+            "turnover",
+            Kinds.quantity(Dimension.DURATION, "h", 0.25, 100),
+            "time in which the circulation pump moves the pool's volume once; 6 h is common practice",
+            "not with circulation_power");
+    static final Key<Double> CIRCULATION_HEAD = Key.assumed(
+            "circulation_head",
+            Kinds.quantity(Dimension.LENGTH, "m", 1, 60),
+            "head that the circulation pump works against, with turnover only",
+            Pool.CIRCULATION_HEAD_M,
+            "filter, pipes and nozzles, common practice, no source");
     static final Key<Double> MAKE_UP = Key.assumed(
             "make_up",
             Kinds.quantity(Dimension.VOLUME_FLOW, "L/day", 0, 2_000_000),
@@ -139,6 +157,9 @@ final class PoolKeys {
             BATHERS,
             BATHER_HEAT,
             BATHER_EVAPORATION_RISE,
+            CIRCULATION_POWER,
+            TURNOVER,
+            CIRCULATION_HEAD,
             MAKE_UP);
 
     static final Key<MainsWater> MAINS = Key.assumed(

@@ -12,6 +12,7 @@ import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.PoolKeys.CoverKind;
 import dev.warmlane.scenario.PoolKeys.Setting;
 import dev.warmlane.site.Schedule;
+import dev.warmlane.units.Units;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +29,9 @@ final class PoolReader {
         double emittance = s.get(PoolKeys.WATER_EMITTANCE);
         Evaporation evaporation = s.get(PoolKeys.EVAPORATION);
         double ground = ground(s, area, depth);
-        return s.build(() -> new Pool(area, depth, known(setting), absorptance, emittance, evaporation, ground));
+        double circulation = circulation(s, area, depth);
+        return s.build(
+                () -> new Pool(area, depth, known(setting), absorptance, emittance, evaporation, ground, circulation));
     }
 
     /** Only ever asked for where no finding was made, and then there is a setting. */
@@ -108,7 +111,17 @@ final class PoolReader {
                 "from area and depth, form for heated basements of ISO 13370, from memory");
     }
 
-    static Bathers bathers(Section s, Schedules schedules) {
+    private static double circulation(Section s, double area, double depth) {
+        if (s.has(PoolKeys.TURNOVER)) {
+            s.refuse("not allowed with turnover; give one of them", PoolKeys.CIRCULATION_POWER);
+            double turnoverS = s.get(PoolKeys.TURNOVER) * Units.HOUR;
+            return Pool.circulationPowerW(area * depth, turnoverS, s.get(PoolKeys.CIRCULATION_HEAD));
+        }
+        s.refuse("allowed with turnover only", PoolKeys.CIRCULATION_HEAD);
+        return s.get(PoolKeys.CIRCULATION_POWER);
+    }
+
+    static Bathers bathers(Section s, Schedules schedules, @Nullable Pool pool) {
         double whenFull = s.get(PoolKeys.BATHERS);
         if (!s.has(PoolKeys.BATHERS)) {
             String why = "nobody to count; give [pool] bathers";
@@ -130,7 +143,15 @@ final class PoolReader {
         double rise = s.get(PoolKeys.BATHER_EVAPORATION_RISE);
         Schedule presence = schedules.of(What.BATHERS);
         Bathers bathers = s.build(() -> new Bathers(whenFull, heat, rise, presence));
-        return bathers == null ? Bathers.NONE : bathers;
+        if (bathers == null || pool == null) {
+            return Bathers.NONE;
+        }
+        try {
+            bathers.checkRoom(pool.areaM2());
+        } catch (IllegalArgumentException e) {
+            s.error(PoolKeys.BATHERS, String.valueOf(e.getMessage()));
+        }
+        return bathers;
     }
 
     static @Nullable MakeUp makeUp(Section pool, Section water) {

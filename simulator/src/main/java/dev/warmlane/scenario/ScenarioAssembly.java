@@ -42,7 +42,7 @@ final class ScenarioAssembly {
 
         Section poolSection = document.one(PoolKeys.POOL);
         Pool pool = PoolReader.pool(poolSection);
-        Bathers bathers = PoolReader.bathers(poolSection, schedules);
+        Bathers bathers = PoolReader.bathers(poolSection, schedules, pool);
         MakeUp makeUp = PoolReader.makeUp(poolSection, document.one(PoolKeys.WATER));
         Section coverSection = document.one(PoolKeys.COVER);
         Cover cover = PoolReader.cover(coverSection, schedules);

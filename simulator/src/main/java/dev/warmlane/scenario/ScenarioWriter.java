@@ -107,6 +107,7 @@ public final class ScenarioWriter {
             out.key(PoolKeys.BATHER_HEAT, bathers.heatEachW())
                     .key(PoolKeys.BATHER_EVAPORATION_RISE, bathers.greatestRise());
         }
+        out.key(PoolKeys.CIRCULATION_POWER, pool.circulationW());
         out.key(PoolKeys.MAKE_UP, installation.makeUp().litresPerDay());
         out.section("[water]").key(PoolKeys.MAINS, installation.makeUp().mains());
     }

@@ -12,6 +12,8 @@ public enum Flow {
     HEATER("heater"),
     /** Heat of the people in the water. */
     BATHERS("bathers"),
+    /** Heat that the circulation pump leaves in the water. */
+    CIRCULATION("circulation pump"),
     /** Evaporation. */
     EVAPORATION("evaporation"),
     /** Convection to the air. */

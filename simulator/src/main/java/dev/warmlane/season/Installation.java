@@ -60,6 +60,7 @@ public final class Installation {
         this.comfortMaximumC =
                 Checks.within("highest comfortable temperature", b.comfortMaximumC, comfortC, 40, "degC");
         this.prices = b.prices;
+        bathers.checkRoom(pool.areaM2());
     }
 
     /** Starts an installation from what every one has: a pool, and the roof that collectors go on. */
@@ -317,7 +318,7 @@ public final class Installation {
         /**
          * The finished installation.
          *
-         * @throws IllegalArgumentException if a value is out of range
+         * @throws IllegalArgumentException if a value is out of range, or there are more bathers than can stand in the pool
          */
         public Installation build() {
             return new Installation(this);

@@ -306,6 +306,7 @@ final class PoolHour {
     private void add(int hour, double seconds, double solarShare, double heater) {
         heat[Flow.SUN.ordinal()] += flows.sun * seconds;
         heat[Flow.BATHERS.ordinal()] += flows.bathers * seconds;
+        heat[Flow.CIRCULATION.ordinal()] += flows.circulation * seconds;
         heat[Flow.EVAPORATION.ordinal()] += flows.evaporation * seconds;
         heat[Flow.CONVECTION.ordinal()] += flows.convection * seconds;
         heat[Flow.LONG_WAVE.ordinal()] += flows.longWave * seconds;

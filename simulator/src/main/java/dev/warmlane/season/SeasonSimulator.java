@@ -15,6 +15,7 @@ public final class SeasonSimulator {
      * @param forcing what the weather does to it, prepared for the same pool, cover and collectors
      * @return every flow of every hour
      * @throws IllegalArgumentException if the forcing was prepared for another number of arrays
+     * @throws ImpossibleSeasonException if the water becomes hotter than any pool
      */
     public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
         if (forcing.collectors().size() != installation.arrays().size()) {
@@ -29,6 +30,9 @@ public final class SeasonSimulator {
         for (int index = 0; index < ledger.hours(); index++) {
             open(installation, hour, ledger.hourOfYear(index));
             ledger.enter(index, hour);
+            if (hour.waterC > ImpossibleSeasonException.HOTTEST_C) {
+                throw new ImpossibleSeasonException(ledger.hourOfYear(index));
+            }
         }
         return ledger;
     }

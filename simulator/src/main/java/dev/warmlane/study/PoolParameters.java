@@ -68,6 +68,19 @@ final class PoolParameters {
                     Ends.times(IN_CLAY, IN_ROCK),
                     "ground of clay, 0.8 of the loss in sand, and of rock, 1.5 of it (form of ISO 13370, from memory)",
                     "the pool loses nothing to the ground"),
+            new NumberParameter(
+                    "heat of the circulation pump",
+                    Dimension.POWER,
+                    new Lens(
+                            i -> i.pool().circulationW() > 0 ? List.of(i.pool().circulationW()) : List.of(),
+                            (i, to) -> i.toBuilder()
+                                    .pool(i.pool()
+                                            .withCirculationW(
+                                                    to.applyAsDouble(i.pool().circulationW())))
+                                    .build()),
+                    Ends.times(0.5, 1.5),
+                    "head of 6 to 18 m instead of 12 m; common practice, no source",
+                    "no heat of it is counted"),
             new CoverHoursParameter());
 
     private PoolParameters() {}

@@ -25,8 +25,11 @@ class EvaporationTest {
     private static final double M2_IN_1000_FT2 = 92.903;
     private static final double WATER_C = 26;
     private static final PoolSetting OPEN = new PoolSetting.Outdoor(0.3);
-    private static final WeatherYear BREEZE =
-            SyntheticYear.at(40).airC(hour -> 20).dewPointC(hour -> 10).windMs(hour -> STATION_WIND_MS).build();
+    private static final WeatherYear BREEZE = SyntheticYear.at(40)
+            .airC(hour -> 20)
+            .dewPointC(hour -> 10)
+            .windMs(hour -> STATION_WIND_MS)
+            .build();
 
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/pool/evaporation.csv", useHeadersInDisplayName = true)
@@ -82,8 +85,8 @@ class EvaporationTest {
     void moreSwimmersEvaporateMore() {
         double before = 0;
         for (double swimmers = 0; swimmers <= 40; swimmers += 0.5) {
-            double now = latent(
-                    Evaporation.SMITH_LOF_JONES, new Bathers(swimmers, 0, Bathers.USUAL_RISE, Schedule.ALWAYS));
+            double now =
+                    latent(Evaporation.SMITH_LOF_JONES, new Bathers(swimmers, 0, Bathers.USUAL_RISE, Schedule.ALWAYS));
             if (swimmers <= POOL_M2 / 5.3) {
                 assertThat(now).isGreaterThan(before);
             }
@@ -110,7 +113,7 @@ class EvaporationTest {
     }
 
     private static Pool pool(PoolSetting setting, Evaporation evaporation) {
-        return new Pool(POOL_M2, 1.5, setting, Pool.LIGHT_FINISH, Pool.WATER_EMITTANCE, evaporation, 0);
+        return new Pool(POOL_M2, 1.5, setting, Pool.LIGHT_FINISH, Pool.WATER_EMITTANCE, evaporation, 0, 0);
     }
 
     private static double differenceKpa(double waterC, double airC, double rhPercent) {

@@ -99,6 +99,21 @@ class PoolForcingTest {
         assertThat(flows.convection).isCloseTo(1.371 * CONVECTION, withinPercentage(TABLES_PERCENT));
     }
 
+    /** 500 W over 100 m², in the season alone. */
+    @Test
+    void theCirculationPumpWarmsTheWaterWhileThePoolIsInUse() {
+        assertThat(flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 1).circulation)
+                .isEqualTo(5);
+        assertThat(flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 0).circulation)
+                .isZero();
+    }
+
+    /** 562.5 m³ in 6 h are 0.0260417 m³/s; times 997.05 kg/m³, 9.80665 m/s² and 12 m. */
+    @Test
+    void aPumpsHydraulicPowerIsFlowTimesHead() {
+        assertThat(Pool.circulationPowerW(562.5, 6 * 3600, 12)).isCloseTo(3055.6, withinPercentage(TABLES_PERCENT));
+    }
+
     @Test
     void treesKeepTheirShareOfSunAndSky() {
         PoolSetting below = new PoolSetting.Outdoor(0.3, 0.25, 0.6);
@@ -124,8 +139,8 @@ class PoolForcingTest {
             MakeUp makeUp,
             WeatherYear weather,
             double inUse) {
-        Pool pool =
-                new Pool(100, 1.5, setting, Pool.LIGHT_FINISH, Pool.WATER_EMITTANCE, Evaporation.SMITH_LOF_JONES, 60);
+        Pool pool = new Pool(
+                100, 1.5, setting, Pool.LIGHT_FINISH, Pool.WATER_EMITTANCE, Evaporation.SMITH_LOF_JONES, 60, 500);
         PoolFlows flows = new PoolFlows();
         PoolForcing.of(pool, Optional.ofNullable(cover), bathers, makeUp, weather)
                 .evaluate(NOON, WATER_C, inUse, flows);

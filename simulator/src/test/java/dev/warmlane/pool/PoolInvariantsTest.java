@@ -76,7 +76,7 @@ class PoolInvariantsTest {
     @ParameterizedTest
     @EnumSource(Evaporation.class)
     void warmerWaterLosesMore(Evaporation evaporation) {
-        Pool pool = new Pool(300, 1.5, OUTDOORS, 0.85, 0.95, evaporation, 100);
+        Pool pool = new Pool(300, 1.5, OUTDOORS, 0.85, 0.95, evaporation, 100, 0);
         PoolForcing forcing = forcing(pool, Cover.bubble(Schedule.daily(20, 8)), Bathers.NONE);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 13) {
             for (double waterC = 0; waterC < 40; waterC += 2) {

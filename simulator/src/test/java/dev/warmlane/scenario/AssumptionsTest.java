@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
@@ -49,6 +50,18 @@ class AssumptionsTest {
         SameInstallation.check(scenario.installation(), usual, SameInstallation.ROUNDING);
     }
 
+    /** 300 m³ in 5 h against 12 m: 1/60 m³/s · 997.05 kg/m³ · 9.80665 m/s² · 12 m. */
+    @Test
+    void aTurnoverGivesTheHeatOfTheCirculationPump() throws IOException {
+        String pumped = BAREST.replace("[roof]", "turnover = \"5 h\"\n[roof]");
+        Scenario scenario = Demos.read(pumped, folder);
+        assertThat(scenario.installation().pool().circulationW()).isCloseTo(1955.55, within(0.5));
+        assertThat(scenario.assumed())
+                .extracting(a -> a.section() + "." + a.key() + " = " + a.value())
+                .contains("pool.circulation_head = 12 m")
+                .doesNotContain("pool.circulation_power = 0 W");
+    }
+
     @Test
     void everyUsualValueIsNamedWithItsUnitAndItsSource() throws IOException {
         List<Assumption> assumed = Demos.read(BAREST, folder).assumed();
@@ -63,7 +76,8 @@ class AssumptionsTest {
                         "pool.finish = light",
                         "pool.water_emittance = 0.95",
                         "pool.evaporation = smith-lof-jones",
-                        "pool.ground_conductance = 297.73 W/K",
+                        "pool.ground_conductance = 263.52 W/K",
+                        "pool.circulation_power = 0 W",
                         "pool.bathers = 0",
                         "pool.make_up = 0 L/day",
                         "water.mains = from air",

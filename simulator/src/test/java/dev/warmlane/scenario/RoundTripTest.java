@@ -97,7 +97,8 @@ class RoundTripTest {
                                 0.83,
                                 0.94,
                                 Evaporation.ISO_TR_12596,
-                                123.4),
+                                123.4,
+                                2345.6),
                         new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))

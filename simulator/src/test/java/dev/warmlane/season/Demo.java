@@ -41,6 +41,12 @@ public final class Demo {
         }
     }
 
+    /** The same pool with the heat of a circulation pump, W. */
+    public static Installation.Builder pumpedPool(double depthM, double circulationW) {
+        Installation.Builder pool = pool(depthM);
+        return pool.pool(pool.build().pool().withCirculationW(circulationW));
+    }
+
     /** An outdoor pool with 200 m² of flat mats, no heater, open from May to September. */
     public static Installation.Builder pool(double depthM) {
         Pool pool = Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolShelter.SUBURBAN));

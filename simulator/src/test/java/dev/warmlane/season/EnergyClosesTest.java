@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CertificateCurve;
@@ -107,6 +108,7 @@ class EnergyClosesTest {
 
     private static Installation everything(Installation plain) {
         return plain.toBuilder()
+                .pool(plain.pool().withCirculationW(3000))
                 .heater(heater(200, 27))
                 .cover(Cover.bubble(Schedule.daily(20, 8)))
                 .bathers(new Bathers(60, Bathers.USUAL_HEAT_W, Bathers.USUAL_RISE, Schedule.daily(10, 20)))
@@ -137,6 +139,10 @@ class EnergyClosesTest {
             if (index > 0) {
                 assertThat(ledger.waterStartC(index)).isEqualTo(ledger.waterEndC(index - 1));
             }
+            double pump = installation.pool().circulationW()
+                    * 3600
+                    / installation.pool().areaM2();
+            assertThat(ledger.heatJm2(Flow.CIRCULATION, index)).isCloseTo(pump, within(1e-6));
             assertThat(ledger.heatJm2(Flow.SUN, index)).isNotNegative();
             assertThat(ledger.heatJm2(Flow.HEATER, index)).isNotNegative();
             if (Double.isInfinite(installation.control().shedAboveC())) {

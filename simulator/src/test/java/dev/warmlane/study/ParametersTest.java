@@ -41,7 +41,7 @@ class ParametersTest {
             0.86, 0.02, 10, 4, 0.98, new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
 
     /** Has everything that a parameter may want. */
-    private static final Installation EVERYTHING = Demo.pool(1.8)
+    private static final Installation EVERYTHING = Demo.pumpedPool(1.8, 3000)
             .heater(Demo.HEATER)
             .arrays(
                     Demo.FLAT,
@@ -59,6 +59,7 @@ class ParametersTest {
             Map.entry("rise of evaporation by bathers", Set.of("bather_evaporation_rise")),
             Map.entry("absorptance of the basin", Set.of("absorptance")),
             Map.entry("heat loss to the ground", Set.of("ground_conductance")),
+            Map.entry("heat of the circulation pump", Set.of("circulation_power")),
             Map.entry("terrain around the roof", Set.of("terrain")),
             Map.entry("wind along the roof, ratio", Set.of("wind_speed_ratio")),
             Map.entry("albedo of the roof", Set.of("albedo")),

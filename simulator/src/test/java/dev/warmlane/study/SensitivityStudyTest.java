@@ -26,7 +26,7 @@ class SensitivityStudyTest {
             new CollectorArray("racks", 60, new Mounting.OpenRack(30, 180, 2, 4, 3, 0.3), Absorber.USUAL_MAT);
 
     /** An unheated pool that never comes to its limit, so that what the collectors give is not hidden by either. */
-    private static final Installation INSTALLATION = Demo.pool(1.8)
+    private static final Installation INSTALLATION = Demo.pumpedPool(1.8, 3000)
             .arrays(Demo.FLAT, RACKS)
             .cover(Cover.bubble(Schedule.daily(20, 8)))
             .bathers(new Bathers(40, 600, 0.5, Schedule.daily(10, 18)))
@@ -83,6 +83,7 @@ class SensitivityStudyTest {
         cools("evaporation correlation");
         cools("rise of evaporation by bathers");
         warms("absorptance of the basin");
+        warms("heat of the circulation pump");
         warms("cover, hours a day");
         warms("absorptance of the collector");
     }
@@ -133,6 +134,7 @@ class SensitivityStudyTest {
                         "wind at pool over the station's",
                         "rise of evaporation by bathers",
                         "absorptance of the basin",
+                        "heat of the circulation pump",
                         "cover, hours a day",
                         "albedo of the roof",
                         "emittance of the roof",

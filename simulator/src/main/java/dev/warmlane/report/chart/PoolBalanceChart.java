@@ -21,6 +21,7 @@ final class PoolBalanceChart {
             new Kind("collectors", Palette.VERMILLION, HeatBalance::deliveredKwh),
             new Kind("heater", Palette.ORANGE, b -> b.kwh(Flow.HEATER)),
             new Kind("bathers", Palette.INK, b -> b.kwh(Flow.BATHERS)),
+            new Kind("circulation pump", Palette.PALE, b -> b.kwh(Flow.CIRCULATION)),
             new Kind("evaporation", Palette.BLUE, b -> b.kwh(Flow.EVAPORATION)),
             new Kind("convection", Palette.SKY_BLUE, b -> b.kwh(Flow.CONVECTION)),
             new Kind("long-wave", Palette.GREEN, b -> b.kwh(Flow.LONG_WAVE)),

@@ -56,6 +56,7 @@ public final class ForecastPage {
         page.put("collectors", parts.collectors());
         page.put("exposure", parts.exposure().map(HtmlTable::of).orElse(null));
         page.put("exposureRemark", parts.exposureRemark().orElse(null));
+        page.put("strongWind", parts.strongWind().orElse(null));
         page.put("workingRange", parts.workingRange());
         page.put("hasWorkingRange", !parts.workingRange().isEmpty());
         page.put("weather", parts.weather());

@@ -39,7 +39,10 @@ final class Headline {
 
     /** The answer in two or three sentences. */
     String sentences() {
-        StringBuilder text = new StringBuilder("Over the season the pool averages ")
+        StringBuilder text = new StringBuilder();
+        new ForecastParts(report).notCredible().ifPresent(why -> text.append(why)
+                .append(". "));
+        text.append("Over the season the pool averages ")
                 .append(temperature(season.water().meanC()));
         if (collectors) {
             text.append(", ")
