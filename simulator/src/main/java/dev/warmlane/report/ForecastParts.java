@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The parts of a forecast that a page shows as the text does, with the same numbers and words. Points come unbroken.
@@ -37,7 +38,7 @@ public record ForecastParts(ForecastReport report) {
 
     /** Why the season is not to be believed; nothing where it may be. */
     public Optional<String> notCredible() {
-        return CredibilityText.of(numbers(), report.summary().season());
+        return CredibilityText.of(numbers(), Stream.of(report.summary().season()));
     }
 
     /** How often the wind at the water is beyond what evaporation was measured in; nothing where it never is. */

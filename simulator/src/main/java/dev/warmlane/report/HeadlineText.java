@@ -10,6 +10,7 @@ import dev.warmlane.season.TemperatureSummary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What people ask first. */
 final class HeadlineText {
@@ -24,7 +25,7 @@ final class HeadlineText {
         HeadlineText text = new HeadlineText(numbers);
         PeriodSummary season = summary.season();
         List<String> points = new ArrayList<>();
-        CredibilityText.of(numbers, season).ifPresent(points::add);
+        CredibilityText.of(numbers, Stream.of(season)).ifPresent(points::add);
         points.add("Pool temperature: " + text.water(season.water()) + "; without collectors "
                 + text.water(season.waterWithout())
                 + StartText.of(numbers, forecast).map(start -> "; it " + start).orElse(""));

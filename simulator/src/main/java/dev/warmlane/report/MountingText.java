@@ -37,7 +37,8 @@ public record MountingText(String title, List<TextSection> brief, List<TextSecti
             ReportSettings.Units units,
             List<Assumption> assumed) {
         MountingParts parts = new MountingParts(study, turning, units);
-        List<TextSection> brief = new ArrayList<>();
+        List<TextSection> brief =
+                new ArrayList<>(CredibilityText.section(CredibilityText.of(new Numbers(units), study)));
         brief.add(job(parts));
         parts.brief().forEach(part -> brief.add(part.section()));
         List<TextSection> sections = new ArrayList<>(brief);

@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.SensitivityStudy;
@@ -22,7 +23,10 @@ public record StudyText(String title, List<TextSection> sections) {
 
     /** Writes an area study up. */
     public static StudyText of(AreaStudy study, ReportSettings.Units units) {
-        return new StudyText(study.installation().name() + ": collector area", AreaText.of(study, units));
+        List<TextSection> sections = new ArrayList<>(CredibilityText.section(
+                CredibilityText.of(new Numbers(units), study.designs().stream().map(AreaDesign::season))));
+        sections.addAll(AreaText.of(study, units));
+        return new StudyText(study.installation().name() + ": collector area", sections);
     }
 
     /**
@@ -32,7 +36,8 @@ public record StudyText(String title, List<TextSection> sections) {
      */
     public static StudyText of(
             String name, ExposureStudy exposure, SensitivityStudy sensitivity, ReportSettings.Units units) {
-        List<TextSection> sections = new ArrayList<>();
+        List<TextSection> sections =
+                new ArrayList<>(CredibilityText.section(CredibilityText.of(new Numbers(units), exposure)));
         sections.add(SensitivityText.of(exposure, units));
         sections.addAll(SensitivityText.of(sensitivity, units));
         return new StudyText(name + ": what the forecast depends on", sections);

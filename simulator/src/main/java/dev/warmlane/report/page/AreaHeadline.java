@@ -1,5 +1,6 @@
 package dev.warmlane.report.page;
 
+import dev.warmlane.report.CredibilityText;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.scenario.ReportSettings;
@@ -27,6 +28,8 @@ final class AreaHeadline {
         AreaDesign largest = study.designs().get(study.designs().size() - 1);
         PeriodSummary season = smallest.season();
         StringBuilder text = new StringBuilder();
+        CredibilityText.of(numbers, study.designs().stream().map(AreaDesign::season))
+                .ifPresent(why -> text.append(why).append(". "));
         if (smallest.equals(largest)) {
             text.append("With ").append(area(smallest)).append(" the collectors deliver ");
             text.append(heat(smallest))

@@ -1,5 +1,6 @@
 package dev.warmlane.report.page;
 
+import dev.warmlane.report.CredibilityText;
 import dev.warmlane.report.LightItem;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
@@ -34,8 +35,8 @@ final class MountingHeadline {
 
     /** The answer in a few sentences. */
     String sentences() {
-        return sameArea() + " " + sameRoof() + reason().map(why -> " " + why).orElse("")
-                + " This holds for this weather, this roof and this pool.";
+        return CredibilityText.of(numbers, study).map(why -> why + ". ").orElse("") + sameArea() + " " + sameRoof()
+                + reason().map(why -> " " + why).orElse("") + " This holds for this weather, this roof and this pool.";
     }
 
     /** The large numbers, three or four. */

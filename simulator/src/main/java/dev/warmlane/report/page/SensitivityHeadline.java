@@ -1,5 +1,6 @@
 package dev.warmlane.report.page;
 
+import dev.warmlane.report.CredibilityText;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.report.SensitivityTables;
@@ -30,7 +31,9 @@ final class SensitivityHeadline {
 
     /** The answer in a few sentences. */
     String sentences() {
-        StringBuilder text = new StringBuilder("As described the collectors deliver ")
+        StringBuilder text = new StringBuilder();
+        CredibilityText.of(numbers, exposure).ifPresent(why -> text.append(why).append(". "));
+        text.append("As described the collectors deliver ")
                 .append(numbers.show(Measure.HEAT, study.described().balance().deliveredKwh()))
                 .append(" in the season and the pool averages ")
                 .append(numbers.show(
