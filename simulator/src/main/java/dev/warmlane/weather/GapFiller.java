@@ -51,12 +51,10 @@ final class GapFiller {
                     "at most " + MISSING_AT_MOST + " in the year",
                     "Fetch a file that is complete.");
         }
-        if (filled.count() > 0) {
-            findings.repair(
-                    filled,
-                    "missing " + column.label() + " " + filled.places() + ": filled by straight lines over gaps of at"
-                            + " most " + GAP_AT_MOST + " hours");
-        }
+        findings.repair(
+                filled,
+                "missing " + column.label() + " " + filled.places() + ": filled by straight lines over gaps of at"
+                        + " most " + GAP_AT_MOST + " hours");
     }
 
     static Refusal tooLong(HourTable table, WeatherColumn column, int firstHour, int gap) {

@@ -108,6 +108,16 @@ final class HourTable {
         return new Refusal(line[hour], label, column, found, expected, remedy);
     }
 
+    /** Whether a year can be completed without a column. */
+    boolean canDoWithout(WeatherColumn column) {
+        return switch (column) {
+            case PRESSURE, LONG_WAVE, CLOUD -> true;
+            case DEW -> !isEmpty(WeatherColumn.RELATIVE_HUMIDITY);
+            case RELATIVE_HUMIDITY -> !isEmpty(WeatherColumn.DEW);
+            default -> false;
+        };
+    }
+
     boolean isEmpty(WeatherColumn column) {
         for (double value : column(column)) {
             if (!Double.isNaN(value)) {

@@ -13,6 +13,9 @@ final class Humidity {
     /** Beyond rounding of either and either's way of measuring, percent of relative humidity. */
     private static final double DISAGREE_PERCENT = 15;
 
+    /** No rounding and no two ways of measuring make this, K. */
+    private static final double ABOVE_AIR_K = 1;
+
     /** Where typical years are stitched, makers smooth one and not the other. */
     private static final int A_FEW_HOURS = 48;
 
@@ -25,6 +28,7 @@ final class Humidity {
         double[] relative = table.column(WeatherColumn.RELATIVE_HUMIDITY);
         Occurrences lost = new Occurrences(table);
         Occurrences above = new Occurrences(table);
+        Occurrences wellAbove = new Occurrences(table);
         Occurrences disagree = new Occurrences(table);
         Occurrences derived = new Occurrences(table);
         for (int hour = 0; hour < dew.length; hour++) {
@@ -32,6 +36,9 @@ final class Humidity {
             if (relative[hour] < LOST_BELOW_PERCENT) {
                 lost.add(hour, relative[hour]);
                 relative[hour] = Double.NaN;
+            }
+            if (dew[hour] > air[hour] + ABOVE_AIR_K) {
+                wellAbove.add(hour, dew[hour]);
             }
             if (relative[hour] > 100.5 || dew[hour] > air[hour] + ROUNDING_K) {
                 above.add(hour, relative[hour]);
@@ -46,6 +53,15 @@ final class Humidity {
             if (dew[hour] > air[hour]) {
                 dew[hour] = air[hour];
             }
+        }
+        if (wellAbove.count() > GapFiller.MISSING_AT_MOST) {
+            throw table.refuse(
+                    wellAbove.firstHour(),
+                    WeatherColumn.DEW.label(),
+                    wellAbove.first() + " °C, above the air temperature, and the like in " + wellAbove.count()
+                            + " hours",
+                    "a dew point at or below the air temperature",
+                    "Are the two columns exchanged, or one of them in another unit? Correct them.");
         }
         report(findings, lost, above, disagree, derived);
         GapFiller.fill(table, WeatherColumn.DEW, findings);
@@ -62,23 +78,18 @@ final class Humidity {
                     derived.count(),
                     "dew point found from air temperature and relative humidity in " + derived.count() + " hours");
         }
-        if (lost.count() > 0) {
-            findings.repair(
-                    lost,
-                    "relative humidity 0 " + lost.places()
-                            + " cannot be: a value was lost there; the dew point is used, or a line between neighbours");
-        }
-        if (above.count() > 0) {
-            findings.repair(
-                    above,
-                    "relative humidity above 100 % or dew point above air temperature " + above.places()
-                            + ": taken as saturated air");
-        }
-        if (disagree.count() > 0) {
-            String message = "relative humidity (" + disagree.first()
-                    + " % first) and dew point do not agree within 15 % " + disagree.places()
-                    + ": the dew point is used";
-            findings.add(disagree.count() > A_FEW_HOURS ? Kind.WARNING : Kind.NOTE, disagree, message);
-        }
+        findings.repair(
+                lost,
+                "relative humidity 0 " + lost.places()
+                        + " cannot be: a value was lost there; the dew point is used, or a line between neighbours");
+        findings.repair(
+                above,
+                "relative humidity above 100 % or dew point above air temperature " + above.places()
+                        + ": taken as saturated air");
+        findings.add(
+                disagree.count() > A_FEW_HOURS ? Kind.WARNING : Kind.NOTE,
+                disagree,
+                "relative humidity (" + disagree.first() + " % first) and dew point do not agree within 15 % "
+                        + disagree.places() + ": the dew point is used");
     }
 }

@@ -7,7 +7,7 @@ import dev.warmlane.sun.SunPath;
 final class IrradianceRepair {
 
     /** Three hours of daylight: clearness over longer gaps is a guess. */
-    private static final int DAY_GAP_AT_MOST = 3;
+    static final int DAY_GAP_AT_MOST = 3;
     /** Diffuse light before sunrise and after sunset is real but faint, W/m². */
     private static final double TWILIGHT_WM2 = 15;
 
@@ -38,17 +38,12 @@ final class IrradianceRepair {
                 light.add(hour, global[hour]);
             }
         }
-        if (beam.count() > 0) {
-            findings.repair(
-                    beam,
-                    "direct irradiance at night " + beam.places() + " (" + beam.first() + " W/m² first): set to 0");
-        }
-        if (light.count() > 0) {
-            findings.warning(
-                    light,
-                    "global irradiance at night " + light.places() + " (" + light.first()
-                            + " W/m² first): kept, but the labels or the place may be wrong");
-        }
+        findings.repair(
+                beam, "direct irradiance at night " + beam.places() + " (" + beam.first() + " W/m² first): set to 0");
+        findings.warning(
+                light,
+                "global irradiance at night " + light.places() + " (" + light.first()
+                        + " W/m² first): kept, but the labels or the place may be wrong");
     }
 
     /** At night a missing value is 0; by day the share of the extraterrestrial irradiance is drawn as a line. */
@@ -80,12 +75,10 @@ final class IrradianceRepair {
                 values[i] = share * outside(column, sun, i);
             }
         }
-        if (filled.count() > 0) {
-            findings.repair(
-                    filled,
-                    "missing " + column.label() + " " + filled.places()
-                            + ": 0 at night; by day filled with the clearness of the hours before and after");
-        }
+        findings.repair(
+                filled,
+                "missing " + column.label() + " " + filled.places()
+                        + ": 0 at night; by day filled with the clearness of the hours before and after");
     }
 
     private static double share(double[] values, WeatherColumn column, SunPath sun, int hour) {

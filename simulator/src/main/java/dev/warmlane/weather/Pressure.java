@@ -41,11 +41,9 @@ final class Pressure {
                 pressure[hour] = mean;
             }
         }
-        if (filled.count() > 0) {
-            findings.repair(
-                    filled,
-                    "missing pressure " + filled.places() + ": the year's mean, " + Occurrences.number(mean)
-                            + " kPa, is used");
-        }
+        findings.repair(
+                filled,
+                "missing pressure " + filled.places() + ": the year's mean, " + Occurrences.number(mean)
+                        + " kPa, is used");
     }
 }

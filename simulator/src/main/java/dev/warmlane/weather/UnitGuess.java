@@ -16,6 +16,9 @@ final class UnitGuess {
     /** In km/h, mph or knots no wind of the column's limit exceeds this. */
     private static final double OTHER_SPEED_AT_MOST = 200;
 
+    /** 1 W/m² over an hour is 0.32 Btu/ft², 0.0036 MJ/m² and 0.001 kWh/m². */
+    private static final double KILOWATTS_BELOW = 0.01;
+
     private static final String ANOTHER = "Is another column in its place, or a code for missing values?";
 
     private UnitGuess() {}
@@ -36,6 +39,14 @@ final class UnitGuess {
             case PRESSURE -> lowest > 0 ? "Is the column in another unit?" : ANOTHER;
             case CLOUD -> lowest >= 0 && highest <= 100 ? "Is the column in percent?" : ANOTHER;
         };
+    }
+
+    /** The same of all irradiance, from the share of the light outside the atmosphere on the brightest day of a year. */
+    static String ofClearness(double brightest) {
+        if (brightest > 1) {
+            return "Is irradiance in kJ/m² or scaled?";
+        }
+        return brightest < KILOWATTS_BELOW ? "Is irradiance in kW/m² or MJ/m²?" : "Is irradiance in Btu/ft² or scaled?";
     }
 
     private static String temperature(double lowest, double highest) {

@@ -1,22 +1,15 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import java.util.Arrays;
 
 /**
- * Takes out values that cannot be and names them; what it takes out is filled by the next step or refused there. Limits
- * on jumps and on values that do not move are common practice, no source.
+ * Takes out values that cannot be and names them; what it takes out is filled by the next step or refused there.
  */
 final class ValueChecks {
 
     /** Instruments read a little below zero at night. */
     private static final double ZERO_OFFSET_WM2 = -10;
 
-    private static final double AIR_SPIKE_K = 10;
-    private static final double AIR_JUMP_K = 15;
-    private static final double DEW_SPIKE_K = 15;
-    private static final double WIND_SPIKE_MS = 20;
-    private static final int STUCK_HOURS = 36;
     /** Hardly a place at 10 m is windier in the mean of a year, nor calmer (our own choice). */
     private static final double MEAN_WIND_AT_MOST_MS = 9;
 
@@ -36,11 +29,8 @@ final class ValueChecks {
         for (WeatherColumn column : WeatherColumn.values()) {
             checks.range(column);
         }
-        checks.spikes(WeatherColumn.AIR, AIR_SPIKE_K);
-        checks.spikes(WeatherColumn.DEW, DEW_SPIKE_K);
-        checks.spikes(WeatherColumn.WIND, WIND_SPIKE_MS);
-        checks.jumps();
-        checks.constants();
+        Ramps.check(table, findings);
+        Standstill.check(table, findings);
         checks.meanWind();
     }
 
@@ -112,7 +102,7 @@ final class ValueChecks {
                 : "no value above " + Occurrences.number(column.highest() / 100);
         found += ", " + doubtful.first() + " first";
         String guess = UnitGuess.of(column, asGiven);
-        if (!canDoWithout(column)) {
+        if (!table.canDoWithout(column)) {
             throw table.refuse(
                     doubtful.firstHour(),
                     column.label(),
@@ -137,67 +127,6 @@ final class ValueChecks {
         return known;
     }
 
-    private boolean canDoWithout(WeatherColumn column) {
-        return switch (column) {
-            case PRESSURE, LONG_WAVE, CLOUD -> true;
-            case DEW -> !table.isEmpty(WeatherColumn.RELATIVE_HUMIDITY);
-            case RELATIVE_HUMIDITY -> !table.isEmpty(WeatherColumn.DEW);
-            default -> false;
-        };
-    }
-
-    /** A value far from both neighbours on the same side. */
-    private void spikes(WeatherColumn column, double limit) {
-        double[] values = table.column(column);
-        Occurrences spikes = new Occurrences(table);
-        for (int hour = 1; hour < values.length - 1; hour++) {
-            double up = values[hour] - values[hour - 1];
-            double down = values[hour] - values[hour + 1];
-            if ((up > limit && down > limit) || (up < -limit && down < -limit)) {
-                spikes.add(hour, values[hour]);
-                table.throwOut(column, hour);
-                hour++;
-            }
-        }
-        if (spikes.count() > 0) {
-            findings.repair(
-                    spikes,
-                    "impossible jump of " + column.label() + " " + spikes.places() + " (" + spikes.first() + " "
-                            + column.unit() + " first, more than " + Occurrences.number(limit)
-                            + " from the hours before and after): taken as missing");
-        }
-    }
-
-    /** A step of air temperature that stays; where months of different years meet it is to be expected. */
-    private void jumps() {
-        double[] air = table.column(WeatherColumn.AIR);
-        Occurrences jumps = new Occurrences(table);
-        for (int hour = 1; hour < air.length; hour++) {
-            boolean seam = HourOfYear.monthOf(hour) != HourOfYear.monthOf(hour - 1);
-            if (!seam && Math.abs(air[hour] - air[hour - 1]) > AIR_JUMP_K) {
-                jumps.add(hour, air[hour] - air[hour - 1]);
-            }
-        }
-        if (jumps.count() > 0) {
-            findings.warning(
-                    jumps,
-                    "air temperature jumps within an hour " + jumps.places() + " (by " + jumps.first()
-                            + " K first): kept, but hardly real");
-        }
-    }
-
-    private void constants() throws Refusal {
-        for (WeatherColumn column : new WeatherColumn[] {WeatherColumn.GLOBAL, WeatherColumn.AIR}) {
-            if (longestRun(column)[1] == HourOfYear.HOURS) {
-                throw table.refuse(
-                        0, column.label(), "the same value in the whole year", "weather", "Fetch the file again.");
-            }
-        }
-        stuck(WeatherColumn.AIR);
-        stuck(WeatherColumn.DEW);
-        stuck(WeatherColumn.WIND);
-    }
-
     private void meanWind() {
         double mean = Arrays.stream(table.column(WeatherColumn.WIND))
                 .filter(wind -> !Double.isNaN(wind))
@@ -214,33 +143,5 @@ final class ValueChecks {
                                     ? "is the column in km/h, mph or knots?"
                                     : "was wind not measured?"));
         }
-    }
-
-    private void stuck(WeatherColumn column) {
-        int[] run = longestRun(column);
-        if (run[1] >= STUCK_HOURS) {
-            findings.warning(
-                    table.line[run[0]],
-                    run[1],
-                    column.label() + " does not change for " + run[1] + " hours from " + table.at(run[0])
-                            + " (" + Occurrences.number(table.column(column)[run[0]]) + " " + column.unit()
-                            + "): kept, but hardly measured");
-        }
-    }
-
-    /** First hour and length of the longest run of one value. */
-    private int[] longestRun(WeatherColumn column) {
-        double[] values = table.column(column);
-        int[] longest = {0, 0};
-        int start = 0;
-        for (int hour = 1; hour <= values.length; hour++) {
-            if (hour == values.length || values[hour] != values[start]) {
-                if (!Double.isNaN(values[start]) && hour - start > longest[1]) {
-                    longest = new int[] {start, hour - start};
-                }
-                start = hour;
-            }
-        }
-        return longest;
     }
 }

@@ -7,6 +7,8 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherFinding.Kind;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Weather that a program gives goes through the same checks as a file, and is told by its own columns and hours. */
 class BuilderChecksTest {
@@ -22,6 +24,12 @@ class BuilderChecksTest {
         assertThat(built.sun()).isSameAs(year.sun);
         assertThat(built.closure()).isNotNull();
         assertThat(built.airTemperatureC(NOON)).isEqualTo(year.air[NOON]);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 52, -52, 70, 82, -89.9})
+    void aSoundYearUnderAnySunHasNoFindings(double latitude) {
+        assertThat(InventedYear.at(latitude).weather().findings()).isEmpty();
     }
 
     @Test
@@ -78,6 +86,26 @@ class BuilderChecksTest {
         refused(
                 "invented: found irradiance that follows the sun only 5.00 h earlier",
                 "Check longitude and UTC offset");
+    }
+
+    @Test
+    void kilowattsInsteadOfWatts() {
+        for (double[] column : new double[][] {year.global, year.direct, year.diffuse}) {
+            Arrays.setAll(column, hour -> column[hour] / 1000);
+        }
+        refused("global horizontal irradiance: found 0.001 of the light outside", "Is irradiance in kW/m² or MJ/m²?");
+    }
+
+    @Test
+    void aDewPointAboveTheAir() {
+        Arrays.setAll(year.dew, hour -> year.air[hour] + 3);
+        refused("invented, hour 0 (01-01 00:00): dew point: found", "and the like in 8760 hours");
+    }
+
+    @Test
+    void aConstantTemperature() {
+        Arrays.fill(year.air, 20);
+        refused("air temperature: found 20 °C, the same value in the whole year");
     }
 
     @Test

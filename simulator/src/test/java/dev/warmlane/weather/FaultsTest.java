@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.physics.Constants;
@@ -158,7 +159,7 @@ class FaultsTest {
     @Test
     void infraredColderThanAnySkyAllYear() throws IOException {
         for (int line = FIRST; line < FIRST + HourOfYear.HOURS; line++) {
-            Breakage.set(lines, line, INFRARED, "1");
+            Breakage.set(lines, line, INFRARED, line % 2 == 0 ? "1" : "2");
         }
         WeatherYear read = Breakage.read(folder, lines);
         expect(read, Kind.WARNING, FIRST, "infrared below 0.4", "replaced by the sky model in the whole year");
@@ -345,6 +346,210 @@ class FaultsTest {
         }
         WeatherYear read = Breakage.read(folder, lines);
         expect(read, Kind.WARNING, 0, "the parts come from different sources or times");
+    }
+
+    @Test
+    void aLostGlobalBesideStrongDirect() throws IOException {
+        Breakage.set(lines, FIRST + NOON, GLOBAL, "0");
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(
+                read,
+                Kind.REPAIR,
+                FIRST + NOON,
+                "global irradiance contradicts direct and diffuse on line " + (FIRST + NOON) + " (0 W/m² beside direct "
+                        + Breakage.get(lines, FIRST + NOON, DIRECT),
+                "all three taken as missing");
+        assertThat(read.globalHorizontalWm2(NOON)).isCloseTo(year.global[NOON], within(0.05 * year.global[NOON]));
+    }
+
+    @Test
+    void aJuneWithoutGlobal() {
+        set(HourOfYear.firstHourOf(6), HourOfYear.firstHourOf(7), "0", GLOBAL);
+        refused("global horizontal irradiance: found 0 W/m² beside direct 138 and diffuse 81", "in 411 hours");
+    }
+
+    @Test
+    void aWeekOfDarkness() throws IOException {
+        int from = HourOfYear.of(6, 10, 0);
+        set(from, from + 7 * 24, "0", GLOBAL, DIRECT, DIFFUSE);
+        expect(
+                Breakage.read(folder, lines),
+                Kind.WARNING,
+                FIRST + from + 6,
+                "no light for 91 hours of daylight on end from 06-10 06:00 (line " + (FIRST + from + 6)
+                        + "): kept, but no cloud is so dark; values were lost");
+    }
+
+    @Test
+    void aMonthOfDarkness() {
+        set(HourOfYear.firstHourOf(6), HourOfYear.firstHourOf(7), "0", GLOBAL, DIRECT, DIFFUSE);
+        refused("no light for 390 hours of daylight on end from 06-01 06:00", "some light under any cloud");
+    }
+
+    @Test
+    void aWeekOfFogIsKept() throws IOException {
+        int from = HourOfYear.of(1, 10, 0);
+        for (int h = from; h < from + 7 * 24; h++) {
+            String light = Double.toString(Math.rint(0.03 * year.global[h]));
+            set(h, h + 1, "0", DIRECT);
+            set(h, h + 1, light, GLOBAL, DIFFUSE);
+        }
+        assertThat(Breakage.read(folder, lines).findings()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.317, 0.222, Is irradiance in Btu/ft² or scaled?",
+        "0.001, 0.001, Is irradiance in kW/m² or MJ/m²?",
+        "1.45, 1.016, Is irradiance in kJ/m² or scaled?"
+    })
+    void irradianceInOtherUnits(double factor, String share, String guess) {
+        scaleIrradiance(factor);
+        refused("global horizontal irradiance: found " + share + " of the light outside", "0.45 to 0.85", guess);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.55, 1.3})
+    void irradianceThatIsScaled(double factor) throws IOException {
+        scaleIrradiance(factor);
+        expect(
+                Breakage.read(folder, lines),
+                Kind.WARNING,
+                FIRST + HourOfYear.of(12, 11, 0),
+                "of the light outside the atmosphere on the brightest day",
+                "is irradiance in another unit, or scaled?");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {DIRECT, DIFFUSE})
+    void aPartOfIrradianceThatIsNothingAllYear(int part) {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            double beam = year.direct[h] * year.sun.cosZenith(h);
+            set(h, h + 1, "0", part);
+            set(h, h + 1, Double.toString(part == DIRECT ? year.global[h] : Math.rint(beam)), GLOBAL);
+            if (part == DIRECT) {
+                set(h, h + 1, Double.toString(year.global[h]), DIFFUSE);
+            }
+        }
+        refused("found 0 W/m², the same value in the whole year", "global irradiance is split into direct and diffuse");
+    }
+
+    @Test
+    void aMonthWithoutDirect() throws IOException {
+        for (int h = HourOfYear.firstHourOf(6); h < HourOfYear.firstHourOf(7); h++) {
+            set(h, h + 1, "0", DIRECT);
+            set(h, h + 1, Double.toString(year.global[h]), DIFFUSE);
+        }
+        expect(
+                Breakage.read(folder, lines),
+                Kind.WARNING,
+                0,
+                "no direct irradiance in all of June",
+                "tilted collectors");
+    }
+
+    @Test
+    void lightThatStandsStill() throws IOException {
+        int from = HourOfYear.of(6, 10, 8);
+        set(from, from + 8, "0", DIRECT);
+        set(from, from + 8, "300", GLOBAL, DIFFUSE);
+        expect(
+                Breakage.read(folder, lines),
+                Kind.WARNING,
+                FIRST + from,
+                "global horizontal irradiance stands still while the sun moves on lines " + (FIRST + from),
+                "(300 W/m² first)");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "8, 5.0, dew point is 5 °C in the whole year",
+        "9, 60, relative humidity is 60 % in the whole year",
+        "13, 300, horizontal infrared is 300 W/m² in the whole year"
+    })
+    void aColumnThatNeverChangesIsNotUsedWhereAnotherStandsIn(int cell, String value, String told) throws IOException {
+        set(0, HourOfYear.HOURS, value, cell);
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(read, Kind.WARNING, FIRST, told + ": not measured, and not used");
+        assertThat(read.dewPointC(NOON)).isCloseTo(year.dew[NOON], within(0.2));
+        assertThat(read.skyLongWaveWm2(NOON)).isNotEqualTo(300);
+    }
+
+    @Test
+    void humidityThatNeverChangesIsToldWhereNothingStandsIn() throws IOException {
+        List<String> pvgis = InventedYear.ofInstants().pvgis();
+        for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
+            Breakage.set(pvgis, line, 3, "60");
+        }
+        expect(
+                Breakage.read(folder, pvgis),
+                Kind.WARNING,
+                11,
+                "relative humidity does not change for 8760 hours from line 11 (60 %): kept, but hardly measured");
+    }
+
+    @Test
+    void dewPointAndAirExchanged() {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            Breakage.set(lines, FIRST + h, DRY_BULB, Double.toString(year.dew[h]));
+            Breakage.set(lines, FIRST + h, DEW_POINT, Double.toString(year.air[h]));
+        }
+        refused("dew point: found", "above the air temperature", "Are the two columns exchanged");
+    }
+
+    @Test
+    void aRampOfWind() throws IOException {
+        String[] ramp = {"18", "34", "40", "46", "53"};
+        for (int i = 0; i < ramp.length; i++) {
+            Breakage.set(lines, FIRST + 4000 + i, WIND, ramp[i]);
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(
+                read,
+                Kind.WARNING,
+                FIRST + 4001,
+                "wind of a hurricane, above 32.7 m/s, on lines 4010, 4011 and 4012 (34 m/s first): kept");
+        expect(read, Kind.WARNING, FIRST + 4001, "wind speed changes within 3 hours on lines");
+        expect(read, Kind.REPAIR, FIRST + 4004, "impossible wind speed on line 4013 (53 m/s first");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"9, 3", "6, 6"})
+    void aRampOfTemperature(double step, int within) throws IOException {
+        int from = HourOfYear.of(1, 20, 3);
+        for (int i = 1; i < 12; i++) {
+            set(from + i, from + i + 1, Double.toString(year.air[from] + step * Math.min(i, 12 - i)), DRY_BULB);
+        }
+        expect(
+                Breakage.read(folder, lines),
+                Kind.WARNING,
+                FIRST + from + within,
+                "air temperature changes within " + within + " hours on line",
+                "hardly real");
+    }
+
+    private void scaleIrradiance(double factor) {
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            for (int cell : new int[] {GLOBAL, DIRECT, DIFFUSE}) {
+                double value = Double.parseDouble(Breakage.get(lines, FIRST + h, cell));
+                Breakage.set(lines, FIRST + h, cell, Double.toString(factor * value));
+            }
+        }
+    }
+
+    /** Sets cells of hours, counted from the start of the year. */
+    private void set(int from, int to, String value, int... cells) {
+        for (int h = from; h < to; h++) {
+            for (int cell : cells) {
+                Breakage.set(lines, FIRST + h, cell, value);
+            }
+        }
+    }
+
+    private void refused(String... words) {
+        assertThatThrownBy(() -> Breakage.read(folder, lines))
+                .isInstanceOf(WeatherFileException.class)
+                .satisfies(e -> assertThat(e.getMessage()).contains(words));
     }
 
     private static void expect(WeatherYear read, Kind kind, int line, String... words) {

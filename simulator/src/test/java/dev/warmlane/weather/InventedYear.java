@@ -27,9 +27,11 @@ final class InventedYear {
     final double[] longWave = new double[HourOfYear.HOURS];
     final double[] wind = new double[HourOfYear.HOURS];
     final double[] pressure = new double[HourOfYear.HOURS];
+    final Site site;
     final SunPath sun;
 
-    private InventedYear(SunPath sun) {
+    private InventedYear(Site site, SunPath sun) {
+        this.site = site;
         this.sun = sun;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             int day = HourOfYear.dayOf(hour);
@@ -51,12 +53,18 @@ final class InventedYear {
     }
 
     static InventedYear withCentre(double centreHours) {
-        return new InventedYear(SunPath.ofHourlyMeans(SITE, years(), centreHours));
+        return new InventedYear(SITE, SunPath.ofHourlyMeans(SITE, years(), centreHours));
     }
 
     /** Irradiance at the half hours. */
     static InventedYear ofInstants() {
-        return new InventedYear(SunPath.ofInstants(SITE, years(), 0.5));
+        return new InventedYear(SITE, SunPath.ofInstants(SITE, years(), 0.5));
+    }
+
+    /** The same weather under the sun of another latitude. */
+    static InventedYear at(double latitudeDeg) {
+        Site site = new Site("Invented Place", latitudeDeg, -80, 250, -5);
+        return new InventedYear(site, SunPath.ofHourlyMeans(site, years(), 0.5));
     }
 
     static InventedYear sound() {
@@ -70,7 +78,7 @@ final class InventedYear {
     }
 
     WeatherYear weather() {
-        return WeatherYear.builder(SITE, "invented", sun)
+        return WeatherYear.builder(site, "invented", sun)
                 .irradianceWm2(global, direct, diffuse)
                 .airC(air, dew)
                 .pressureKpa(pressure)
