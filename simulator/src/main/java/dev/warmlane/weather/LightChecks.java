@@ -69,11 +69,14 @@ final class LightChecks {
         this.diffuse = table.column(WeatherColumn.DIFFUSE);
     }
 
-    static void check(HourTable table, SunPath sun, Findings findings) throws Refusal {
+    /** What the hour of the sun decides is left alone where a user insists on it against the file. */
+    static void check(HourTable table, SunPath sun, boolean insisted, Findings findings) throws Refusal {
         LightChecks checks = new LightChecks(table, sun, findings);
         checks.brightestDay();
-        checks.contradictions();
-        checks.darkness();
+        if (!insisted) {
+            checks.contradictions();
+            checks.darkness();
+        }
         checks.monthsWithoutDirect();
         checks.standstill(WeatherColumn.GLOBAL);
         checks.standstill(WeatherColumn.DIFFUSE);

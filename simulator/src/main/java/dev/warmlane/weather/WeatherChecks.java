@@ -17,7 +17,7 @@ final class WeatherChecks {
         ValueChecks.check(table, findings);
         ClosureCheck.Result time = ClosureCheck.check(table, options, findings);
         SunPath sun = time.sun();
-        LightChecks.check(table, sun, findings);
+        LightChecks.check(table, sun, options.centreHours() != null, findings);
         IrradianceRepair.repair(table, sun, findings);
         GapFiller.fill(table, WeatherColumn.AIR, findings);
         GapFiller.fill(table, WeatherColumn.WIND, findings);
