@@ -23,7 +23,11 @@ public final class HeatCurves {
     /** The nodes of an hour and one more at each end, which carries the curve on straight. */
     private static final int ROW = NODES + 2;
 
-    private static final int NEWTON_STEPS = 30;
+    /** Steps of Newton's method on a curve, which is nearly straight: three or four are usual. */
+    public static final int NEWTON_STEPS = 30;
+
+    /** Where it ends, K. */
+    public static final double SETTLED_K = 1e-10;
 
     private final double[] heats = new double[HourOfYear.HOURS * ROW];
     private final double[] stagnationC = new double[HourOfYear.HOURS];
@@ -91,7 +95,7 @@ public final class HeatCurves {
         for (int step = 0; step < NEWTON_STEPS; step++) {
             double change = (heatWm2 - heatWm2(hour, inlet)) / slopeWm2K(hour, inlet);
             inlet += change;
-            if (Math.abs(change) < 1e-10) {
+            if (Math.abs(change) < SETTLED_K) {
                 break;
             }
         }

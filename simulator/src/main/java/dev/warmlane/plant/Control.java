@@ -7,7 +7,8 @@ import dev.warmlane.units.Checks;
  * Differential control of the collector circuit.
  *
  * @param onDifferenceK the pump starts when the dry plate would be this much warmer than the pool, K, 0.5 to 20
- * @param offDifferenceK the pump stops when the water warms by less than this on its way through, K, 0.02 to 5. Running
+ * @param offDifferenceK the pump stops when the water warms by less than this on its way through the collectors, or is
+ *     less than this warmer than the pool when it comes back through the pipes, K, 0.02 to 5. Running
  *     without hunting needs at most onDifferenceK·F_R·U_L/(m'c) (Duffie and Beckman §10.4, from memory), about a tenth
  *     of onDifferenceK
  * @param limitC the pool temperature at which the collectors stop giving heat, °C, 10 to 40

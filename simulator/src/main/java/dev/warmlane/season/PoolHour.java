@@ -1,8 +1,6 @@
 package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.collector.CollectorForcing;
-import dev.warmlane.collector.HeatCurves;
 import dev.warmlane.physics.Water;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.pool.PoolFlows;
@@ -34,6 +32,9 @@ final class PoolHour {
      */
     private static final int MOST_PIECES = 200;
 
+    /** Circuits that switch within this of each other switch together, K: a switching temperature is found to 1e-10 K. */
+    private static final double SAME_K = 1e-9;
+
     private static final double HOUR_S = 3600;
 
     /** Specific heat of water in the collectors, J/kgK; over 10 to 40 °C it changes by 0.3 %. */
@@ -42,13 +43,7 @@ final class PoolHour {
     // what is built
     private final PoolForcing pool;
     private final int arrays;
-    private final CollectorForcing[] collectors;
-    private final HeatCurves[] curves;
-    private final double[] areaRatio;
-    private final double[] capacityFlow;
-    private final double[] stopHeat;
-    private final double[] pipeLoss;
-    private final double startDifferenceK;
+    private final Circuit[] circuits;
     private final double limitC;
     private final double shedAboveC;
     private final double setPointC;
@@ -77,35 +72,27 @@ final class PoolHour {
     private double solarSlope;
     private double lookedAtC;
 
-    // the circuit that the next switching temperature belongs to; -1 where it is no circuit's
-    private int switching;
+    // the temperature at which each circuit switches next on the way looked at; NaN where it does not
+    private final double[] switchC;
 
     PoolHour(Installation installation, SeasonForcing forcing) {
         List<CollectorArray> built = installation.arrays();
         double poolArea = installation.pool().areaM2();
-        double collectorArea = installation.collectorAreaM2();
         this.pool = forcing.pool();
         this.arrays = built.size();
-        this.collectors = forcing.collectors().toArray(CollectorForcing[]::new);
-        this.curves =
-                forcing.collectors().stream().map(CollectorForcing::curves).toArray(HeatCurves[]::new);
-        this.areaRatio = new double[arrays];
-        this.capacityFlow = new double[arrays];
-        this.stopHeat = new double[arrays];
-        this.pipeLoss = new double[arrays];
+        this.circuits = new Circuit[arrays];
+        // all pipes are one, shared by area: each m² of collector has as much of them
+        double pipesWm2K = installation.pipes().heatLossWK() / installation.collectorAreaM2();
         for (int a = 0; a < arrays; a++) {
-            CollectorArray array = built.get(a);
-            areaRatio[a] = array.areaM2() / poolArea;
-            capacityFlow[a] = array.flowKgSM2() * WATER_HEAT_J_KGK;
-            stopHeat[a] = capacityFlow[a] * installation.control().offDifferenceK();
-            pipeLoss[a] = installation.pipes().heatLossWK() / collectorArea;
+            circuits[a] =
+                    new Circuit(built.get(a), forcing.collectors().get(a), pipesWm2K, installation.control(), poolArea);
         }
+        this.switchC = new double[arrays];
         this.running = new boolean[arrays];
         this.shedding = new boolean[arrays];
         this.arrayHeat = new double[arrays];
         this.runSeconds = new double[arrays];
         this.outletSum = new double[arrays];
-        this.startDifferenceK = installation.control().onDifferenceK();
         this.limitC = installation.control().limitC();
         this.shedAboveC = installation.control().shedAboveC();
         this.setPointC = installation.heater().map(GasHeater::setPointC).orElse(Double.NEGATIVE_INFINITY);
@@ -192,7 +179,6 @@ final class PoolHour {
     private double firstSwitch(int hour, double start, double end, double solarShare) {
         double nearest = end;
         boolean found = false;
-        switching = -1;
         if (crosses(start, nearest, setPointC)) {
             nearest = setPointC;
             found = true;
@@ -205,15 +191,12 @@ final class PoolHour {
             nearest = shedAboveC;
             found = true;
         }
-        if (solarShare > 0) {
-            for (int a = 0; a < arrays; a++) {
-                double at = running[a] ? stopC(hour, a, nearest) : startC(hour, a);
-                boolean rightWay = running[a] ? end > start : end < start;
-                if (rightWay && crosses(start, nearest, at)) {
-                    nearest = at;
-                    found = true;
-                    switching = a;
-                }
+        for (int a = 0; a < arrays; a++) {
+            boolean rightWay = running[a] ? end > start : end < start;
+            switchC[a] = solarShare > 0 && rightWay ? switchC(hour, a, end) : Double.NaN;
+            if (crosses(start, nearest, switchC[a])) {
+                nearest = switchC[a];
+                found = true;
             }
         }
         return found ? nearest : Double.NaN;
@@ -224,35 +207,28 @@ final class PoolHour {
         return start < end ? at > start && at <= end : at < start && at >= end;
     }
 
-    /** The pool temperature at which a running circuit stops; infinite if that is beyond {@code uptoC}. */
-    private double stopC(int hour, int a, double uptoC) {
-        return curves[a].heatWm2(hour, uptoC) > stopHeat[a]
-                ? Double.POSITIVE_INFINITY
-                : curves[a].inletC(hour, stopHeat[a], uptoC);
-    }
-
-    /** The pool temperature at which a standing circuit starts; minus infinite if it would stop at once. */
-    private double startC(int hour, int a) {
-        double at = curves[a].stagnationC(hour) - startDifferenceK;
-        return allowed && curves[a].heatWm2(hour, at) > stopHeat[a] ? at : Double.NEGATIVE_INFINITY;
+    private double switchC(int hour, int a, double uptoC) {
+        if (running[a]) {
+            return circuits[a].stopC(hour, uptoC);
+        }
+        return allowed ? circuits[a].startC(hour) : Double.NEGATIVE_INFINITY;
     }
 
     private void switchAtStartOfHour(int hour, boolean mayRun) {
         allowed = mayRun;
         for (int a = 0; a < arrays; a++) {
-            boolean enough = mayRun && curves[a].heatWm2(hour, waterC) > stopHeat[a];
-            running[a] = enough && (running[a] || waterC <= curves[a].stagnationC(hour) - startDifferenceK);
-            shedding[a] = mayRun
-                    && waterC > shedAboveC
-                    && waterC >= curves[a].stagnationC(hour) + startDifferenceK
-                    && curves[a].heatWm2(hour, waterC) < -stopHeat[a];
+            Circuit circuit = circuits[a];
+            running[a] = mayRun && (running[a] ? circuit.warmsEnough(hour, waterC) : circuit.starts(hour, waterC));
+            shedding[a] = mayRun && waterC > shedAboveC && circuit.coolsEnough(hour, waterC);
         }
     }
 
     /** Switches what the temperature that was reached belongs to, and nothing else: rounding has no say in it. */
     private void switchOver(double temperatureC) {
-        if (switching >= 0) {
-            running[switching] = !running[switching];
+        for (int a = 0; a < arrays; a++) {
+            if (Math.abs(switchC[a] - temperatureC) <= SAME_K) {
+                running[a] = !running[a];
+            }
         }
         for (int a = 0; a < arrays; a++) {
             shedding[a] &= temperatureC > shedAboveC;
@@ -268,11 +244,11 @@ final class PoolHour {
         lookedAtC = temperatureC;
         for (int a = 0; a < arrays; a++) {
             if (running[a]) {
-                solar += given(hour, a, temperatureC);
-                solarSlope += givenSlope(hour, a, temperatureC);
+                solar += circuits[a].areaRatio * circuits[a].givenWm2(hour, temperatureC);
+                solarSlope += circuits[a].areaRatio * circuits[a].givenSlopeWm2K(hour, temperatureC);
             } else if (shedding[a]) {
-                base += given(hour, a, temperatureC);
-                flows.slope += givenSlope(hour, a, temperatureC);
+                base += circuits[a].areaRatio * circuits[a].givenWm2(hour, temperatureC);
+                flows.slope += circuits[a].areaRatio * circuits[a].givenSlopeWm2K(hour, temperatureC);
             }
         }
     }
@@ -284,22 +260,6 @@ final class PoolHour {
             }
         }
         return false;
-    }
-
-    /** Heat that a running array gives the pool, less what its pipes lose, W/m² of water. */
-    private double given(int hour, int a, double temperatureC) {
-        double q = curves[a].heatWm2(hour, temperatureC);
-        return areaRatio[a] * (q - toAir(hour, a, temperatureC, q));
-    }
-
-    private double givenSlope(int hour, int a, double temperatureC) {
-        double slope = curves[a].slopeWm2K(hour, temperatureC);
-        return areaRatio[a] * (slope - pipeLoss[a] * (1 + slope / capacityFlow[a] / 2));
-    }
-
-    /** What the pipes of a running array lose, W/m² of collector: the return runs warmer than the pool by the rise. */
-    private double toAir(int hour, int a, double temperatureC, double q) {
-        return pipeLoss[a] * (temperatureC + q / capacityFlow[a] / 2 - collectors[a].airC(hour));
     }
 
     /** Adds the flows looked at last, for some seconds, with a share of the collectors and some heater. */
@@ -317,14 +277,16 @@ final class PoolHour {
         for (int a = 0; a < arrays; a++) {
             if (running[a] || shedding[a]) {
                 double on = shedding[a] ? seconds : solarShare * seconds;
-                double q = curves[a].heatWm2(hour, lookedAtC);
-                double toAir = toAir(hour, a, lookedAtC, q);
-                arrayHeat[a] += areaRatio[a] * q * on;
-                heat[Flow.COLLECTORS.ordinal()] += areaRatio[a] * q * on;
-                heat[Flow.PIPES.ordinal()] -= areaRatio[a] * toAir * on;
+                Circuit circuit = circuits[a];
+                double q = circuit.heatWm2(hour, lookedAtC);
+                double toAir = circuit.toAirWm2(hour, lookedAtC, q);
+                arrayHeat[a] += circuit.areaRatio * q * on;
+                heat[Flow.COLLECTORS.ordinal()] += circuit.areaRatio * q * on;
+                heat[Flow.PIPES.ordinal()] -= circuit.areaRatio * toAir * on;
                 runSeconds[a] += on;
-                outletSum[a] += (lookedAtC + q / capacityFlow[a]) * on;
-                refused += areaRatio[a] * (q - toAir) * (seconds - on);
+                outletSum[a] += (lookedAtC + q / circuit.capacityFlow) * on;
+                // what the pipes would lose on the way is no heat that the pool was spared
+                refused += circuit.areaRatio * Math.max(0, q - toAir) * (seconds - on);
             }
         }
     }

@@ -46,20 +46,21 @@ final class MinuteSteps {
                     HeatCurves curves = forcing.collectors().get(a).curves();
                     double heat = curves.heatWm2(hour, water);
                     double flow = array.flowKgSM2() * PoolHour.WATER_HEAT_J_KGK;
+                    double pipesWm2K = installation.pipes().heatLossWK() / installation.collectorAreaM2();
+                    double airC = forcing.collectors().get(a).airC(hour);
+                    // supply, collector, return: each pipe of half the conductance draws the water towards the air
+                    double nearer = Math.exp(-pipesWm2K / 2 / flow);
+                    double backC = airC + ((water - airC) * nearer + heat / flow) * nearer;
+                    double arrives = flow * (backC - water);
                     double difference = running[a]
-                            ? heat / flow - control.offDifferenceK()
+                            ? Math.min(heat, arrives) / flow - control.offDifferenceK()
                             : curves.stagnationC(hour) - control.onDifferenceK() - water;
                     running[a] = may && difference >= 0;
                     boolean cools = water - curves.stagnationC(hour) >= control.onDifferenceK()
-                            && -heat / flow > control.offDifferenceK();
+                            && -Math.max(heat, arrives) / flow > control.offDifferenceK();
                     shedding[a] = may && water > control.shedAboveC() && (step == 0 ? cools : shedding[a]);
                     if ((running[a] && water < control.limitC()) || shedding[a]) {
-                        double pipes = installation.pipes().heatLossWK()
-                                / installation.collectorAreaM2()
-                                * (water
-                                        + heat / flow / 2
-                                        - forcing.collectors().get(a).airC(hour));
-                        double given = array.areaM2() / poolArea * (heat - pipes);
+                        double given = array.areaM2() / poolArea * arrives;
                         net += given;
                         collectorsJm2 += given * STEP_S;
                     }
