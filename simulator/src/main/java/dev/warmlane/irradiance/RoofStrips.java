@@ -19,19 +19,6 @@ import java.util.stream.DoubleStream;
  */
 public final class RoofStrips {
 
-    /** The fewest strips in one pitch of an interior row. */
-    public static final int STRIPS_OF_A_PITCH = 24;
-
-    /**
-     * Strips in a length of roof as long as a chord, so that wide pitches keep the shadow sharp: with 24 strips at any
-     * pitch rows ten chords apart would give 0.8 % too much heat, and rows 40 chords apart 5 %. Four times as many change
-     * the heat by less than 0.1 %.
-     */
-    public static final int STRIPS_OF_A_CHORD = 12;
-
-    /** Strips in the roof around a row alone, without the one for the roof beyond. */
-    public static final int STRIPS_AROUND_A_ROW = 78;
-
     /** How far the roof around a row alone is cut into strips, in chords before it and behind it. */
     public static final double REACH_CHORDS = 6;
 
@@ -48,15 +35,14 @@ public final class RoofStrips {
     private final double[] frontView;
     private final double[] backView;
 
-    private RoofStrips(RackRows rows, RowPlace place) {
+    private RoofStrips(RackRows rows, RowPlace place, double fineness) {
         boolean interior = place == RowPlace.INTERIOR;
-        int strips = interior ? stripsOfAPitch(rows) : STRIPS_AROUND_A_ROW;
         double reach = REACH_CHORDS * rows.chordM();
         double start = interior ? -rows.pitchM() : -rows.runM() - reach;
-        double whole = interior ? rows.pitchM() : rows.runM() + 2 * reach;
-        this.shadow = new StripShadow(rows, start, whole / strips, strips, interior);
+        double end = interior ? 0 : reach;
+        this.shadow = new StripShadow(rows, new StripCut(rows, interior, fineness).bounds(start, end), interior);
 
-        int count = interior ? strips : strips + 1;
+        int count = interior ? shadow.strips() : shadow.strips() + 1;
         this.skyView = new double[count];
         this.viewOfFront = new double[count];
         this.viewOfBack = new double[count];
@@ -71,14 +57,19 @@ public final class RoofStrips {
      * @throws IllegalArgumentException if an interior row is asked for where there is one row alone
      */
     public static RoofStrips below(RackRows rows, RowPlace place) {
+        return below(rows, place, 1);
+    }
+
+    /**
+     * The same with narrower strips, to see what they change.
+     *
+     * @param fineness by how much strips are narrower than usual
+     */
+    static RoofStrips below(RackRows rows, RowPlace place, double fineness) {
         if (place == RowPlace.INTERIOR && Double.isInfinite(rows.pitchM())) {
             throw new IllegalArgumentException("a row alone has no interior: give a pitch");
         }
-        return new RoofStrips(rows, place);
-    }
-
-    private static int stripsOfAPitch(RackRows rows) {
-        return Math.max(STRIPS_OF_A_PITCH, (int) Math.ceil(STRIPS_OF_A_CHORD * rows.pitchM() / rows.chordM()));
+        return new RoofStrips(rows, place, fineness);
     }
 
     /** How many strips. */
@@ -86,9 +77,14 @@ public final class RoofStrips {
         return skyView.length;
     }
 
+    /** Where a strip begins, m forward from below the lower edge; the roof beyond begins nowhere. */
+    double fromM(int strip) {
+        return strip < shadow.strips() ? shadow.fromM(strip) : Double.NaN;
+    }
+
     /** Width of a strip, m; infinite for the roof beyond. */
     public double widthM(int strip) {
-        return strip < shadow.strips() ? shadow.stripM() : Double.POSITIVE_INFINITY;
+        return strip < shadow.strips() ? shadow.stripM(strip) : Double.POSITIVE_INFINITY;
     }
 
     /** View factor from a strip to the sky. */
@@ -183,7 +179,7 @@ public final class RoofStrips {
         double[] toStrip = new double[fromStrip.length];
         double seen = 0;
         for (int i = 0; i < shadow.strips(); i++) {
-            toStrip[i] = fromStrip[i] * shadow.stripM() / chordM;
+            toStrip[i] = fromStrip[i] * shadow.stripM(i) / chordM;
             seen += toStrip[i];
         }
         for (int i = shadow.strips(); i < toStrip.length; i++) {

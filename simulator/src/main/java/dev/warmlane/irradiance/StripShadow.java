@@ -2,6 +2,7 @@ package dev.warmlane.irradiance;
 
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * The shadow that plates throw on strips of roof, by the slant of the light: the cotangent t of its profile angle. The
@@ -14,32 +15,35 @@ final class StripShadow {
     private final double runM;
     private final double riseM;
     private final double clearanceM;
-    private final double startM;
-    private final double stripM;
-    private final int strips;
+    private final double[] boundsM;
+    private final double periodM;
     private final boolean repeating;
 
     /**
-     * Equal strips of roof.
+     * Strips of roof.
      *
+     * @param boundsM where strips begin and end, rising; one more than there are strips
      * @param repeating whether the strips and their plate repeat endlessly before and behind
      */
-    StripShadow(RackRows rows, double startM, double stripM, int strips, boolean repeating) {
+    StripShadow(RackRows rows, double[] boundsM, boolean repeating) {
         this.runM = rows.runM();
         this.riseM = rows.riseM();
         this.clearanceM = rows.clearanceM();
-        this.startM = startM;
-        this.stripM = stripM;
-        this.strips = strips;
+        this.boundsM = boundsM.clone();
+        this.periodM = boundsM[boundsM.length - 1] - boundsM[0];
         this.repeating = repeating;
     }
 
-    double stripM() {
-        return stripM;
+    double fromM(int strip) {
+        return boundsM[strip];
+    }
+
+    double stripM(int strip) {
+        return boundsM[strip + 1] - boundsM[strip];
     }
 
     int strips() {
-        return strips;
+        return boundsM.length - 1;
     }
 
     boolean repeating() {
@@ -57,24 +61,24 @@ final class StripShadow {
         double upper = upperEdge(slant);
         double from = Math.min(lower, upper);
         double to = Math.max(lower, upper);
-        double periodM = stripM * strips;
         if (repeating && to - from >= periodM) {
-            Arrays.fill(share, 0, strips, 1);
+            Arrays.fill(share, 0, strips(), 1);
             return;
         }
-        double fromPeriod = repeating ? Math.floor((from - startM) / periodM) : 0;
-        double toPeriod = repeating ? Math.floor((to - startM) / periodM) : 0;
-        double fromStrips = (from - startM - fromPeriod * periodM) / stripM;
-        double toStrips = (to - startM - toPeriod * periodM) / stripM;
+        double fromPeriod = repeating ? Math.floor((from - boundsM[0]) / periodM) : 0;
+        double toPeriod = repeating ? Math.floor((to - boundsM[0]) / periodM) : 0;
+        double fromM = from - fromPeriod * periodM;
+        double toM = to - toPeriod * periodM;
         double periods = toPeriod - fromPeriod;
-        for (int i = 0; i < strips; i++) {
-            share[i] = periods + clamp(toStrips - i) - clamp(fromStrips - i);
+        for (int i = 0; i < strips(); i++) {
+            double width = stripM(i);
+            share[i] = periods + clamp((toM - boundsM[i]) / width) - clamp((fromM - boundsM[i]) / width);
         }
     }
 
     /** Share of the whole repeating roof that is dark. */
     double meanDark(double slant) {
-        return Math.min(1, Math.abs(upperEdge(slant) - lowerEdge(slant)) / (stripM * strips));
+        return Math.min(1, Math.abs(upperEdge(slant) - lowerEdge(slant)) / periodM);
     }
 
     /**
@@ -84,8 +88,8 @@ final class StripShadow {
     DoubleStream kinks(double limit) {
         // beyond these the shadows of neighbours meet and all is dark
         boolean meet = repeating && riseM > 0;
-        double allDarkBehind = meet ? (-stripM * strips - runM) / riseM : Double.NEGATIVE_INFINITY;
-        double allDarkBefore = meet ? (stripM * strips - runM) / riseM : Double.POSITIVE_INFINITY;
+        double allDarkBehind = meet ? (-periodM - runM) / riseM : Double.NEGATIVE_INFINITY;
+        double allDarkBefore = meet ? (periodM - runM) / riseM : Double.POSITIVE_INFINITY;
         double first = Math.max(-limit, allDarkBehind);
         double last = Math.min(limit, allDarkBefore);
         DoubleStream whole = DoubleStream.of(-limit, limit, allDarkBehind, allDarkBefore, slantAlongPlate());
@@ -95,19 +99,24 @@ final class StripShadow {
     }
 
     /** The slants at which the shadow of an edge at a place and height crosses from one strip to the next. */
-    private DoubleStream crossings(double place, double height, double first, double last) {
-        if (height <= 0) {
+    private DoubleStream crossings(double placeM, double heightM, double first, double last) {
+        if (heightM <= 0) {
             return DoubleStream.empty();
         }
-        double lowest = Math.ceil((place - height * last - startM) / stripM);
-        double highest = Math.floor((place - height * first - startM) / stripM);
+        double nearestM = placeM - heightM * last;
+        double farthestM = placeM - heightM * first;
         if (!repeating) {
-            lowest = Math.max(lowest, 0);
-            highest = Math.min(highest, strips);
+            return Arrays.stream(boundsM)
+                    .filter(bound -> bound >= nearestM && bound <= farthestM)
+                    .map(bound -> (placeM - bound) / heightM);
         }
-        return DoubleStream.iterate(lowest, boundary -> boundary + 1)
-                .limit((long) Math.max(0, highest - lowest + 1))
-                .map(boundary -> (place - startM - boundary * stripM) / height);
+        return IntStream.range(0, strips()).boxed().flatMapToDouble(i -> {
+            double lowest = Math.ceil((nearestM - boundsM[i]) / periodM);
+            double highest = Math.floor((farthestM - boundsM[i]) / periodM);
+            return DoubleStream.iterate(lowest, period -> period + 1)
+                    .limit((long) Math.max(0, highest - lowest + 1))
+                    .map(period -> (placeM - boundsM[i] - period * periodM) / heightM);
+        });
     }
 
     private double lowerEdge(double slant) {

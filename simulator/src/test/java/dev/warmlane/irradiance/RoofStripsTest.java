@@ -19,6 +19,9 @@ class RoofStripsTest {
     /** Midpoint sums over directions and places in {@link #seenByRays}: their steps are 1/1500 and 1/60. */
     private static final double RAYS = 2e-3;
 
+    /** What {@link StripCut} promises of the lit roof that a back sees; more than a tenth of it was wrong with equal strips. */
+    private static final double LIT_SEEN = 2e-3;
+
     private static final RackRows ROWS = new RackRows(30, 180, 1.2, 2.4, 5, 0.3);
 
     @ParameterizedTest
@@ -61,14 +64,57 @@ class RoofStripsTest {
         RackRows rows = new RackRows(tiltDeg, 180, chordM, pitchM, 81, clearanceM);
         for (RowPlace place : RowPlace.values()) {
             RoofStrips strips = RoofStrips.below(rows, place);
-            int[] some = place == RowPlace.INTERIOR ? new int[] {0, 9, 17, 23} : new int[] {30, 36, 39, 43};
-            double startM =
-                    place == RowPlace.INTERIOR ? -pitchM : -rows.runM() - RoofStrips.REACH_CHORDS * rows.chordM();
+            int[] some = IntStream.of(0, 3, 4, 5, 7)
+                    .map(eighth -> eighth * strips.count() / 8)
+                    .toArray();
             for (int i : some) {
-                double[] seen = seenByRays(rows, place, startM + i * strips.widthM(i), strips.widthM(i));
+                double[] seen = seenByRays(rows, place, strips.fromM(i), strips.widthM(i));
                 assertThat(strips.skyView(i)).isCloseTo(seen[0], within(RAYS));
                 assertThat(strips.viewOfFront(i)).isCloseTo(seen[1], within(RAYS));
                 assertThat(strips.viewOfBack(i)).isCloseTo(seen[2], within(RAYS));
+            }
+        }
+    }
+
+    /** Low plates, where the shadow's edge lies as near to the plate as a strip is wide. */
+    @ParameterizedTest
+    @CsvSource({
+        "30, 3, 0.15",
+        "20, 3, 0.15",
+        "10, 3, 0.02",
+        "30, 2, 0.3",
+        "45, 2, 1",
+        "3, 2, 0.03",
+        "0, 2, 0.05",
+        "20, 2, 0"
+    })
+    void backSeesAsMuchLitRoofAsRaysFind(double tiltDeg, double chordM, double clearanceM) {
+        RackRows row = RackRows.single(new Plane(tiltDeg, 180), chordM, clearanceM);
+        RoofStrips strips = RoofStrips.below(row, RowPlace.FIRST);
+        for (double profileDeg = 25; profileDeg < 180; profileDeg += 12.5) {
+            assertThat(litSeen(strips, profileDeg))
+                    .as("sun at " + profileDeg)
+                    .isCloseTo(litSeenByRays(row, profileDeg), within(LIT_SEEN));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "30, 3, 4.5, 0.15",
+        "20, 3, 3.5, 0.15",
+        "30, 2, 4, 0.3",
+        "45, 2, 3, 1",
+        "0, 2, 2.2, 0.05",
+        "30, 2, 80, 0.3"
+    })
+    void finerStripsSeeTheSame(double tiltDeg, double chordM, double pitchM, double clearanceM) {
+        RackRows rows = new RackRows(tiltDeg, 180, chordM, pitchM, 5, clearanceM);
+        for (RowPlace place : RowPlace.values()) {
+            RoofStrips usual = RoofStrips.below(rows, place);
+            RoofStrips halved = RoofStrips.below(rows, place, 2);
+            assertThat(halved.count()).isGreaterThan((int) (1.6 * usual.count()));
+            for (double profileDeg = 10; profileDeg < 180; profileDeg += 3) {
+                assertThat(litSeen(halved, profileDeg)).isCloseTo(litSeen(usual, profileDeg), within(LIT_SEEN));
             }
         }
     }
@@ -77,8 +123,10 @@ class RoofStripsTest {
     void parallelPlatesSeeWhatHottelFound() {
         RackRows flat = RackRows.single(new Plane(0, 180), 1.2, 0.3);
         RoofStrips strips = RoofStrips.below(flat, RowPlace.FIRST);
-        // at tilt 0 the six strips below the plate are exactly as wide as it
-        double below = IntStream.range(36, 42).mapToDouble(strips::backView).sum();
+        double below = IntStream.range(0, strips.count())
+                .filter(i -> strips.fromM(i) >= -1.2 && strips.fromM(i) + strips.widthM(i) <= 0)
+                .mapToDouble(strips::backView)
+                .sum();
         double gap = 0.3 / 1.2;
         assertThat(below).isCloseTo(Math.sqrt(1 + gap * gap) - gap, within(CLOSURE));
         assertThat(sum(strips, strips::frontView)).isCloseTo(0, within(CLOSURE));
@@ -87,7 +135,7 @@ class RoofStripsTest {
     @Test
     void mountingStandsSymmetricWhenItLies() {
         RoofStrips strips = RoofStrips.below(RackRows.single(new Plane(0, 180), 1.2, 0.3), RowPlace.FIRST);
-        int last = RoofStrips.STRIPS_AROUND_A_ROW - 1;
+        int last = strips.count() - 2;
         for (int i = 0; i <= last; i++) {
             assertThat(strips.skyView(i)).isCloseTo(strips.skyView(last - i), within(CLOSURE));
         }
@@ -110,10 +158,9 @@ class RoofStripsTest {
         RackRows row = RackRows.single(new Plane(30, 180), 1.2, 0.3);
         RoofStrips strips = RoofStrips.below(row, RowPlace.FIRST);
         double[] lit = new double[strips.count()];
-        double startM = -row.runM() - RoofStrips.REACH_CHORDS * row.chordM();
         strips.litShares(45, lit);
-        for (int i = 0; i < RoofStrips.STRIPS_AROUND_A_ROW; i++) {
-            double fromM = startM + i * strips.widthM(i);
+        for (int i = 0; i < strips.count() - 1; i++) {
+            double fromM = strips.fromM(i);
             double toM = fromM + strips.widthM(i);
             // at 45 degrees an edge throws its shadow as far as it stands high
             double darkM = Math.min(toM, -0.3) - Math.max(fromM, -row.runM() - 0.3 - row.riseM());
@@ -145,7 +192,8 @@ class RoofStripsTest {
     void clearanceSpreadsTheDarkButDoesNotLessenIt() {
         RoofStrips low = RoofStrips.below(new RackRows(20, 180, 1.2, 2, 5, 0.05), RowPlace.INTERIOR);
         RoofStrips high = RoofStrips.below(new RackRows(20, 180, 1.2, 2, 5, 1.5), RowPlace.INTERIOR);
-        assertThat(sum(low, low::skyView)).isCloseTo(sum(high, high::skyView), within(CLOSURE));
+        assertThat(sum(low, i -> low.skyView(i) * low.widthM(i)))
+                .isCloseTo(sum(high, i -> high.skyView(i) * high.widthM(i)), within(CLOSURE));
         assertThat(spread(high)).isLessThan(0.3 * spread(low));
     }
 
@@ -202,6 +250,38 @@ class RoofStripsTest {
             }
         }
         return seen;
+    }
+
+    private static double litSeen(RoofStrips strips, double profileDeg) {
+        double[] lit = new double[strips.count()];
+        strips.litShares(profileDeg, lit);
+        return sum(strips, i -> lit[i] * strips.backView(i));
+    }
+
+    /** The same by rays from many places of the back in many directions, and from where they meet the roof to the sun. */
+    private static double litSeenByRays(RackRows row, double profileDeg) {
+        int places = 400;
+        int directions = 2000;
+        double sin = Math.sin(Math.toRadians(row.tiltDeg()));
+        double cos = Math.cos(Math.toRadians(row.tiltDeg()));
+        double sunX = Math.cos(Math.toRadians(profileDeg));
+        double sunZ = Math.sin(Math.toRadians(profileDeg));
+        int lit = 0;
+        for (int p = 0; p < places; p++) {
+            double up = (p + 0.5) / places * row.chordM();
+            for (int d = 0; d < directions; d++) {
+                // equal shares of the sine of the angle from the back's normal
+                double along = 1 - 2 * (d + 0.5) / directions;
+                double away = Math.sqrt(1 - along * along);
+                double x = -along * cos - away * sin;
+                double z = along * sin - away * cos;
+                if (z < 0) {
+                    double onRoof = -up * cos - (row.clearanceM() + up * sin) * x / z;
+                    lit += Double.isInfinite(hit(row, 0, onRoof, sunX, sunZ)) ? 1 : 0;
+                }
+            }
+        }
+        return (double) lit / (places * directions);
     }
 
     /** How far along a ray from the roof a plate is met; infinite where it is missed. */
