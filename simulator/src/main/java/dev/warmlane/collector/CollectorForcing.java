@@ -2,6 +2,9 @@ package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Roof;
+import dev.warmlane.site.Terrain;
+import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +59,33 @@ public final class CollectorForcing {
             }
         }
         return new CollectorForcing(around, array, parts, curves, irradiance, outside);
+    }
+
+    /** The typical year it was prepared in. */
+    public WeatherYear weather() {
+        return around.weather();
+    }
+
+    /**
+     * What it was prepared for that another array has otherwise, in a word; nothing where it serves that array. Its area,
+     * panels, filling and name have no part in it.
+     *
+     * @param other the array
+     * @param roof the roof it is on
+     * @param terrain the ground around the roof
+     * @param physics the models chosen
+     */
+    public Optional<String> differsFrom(CollectorArray other, Roof roof, Terrain terrain, CollectorPhysics physics) {
+        if (!array.mounting().equals(other.mounting())) {
+            return Optional.of("mounting");
+        }
+        if (!array.model().equals(other.model())) {
+            return Optional.of("absorber or certificate");
+        }
+        if (array.flowKgSM2() != other.flowKgSM2()) {
+            return Optional.of("flow");
+        }
+        return around.differsFrom(roof, terrain, physics);
     }
 
     /** Heat over inlet temperature in every hour. */

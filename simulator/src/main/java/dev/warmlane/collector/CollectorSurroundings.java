@@ -8,6 +8,7 @@ import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.wind.RoofRun;
 import dev.warmlane.wind.WindProfile;
+import java.util.Optional;
 
 /**
  * What surrounds the collectors, whatever they are: the weather, the roof, the wind at a height, the films of faces.
@@ -48,6 +49,17 @@ public final class CollectorSurroundings {
         this.physics = physics;
         this.air = new AirHours(weather);
         this.roofRunM = RoofRun.effectiveRunM(roof.lengthM(), roof.widthM());
+    }
+
+    /** What it was prepared for that is otherwise, in a word; nothing where it is the same. */
+    Optional<String> differsFrom(Roof otherRoof, Terrain otherTerrain, CollectorPhysics otherPhysics) {
+        if (!roof.equals(otherRoof)) {
+            return Optional.of("roof");
+        }
+        if (terrain != otherTerrain) {
+            return Optional.of("terrain");
+        }
+        return physics.equals(otherPhysics) ? Optional.empty() : Optional.of("models of films, plates or sky");
     }
 
     WeatherYear weather() {

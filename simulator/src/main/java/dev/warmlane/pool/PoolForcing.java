@@ -30,6 +30,11 @@ public final class PoolForcing {
 
     private static final double SECONDS_PER_DAY = 86_400;
 
+    private final Pool pool;
+    private final Optional<Cover> cover;
+    private final Bathers people;
+    private final MakeUp makeUp;
+    private final WeatherYear weather;
     private final double heatCapacityJm2K;
     private final double waterEmittance;
     private final double groundWm2K;
@@ -53,6 +58,11 @@ public final class PoolForcing {
     private final double[] groundC;
 
     private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, WeatherYear weather) {
+        this.pool = pool;
+        this.cover = cover;
+        this.people = people;
+        this.makeUp = makeUp;
+        this.weather = weather;
         this.heatCapacityJm2K = pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
@@ -97,6 +107,33 @@ public final class PoolForcing {
     public static PoolForcing of(
             Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, WeatherYear weather) {
         return new PoolForcing(pool, cover, bathers, makeUp, weather);
+    }
+
+    /** The typical year it was prepared in. */
+    public WeatherYear weather() {
+        return weather;
+    }
+
+    /**
+     * What it was prepared for that another pool has otherwise, in a word; nothing where it serves that pool.
+     *
+     * @param otherPool the basin
+     * @param otherCover its cover, or none
+     * @param otherBathers the people in the water
+     * @param otherMakeUp the water that is replaced
+     */
+    public Optional<String> differsFrom(
+            Pool otherPool, Optional<Cover> otherCover, Bathers otherBathers, MakeUp otherMakeUp) {
+        if (!pool.equals(otherPool)) {
+            return Optional.of("pool");
+        }
+        if (!cover.equals(otherCover)) {
+            return Optional.of("cover");
+        }
+        if (!people.equals(otherBathers)) {
+            return Optional.of("bathers");
+        }
+        return makeUp.equals(otherMakeUp) ? Optional.empty() : Optional.of("make-up water");
     }
 
     /** Heat that warms the water by one kelvin, J/m²K. */

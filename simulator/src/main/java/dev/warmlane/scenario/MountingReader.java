@@ -14,12 +14,18 @@ import org.jspecify.annotations.Nullable;
 /** Reads the sections {@code [[mountings]]}. */
 final class MountingReader {
 
+    /** The most mountings, each of which takes some 10 MB of a study; own choice. */
+    private static final int MOST = 30;
+
     private MountingReader() {}
 
     static List<MountingOption> options(List<Document.Group> groups) {
         List<MountingOption> options = new ArrayList<>();
         Set<String> names = new HashSet<>();
-        for (Document.Group group : groups) {
+        if (groups.size() > MOST) {
+            groups.get(MOST).main().error("is one of " + groups.size() + "; allowed: at most " + MOST);
+        }
+        for (Document.Group group : groups.subList(0, Math.min(MOST, groups.size()))) {
             Section s = group.main();
             String name = s.get(MountingKeys.NAME);
             if (s.has(MountingKeys.NAME) && s.sound(MountingKeys.NAME) && !names.add(name)) {

@@ -119,7 +119,11 @@ final class ScenarioAssembly {
 
     private static List<CollectorArray> arrays(List<Document.Group> groups) {
         List<CollectorArray> arrays = new ArrayList<>();
-        for (int i = 0; i < groups.size(); i++) {
+        int most = Installation.MOST_ARRAYS;
+        if (groups.size() > most) {
+            groups.get(most).main().error("is one of " + groups.size() + "; allowed: at most " + most);
+        }
+        for (int i = 0; i < Math.min(most, groups.size()); i++) {
             @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1);
             if (array != null) {
                 arrays.add(array);

@@ -23,6 +23,9 @@ import org.jspecify.annotations.Nullable;
 /** What is built, all of it: pool, cover, roof, collectors, heater, control and season. Immutable. */
 public final class Installation {
 
+    /** The most arrays, each of which takes some 2 MB; own choice. */
+    public static final int MOST_ARRAYS = 20;
+
     private final String name;
     private final Terrain terrain;
     private final Roof roof;
@@ -50,6 +53,7 @@ public final class Installation {
         this.bathers = b.bathers;
         this.makeUp = b.makeUp;
         this.arrays = List.copyOf(b.arrays);
+        Checks.within("number of collector arrays", arrays.size(), 0, MOST_ARRAYS, "");
         this.collectorPhysics = b.collectorPhysics;
         this.pipes = b.pipes;
         this.heater = b.heater;

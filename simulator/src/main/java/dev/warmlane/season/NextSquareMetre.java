@@ -26,13 +26,15 @@ public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displaced
         if (installation.arrays().isEmpty()) {
             return Optional.empty();
         }
-        // the largest arrays that can be described shrink instead: the slope is the same
+        // the largest arrays that can be described shrink instead: the slope is the same. One beside them that is too
+        // small
+        // to shrink stays: it has a two-hundred-thousandth of the area
         boolean mayGrow = installation.arrays().stream()
                 .allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.LARGEST_M2);
         double factor = mayGrow ? 1 + GROWTH : 1 - GROWTH;
         Installation larger = installation.toBuilder()
                 .arrays(installation.arrays().stream()
-                        .map(array -> array.withAreaM2(array.areaM2() * factor))
+                        .map(array -> array.withAreaM2(Math.max(CollectorArray.SMALLEST_M2, array.areaM2() * factor)))
                         .toList())
                 .build();
         SeasonLedger grown = SeasonSimulator.simulate(larger, forecast.forcing());

@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.pool.PoolForcing;
@@ -34,6 +35,44 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
                 installation.arrays().stream()
                         .map(array -> CollectorForcing.of(around, array))
                         .toList());
+    }
+
+    /** The typical year all of it was prepared in. */
+    public WeatherYear weather() {
+        return pool.weather();
+    }
+
+    /** Refuses an installation that it was not prepared for, saying what differs. */
+    void checkServes(Installation installation) {
+        if (collectors.size() != installation.arrays().size()) {
+            throw new IllegalArgumentException("the forcing is for " + collectors.size()
+                    + " arrays, the installation has " + installation.arrays().size());
+        }
+        pool.differsFrom(installation.pool(), installation.cover(), installation.bathers(), installation.makeUp())
+                .ifPresent(what -> refuse(what, installation.name()));
+        for (int a = 0; a < collectors.size(); a++) {
+            CollectorForcing collector = collectors.get(a);
+            CollectorArray array = installation.arrays().get(a);
+            collector
+                    .differsFrom(array, installation.roof(), installation.terrain(), installation.collectorPhysics())
+                    .ifPresent(what -> refuse(what, array.name()));
+            // one year has one object: a year read twice is prepared twice
+            if (collector.weather() != pool.weather()) {
+                refuse("weather year", array.name());
+            }
+        }
+    }
+
+    /** Refuses another typical year than that it was prepared in. */
+    void checkServes(WeatherYear weather) {
+        if (pool.weather() != weather) {
+            refuse("weather year", weather.source());
+        }
+    }
+
+    private static void refuse(String what, String name) {
+        throw new IllegalArgumentException("the forcing was prepared for another " + what + " than that of \"" + name
+                + "\": prepare it again with SeasonForcing.of, or share it through SharedForcing");
     }
 
     /** The same without collectors. */

@@ -25,9 +25,10 @@ public record SeasonForecast(SeasonLedger with, SeasonLedger without, SeasonForc
      * @param installation what is built
      * @param forcing prepared for the same pool, cover and collectors in the same weather
      * @param weather the typical year
-     * @throws IllegalArgumentException if the forcing was prepared for another number of arrays
+     * @throws IllegalArgumentException if the forcing was prepared for another installation or in another weather year
      */
     public static SeasonForecast of(Installation installation, SeasonForcing forcing, WeatherYear weather) {
+        forcing.checkServes(weather);
         SeasonLedger with = SeasonSimulator.simulate(installation, forcing);
         SeasonLedger without = installation.arrays().isEmpty()
                 ? with

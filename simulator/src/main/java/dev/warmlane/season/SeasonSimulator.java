@@ -14,15 +14,12 @@ public final class SeasonSimulator {
      * @param installation what is built
      * @param forcing what the weather does to it, prepared for the same pool, cover and collectors
      * @return every flow of every hour
-     * @throws IllegalArgumentException if the forcing was prepared for another number of arrays
+     * @throws IllegalArgumentException if the forcing was prepared for other arrays, another roof or pool, or in two weather
+     *     years; the message says what differs
      * @throws ImpossibleSeasonException if the water becomes hotter than any pool
      */
     public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
-        if (forcing.collectors().size() != installation.arrays().size()) {
-            throw new IllegalArgumentException("the forcing is for "
-                    + forcing.collectors().size() + " arrays, the installation has "
-                    + installation.arrays().size());
-        }
+        forcing.checkServes(installation);
         PoolHour hour = new PoolHour(installation, forcing);
         int first = installation.season().firstHour();
         hour.waterC = startC(installation, forcing, hour, first);

@@ -47,7 +47,9 @@ final class AreaSteps {
             return template;
         }
         return with(template.arrays().stream()
-                .map(array -> array.withAreaM2(wholePanels(array, factor * array.areaM2())))
+                // a very small array beside very large ones stays as small as one can be
+                .map(array -> array.withAreaM2(
+                        Math.max(CollectorArray.SMALLEST_M2, wholePanels(array, factor * array.areaM2()))))
                 .toList());
     }
 
