@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.DocBlock;
 import dev.warmlane.RealWeather;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.Fuel;
@@ -85,6 +86,29 @@ class PoolHeatTableTest {
             double ratio = heatKwhM2(setPoint, shelter, bubble) / published(setPoint, "16 h/day");
             assertThat(ratio).isBetween(1 / COVERED_FACTOR, COVERED_FACTOR);
         }
+    }
+
+    @Test
+    void tableIsThatOfTheRecord() throws IOException {
+        StringBuilder rows = new StringBuilder("| set point | published bare | ours at shelter 0.15, 0.30 "
+                + "| shelter that fits | published covered | ours covered at that shelter | ratio |\n"
+                + "|---|---|---|---|---|---|---|\n");
+        for (int setPoint : SET_POINTS_F) {
+            double shelter = fittingShelter(setPoint);
+            double covered = heatKwhM2(setPoint, shelter, Cover.bubble(Schedule.daily(18, 10)));
+            rows.append(String.format(
+                    Locale.ROOT,
+                    "| %d °F | %.0f | %.0f, %.0f | %.3f | %.0f | %.0f | %.2f |\n",
+                    setPoint,
+                    published(setPoint, "none"),
+                    heatKwhM2(setPoint, PoolShelter.SHELTERED.factor(), null),
+                    heatKwhM2(setPoint, PoolShelter.SUBURBAN.factor(), null),
+                    shelter,
+                    published(setPoint, "16 h/day"),
+                    covered,
+                    covered / published(setPoint, "16 h/day")));
+        }
+        DocBlock.check("validation.md", "pool heat", rows.toString());
     }
 
     private double fittingShelter(int setPointF) {
