@@ -67,6 +67,8 @@ public record ForecastText(String title, List<TextSection> brief, List<TextSecti
         summary.workingRange()
                 .ifPresent(range -> sections.add(SafetyText.workingRange(
                         numbers, range, forecast.installation().season().days())));
+        sections.add(new TextSection(
+                "The weather file, as it was read", TextSection.listed(WeatherText.mended(forecast.weather()))));
         sections.add(assumed(report.assumed()));
         sections.add(cautions);
         return new ForecastText(report.settings().title(), brief, sections);

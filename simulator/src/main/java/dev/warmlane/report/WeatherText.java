@@ -17,6 +17,11 @@ import java.util.stream.IntStream;
 /** A weather file in words: what it is, what it holds by month, and what was found wrong with it. */
 public final class WeatherText {
 
+    /** What real files close within, W/m²; the limits are told with their meaning in docs/formats.md. */
+    private static final double SOUND_WM2 = 3.05;
+
+    private static final double OLDER_WM2 = 9.05;
+
     private WeatherText() {}
 
     /** All of it, lines ending with a line feed. */
@@ -89,17 +94,41 @@ public final class WeatherText {
         List<String> points = new ArrayList<>();
         Closure closure = weather.closure();
         if (closure != null) {
-            points.add("Closure, global against diffuse plus beam: off by "
-                    + Numbers.show(closure.usedRmseWm2(), 1) + " W/m² (root mean square over " + closure.hours()
-                    + " hours of daylight); 0.5 to 3 is sound, up to 9 in older files");
+            points.add(closure(closure));
         }
         for (WeatherFinding finding : weather.findings()) {
-            points.add(kind(finding) + where(finding) + finding.message());
+            points.add(point(finding));
         }
         if (weather.findings().isEmpty()) {
             points.add("Nothing was found wrong, mended or estimated");
         }
         return new TextSection("Quality", TextSection.listed(points));
+    }
+
+    /** What was mended and estimated, in the file's own units: all findings but the warnings, which stand elsewhere. */
+    static List<String> mended(WeatherYear weather) {
+        List<String> points = weather.findings().stream()
+                .filter(finding -> finding.kind() != WeatherFinding.Kind.WARNING)
+                .map(WeatherText::point)
+                .toList();
+        return points.isEmpty() ? List.of("Nothing was mended or estimated") : points;
+    }
+
+    private static String closure(Closure closure) {
+        double off = closure.usedRmseWm2();
+        return "Global, beam and diffuse irradiance "
+                + (off <= SOUND_WM2
+                        ? "agree with the sun"
+                        : off <= OLDER_WM2
+                                ? "agree with the sun, as in older files"
+                                : "agree only roughly with the sun")
+                + ": off by " + Numbers.show(off, 1) + " W/m² (closure, root mean square over "
+                + Numbers.show(closure.hours(), 0)
+                + " hours of daylight; 0.5 to 3 is sound, up to 9 usual in older files)";
+    }
+
+    private static String point(WeatherFinding finding) {
+        return kind(finding) + where(finding) + finding.message();
     }
 
     private static String kind(WeatherFinding finding) {

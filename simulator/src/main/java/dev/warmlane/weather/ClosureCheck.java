@@ -3,10 +3,13 @@ package dev.warmlane.weather;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
-import java.time.Month;
-import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +30,9 @@ final class ClosureCheck {
     private static final double MONTH_NOTICED_H = 0.25;
     private static final int MONTHS_THAT_DECIDE = 3;
     private static final double LABEL_ERROR_AT_MOST_H = 1.25;
-    private static final double FAR_FROM_ZONE_H = 2;
+    /** From here on it is an hour and no longer half of one. */
+    private static final double LABELS_HALF_AN_HOUR_OFF_H = 0.75;
+
     /** A month further off is not a slip of the clock. */
     private static final double MONTH_ERROR_AT_MOST_H = 3;
 
@@ -40,7 +45,7 @@ final class ClosureCheck {
         this.table = table;
         this.options = options;
         this.findings = findings;
-        this.scan = new ClosureScan(table);
+        this.scan = new ClosureScan(table, table.site);
     }
 
     /**
@@ -75,8 +80,9 @@ final class ClosureCheck {
             return new Result(table.site, sun(table.site, shifts, 0), null);
         }
         boolean wrongHeader = given == null && headerIsWrong(common);
+        OptionalDouble fitting = HeaderSlips.offset(table.site, common);
         double moved = wrongHeader ? common : 0;
-        Site site = wrongHeader ? withOffset(table.site.utcOffsetHours() - moved) : table.site;
+        Site site = wrongHeader ? withOffset(fitting.orElseThrow()) : table.site;
         SunPath sun = sun(site, shifts, moved);
         double[] used = scan.rmse(sun);
         boolean asStated = Arrays.stream(shifts).allMatch(shift -> shift == 0);
@@ -129,39 +135,58 @@ final class ClosureCheck {
 
     /** Months that close clearly at a time of their own are given that time. */
     private void moveMonths(ClosureScan.Fit[] fits, double common, double[] shifts) throws Refusal {
-        for (int month = 0; month < 12; month++) {
-            ClosureScan.Fit fit = fits[month];
+        Map<Double, List<Integer>> moved = new LinkedHashMap<>();
+        double used = 0;
+        double labelled = 0;
+        for (int month = 1; month <= 12; month++) {
+            ClosureScan.Fit fit = fits[month - 1];
             if (!closes(fit) || Math.abs(fit.shiftHours() - common) < MONTH_NOTICED_H) {
                 continue;
             }
-            double asCommon = scan.rmse(month + 1, common);
+            double asCommon = scan.rmse(month, common);
             if (asCommon > 2 * fit.rmseWm2() && asCommon > CLOSES_WM2) {
-                shifts[month] = toHalfHours(fit.shiftHours());
-                int firstHour = HourOfYear.firstHourOf(month + 1);
-                if (Math.abs(shifts[month] - common) > MONTH_ERROR_AT_MOST_H) {
+                double shift = toHalfHours(fit.shiftHours());
+                if (Math.abs(shift - common) > MONTH_ERROR_AT_MOST_H) {
                     throw table.refuse(
-                            firstHour,
+                            HourOfYear.firstHourOf(month),
                             "",
-                            "in " + monthName(month + 1) + " irradiance that closes "
-                                    + hoursLater(shifts[month] - common) + " than in the rest of the year",
+                            "in " + ClockWords.month(month) + " irradiance that closes "
+                                    + ClockWords.later(shift - common) + " than in the rest of the year",
                             "one time of day in all months",
                             "The month is of another clock or in disorder: fetch the file again.");
                 }
-                findings.warning(
-                        table.line[firstHour],
-                        HourOfYear.daysIn(month + 1) * 24,
-                        String.format(
-                                Locale.ROOT,
-                                "%s, from %s: irradiance is shifted against the rest of the year; it closes %s"
-                                        + " (RMSE %.1f W/m², %.1f as labelled). The sun is taken at that time in this month;"
-                                        + " a month kept in daylight saving time or pasted in with a shift looks like this",
-                                monthName(month + 1),
-                                table.at(firstHour),
-                                hoursLater(shifts[month] - common),
-                                fit.rmseWm2(),
-                                asCommon));
+                shifts[month - 1] = shift;
+                // a fit is good to some minutes: months that say about the same say it together
+                double quarters = Math.rint((shift - common) * 4) / 4;
+                moved.computeIfAbsent(quarters, k -> new ArrayList<>()).add(month);
+                used = Math.max(used, fit.rmseWm2());
+                labelled = Math.max(labelled, asCommon);
             }
         }
+        if (!moved.isEmpty()) {
+            tellMonths(moved, used, labelled);
+        }
+    }
+
+    private void tellMonths(Map<Double, List<Integer>> moved, double used, double labelled) {
+        List<Integer> all =
+                moved.values().stream().flatMap(List::stream).sorted().toList();
+        int firstHour = HourOfYear.firstHourOf(all.get(0));
+        List<String> parts = new ArrayList<>();
+        moved.forEach(
+                (shift, months) -> parts.add("in " + ClockWords.months(months) + " it is " + ClockWords.sunIs(shift)));
+        findings.warning(
+                table.line[firstHour],
+                all.stream().mapToInt(HourOfYear::daysIn).sum() * 24,
+                String.format(
+                        Locale.ROOT,
+                        "the file's sun is not of one clock: %s against the rest of the year, from %s on. Corrected there"
+                                + " (RMSE %.1f W/m² at most, %.1f as labelled), rows are moved with the sun. Months kept in daylight saving time or pasted in with a shift look like"
+                                + " this: fetch the file again if you can",
+                        ClockWords.joined(parts),
+                        table.at(firstHour),
+                        used,
+                        labelled));
     }
 
     private void judge(double[] used, double[] shifts, ClosureScan.Fit[] fits, boolean insisted) throws Refusal {
@@ -183,13 +208,14 @@ final class ClosureCheck {
                             Locale.ROOT,
                             "%s global irradiance that differs from diffuse plus beam by %.0f W/m² (RMSE) at the time taken"
                                     + " and by %.0f at the best one",
-                            wholeYear ? "all year" : "in " + monthName(worst + 1),
+                            wholeYear ? "all year" : "in " + ClockWords.month(worst + 1),
                             wholeYear ? used[12] : used[worst],
                             wholeYear ? Math.min(best[12], used[12]) : Math.min(best[worst], used[worst])),
                     "agreement within " + Occurrences.number(REFUSED_WM2)
                             + " W/m² at one time shift (GHI = DHI + DNI cos z)",
-                    "Its irradiance cannot be trusted: check place, UTC offset and columns, or give the time that"
-                            + " irradiance belongs to if you know the file to be right.");
+                    "Its irradiance cannot be trusted: " + lostSign()
+                            + "check place, UTC offset and columns; if you know the file to be right, "
+                            + giveTime() + ".");
         }
         if (used[worst] > CLOSES_WM2) {
             findings.warning(
@@ -200,7 +226,7 @@ final class ClosureCheck {
                             "global irradiance and the sum of diffuse and beam differ by %.1f W/m² (RMSE over the year), most in"
                                     + " %s with %.1f: the parts come from different sources or times",
                             used[12],
-                            monthName(worst + 1),
+                            ClockWords.month(worst + 1),
                             used[worst]));
         }
     }
@@ -217,16 +243,15 @@ final class ClosureCheck {
     }
 
     /**
-     * Whether a shift of whole hours is an error of the header's UTC offset: if the offset that closes is nearer to the
-     * one of the longitude than the header's.
+     * Whether a shift of whole or half hours is an error of the header's UTC offset: if the offset that closes is kept
+     * somewhere, and is nearer to the one of the longitude than the header's. Half an hour alone is one of the labels.
      */
     private boolean headerIsWrong(double common) {
-        double offset = table.site.utcOffsetHours();
-        double zone = table.site.longitudeDeg() / 15;
-        double implied = offset - common;
-        return common != 0
-                && common == Math.rint(common)
-                && Math.abs(implied - zone) < Math.min(FAR_FROM_ZONE_H, Math.abs(offset - zone))
+        OptionalDouble fitting = HeaderSlips.offset(table.site, common);
+        return Math.abs(common) > LABELS_HALF_AN_HOUR_OFF_H
+                && isHalfHours(common)
+                && fitting.isPresent()
+                && HeaderSlips.isNearer(table.site, fitting.getAsDouble())
                 && !table.header.utc()
                 && options.utcOffsetHours() == null;
     }
@@ -239,47 +264,101 @@ final class ClosureCheck {
         }
         String evidence =
                 String.format(Locale.ROOT, " (RMSE %.1f W/m² so, %.1f as the file says)", usedRmse, statedRmse);
-        double offset = table.site.utcOffsetHours();
+        String stated = ClockWords.utc(table.site.utcOffsetHours());
+        OptionalDouble fitting = HeaderSlips.offset(table.site, common);
+        int line = table.header.siteLine();
         if (insisted) {
-            findings.warning(0, 0, "irradiance is taken " + hoursLater(common) + ", as given" + evidence);
+            String message =
+                    "irradiance is taken " + ClockWords.later(common) + " than the file says, as given" + evidence;
+            if (usedRmse > statedRmse) {
+                findings.warning(0, 0, message + ": the sun contradicts");
+            } else {
+                findings.note(0, 0, message);
+            }
         } else if (wrongHeader) {
-            String implied = "UTC" + TimeResolver.signed(offset - common);
+            String fits = ClockWords.utc(fitting.orElseThrow());
+            List<String> signs = HeaderSlips.lostSigns(table, CLOSES_WM2);
             findings.warning(
-                    table.header.siteLine(),
+                    line,
                     0,
-                    "the UTC offset in the header is wrong: it says UTC" + TimeResolver.signed(offset)
-                            + ", but irradiance follows the sun with " + implied + evidence + "; " + implied
-                            + " is used. Correct the header, or give the UTC offset if the labels are wrong instead");
+                    "the UTC offset in the header is wrong: it says " + stated
+                            + ", but irradiance follows the sun with "
+                            + fits + evidence + "; " + fits + " is used. Correct the header"
+                            + (signs.isEmpty()
+                                    ? ""
+                                    : ", or its " + String.join(" and ", signs) + " if that is where a sign was lost")
+                            + "; if the offset is right, " + giveOffset());
         } else if (Math.abs(common) > LABEL_ERROR_AT_MOST_H) {
             throw new Refusal(
-                    table.header.siteLine(),
+                    line,
                     "",
                     "",
-                    "irradiance that follows the sun only " + hoursLater(common) + evidence,
+                    "irradiance that follows the sun only " + ClockWords.later(common) + evidence,
                     "labels within an hour of the sun",
-                    "Check longitude and UTC offset in the header; or give the time that irradiance belongs to.");
+                    lostSign()
+                            + (fitting.isPresent()
+                                    ? "With " + ClockWords.utc(fitting.getAsDouble()) + " in place of " + stated
+                                            + " it would follow: if that is the clock of the file, " + giveOffset()
+                                            + ". "
+                                    : "")
+                            + "Check longitude and UTC offset; if you know the file to be right, "
+                            + giveTime() + ".");
         } else if (!table.header.centreKnown()) {
             findings.note(
-                    table.header.siteLine(),
+                    line,
                     0,
-                    "the file does not tell the time of its irradiance; it closes " + hoursLater(common)
-                            + " than the label" + evidence + ", and the sun is taken at that time");
+                    "the file does not tell the time of its irradiance: by the sun it is " + ClockWords.later(common)
+                            + " than the label" + evidence + "; taken so, nothing to do");
+        } else if (Math.abs(common) < LABELS_HALF_AN_HOUR_OFF_H) {
+            findings.repair(
+                    0,
+                    0,
+                    "the file's sun is " + ClockWords.sunIs(common) + evidence + ": corrected"
+                            + (moves(common) ? ", rows are moved by an hour" : "") + "; nothing to do"
+                            + (fitting.isPresent() && isHalfHours(common)
+                                    ? ", unless it is the header's UTC offset that is wrong: "
+                                            + ClockWords.utc(fitting.getAsDouble()) + " would fit as well as " + stated
+                                    : ""));
         } else {
             findings.warning(
-                    table.line[0],
                     0,
-                    cause(Math.abs(common)) + "irradiance closes " + hoursLater(common) + evidence
-                            + "; the sun is taken at that time. Temperature, humidity and wind stay at their labels");
+                    0,
+                    "the file's sun is " + ClockWords.sunIs(common) + evidence
+                            + ": the labels are wrong, or the UTC offset"
+                            + " in the header is"
+                            + (fitting.isPresent()
+                                    ? " and should be " + ClockWords.utc(fitting.getAsDouble()) + " in place of "
+                                            + stated
+                                    : "")
+                            + ". Corrected as an error of the labels"
+                            + (moves(common) ? ": rows are moved by an hour" : "")
+                            + "; if the offset is wrong, "
+                            + giveOffset());
         }
     }
 
-    private static String cause(double hours) {
-        if (Math.abs(hours - 0.5) < NOTICED_H) {
-            return "the labels are off by half an hour: ";
-        }
-        return Math.abs(hours - 1) < NOTICED_H
-                ? "the labels are off by an hour, or the UTC offset is: "
-                : "the labels do not agree with the sun: ";
+    private String giveTime() {
+        return table.sun == null ? Advice.IRRADIANCE_TIME : "give the time that it belongs to with the sun";
+    }
+
+    private String giveOffset() {
+        return table.sun == null ? Advice.UTC_OFFSET : "give it with the site";
+    }
+
+    private boolean moves(double shift) {
+        return RowMoves.wholeHours(table.centreHours + shift) != 0;
+    }
+
+    private static boolean isHalfHours(double shift) {
+        return shift * 2 == Math.rint(shift * 2);
+    }
+
+    /** A sentence on what the header would have to say for the year to close; empty where no sign was lost. */
+    private String lostSign() {
+        List<String> signs = HeaderSlips.lostSigns(table, CLOSES_WM2);
+        return signs.isEmpty()
+                ? ""
+                : "It would close with " + String.join(", or with ", signs) + ": the header lost a sign. ";
     }
 
     private Site withOffset(double offset) {
@@ -297,13 +376,5 @@ final class ClosureCheck {
         return table.header.instants()
                 ? SunPath.ofInstants(site, table.year, centres)
                 : SunPath.ofHourlyMeans(site, table.year, centres);
-    }
-
-    private static String hoursLater(double hours) {
-        return String.format(Locale.ROOT, "%.2f h %s", Math.abs(hours), hours > 0 ? "later" : "earlier");
-    }
-
-    private static String monthName(int month) {
-        return Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 }

@@ -33,6 +33,7 @@ final class ClosureScan {
     private static final double WIDE_REACH_H = 12;
 
     private final HourTable table;
+    private final Site site;
     private final double[] global;
     private final double[] direct;
     private final double[] diffuse;
@@ -47,12 +48,14 @@ final class ClosureScan {
         }
     }
 
-    ClosureScan(HourTable table) {
+    /** At a place that may be another than the table's. */
+    ClosureScan(HourTable table, Site site) {
         this.table = table;
+        this.site = site;
         this.global = table.column(WeatherColumn.GLOBAL);
         this.direct = table.column(WeatherColumn.DIRECT);
         this.diffuse = table.column(WeatherColumn.DIFFUSE);
-        this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(table.site.elevationM());
+        this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(site.elevationM());
     }
 
     /**
@@ -189,7 +192,6 @@ final class ClosureScan {
         if (direct[hour] <= 0) {
             return global[hour] - diffuse[hour];
         }
-        Site site = table.site;
         long millis = Math.round((table.centreHours + shiftHours) * 3_600_000);
         SolarPosition sun = Grena3.calculateSolarPosition(
                 start.plus(Duration.ofMillis(millis)),
@@ -209,7 +211,7 @@ final class ClosureScan {
                         HourOfYear.dayOfMonth(hour),
                         HourOfYear.hourOfDay(hour),
                         0)
-                .minus(Duration.ofMillis(Math.round(table.site.utcOffsetHours() * 3_600_000)))
+                .minus(Duration.ofMillis(Math.round(site.utcOffsetHours() * 3_600_000)))
                 .atZone(ZoneOffset.UTC);
     }
 }

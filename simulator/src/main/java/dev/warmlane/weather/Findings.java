@@ -1,13 +1,17 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherFinding.Kind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** Collects findings in the order they are made. */
+/** Collects findings; the gravest come first, those that were made first before others of the same weight. */
 final class Findings {
 
     private final List<WeatherFinding> all = new ArrayList<>();
+    private final List<WeatherFinding> gravest = new ArrayList<>();
 
     void note(int line, int hours, String message) {
         all.add(new WeatherFinding(Kind.NOTE, line, hours, message));
@@ -15,6 +19,11 @@ final class Findings {
 
     void warning(int line, int hours, String message) {
         all.add(new WeatherFinding(Kind.WARNING, line, hours, message));
+    }
+
+    /** A warning that comes before all others. */
+    void gravest(int line, int hours, String message) {
+        gravest.add(new WeatherFinding(Kind.WARNING, line, hours, message));
     }
 
     void repair(int line, int hours, String message) {
@@ -40,10 +49,20 @@ final class Findings {
     Findings copy() {
         Findings copy = new Findings();
         copy.all.addAll(all);
+        copy.gravest.addAll(gravest);
         return copy;
     }
 
     List<WeatherFinding> all() {
-        return List.copyOf(all);
+        Stream<WeatherFinding> others = all.stream()
+                .sorted(Comparator.comparing(WeatherFinding::kind)
+                        .reversed()
+                        .thenComparing(Comparator.comparingInt(Findings::extent).reversed()));
+        return Stream.concat(gravest.stream(), others).toList();
+    }
+
+    /** Hours that are concerned: the whole file counts as the whole year. */
+    private static int extent(WeatherFinding finding) {
+        return finding.hours() == 0 ? HourOfYear.HOURS : finding.hours();
     }
 }

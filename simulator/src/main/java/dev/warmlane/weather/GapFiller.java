@@ -18,7 +18,8 @@ final class GapFiller {
         if (table.isEmpty(column)) {
             throw tooLong(table, column, 0, HourOfYear.HOURS);
         }
-        Occurrences filled = new Occurrences(table);
+        Occurrences missing = new Occurrences(table);
+        Occurrences untold = new Occurrences(table);
         Occurrences impossible = new Occurrences(table);
         int known = 0;
         while (Double.isNaN(values[known])) {
@@ -29,7 +30,10 @@ final class GapFiller {
         for (int step = 1; step <= HourOfYear.HOURS; step++) {
             int hour = (known + step) % HourOfYear.HOURS;
             if (Double.isNaN(values[hour])) {
-                filled.add(hour, Double.NaN);
+                missing.add(hour, Double.NaN);
+                if (!table.isTold(column, hour)) {
+                    untold.add(hour, Double.NaN);
+                }
                 note(table, column, hour, impossible);
                 continue;
             }
@@ -43,18 +47,20 @@ final class GapFiller {
             }
             last = hour;
         }
-        if (filled.count() > MISSING_AT_MOST) {
+        if (missing.count() > MISSING_AT_MOST) {
             throw table.refuse(
-                    filled.firstHour(),
+                    missing.firstHour(),
                     column.label(),
-                    filled.count() + " missing values" + told(table, column, impossible),
+                    missing.count() + " missing values" + told(table, column, impossible),
                     "at most " + MISSING_AT_MOST + " in the year",
                     "Fetch a file that is complete.");
         }
-        findings.repair(
-                filled,
-                "missing " + column.label() + " " + filled.places() + ": filled by straight lines over gaps of at"
-                        + " most " + GAP_AT_MOST + " hours");
+        if (untold.count() > 0) {
+            findings.repair(
+                    untold,
+                    "missing " + column.label() + " " + untold.places() + ": filled by straight lines over gaps of at"
+                            + " most " + GAP_AT_MOST + " hours");
+        }
     }
 
     static Refusal tooLong(HourTable table, WeatherColumn column, int firstHour, int gap) {

@@ -4,6 +4,7 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
 import java.util.Arrays;
+import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 
 /** The 8760 hours of any source in local standard time, still with gaps (NaN) and faults. Worked on in place. */
@@ -20,6 +21,8 @@ final class HourTable {
     final int[] line = new int[HourOfYear.HOURS];
 
     final int[] year = new int[HourOfYear.HOURS];
+    /** Hours without a row; they are told together, whatever is missing in them. */
+    final BitSet withoutRow = new BitSet();
     /** The sun that the source gives with its irradiance; null where it is found from the time. */
     final @Nullable SunPath sun;
 
@@ -116,6 +119,11 @@ final class HourTable {
             case RELATIVE_HUMIDITY -> !isEmpty(WeatherColumn.DEW);
             default -> false;
         };
+    }
+
+    /** Whether it was told already why an hour has no value: it has no row, or its value cannot be. */
+    boolean isTold(WeatherColumn column, int hour) {
+        return withoutRow.get(hour) || !Double.isNaN(thrownOut(column, hour));
     }
 
     boolean isEmpty(WeatherColumn column) {

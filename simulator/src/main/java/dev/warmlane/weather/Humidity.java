@@ -47,7 +47,9 @@ final class Humidity {
                 disagree.add(hour, relative[hour]);
             }
             if (Double.isNaN(dew[hour]) && !Double.isNaN(relative[hour])) {
-                derived.add(hour, relative[hour]);
+                if (!table.isTold(WeatherColumn.DEW, hour)) {
+                    derived.add(hour, relative[hour]);
+                }
                 dew[hour] = MoistAir.dewPointC(saturated * Math.min(100, relative[hour]) / 100);
             }
             if (dew[hour] > air[hour]) {

@@ -49,10 +49,10 @@ final class IrradianceRepair {
     /** At night a missing value is 0; by day the share of the extraterrestrial irradiance is drawn as a line. */
     private static void gaps(HourTable table, WeatherColumn column, SunPath sun, Findings findings) throws Refusal {
         double[] values = table.column(column);
-        Occurrences filled = new Occurrences(table);
+        Occurrences untold = new Occurrences(table);
         for (int hour = 0; hour < values.length; hour++) {
             if (Double.isNaN(values[hour]) && !sun.isUp(hour)) {
-                filled.add(hour, 0);
+                note(table, column, hour, untold);
                 values[hour] = 0;
             }
         }
@@ -62,7 +62,7 @@ final class IrradianceRepair {
             }
             int end = hour;
             while (end < values.length && Double.isNaN(values[end])) {
-                filled.add(end, 0);
+                note(table, column, end, untold);
                 end++;
             }
             if (end - hour > DAY_GAP_AT_MOST) {
@@ -75,10 +75,18 @@ final class IrradianceRepair {
                 values[i] = share * outside(column, sun, i);
             }
         }
-        findings.repair(
-                filled,
-                "missing " + column.label() + " " + filled.places()
-                        + ": 0 at night; by day filled with the clearness of the hours before and after");
+        if (untold.count() > 0) {
+            findings.repair(
+                    untold,
+                    "missing " + column.label() + " " + untold.places()
+                            + ": 0 at night; by day filled with the clearness of the hours before and after");
+        }
+    }
+
+    private static void note(HourTable table, WeatherColumn column, int hour, Occurrences untold) {
+        if (!table.isTold(column, hour)) {
+            untold.add(hour, 0);
+        }
     }
 
     private static double share(double[] values, WeatherColumn column, SunPath sun, int hour) {

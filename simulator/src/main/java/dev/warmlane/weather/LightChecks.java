@@ -150,7 +150,7 @@ final class LightChecks {
         findings.repair(
                 lost,
                 "global irradiance contradicts direct and diffuse " + lost.places() + " (" + beside
-                        + " first): all three taken as missing");
+                        + " first): all three taken as missing and filled");
     }
 
     private boolean contradicts(int hour) {

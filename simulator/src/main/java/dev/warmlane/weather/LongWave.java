@@ -6,6 +6,7 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import dev.warmlane.weather.WeatherYear.LongWaveOrigin;
 import java.util.Arrays;
+import java.util.BitSet;
 
 /** The long-wave irradiance of the sky: the file's where it is physical, else the sky model's. */
 final class LongWave {
@@ -35,6 +36,7 @@ final class LongWave {
         double[] longWave = table.column(WeatherColumn.LONG_WAVE);
         double[] air = table.column(WeatherColumn.AIR);
         boolean had = !table.isEmpty(WeatherColumn.LONG_WAVE);
+        BitSet told = new BitSet();
         Occurrences hot = new Occurrences(table);
         Occurrences cold = new Occurrences(table);
         int missing = 0;
@@ -42,18 +44,22 @@ final class LongWave {
             double blackBody = Constants.blackBody(air[hour]);
             if (longWave[hour] > blackBody * ABOVE_BLACK_BODY) {
                 hot.add(hour, longWave[hour]);
+                told.set(hour);
                 longWave[hour] = Double.NaN;
             } else if (longWave[hour] > 0 && longWave[hour] < blackBody * OF_BLACK_BODY_AT_LEAST) {
                 cold.add(hour, longWave[hour]);
+                told.set(hour);
                 longWave[hour] = Double.NaN;
             } else if (!(longWave[hour] > 0)) {
                 missing++;
+                told.set(hour, had && table.isTold(WeatherColumn.LONG_WAVE, hour));
                 longWave[hour] = Double.NaN;
             }
         }
         boolean distrusted = hot.count() + cold.count() > BAD_HOURS_AT_MOST;
         if (distrusted) {
             Arrays.fill(longWave, Double.NaN);
+            told.set(0, longWave.length);
         }
         report(findings, hot, "above that of a black body at air temperature", distrusted);
         report(
@@ -64,7 +70,7 @@ final class LongWave {
         if (hot.count() + cold.count() + missing == 0) {
             return new Result(table.header.longWave(), 0);
         }
-        return model(table, sun, findings, had);
+        return model(table, sun, findings, had, told);
     }
 
     private static void report(Findings findings, Occurrences bad, String what, boolean distrusted) {
@@ -80,7 +86,7 @@ final class LongWave {
         }
     }
 
-    private static Result model(HourTable table, SunPath sun, Findings findings, boolean had) {
+    private static Result model(HourTable table, SunPath sun, Findings findings, boolean had, BitSet told) {
         double[] longWave = table.column(WeatherColumn.LONG_WAVE);
         double[] air = table.column(WeatherColumn.AIR);
         double[] dew = table.column(WeatherColumn.DEW);
@@ -89,6 +95,8 @@ final class LongWave {
         double[] estimated = CloudEstimate.cover(table.column(WeatherColumn.GLOBAL), sun);
         int fromClearness = 0;
         int modelled = 0;
+        int untold = 0;
+        int untoldClearness = 0;
         for (int hour = 0; hour < longWave.length; hour++) {
             if (!Double.isNaN(longWave[hour])) {
                 continue;
@@ -96,28 +104,32 @@ final class LongWave {
             modelled++;
             boolean noCloud = Double.isNaN(tenths[hour]);
             fromClearness += noCloud ? 1 : 0;
+            untold += told.get(hour) ? 0 : 1;
+            untoldClearness += told.get(hour) || !noCloud ? 0 : 1;
             double emissivity =
                     SkyLongWave.clearSkyEmissivity(dew[hour], HourOfYear.hourOfDay(hour) + 0.5, pressure[hour]);
             longWave[hour] = SkyLongWave.allSkyIrradianceWm2(
                     air[hour], emissivity, noCloud ? estimated[hour] : tenths[hour] / 10);
         }
-        if (fromClearness > 0) {
+        if (untold > 0) {
             findings.note(
                     0,
-                    fromClearness,
-                    "cloud cover estimated from the day's clearness in " + fromClearness
-                            + " hours (Kasten and Czeplak 1980), for the long-wave irradiance of the sky");
+                    untold,
+                    table.sourceWord()
+                            + (had ? "'s infrared is missing or not used in " + untold + " hours" : " has no infrared")
+                            + ": long-wave irradiance of the sky from air temperature, dew point and "
+                            + cloud(untold, untoldClearness)
+                            + " (Berdahl and Martin 1984, Martin and Berdahl 1984)");
         }
-        findings.note(
-                0,
-                modelled,
-                (had
-                                ? table.sourceWord() + "'s infrared is missing or was replaced in " + modelled
-                                        + " hours"
-                                : table.sourceWord() + " has no infrared")
-                        + ": long-wave irradiance of the sky from air temperature, dew point and cloud (Berdahl and Martin"
-                        + " 1984, Martin and Berdahl 1984)");
         return new Result(origin(table, modelled, fromClearness), modelled);
+    }
+
+    private static String cloud(int hours, int fromClearness) {
+        if (fromClearness == 0) {
+            return "cloud cover";
+        }
+        return (fromClearness == hours ? "a" : "cloud cover, in " + fromClearness + " hours a")
+                + " cloud cover estimated from the day's clearness (Kasten and Czeplak 1980)";
     }
 
     private static LongWaveOrigin origin(HourTable table, int modelled, int fromClearness) {

@@ -41,6 +41,9 @@ final class MissingHours {
         if (count() == lineOfHour.length) {
             return text.append("all hours").toString();
         }
+        if (count() == 1) {
+            return "missing is the hour " + HourOfYear.label(first());
+        }
         text.append(oneRun ? "the hours from " : count() + " hours, the first ")
                 .append(HourOfYear.label(first()))
                 .append(oneRun ? " to " : ", the last ")

@@ -37,7 +37,9 @@ final class Pressure {
         Occurrences filled = new Occurrences(table);
         for (int hour = 0; hour < pressure.length; hour++) {
             if (Double.isNaN(pressure[hour])) {
-                filled.add(hour, mean);
+                if (!table.isTold(WeatherColumn.PRESSURE, hour)) {
+                    filled.add(hour, mean);
+                }
                 pressure[hour] = mean;
             }
         }

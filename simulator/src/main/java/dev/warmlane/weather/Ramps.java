@@ -65,7 +65,7 @@ final class Ramps {
                 spikes,
                 "impossible jump of " + column.label() + " " + spikes.places() + " (" + spikes.first() + " "
                         + column.unit() + " first, more than " + Occurrences.number(limit)
-                        + " from the hours before and after): taken as missing");
+                        + " from the hours before and after): taken as missing and filled");
     }
 
     /** A change that stays; where months of different years meet it is to be expected. */

@@ -66,6 +66,13 @@ final class Standstill {
                     column == WeatherColumn.DIRECT || column == WeatherColumn.DIFFUSE
                             ? "Give a year in which global irradiance is split into direct and diffuse."
                             : "Fetch the file again, or correct the column.");
+        } else if (column == WeatherColumn.WIND && run[1] > HourOfYear.HOURS / 2) {
+            findings.gravest(
+                    table.line[run[0]],
+                    run[1],
+                    "the wind is " + Occurrences.number(values[run[0]]) + " m/s in " + run[1]
+                            + " hours on end: it was not measured. What wind takes from the water and the collectors is"
+                            + " no better known than this one number: use a file with measured wind");
         } else if (run[1] >= hoursFrom) {
             findings.warning(
                     table.line[run[0]],

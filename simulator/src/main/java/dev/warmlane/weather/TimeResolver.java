@@ -34,15 +34,16 @@ final class TimeResolver {
             findings.note(
                     header.siteLine(),
                     0,
-                    "the file is in UTC; it was rolled to local standard time UTC" + signed(offset)
+                    "the file is in UTC; it was rolled to local standard time " + ClockWords.utc(offset)
                             + (given == null
-                                    ? ", which goes with the longitude; give another if the place keeps one"
+                                    ? ", which goes with the longitude; if the place keeps another, "
+                                            + Advice.UTC_OFFSET
                                     : ", as given"));
         } else if (given != null && given != stated.utcOffsetHours()) {
-            findings.warning(
+            findings.note(
                     header.siteLine(),
                     0,
-                    "the header says UTC" + signed(stated.utcOffsetHours()) + "; UTC" + signed(offset)
+                    "the header says " + ClockWords.utc(stated.utcOffsetHours()) + "; " + ClockWords.utc(offset)
                             + " is used, as given");
         }
         HourTable table =
@@ -126,6 +127,7 @@ final class TimeResolver {
         }
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             if (table.line[hour] == 0) {
+                table.withoutRow.set(hour);
                 table.line[hour] = Math.max(before, 1);
                 table.year[hour] = year;
             } else {
@@ -133,11 +135,11 @@ final class TimeResolver {
                 year = table.year[hour];
             }
         }
-        findings.warning(
+        findings.repair(
                 table.line[first],
                 missing,
-                missing + " rows are missing, the first after line " + table.line[first] + ": " + which
-                        + "; they count as missing values");
+                (missing == 1 ? "a row is missing, after line " : missing + " rows are missing, the first after line ")
+                        + table.line[first] + ": " + which + "; filled from the hours before and after");
     }
 
     private static int hour(RawWeather raw, int row) throws WeatherFileException {
@@ -170,9 +172,5 @@ final class TimeResolver {
                             "Correct the year: the sun's position is taken for it.");
         }
         return year;
-    }
-
-    static String signed(double hours) {
-        return (hours < 0 ? "-" : "+") + Occurrences.number(Math.abs(hours));
     }
 }

@@ -87,7 +87,7 @@ final class ValueChecks {
             findings.repair(
                     outside,
                     "impossible " + column.label() + " " + outside.places() + " (" + outside.first() + " "
-                            + column.unit() + " first, " + column.range() + " can be): taken as missing");
+                            + column.unit() + " first, " + column.range() + " can be): taken as missing and filled");
         }
     }
 

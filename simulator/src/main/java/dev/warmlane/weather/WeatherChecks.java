@@ -1,7 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.sun.SunPath;
-
 /**
  * From the hours of any source, a file or a program, to a year that can be used: values that cannot be are taken out,
  * the time that irradiance belongs to is tested, short gaps are filled, humidity and the long-wave irradiance of the sky
@@ -16,14 +14,14 @@ final class WeatherChecks {
             throws Refusal {
         ValueChecks.check(table, findings);
         ClosureCheck.Result time = ClosureCheck.check(table, options, findings);
-        SunPath sun = time.sun();
-        LightChecks.check(table, sun, options.centreHours() != null, findings);
-        IrradianceRepair.repair(table, sun, findings);
+        LightChecks.check(table, time.sun(), options.centreHours() != null, findings);
+        IrradianceRepair.repair(table, time.sun(), findings);
         GapFiller.fill(table, WeatherColumn.AIR, findings);
         GapFiller.fill(table, WeatherColumn.WIND, findings);
         Humidity.resolve(table, findings);
         Pressure.resolve(table, findings);
-        LongWave.Result longWave = LongWave.resolve(table, sun, findings);
+        LongWave.Result longWave = LongWave.resolve(table, time.sun(), findings);
+        time = RowMoves.move(table, time, options.centreHours() != null);
         return new WeatherYear(table, source, time, longWave, findings);
     }
 }

@@ -94,7 +94,7 @@ public final class WeatherYear {
         return longWaveEstimatedHours;
     }
 
-    /** What was found, mended or estimated while reading, in the order it was found. */
+    /** What was found, mended or estimated while reading, the gravest first. */
     public List<WeatherFinding> findings() {
         return findings;
     }

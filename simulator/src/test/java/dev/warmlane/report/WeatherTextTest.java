@@ -21,7 +21,7 @@ class WeatherTextTest {
 
         assertThat(text)
                 .contains("Farrowick (invented, southern temperate)", "southern-temperate.csv", "37.0 S 145.0 E")
-                .contains("By month", "Jan", "Dec", "Quality", "Closure")
+                .contains("By month", "Jan", "Dec", "Quality", "irradiance agree with the sun: off by")
                 .contains(Numbers.show(air, 1))
                 .doesNotContain("NaN", "null");
     }
@@ -57,5 +57,23 @@ class WeatherTextTest {
         assertThat(WeatherText.of(SampleForecasts.SOUTHERN.weather(), Units.US))
                 .contains("°F", "mph", "kBtu/ft²")
                 .doesNotContain("°C", "m/s");
+    }
+
+    @Test
+    void aForecastTellsWhatWasMended() {
+        WeatherYear year = SampleForecasts.SOUTHERN.weather();
+        double[] wind = hours(year::windSpeedMs);
+        wind[100] = 98;
+        WeatherYear mended = WeatherYear.builder(year.site(), year.source(), year.sun())
+                .irradianceWm2(
+                        hours(year::globalHorizontalWm2),
+                        hours(year::directNormalWm2),
+                        hours(year::diffuseHorizontalWm2))
+                .airC(hours(year::airTemperatureC), hours(year::dewPointC))
+                .windSpeedMs(wind)
+                .build();
+
+        assertThat(WeatherText.mended(mended)).anySatisfy(p -> assertThat(p)
+                .contains("impossible wind speed in hour 100", "taken as missing and filled"));
     }
 }

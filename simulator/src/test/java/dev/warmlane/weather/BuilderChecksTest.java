@@ -56,7 +56,7 @@ class BuilderChecksTest {
                                 Kind.REPAIR,
                                 0,
                                 1,
-                                "impossible wind speed in hour 100 (98 m/s first, 0 to 50 can be): taken as missing"),
+                                "impossible wind speed in hour 100 (98 m/s first, 0 to 50 can be): taken as missing and filled"),
                         new WeatherFinding(
                                 Kind.REPAIR,
                                 0,
@@ -84,7 +84,7 @@ class BuilderChecksTest {
             }
         }
         refused(
-                "invented: found irradiance that follows the sun only 5.00 h earlier",
+                "invented: found irradiance that follows the sun only 5 hours earlier",
                 "Check longitude and UTC offset");
     }
 

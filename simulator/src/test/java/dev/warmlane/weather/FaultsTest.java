@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.physics.Constants;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
 import dev.warmlane.weather.WeatherFinding.Kind;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -48,7 +50,13 @@ class FaultsTest {
     @ValueSource(doubles = {0.0, 1.0})
     void labelsHalfAnHourOff(double centre) throws IOException {
         WeatherYear read = Breakage.read(folder, InventedYear.withCentre(centre).epw());
-        expect(read, Kind.WARNING, FIRST, "the labels are off by half an hour", centre > 0.5 ? "later" : "earlier");
+        expect(
+                read,
+                Kind.REPAIR,
+                0,
+                "the file's sun is half an hour " + (centre > 0.5 ? "early" : "late"),
+                "corrected; nothing to do");
+        assertThat(read.airTemperatureC(NOON)).as("rows stay").isEqualTo(year.air[NOON]);
         assertThat(read.sun().offsetHours(NOON)).isCloseTo(centre, within(SHIFT_H));
         Closure closure = Objects.requireNonNull(read.closure());
         assertThat(closure.usedRmseWm2()).isLessThan(1);
@@ -58,15 +66,41 @@ class FaultsTest {
 
     @Test
     void labelsThatAreTheStartOfTheHour() throws IOException {
-        WeatherYear read = Breakage.read(folder, InventedYear.withCentre(1.5).epw());
+        InventedYear late = InventedYear.withCentre(1.5);
+        WeatherYear read = Breakage.read(folder, late.epw());
         // -80 degrees lies 0.33 h west of its zone, so that UTC-6 is farther and the labels are blamed
-        expect(read, Kind.WARNING, FIRST, "the labels are off by an hour, or the UTC offset is");
+        expect(
+                read,
+                Kind.WARNING,
+                0,
+                "the file's sun is an hour early",
+                "the labels are wrong, or the UTC offset in the header is and should be UTC-6 in place of UTC-5",
+                "rows are moved by an hour",
+                "give utc_offset in [site] of the scenario, or --utc-offset");
         assertThat(read.site().utcOffsetHours()).isEqualTo(-5);
-        assertThat(read.sun().offsetHours(NOON)).isCloseTo(1.5, within(SHIFT_H));
+        assertThat(read.sun().offsetHours(NOON)).isCloseTo(0.5, within(SHIFT_H));
+        assertThat(read.globalHorizontalWm2(NOON + 1)).isEqualTo(late.global[NOON]);
+        assertThat(read.airTemperatureC(NOON + 1)).isEqualTo(late.air[NOON]);
+        assertThat(Objects.requireNonNull(read.closure()).usedShiftHours()).isCloseTo(0.5, within(SHIFT_H));
+    }
+
+    @Test
+    void aTimeGivenByTheUserIsThatOfIrradianceAlone() throws IOException {
+        InventedYear late = InventedYear.withCentre(1.5);
+        Path file = Breakage.write(folder, String.join("\n", late.epw()));
+        WeatherYear read = WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(1.5));
+        expect(read, Kind.NOTE, 0, "irradiance is taken an hour later than the file says, as given");
+        assertThat(read.sun().offsetHours(NOON)).isEqualTo(0.5);
+        assertThat(read.globalHorizontalWm2(NOON + 1)).isEqualTo(late.global[NOON]);
+        assertThat(read.airTemperatureC(NOON)).isEqualTo(late.air[NOON]);
+
+        WeatherYear wrong =
+                WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(4.5));
+        expect(wrong, Kind.WARNING, 0, "4 hours later than the file says, as given", "the sun contradicts");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"-6.0", "-4.0", "5.0", "0.0"})
+    @ValueSource(strings = {"-6.0", "-4.0", "5.0", "0.0", "9.5", "12.0"})
     void wrongOffsetInTheHeader(String offset) throws IOException {
         Breakage.set(lines, 1, 9, offset);
         WeatherYear read = Breakage.read(folder, lines);
@@ -75,13 +109,49 @@ class FaultsTest {
         assertThat(read.sun().zenithDeg(NOON)).isCloseTo(year.sun.zenithDeg(NOON), within(1e-9));
     }
 
+    /** West of India keeps a time of half hours. */
+    @Test
+    void wrongOffsetWhereTimeIsOfHalfHours() throws IOException {
+        Site site = new Site("Invented Place", 20, 75, 100, 5.5);
+        List<String> epw = InventedYear.at(site).epw();
+        Breakage.set(epw, 1, 9, "0.0");
+        WeatherYear read = Breakage.read(folder, epw);
+        expect(read, Kind.WARNING, 1, "it says UTC+0, but irradiance follows the sun with UTC+5.5", "UTC+5.5 is used");
+        assertThat(read.site().utcOffsetHours()).isEqualTo(5.5);
+
+        Breakage.set(epw, 1, 9, "5.0");
+        expect(
+                Breakage.read(folder, epw),
+                Kind.REPAIR,
+                0,
+                "the file's sun is half an hour late",
+                "unless it is the header's UTC offset that is wrong: UTC+5.5 would fit as well as UTC+5");
+    }
+
+    /** The sun cannot tell which of the two is wrong; a person can. */
+    @Test
+    void aLostSignOfLongitudeThatAnotherOffsetWouldExplain() throws IOException {
+        List<String> epw =
+                InventedYear.at(new Site("Invented Place", 36, -75, 250, -5)).epw();
+        Breakage.set(epw, 1, 8, "75.0");
+        expect(
+                Breakage.read(folder, epw),
+                Kind.WARNING,
+                1,
+                "the UTC offset in the header is wrong",
+                "or its longitude -75 if that is where a sign was lost");
+    }
+
     @Test
     void anOffsetGivenByTheUserIsNotReplaced() throws IOException {
         Path file = Breakage.write(folder, String.join("\n", lines));
         WeatherYear read = WeatherFiles.read(file, WeatherReadOptions.defaults().withUtcOffsetHours(-6));
         assertThat(read.site().utcOffsetHours()).isEqualTo(-6);
-        expect(read, Kind.WARNING, 1, "UTC-6 is used, as given");
-        assertThat(read.sun().zenithDeg(NOON)).isCloseTo(year.sun.zenithDeg(NOON), within(0.5));
+        expect(read, Kind.NOTE, 1, "UTC-6 is used, as given");
+        assertThat(read.sun().zenithDeg(NOON - 1))
+                .as("noon in the clock that was given")
+                .isCloseTo(year.sun.zenithDeg(NOON), within(0.5));
+        assertThat(read.globalHorizontalWm2(NOON - 1)).isEqualTo(year.global[NOON]);
     }
 
     @Test
@@ -89,7 +159,7 @@ class FaultsTest {
         List<String> older = InventedYear.ofInstants().pvgis();
         older.remove(3);
         WeatherYear read = Breakage.read(folder, older);
-        expect(read, Kind.NOTE, 1, "does not tell the time of its irradiance", "0.50 h later");
+        expect(read, Kind.NOTE, 1, "does not tell the time of its irradiance", "half an hour later than the label");
         assertThat(read.sun().offsetHours(NOON)).isEqualTo(0.5);
         assertThat(read.findings()).noneMatch(f -> f.kind() == Kind.WARNING);
     }
@@ -111,11 +181,34 @@ class FaultsTest {
         int first = FIRST + HourOfYear.firstHourOf(3);
         Breakage.shift(lines, first, first + 31 * 24 - 1, 1, GLOBAL, DIFFUSE);
         WeatherYear read = Breakage.read(folder, lines);
-        expect(read, Kind.WARNING, first, "March, from line " + first, "1.00 h later");
+        expect(
+                read,
+                Kind.WARNING,
+                first,
+                "in March it is an hour early against the rest of the year, from line " + first);
         assertThat(read.findings()).hasSize(1);
         assertThat(Objects.requireNonNull(read.closure()).usedRmseWm2()).isLessThan(1);
-        assertThat(read.sun().offsetHours(HourOfYear.of(3, 15, 12))).isCloseTo(1.5, within(SHIFT_H));
+        assertThat(read.sun().offsetHours(HourOfYear.of(3, 15, 12))).isCloseTo(0.5, within(SHIFT_H));
+        int noonInMarch = HourOfYear.of(3, 15, 12);
+        assertThat(read.globalHorizontalWm2(noonInMarch)).isEqualTo(year.global[noonInMarch]);
         assertThat(read.sun().offsetHours(NOON)).isEqualTo(0.5);
+    }
+
+    @Test
+    void monthsAtTwoTimesAreToldInOneSentence() throws IOException {
+        for (int month : new int[] {2, 3, 6}) {
+            int first = FIRST + HourOfYear.firstHourOf(month);
+            Breakage.shift(
+                    lines, first, first + HourOfYear.daysIn(month) * 24 - 1, month == 6 ? -1 : 2, GLOBAL, DIFFUSE);
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        expect(
+                read,
+                Kind.WARNING,
+                FIRST + HourOfYear.firstHourOf(2),
+                "the file's sun is not of one clock: in February and March it is 2 hours early and in June it is an hour"
+                        + " late against the rest of the year");
+        assertThat(read.findings()).hasSize(1);
     }
 
     @Test
@@ -124,9 +217,10 @@ class FaultsTest {
         int last = FIRST + HourOfYear.firstHourOf(11) - 1;
         Breakage.shift(lines, first, last, -1, DRY_BULB, WIND);
         WeatherYear read = Breakage.read(folder, lines);
-        assertThat(read.findings())
-                .filteredOn(f -> f.message().contains("daylight saving time"))
-                .hasSize(7);
+        expect(read, Kind.WARNING, first, "in April to October it is an hour late", "daylight saving time");
+        assertThat(read.findings()).hasSize(1);
+        assertThat(read.airTemperatureC(NOON)).isEqualTo(year.air[NOON]);
+        assertThat(read.globalHorizontalWm2(NOON)).isEqualTo(year.global[NOON]);
         assertThat(Objects.requireNonNull(read.closure()).usedRmseWm2()).isLessThan(1);
     }
 
@@ -176,7 +270,11 @@ class FaultsTest {
         WeatherYear read = Breakage.read(folder, pvgis);
         assertThat(read.longWaveOrigin()).isEqualTo(WeatherYear.LongWaveOrigin.FILE);
         assertThat(read.longWaveEstimatedHours()).isEqualTo(3);
-        expect(read, Kind.NOTE, 0, "the file's infrared is missing or was replaced in 3 hours");
+        expect(read, Kind.REPAIR, 3000, "infrared above that of a black body", "replaced by the sky model");
+        assertThat(read.findings())
+                .as("one finding for one cause")
+                .filteredOn(f -> f.message().contains("infrared"))
+                .hasSize(1);
     }
 
     @Test
@@ -230,11 +328,7 @@ class FaultsTest {
         expect(read, Kind.REPAIR, FIRST + 200, "impossible jump of wind speed on line 209");
         expect(read, Kind.REPAIR, FIRST + 300, "impossible air temperature on line 309 (70 °C first");
         expect(read, Kind.REPAIR, FIRST + 400, "impossible jump of air temperature on line 409");
-        expect(
-                read,
-                Kind.REPAIR,
-                FIRST + 300,
-                "missing air temperature on lines 309 and 409: filled by straight lines");
+        assertThat(read.findings()).as("one finding for one cause").hasSize(4);
         assertThat(read.airTemperatureC(300)).isCloseTo((year.air[299] + year.air[301]) / 2, within(1e-9));
     }
 
@@ -288,12 +382,43 @@ class FaultsTest {
         WeatherYear read = Breakage.read(folder, lines);
         expect(
                 read,
-                Kind.WARNING,
+                Kind.REPAIR,
                 FIRST + 99,
                 "3 rows are missing",
                 "after line 108",
-                "from 01-05 04:00 to 01-05 06:00");
+                "from 01-05 04:00 to 01-05 06:00",
+                "filled from the hours before and after");
+        assertThat(read.findings()).as("one finding for one cause").hasSize(1);
         assertThat(read.windSpeedMs(101)).isBetween(0.0, 7.0);
+    }
+
+    @Test
+    void aMissingRowByDay() throws IOException {
+        lines.remove(FIRST - 1 + NOON);
+        WeatherYear read = Breakage.read(folder, lines);
+        assertThat(read.findings()).singleElement().satisfies(f -> assertThat(f.message())
+                .isEqualTo("a row is missing, after line " + (FIRST - 1 + NOON)
+                        + ": missing is the hour 07-14 12:00; filled from the hours before and after"));
+    }
+
+    @Test
+    void theGravestComesFirst() throws IOException {
+        Breakage.set(lines, FIRST + 2, DIRECT, "120");
+        for (int h = 0; h < HourOfYear.HOURS; h++) {
+            Breakage.set(lines, FIRST + h, WIND, "2.0");
+            Breakage.set(lines, FIRST + h, 10, "990");
+        }
+        for (int h = 4000; h < 4040; h++) {
+            Breakage.set(lines, FIRST + h, DEW_POINT, "5.0");
+            Breakage.set(lines, FIRST + h, HUMIDITY, "999");
+        }
+        WeatherYear read = Breakage.read(folder, lines);
+        assertThat(read.findings())
+                .extracting(WeatherFinding::message)
+                .first()
+                .asString()
+                .startsWith("the wind is 2 m/s in 8760 hours on end: it was not measured");
+        assertThat(read.findings()).extracting(WeatherFinding::kind).isSortedAccordingTo(Comparator.reverseOrder());
     }
 
     @Test

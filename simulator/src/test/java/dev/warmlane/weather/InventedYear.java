@@ -64,6 +64,11 @@ final class InventedYear {
     /** The same weather under the sun of another latitude. */
     static InventedYear at(double latitudeDeg) {
         Site site = new Site("Invented Place", latitudeDeg, -80, 250, -5);
+        return at(site);
+    }
+
+    /** At another place; only {@link #epw} has it in its header. */
+    static InventedYear at(Site site) {
         return new InventedYear(site, SunPath.ofHourlyMeans(site, years(), 0.5));
     }
 
@@ -95,7 +100,13 @@ final class InventedYear {
     /** Eight header lines, then hour {@code h} on line {@code h + 9}. */
     List<String> epw() {
         List<String> lines = new ArrayList<>(List.of(
-                "LOCATION,Invented Place,-,-,invented,000000,36.0,-80.0,-5.0,250.0",
+                String.format(
+                        Locale.ROOT,
+                        "LOCATION,Invented Place,-,-,invented,000000,%.1f,%.1f,%.1f,%.1f",
+                        site.latitudeDeg(),
+                        site.longitudeDeg(),
+                        site.utcOffsetHours(),
+                        site.elevationM()),
                 "DESIGN CONDITIONS,0",
                 "TYPICAL/EXTREME PERIODS,0",
                 "GROUND TEMPERATURES,0",

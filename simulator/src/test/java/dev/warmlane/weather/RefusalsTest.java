@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -324,13 +325,37 @@ class RefusalsTest {
     void oneMonthOfAnotherClock() {
         int first = FIRST + HourOfYear.firstHourOf(3);
         Breakage.shift(epw, first, first + 31 * 24 - 1, 8, 14, 16);
-        refused(epw, first, "in March irradiance that closes 8.00 h later than in the rest of the year");
+        refused(epw, first, "in March irradiance that closes 8 hours later than in the rest of the year");
     }
 
     @Test
     void eastForWest() {
         Breakage.set(epw, 1, 8, "80.0");
-        refused(epw, 1, "irradiance that follows the sun only 10.67 h", "Check longitude and UTC offset");
+        refused(
+                epw,
+                1,
+                "irradiance that follows the sun only 10 h 40 min earlier",
+                "It would close with longitude -80",
+                "Check longitude and UTC offset");
+    }
+
+    @Test
+    void southForNorth() {
+        Breakage.set(epw, 1, 7, "-36.0");
+        refused(
+                epw,
+                0,
+                "It would close with latitude 36: the header lost a sign",
+                "give irradiance_time in [site] of the scenario, or --irradiance-time");
+    }
+
+    /** Far in the west of its zone: nearer to the sun's time than to the clock that is kept. */
+    @Test
+    void anOffsetThatWouldFitIsNamed() {
+        List<String> west =
+                InventedYear.at(new Site("Invented Place", 36, -20, 250, 0)).epw();
+        Breakage.set(west, 1, 9, "-1.5");
+        refused(west, 1, "With UTC+0 in place of UTC-1.5 it would follow", "give utc_offset in [site]");
     }
 
     @Test
