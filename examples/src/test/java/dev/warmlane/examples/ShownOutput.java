@@ -54,6 +54,8 @@ final class ShownOutput {
 
     private static boolean same(String one, String other) {
         Matcher space = Pattern.compile("\\s+").matcher(one);
-        return space.replaceAll(" ").strip().equals(other.replaceAll("\\s+", " ").strip());
+        return space.replaceAll(" ")
+                .strip()
+                .equals(other.replaceAll("\\s+", " ").strip());
     }
 }
