@@ -145,4 +145,11 @@ class FilmTest {
     private static double rack(double windMs, double differenceK, double lengthM) {
         return Film.rack(forced(windMs, lengthM, 1), natural(differenceK, 30, false, lengthM));
     }
+
+    /** 0.27·(1e8)^(1/4) and 0.15·(1e9)^(1/3): the equations of McAdams and of Lloyd and Moran, worked by hand. */
+    @Test
+    void airThatStaysAndAirThatLeaves() {
+        assertThat(Film.stableNusselt(1e8)).isCloseTo(27, within(1e-9));
+        assertThat(Film.unstableNusselt(1e9)).isCloseTo(150, within(1e-9));
+    }
 }

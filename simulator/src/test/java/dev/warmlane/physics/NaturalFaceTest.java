@@ -57,4 +57,10 @@ class NaturalFaceTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("tilt must be 0 to 90 degrees, was 95");
     }
+
+    /** Air at 300 K by the same table as {@link FilmTest}: g/300·0.707/(1.589e-5)² is 9.153e7, its cube root 450.7. */
+    @Test
+    void airOfAnHourIsWorkedByHand() {
+        assertThat(NaturalFace.buoyancy(0.0263, 9.153e7)).isCloseTo(11.85, within(0.01));
+    }
 }

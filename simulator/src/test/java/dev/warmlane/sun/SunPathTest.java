@@ -25,6 +25,9 @@ class SunPathTest {
      */
     private static final double OWN_ATMOSPHERE_DEG = 1e-3;
 
+    /** The series of Spencer departs from Kepler by up to 0.0009, most in January. */
+    private static final double KEPLER = 1e-3;
+
     private static final Site GOLDEN = new Site("published example", 39.742476, -105.1786, 1830.14, -7);
 
     @ParameterizedTest
@@ -133,5 +136,41 @@ class SunPathTest {
         int[] years = new int[HourOfYear.HOURS];
         Arrays.fill(years, year);
         return years;
+    }
+
+    /**
+     * Kepler: (1 + e cos ν)²/(1 - e²)², with the true anomaly ν = M + 2e sin M and the anomaly M counted from the
+     * perihelion, which wanders between 2 and 5 January.
+     */
+    @Test
+    void earthsDistanceFollowsKepler() {
+        SunPath path = SunPath.ofHourlyMeans(GOLDEN, years(2001), 0.5);
+        double e = 0.0167;
+        for (int day = 1; day <= HourOfYear.DAYS; day++) {
+            double mean = 2 * Math.PI * (day - 3.5) / 365.25;
+            double ratio = (1 + e * Math.cos(mean + 2 * e * Math.sin(mean))) / (1 - e * e);
+            assertThat(path.extraterrestrialNormalWm2(24 * (day - 1)) / 1361)
+                    .as("day %d", day)
+                    .isCloseTo(ratio * ratio, within(KEPLER));
+        }
+    }
+
+    @Test
+    void remembersWhatItWasMadeFor() {
+        double[] offsets = {0, 0.5, 0.5, 0.5, 1, 0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0};
+        SunPath instants = SunPath.ofInstants(GOLDEN, years(1999), offsets);
+        assertThat(instants.isHourlyMean()).isFalse();
+        assertThat(instants.usualOffsetHours()).isEqualTo(0.5);
+        assertThat(instants.calendarYear(4000)).isEqualTo(1999);
+        assertThat(SunPath.ofHourlyMeans(GOLDEN, years(1999), 0.5).isHourlyMean())
+                .isTrue();
+    }
+
+    /** The middle one of the year, however the months are ordered. */
+    @Test
+    void usualTimeIsThatOfMostMonths() {
+        double[] offsets = {0.5, 0.5, 0.5, 0.5, 0.5, 0.5, 0, 0, 0, 0.5, 0.5, 0.5};
+        assertThat(SunPath.ofInstants(GOLDEN, years(1999), offsets).usualOffsetHours())
+                .isEqualTo(0.5);
     }
 }

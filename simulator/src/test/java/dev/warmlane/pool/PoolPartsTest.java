@@ -1,0 +1,88 @@
+package dev.warmlane.pool;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dev.warmlane.season.Demo;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.weather.WeatherYear;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The small parts of a pool, each by hand. */
+class PoolPartsTest {
+
+    private static final PoolSetting OUTDOORS = new PoolSetting.Outdoor(0.3);
+    private static final MakeUp MAKE_UP = new MakeUp(2000, MainsWater.Monthly.constant(11));
+
+    private final WeatherYear weather = Demo.weather("warm-inland");
+    private final Pool pool = Pool.of(312, 1.5, OUTDOORS);
+    private final PoolForcing forcing = PoolForcing.of(pool, Optional.empty(), Bathers.NONE, MAKE_UP, weather);
+
+    @Test
+    void netIsTheSumOfAllFlows() {
+        PoolFlows flows = new PoolFlows();
+        flows.sun = 1;
+        flows.bathers = 2;
+        flows.circulation = 4;
+        flows.evaporation = 8;
+        flows.convection = 16;
+        flows.longWave = 32;
+        flows.ground = 64;
+        flows.makeUp = 128;
+        assertThat(flows.net()).isEqualTo(255);
+    }
+
+    /**
+     * The loop steps by the slope and never adds it to the account: Clausius and Clapeyron with an ideal vapour, and make-up
+     * water that does not grow with evaporation, leave it 3 % from the flows.
+     */
+    @Test
+    void slopeIsThatOfTheFlows() {
+        PoolFlows flows = new PoolFlows();
+        for (int hour = 0; hour < HourOfYear.HOURS; hour += 101) {
+            for (double waterC = 8; waterC < 40; waterC += 8) {
+                forcing.evaluate(hour, waterC + 0.05, 1, flows);
+                double above = flows.net();
+                forcing.evaluate(hour, waterC - 0.05, 1, flows);
+                double slope = (above - flows.net()) / 0.1;
+                forcing.evaluate(hour, waterC, 1, flows);
+                assertThat(flows.slope).as("hour %d, %s degC", hour, waterC).isCloseTo(slope, withinPercentage(3));
+            }
+        }
+    }
+
+    @Test
+    void holdsItsWeatherAndItsWater() {
+        int hour = HourOfYear.of(8, 3, 15);
+        assertThat(forcing.airC(hour)).isEqualTo(weather.airTemperatureC(hour));
+        assertThat(forcing.mainsC(hour)).isEqualTo(11);
+        assertThat(pool.volumeM3()).isCloseTo(468, within(1e-9));
+        // 1.5 m of water of 997 kg/m³ and 4.181 kJ/kgK
+        assertThat(forcing.heatCapacityJm2K()).isCloseTo(6.253e6, withinPercentage(0.2));
+        assertThat(new PoolSetting.Indoor(28, 0.6, 0.12).windAtWaterMs(5)).isEqualTo(0.12);
+    }
+
+    /** 28.1 m² hold 100 people of 0.28 m² each. */
+    @Test
+    void bathersMustFit() {
+        assertThatCode(() -> bathers(99.9).checkRoom(28.1)).doesNotThrowAnyException();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> bathers(101).checkRoom(28.1))
+                .withMessageContaining("101 bathers")
+                .withMessageContaining("100 at most");
+    }
+
+    @Test
+    void mainsWaterIsLiquid() {
+        assertThatIllegalArgumentException().isThrownBy(() -> MainsWater.Monthly.constant(41));
+    }
+
+    private static Bathers bathers(double number) {
+        return new Bathers(number, Bathers.USUAL_HEAT_W, Bathers.USUAL_RISE, Schedule.ALWAYS);
+    }
+}
