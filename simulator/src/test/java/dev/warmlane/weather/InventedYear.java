@@ -14,7 +14,7 @@ import java.util.Locale;
  * A year of smooth invented weather that closes exactly, and the lines of a file of it in each open format: what tests
  * break on purpose.
  */
-final class InventedYear {
+public final class InventedYear {
 
     static final Site SITE = new Site("Invented Place", 36.0, -80.0, 250, -5);
     static final int CALENDAR_YEAR = 1999;
@@ -72,7 +72,8 @@ final class InventedYear {
         return new InventedYear(site, SunPath.ofHourlyMeans(site, years(), 0.5));
     }
 
-    static InventedYear sound() {
+    /** The year as it should be. */
+    public static InventedYear sound() {
         return withCentre(0.5);
     }
 
@@ -98,7 +99,7 @@ final class InventedYear {
     }
 
     /** Eight header lines, then hour {@code h} on line {@code h + 9}. */
-    List<String> epw() {
+    public List<String> epw() {
         List<String> lines = new ArrayList<>(List.of(
                 String.format(
                         Locale.ROOT,
@@ -137,7 +138,7 @@ final class InventedYear {
     }
 
     /** Two header lines, then hour {@code h} on line {@code h + 3}. */
-    List<String> tmy3() {
+    public List<String> tmy3() {
         List<String> lines = new ArrayList<>(List.of(
                 "000000,\"INVENTED, PLACE\",XX,-5.0,36.0,-80.0,250",
                 "Date (MM/DD/YYYY),Time (HH:MM),GHI (W/m^2),DNI (W/m^2),DHI (W/m^2),TotCld (tenths),Dry-bulb (C),"
@@ -163,7 +164,7 @@ final class InventedYear {
     }
 
     /** One header line, then hour {@code h} on line {@code h + 2}. */
-    List<String> tmy2() {
+    public List<String> tmy2() {
         List<String> lines = new ArrayList<>(List.of(" 00000 INVENTED PLACE         XX  -5 N 36  0 W  80  0   250"));
         for (int h = 0; h < HourOfYear.HOURS; h++) {
             StringBuilder record = new StringBuilder("0".repeat(142));
@@ -191,7 +192,7 @@ final class InventedYear {
     }
 
     /** In UTC; the stamp is five hours after local time. Stamp {@code u} hours into the year is on line {@code u + 6}. */
-    List<String> pvgis() {
+    public List<String> pvgis() {
         List<String> lines = new ArrayList<>(List.of(
                 "Latitude (decimal degrees): 36.000",
                 "Longitude (decimal degrees): -80.000",

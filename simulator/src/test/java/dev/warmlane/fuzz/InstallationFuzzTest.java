@@ -1,0 +1,181 @@
+package dev.warmlane.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.physics.MoistAir;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.season.Flow;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.season.SeasonSimulator;
+import dev.warmlane.study.LightBudget;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What holds for whatever sensible thing somebody builds. Not held: arrays described by a certificate have no light budget,
+ * since a certificate does not tell one loss from another; their hours still close and keep the limits.
+ */
+class InstallationFuzzTest {
+
+    /** Preparing a roof's weather takes a hundred times as long as reading a scenario. */
+    private static final int PERMILLE = 100;
+
+    /** The ledger's promise: rounding of all flows, and of a joule where hardly anything flows. */
+    private static final double CLOSURE = 1e-9;
+
+    private static final double LIQUID_C = 0;
+
+    /** No season of sensible pools in this weather gets warmer: wet air and sun hold shallow water below it. */
+    private static final double HOTTEST_C = 45;
+
+    /** Control switches at other minutes in the two runs that are compared; that much is left of it. */
+    private static final double SWITCHING_K = 0.05;
+
+    /** The budget is of the plate's balance at mid-hour, heat is of curves through it every five kelvin. */
+    private static final double BUDGET = 0.02;
+
+    private static final double BUDGET_KWH_M2 = 1;
+
+    @Test
+    void sensibleInstallationsKeepToPhysics() throws IOException {
+        List<WeatherYear> years = new ArrayList<>();
+        for (String sample : List.of("cool-coast", "warm-inland", "hot-dry", "southern-temperate")) {
+            years.add(WeatherFiles.read(Path.of("..", "weather-samples", sample + ".csv")));
+        }
+        Fuzz.run(
+                InstallationFuzzTest.class, PERMILLE, chance -> check(years.get(chance.nextInt(years.size())), chance));
+    }
+
+    private static void check(WeatherYear weather, Random chance) {
+        Installation built = RandomInstallations.installation(weather.site().southern(), chance);
+        SeasonForcing forcing = SeasonForcing.of(built, weather);
+        SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
+        for (int index = 0; index < ledger.hours(); index++) {
+            hour(built, ledger, index);
+        }
+        for (int array = 0; array < built.arrays().size(); array++) {
+            LightBudget.of(ledger, forcing, weather, array, 0, ledger.hours())
+                    .ifPresent(InstallationFuzzTest::notMoreThanLightAndAir);
+        }
+        moreCollectors(built, forcing, ledger);
+        betterHeater(built, forcing, ledger);
+        windierPool(built, forcing, weather);
+    }
+
+    private static void hour(Installation built, SeasonLedger ledger, int index) {
+        double sum = 0;
+        double size = 1;
+        for (Flow flow : Flow.values()) {
+            sum += ledger.heatJm2(flow, index);
+            size += Math.abs(ledger.heatJm2(flow, index));
+        }
+        assertThat(size).as("sum of flows").isFinite();
+        assertThat(Math.abs(ledger.storedJm2(index) - sum)).as("closure").isLessThanOrEqualTo(CLOSURE * size);
+        assertThat(ledger.waterEndC(index)).as("water").isBetween(LIQUID_C, HOTTEST_C);
+        assertThat(ledger.heatJm2(Flow.SUN, index)).as("sun").isNotNegative();
+        assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).as("collectors").isNotNegative();
+        double lowest = Math.min(ledger.waterStartC(index), ledger.waterEndC(index));
+        if (lowest > built.control().limitC()) {
+            assertThat(ledger.heatJm2(Flow.COLLECTORS, index)).as("above limit").isZero();
+        }
+        double heat = ledger.heatJm2(Flow.HEATER, index);
+        assertThat(heat).as("heater").isNotNegative();
+        if (built.heater().isPresent()) {
+            GasHeater heater = built.heater().get();
+            double most = heater.capacityKw() * 3.6e6 / built.pool().areaM2();
+            assertThat(heat).as("heater").isLessThanOrEqualTo(most * (1 + CLOSURE));
+            if (lowest > heater.setPointC()) {
+                assertThat(heat).as("heater above set point").isZero();
+            }
+        } else {
+            assertThat(heat).as("no heater").isZero();
+        }
+    }
+
+    private static void notMoreThanLightAndAir(LightBudget budget) {
+        double gains = budget.absorbedFront() + budget.absorbedBack();
+        for (double loss : List.of(
+                budget.convectionFront(),
+                budget.convectionBack(),
+                budget.longWaveFront(),
+                budget.longWaveBack(),
+                budget.throughRoof())) {
+            gains += Math.max(0, -loss);
+        }
+        assertThat(budget.absorbedFront()).as("light").isLessThanOrEqualTo(budget.irradiance());
+        assertThat(budget.useful()).as("heat above gains").isLessThanOrEqualTo(gains * (1 + BUDGET) + BUDGET_KWH_M2);
+    }
+
+    /** Half as much again is not colder, as long as neither run has met its limit. */
+    private static void moreCollectors(Installation built, SeasonForcing forcing, SeasonLedger ledger) {
+        Installation more = built.toBuilder()
+                .arrays(built.arrays().stream()
+                        .map(a -> a.withAreaM2(a.areaM2() * 1.5))
+                        .toArray(CollectorArray[]::new))
+                .build();
+        SeasonLedger warmer = SeasonSimulator.simulate(more, forcing);
+        double limit = built.control().limitC();
+        for (int index = 0; index < ledger.hours() && warmer.waterEndC(index) < limit - 0.5; index++) {
+            assertThat(warmer.waterEndC(index))
+                    .as("more collectors, hour %d", index)
+                    .isGreaterThan(ledger.waterEndC(index) - SWITCHING_K);
+        }
+    }
+
+    private static void betterHeater(Installation built, SeasonForcing forcing, SeasonLedger ledger) {
+        if (built.heater().isEmpty()) {
+            return;
+        }
+        GasHeater heater = built.heater().get();
+        GasHeater better = new GasHeater(
+                heater.fuel(), Math.min(1, heater.efficiency() * 1.05), heater.capacityKw(), heater.setPointC());
+        double before = gasKwh(ledger);
+        double after =
+                gasKwh(SeasonSimulator.simulate(built.toBuilder().heater(better).build(), forcing));
+        assertThat(after).as("gas of a better heater").isLessThanOrEqualTo(before);
+        GasHeater warmer =
+                new GasHeater(heater.fuel(), heater.efficiency(), heater.capacityKw(), heater.setPointC() + 1);
+        SeasonLedger warm =
+                SeasonSimulator.simulate(built.toBuilder().heater(warmer).build(), forcing);
+        assertThat(gasKwh(warm)).as("gas of a warmer pool").isGreaterThanOrEqualTo(before * (1 - CLOSURE));
+    }
+
+    private static double gasKwh(SeasonLedger ledger) {
+        return ledger.heatKwh(Flow.HEATER, 0, ledger.hours())
+                / ledger.installation().heater().orElseThrow().efficiency();
+    }
+
+    /** From the start on, as long as both pools are warmer and wetter than the air: then wind can only cool. */
+    private static void windierPool(Installation built, SeasonForcing forcing, WeatherYear weather) {
+        if (!(built.pool().setting() instanceof PoolSetting.Outdoor outdoor)) {
+            return;
+        }
+        Installation calm = built.withoutCollectors();
+        Installation windy = calm.toBuilder()
+                .pool(calm.pool().withSetting(outdoor.withWindFactor(outdoor.windFactor() * 1.2)))
+                .build();
+        SeasonLedger base = SeasonSimulator.simulate(calm, forcing.withoutCollectors());
+        SeasonLedger cooled = SeasonSimulator.simulate(windy, SeasonForcing.of(windy, weather));
+        for (int index = 0; index < base.hours(); index++) {
+            int hour = base.hourOfYear(index);
+            double water = Math.min(base.waterEndC(index), cooled.waterEndC(index));
+            if (weather.airTemperatureC(hour) >= water
+                    || weather.vapourPressureKpa(hour) >= MoistAir.saturationPressureKpa(water)) {
+                return;
+            }
+            assertThat(cooled.waterEndC(index))
+                    .as("windier pool, hour %d", index)
+                    .isLessThan(base.waterEndC(index) + SWITCHING_K);
+        }
+    }
+}
