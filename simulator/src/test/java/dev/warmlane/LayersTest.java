@@ -25,6 +25,7 @@ class LayersTest {
     private static final String ROOT = "dev.warmlane.";
 
     private static final List<String> FLOW = List.of(
+            "files",
             "units",
             "physics",
             "site",

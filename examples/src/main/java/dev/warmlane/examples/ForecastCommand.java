@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastText;
 import dev.warmlane.report.page.ForecastFiles;
@@ -69,7 +70,7 @@ final class ForecastCommand implements Callable<Integer> {
         if (!written.isEmpty()) {
             out.println();
             out.println("Written:");
-            written.forEach(file -> out.println("  " + file));
+            written.forEach(file -> out.println("  " + Printable.line(file.toString())));
         }
         out.flush();
         return 0;

@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.report.WeatherText;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.weather.PlainWeatherWriter;
@@ -78,7 +79,7 @@ final class GenerateCommand implements Callable<Integer> {
         if (output != null) {
             out.println();
             out.println("Written:");
-            out.println("  " + output);
+            out.println("  " + Printable.line(output.toString()));
         }
         out.flush();
         return 0;

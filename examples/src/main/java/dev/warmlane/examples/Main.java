@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
             GenerateCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {"0:done", "1:a problem with the input", "2:wrong usage"},
+        exitCodeList = {"0:done", "1:a problem with the input", "2:wrong usage", "3:a fault of the program"},
         footer = {"", "Example:", "  warmlane forecast scenarios/municipal-25m.toml --output forecast"})
 public final class Main implements Runnable {
 
@@ -60,12 +60,23 @@ public final class Main implements Runnable {
 
     /** Runs the command with its output going to two writers. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        return new CommandLine(new Main())
+        CommandLine command = new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)
+                // a name that begins with @ is a name
+                .setExpandAtFiles(false)
                 .registerConverter(Path.class, new PathConverter())
-                .setExecutionExceptionHandler(new InputProblems())
-                .execute(arguments);
+                .setParameterExceptionHandler(InputProblems::wrongUsage)
+                .setExecutionExceptionHandler(new InputProblems());
+        try {
+            return command.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            err.println("there is not enough memory for this; give Java more of it with -Xmx2g, or ask for less");
+        } catch (StackOverflowError e) {
+            err.println(InputProblems.fault(e));
+        }
+        err.flush();
+        return InputProblems.FAULT;
     }
 
     @Override

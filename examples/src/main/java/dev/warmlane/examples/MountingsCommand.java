@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.MountingParts;
 import dev.warmlane.report.MountingText;
@@ -86,7 +87,7 @@ final class MountingsCommand implements Callable<Integer> {
         if (!written.isEmpty()) {
             out.println();
             out.println("Written:");
-            written.forEach(file -> out.println("  " + file));
+            written.forEach(file -> out.println("  " + Printable.line(file.toString())));
         }
         out.flush();
         return 0;

@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.page.StudyFiles;
 import dev.warmlane.scenario.Scenario;
@@ -63,7 +64,7 @@ final class StudyOptions {
             out.print(text);
             out.println();
             out.println("Written:");
-            written.forEach(file -> out.println("  " + file));
+            written.forEach(file -> out.println("  " + Printable.line(file.toString())));
         }
         out.flush();
     }

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.scenario.ReportSettings;
 
 /**
@@ -12,6 +13,11 @@ import dev.warmlane.scenario.ReportSettings;
  * @param words whether it holds words
  */
 public record Column(String header, String unit, String csvName, int decimals, boolean words) {
+
+    /** Keeps a heading that bears somebody's words printable. */
+    public Column {
+        header = Printable.lines(header);
+    }
 
     /** A column of words. */
     public static Column ofWords(String header, String csvName) {

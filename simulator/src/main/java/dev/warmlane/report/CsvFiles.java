@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.files.FileSet;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.AreaStudy;

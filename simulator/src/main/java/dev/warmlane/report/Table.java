@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.files.Printable;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -35,7 +36,7 @@ public record Table(List<Column> columns, List<List<Cell>> rows, List<List<Cell>
         return IntStream.range(0, row.size())
                 .mapToObj(c -> {
                     if (row.get(c) instanceof Cell.Words words) {
-                        return words.text();
+                        return Printable.line(words.text());
                     }
                     return row.get(c) instanceof Cell.Value value
                             ? Numbers.show(value.value(), columns.get(c).decimals())

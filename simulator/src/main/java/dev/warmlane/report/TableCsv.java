@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import com.univocity.parsers.csv.CsvWriter;
 import com.univocity.parsers.csv.CsvWriterSettings;
+import dev.warmlane.files.Printable;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -21,7 +22,9 @@ final class TableCsv {
         settings.setNullValue("");
         StringWriter text = new StringWriter();
         CsvWriter writer = new CsvWriter(text, settings);
-        writer.writeHeaders(table.columns().stream().map(Column::csvName).toList());
+        writer.writeHeaders(table.columns().stream()
+                .map(column -> Printable.csvCell(column.csvName()))
+                .toList());
         for (List<Cell> row : table.rows()) {
             writer.writeRow(row.stream().map(TableCsv::written).toArray(Object[]::new));
         }
@@ -31,7 +34,7 @@ final class TableCsv {
 
     private static String written(Cell cell) {
         if (cell instanceof Cell.Words words) {
-            return words.text();
+            return Printable.csvCell(words.text());
         }
         return cell instanceof Cell.Value value ? number(value.value()) : "";
     }

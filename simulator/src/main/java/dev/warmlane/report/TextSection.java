@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.files.Printable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -17,9 +18,10 @@ public record TextSection(String heading, List<String> lines) {
 
     private static final String BULLET = "- ";
 
-    /** Keeps its own copy of the lines. */
+    /** Keeps its own copy of the lines, all of it printable. */
     public TextSection {
-        lines = List.copyOf(lines);
+        heading = Printable.line(heading);
+        lines = lines.stream().map(Printable::line).toList();
     }
 
     /** Heading and lines. */
@@ -80,9 +82,10 @@ public record TextSection(String heading, List<String> lines) {
 
     /** Sections below a title, lines ending with a line feed. */
     static String page(String title, List<TextSection> sections) {
-        StringBuilder text = new StringBuilder(title)
+        String shown = Printable.line(title);
+        StringBuilder text = new StringBuilder(shown)
                 .append('\n')
-                .append("=".repeat(title.codePointCount(0, title.length())))
+                .append("=".repeat(shown.codePointCount(0, shown.length())))
                 .append('\n');
         sections.forEach(section -> text.append('\n').append(section.text()));
         return text.toString();

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
@@ -27,7 +28,7 @@ public final class WeatherText {
     /** All of it, lines ending with a line feed. */
     public static String of(WeatherYear weather, ReportSettings.Units units) {
         Numbers numbers = new Numbers(units);
-        String title = weather.site().name();
+        String title = Printable.line(weather.site().name());
         return title + '\n' + "=".repeat(title.codePointCount(0, title.length())) + "\n\n"
                 + file(numbers, weather).text() + '\n'
                 + new TextSection("By month", TextSection.linesOf(months(weather, units))).text()

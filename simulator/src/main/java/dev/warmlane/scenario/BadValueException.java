@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.Printable;
 import java.util.List;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
@@ -23,12 +24,15 @@ final class BadValueException extends Exception {
     /** A value of the parsed tree as the file has it. */
     static String show(Object toml) {
         if (toml instanceof String text) {
-            return quote(text);
+            return quote(
+                    text.length() <= Printable.QUOTED_AT_MOST
+                            ? text
+                            : text.substring(0, Printable.QUOTED_AT_MOST) + "…");
         }
         if (toml instanceof TomlArray array) {
             List<String> items =
                     array.toList().stream().map(BadValueException::show).toList();
-            return "a list " + items;
+            return "a list " + Printable.quote(items.toString());
         }
         return toml instanceof TomlTable ? "a section" : String.valueOf(toml);
     }

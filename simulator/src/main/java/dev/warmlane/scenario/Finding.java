@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.Printable;
 import java.nio.file.Path;
 
 /**
@@ -14,6 +15,16 @@ import java.nio.file.Path;
  */
 public record Finding(Path file, int line, int column, String section, String key, String message) {
 
+    /** What a message may have of a file is quoted and short; the rest of it is a line or two. */
+    private static final int MESSAGE_AT_MOST = 1500;
+
+    /** Keeps what was written by others printable and short. */
+    public Finding {
+        section = Printable.quote(section);
+        key = Printable.quote(key);
+        message = Printable.cut(message, MESSAGE_AT_MOST);
+    }
+
     /** What it is about, as somebody who has not seen the file would say it. */
     public String words() {
         return key.isEmpty() ? section : KeyWords.of(section, key);
@@ -22,7 +33,7 @@ public record Finding(Path file, int line, int column, String section, String ke
     /** The finding as a person reads it: {@code job.toml:12: [pool] depth: found "20 m", allowed 0.2 to 10 m}. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder().append(file);
+        StringBuilder text = new StringBuilder(Printable.line(file.toString()));
         if (line > 0) {
             text.append(':').append(line);
         }

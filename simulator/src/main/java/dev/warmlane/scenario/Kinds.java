@@ -8,6 +8,9 @@ import java.math.BigDecimal;
 /** Kinds of numbers: quantities with their unit, plain numbers, shares, counts. */
 final class Kinds {
 
+    /** A larger number tells nobody more than the text it was read from. */
+    private static final double LONGEST_TOLD = 1e9;
+
     private Kinds() {}
 
     /** A number with a unit, written as text and read into {@code unit}, ends of the range included. */
@@ -77,7 +80,9 @@ final class Kinds {
 
         /** The value beside a text in other units, so that it can be compared with what is allowed. */
         private String inOurUnit(Object toml, double value) {
-            boolean same = toml instanceof Number || toml.toString().strip().endsWith(" " + unit);
+            boolean same = toml instanceof Number
+                    || !(Math.abs(value) < LONGEST_TOLD)
+                    || toml.toString().strip().endsWith(" " + unit);
             return same ? "" : ", that is " + show(value);
         }
 

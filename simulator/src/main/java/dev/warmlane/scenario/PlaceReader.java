@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherReadOptions;
 import java.nio.file.Files;
@@ -35,13 +36,17 @@ final class PlaceReader {
         try {
             Path weather = scenarioFile.resolveSibling(given).normalize();
             if (!given.isEmpty() && Files.isDirectory(weather)) {
-                s.error(PlaceKeys.WEATHER, "is a folder: " + given + "; name the weather file that lies in it");
+                s.error(
+                        PlaceKeys.WEATHER,
+                        "is a folder: " + Printable.quote(given) + "; name the weather file that lies in it");
             } else if (!given.isEmpty() && !Files.isRegularFile(weather)) {
-                s.error(PlaceKeys.WEATHER, "no such file: " + given + ", seen from the folder of the scenario file");
+                s.error(
+                        PlaceKeys.WEATHER,
+                        "no such file: " + Printable.quote(given) + ", seen from the folder of the scenario file");
             }
             return weather;
         } catch (InvalidPathException e) {
-            s.error(PlaceKeys.WEATHER, "is no file name on this machine: " + given);
+            s.error(PlaceKeys.WEATHER, "is no file name on this machine: " + Printable.quote(given));
             return scenarioFile;
         }
     }
@@ -53,6 +58,16 @@ final class PlaceReader {
             options = options.withUtcOffsetHours(s.get(PlaceKeys.UTC_OFFSET));
         }
         return s.has(PlaceKeys.IRRADIANCE_TIME) ? options.withCentreHours(s.get(PlaceKeys.IRRADIANCE_TIME)) : options;
+    }
+
+    /** Whether the weather file lies in the folder of the scenario file or below, by the way it is named. */
+    static boolean weatherIsNear(Section s) {
+        try {
+            Path given = Path.of(s.get(PlaceKeys.WEATHER)).normalize();
+            return !given.isAbsolute() && given.getRoot() == null && !given.startsWith("..");
+        } catch (InvalidPathException e) {
+            return false;
+        }
     }
 
     /** What the job is called. */

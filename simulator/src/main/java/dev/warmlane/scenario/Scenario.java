@@ -16,6 +16,8 @@ import java.util.List;
  * @param installation what is built
  * @param mountings mountings to compare; empty where the file names none
  * @param weatherFile the weather file, resolved against the folder of the scenario file
+ * @param weatherIsNear whether the scenario names a weather file in its own folder or below; a file elsewhere need not
+ *     be one that its author may read, and is not quoted
  * @param weatherReading what the scenario knows better than the weather file
  * @param report how the report is wanted
  * @param assumed every value that the file leaves open about the installation
@@ -26,6 +28,7 @@ public record Scenario(
         Installation installation,
         List<MountingOption> mountings,
         Path weatherFile,
+        boolean weatherIsNear,
         WeatherReadOptions weatherReading,
         ReportSettings report,
         List<Assumption> assumed,
@@ -41,12 +44,17 @@ public record Scenario(
     }
 
     /**
-     * Reads the weather file with what the scenario knows better.
+     * Reads the weather file with what the scenario knows better. What is wrong with a file outside of the scenario's
+     * folder is told without a word of its content.
      *
      * @throws WeatherFileException if the file is of no known format, is broken, or cannot be trusted
      * @throws IOException if it cannot be opened
      */
     public WeatherYear readWeather() throws IOException {
-        return WeatherFiles.read(weatherFile, weatherReading);
+        try {
+            return WeatherFiles.read(weatherFile, weatherReading);
+        } catch (WeatherFileException e) {
+            throw weatherIsNear ? e : e.withoutContent();
+        }
     }
 }

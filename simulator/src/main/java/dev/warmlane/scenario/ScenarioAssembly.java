@@ -36,6 +36,7 @@ final class ScenarioAssembly {
 
         Section siteSection = document.one(PlaceKeys.SITE);
         Path weather = PlaceReader.weather(siteSection, file);
+        boolean near = PlaceReader.weatherIsNear(siteSection);
         WeatherReadOptions reading = PlaceReader.reading(siteSection);
         String name = PlaceReader.name(siteSection, file);
         Terrain terrain = siteSection.get(PlaceKeys.TERRAIN);
@@ -103,6 +104,7 @@ final class ScenarioAssembly {
                 built,
                 mountings,
                 weather,
+                near,
                 reading,
                 report,
                 assumed(notes, false),

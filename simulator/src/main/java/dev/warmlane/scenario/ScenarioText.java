@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.BoundedFile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
@@ -14,6 +15,8 @@ final class ScenarioText {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
+    private static final int MEGABYTES_AT_MOST = 1;
+
     private ScenarioText() {}
 
     /**
@@ -26,7 +29,7 @@ final class ScenarioText {
             notes.error(0, 0, "is a folder; name the scenario file that lies in it");
             notes.throwIfAny();
         }
-        ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
+        ByteBuffer bytes = ByteBuffer.wrap(BoundedFile.read(file, MEGABYTES_AT_MOST, "a scenario file"));
         CharBuffer chars = CharBuffer.allocate(bytes.remaining());
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         boolean bad = decoder.decode(bytes, chars, true).isError();

@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.Printable;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -27,6 +28,14 @@ final class Syntax {
     /** A file with more errors than this is no scenario file. */
     private static final int TOLD_AT_MOST = 20;
 
+    private static final int MESSAGE_AT_MOST = 300;
+
+    /** A scenario needs two. */
+    private static final int DEPTH_AT_MOST = 32;
+
+    /** A line that a hint can be given on, characters; the patterns take long for more. */
+    private static final int LINE_AT_MOST = 500;
+
     private Syntax() {}
 
     /**
@@ -35,6 +44,7 @@ final class Syntax {
      * @throws ScenarioException with all errors of syntax, if there are any
      */
     static TomlTable parse(String text, Notes notes) {
+        refuseDepth(text, notes);
         TomlParseResult result = Toml.parse(text);
         List<String> lines = text.lines().toList();
         int told = 0;
@@ -64,13 +74,40 @@ final class Syntax {
         return result;
     }
 
+    /** The parser calls itself for every bracket, so they are counted before; text in quotes has no such number. */
+    private static void refuseDepth(String text, Notes notes) {
+        int depth = 0;
+        int line = 1;
+        int column = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            column++;
+            if (c == '\n') {
+                line++;
+                column = 0;
+            } else if (c == '[' || c == '{') {
+                depth++;
+            } else if (depth > 0 && (c == ']' || c == '}')) {
+                depth--;
+            }
+            if (depth > DEPTH_AT_MOST) {
+                notes.error(
+                        line,
+                        column,
+                        "brackets within brackets, more than " + DEPTH_AT_MOST + " deep; is this a scenario file?");
+                notes.throwIfAny();
+            }
+        }
+    }
+
     private static String beforeRemark(String source) {
         int remark = source.indexOf('#');
         return remark < 0 ? source : source.substring(0, remark);
     }
 
     private static String message(TomlParseError error, String source) {
-        return "not TOML: " + error.getMessage() + hint(source);
+        return "not TOML: " + Printable.cut(String.valueOf(error.getMessage()), MESSAGE_AT_MOST)
+                + (source.length() > LINE_AT_MOST ? "" : hint(source));
     }
 
     private static String hint(String source) {

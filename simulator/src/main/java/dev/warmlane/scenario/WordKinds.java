@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.Printable;
 import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.LinkedHashMap;
@@ -13,6 +14,9 @@ final class WordKinds {
 
     private static final Pattern DATE = Pattern.compile("(\\d{2})-(\\d{2})");
     private static final Pattern SPAN = Pattern.compile("(\\d{1,2})\\s*-\\s*(\\d{1,2})");
+
+    /** More than a name, a title or a path needs, characters. */
+    private static final int TEXT_AT_MOST = 500;
 
     private WordKinds() {}
 
@@ -55,9 +59,13 @@ final class WordKinds {
             if (toml instanceof String text && text.isBlank()) {
                 throw new BadValueException("is empty; allowed: a text in quotes");
             }
-            if (toml instanceof String text && text.chars().anyMatch(Character::isISOControl)) {
+            if (toml instanceof String text && !Printable.isPrintable(text)) {
                 throw new BadValueException("found " + BadValueException.show(toml) + ", which has characters that"
                         + " cannot be printed; a backslash stands for one: write / in paths");
+            }
+            if (toml instanceof String text && text.length() > TEXT_AT_MOST) {
+                throw new BadValueException("found " + BadValueException.show(toml) + ", " + text.length()
+                        + " characters; allowed: at most " + TEXT_AT_MOST);
             }
             if (toml instanceof String text) {
                 return text;

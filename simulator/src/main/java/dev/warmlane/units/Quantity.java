@@ -1,5 +1,6 @@
 package dev.warmlane.units;
 
+import dev.warmlane.files.Printable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +48,11 @@ public final class Quantity {
         if (unit == null) {
             throw unknownUnit(text, dimension, written);
         }
-        return unit.toBase(number);
+        double value = unit.toBase(number);
+        if (Double.isInfinite(value)) {
+            throw failure(text, dimension, "is too large", "");
+        }
+        return value;
     }
 
     /**
@@ -79,7 +84,8 @@ public final class Quantity {
         }
         Unit meant = dimension.find(UnitWords.symbols(written));
         if (meant != null) {
-            return failure(text, dimension, "has an unknown unit, \"" + written + "\"", meant.symbol());
+            return failure(
+                    text, dimension, "has an unknown unit, \"" + Printable.quote(written) + "\"", meant.symbol());
         }
         Optional<Dimension> other = Arrays.stream(Dimension.values())
                 .filter(candidate -> candidate.find(written) != null)
@@ -89,7 +95,7 @@ public final class Quantity {
         }
         List<String> symbols = dimension.allowedUnits();
         String nearest = Spelling.nearest(written, symbols).orElse("");
-        return failure(text, dimension, "has an unknown unit, \"" + written + "\"", nearest);
+        return failure(text, dimension, "has an unknown unit, \"" + Printable.quote(written) + "\"", nearest);
     }
 
     private static QuantityException failure(String text, Dimension dimension, String what, String nearest) {

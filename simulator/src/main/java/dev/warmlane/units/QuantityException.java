@@ -1,5 +1,6 @@
 package dev.warmlane.units;
 
+import dev.warmlane.files.Printable;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -39,7 +40,7 @@ public final class QuantityException extends IllegalArgumentException {
                 .map(symbol -> symbol.isEmpty() ? "a plain number" : symbol)
                 .collect(Collectors.joining(", "));
         String hint = nearest.isEmpty() ? "" : ", did you mean " + nearest + "?";
-        return "\"" + found + "\" " + what + hint + "; write " + dimension.phrase() + " as a number with one of: "
-                + units;
+        return "\"" + Printable.quote(found) + "\" " + what + hint + "; write " + dimension.phrase()
+                + " as a number with one of: " + units;
     }
 }

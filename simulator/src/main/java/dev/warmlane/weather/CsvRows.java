@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads comma separated rows into a {@link RawWeather}. The parsing library is known here and nowhere else. */
 final class CsvRows {
 
-    private static final int MAX_COLUMNS = 2000;
+    /** A line is bounded already; quotes that were taken away and put back can double it. */
+    private static final int MOST = 2 * FileText.LONGEST_LINE + 2;
+
     private static final Pattern DECIMAL_COMMA = Pattern.compile("-?\\d+,\\d+");
 
     private CsvRows() {}
@@ -34,6 +36,7 @@ final class CsvRows {
     static void read(RawWeather raw, int first, int end, int[] timeColumns, TimeCells time, List<CsvField> fields)
             throws WeatherFileException {
         FileText text = raw.text();
+        refuseOpenQuotes(text, first, end);
         Integer[] wanted = new Integer[timeColumns.length + fields.size()];
         for (int i = 0; i < timeColumns.length; i++) {
             wanted[i] = timeColumns[i];
@@ -79,11 +82,44 @@ final class CsvRows {
         parser.stopParsing();
     }
 
+    /** The parser would take the lines after a quote without a partner for one cell. */
+    private static void refuseOpenQuotes(FileText text, int first, int end) throws WeatherFileException {
+        for (int line = first; line < end; line++) {
+            if (hasOpenQuote(text.line(line))) {
+                throw text.error(
+                        line,
+                        "",
+                        "a cell with a quote (\") that has no partner",
+                        "two of them or none",
+                        "Remove the quote.");
+            }
+        }
+    }
+
+    private static boolean hasOpenQuote(String line) {
+        if (line.indexOf('"') < 0) {
+            return false;
+        }
+        boolean quoted = false;
+        boolean begins = true;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c == '"') {
+                quoted = quoted ? false : begins;
+            }
+            begins = !quoted && (c == ',' || (begins && c == ' '));
+        }
+        return quoted;
+    }
+
     /** A number in a cell of a data row. */
     static double number(FileText text, int line, String column, @Nullable String cell) throws WeatherFileException {
         try {
             if (cell != null) {
-                return Double.parseDouble(cell);
+                double value = Double.parseDouble(cell);
+                if (!Double.isInfinite(value)) {
+                    return value;
+                }
             }
         } catch (NumberFormatException e) {
             // told below, together with the empty cell
@@ -114,8 +150,8 @@ final class CsvRows {
         settings.getFormat().setLineSeparator("\n");
         settings.getFormat().setComment('\0');
         settings.setSkipEmptyLines(false);
-        settings.setMaxColumns(MAX_COLUMNS);
-        settings.setMaxCharsPerColumn(100_000);
+        settings.setMaxColumns(MOST);
+        settings.setMaxCharsPerColumn(MOST);
         return settings;
     }
 }

@@ -1,5 +1,6 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.BoundedFile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -15,6 +16,11 @@ final class FileText {
     private static final char BYTE_ORDER_MARK = '\uFEFF';
     /** Ctrl-Z: the end of a text file on machines of long ago, and still written by some tools. */
     private static final char END_OF_FILE = '\u001A';
+
+    /** A year of every format has one or two, by the hour. */
+    private static final int MEGABYTES_AT_MOST = 20;
+    /** Ten times what the longest header of any format has, characters. */
+    static final int LONGEST_LINE = 10_000;
 
     private final Path path;
     private final String text;
@@ -46,7 +52,7 @@ final class FileText {
         if (Files.isDirectory(path)) {
             throw new WeatherFileException(path, 0, "", "a folder", "a weather file", "Name the file that lies in it.");
         }
-        byte[] bytes = Files.readAllBytes(path);
+        byte[] bytes = BoundedFile.read(path, MEGABYTES_AT_MOST, "a weather file");
         String text = decode(bytes);
         if (text.indexOf('\0') >= 0) {
             throw new WeatherFileException(
@@ -61,7 +67,23 @@ final class FileText {
             throw new WeatherFileException(
                     path, 0, "", "an empty file", "a year of weather", "Fetch the file again from its publisher.");
         }
-        return new FileText(path, oneLineEnding(text));
+        FileText read = new FileText(path, oneLineEnding(text));
+        read.refuseLongLines();
+        return read;
+    }
+
+    private void refuseLongLines() throws WeatherFileException {
+        for (int i = 0; i < lines; i++) {
+            int length = starts[i + 1] - starts[i];
+            if (length > LONGEST_LINE) {
+                throw error(
+                        i + 1,
+                        "",
+                        "a line of " + length + " characters",
+                        "at most " + LONGEST_LINE,
+                        "Name a weather file, or fetch it again: its line ends may be lost.");
+            }
+        }
     }
 
     /** The same file with its lines written in another way, line by line. */
@@ -170,9 +192,13 @@ final class FileText {
     /** A number in a header line. */
     double number(int line, String what, String value) throws WeatherFileException {
         try {
-            return Double.parseDouble(value.strip());
+            double number = Double.parseDouble(value.strip());
+            if (Double.isFinite(number)) {
+                return number;
+            }
         } catch (NumberFormatException e) {
-            throw error(line, what, "\"" + value.strip() + "\"", "a number", "Correct the header of the file.");
+            // told below, together with what is no finite number
         }
+        throw error(line, what, "\"" + value.strip() + "\"", "a number", "Correct the header of the file.");
     }
 }

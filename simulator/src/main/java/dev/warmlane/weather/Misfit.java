@@ -1,5 +1,6 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.Printable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,7 +20,7 @@ final class Misfit {
                 throw text.error(
                         line,
                         "",
-                        "the section " + section.group(1) + ", as a scenario file has",
+                        "the section " + Printable.quote(section.group(1)) + ", as a scenario file has",
                         "a weather file",
                         "Give the weather file itself; the scenario names it in [site] as weather.");
             }

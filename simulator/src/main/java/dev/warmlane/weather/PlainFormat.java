@@ -1,5 +1,6 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.site.Site;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,6 +29,9 @@ final class PlainFormat implements WeatherFormat {
     static final String LONG_WAVE = "sky long-wave from";
     static final String MEAN = "mean over the hour";
     static final String INSTANT = "instant";
+
+    /** Of what a file says of its source, characters. */
+    private static final int SOURCE_AT_MOST = 500;
 
     /** Taken where there is no column of years: neither it nor its neighbours is a leap year. */
     static final int YEAR_UNLESS_GIVEN = 2002;
@@ -103,10 +107,12 @@ final class PlainFormat implements WeatherFormat {
         boolean instants =
                 oneOf(text, keys, lineOf, IRRADIANCE, List.of(MEAN, INSTANT)).equals(INSTANT);
         String centre = keys.get(CENTRE);
-        double centreHours =
-                centre == null ? instants ? 0 : 0.5 : text.number(lineOf.getOrDefault(CENTRE, 0), CENTRE, centre);
+        int centreLine = lineOf.getOrDefault(CENTRE, 0);
+        double centreHours = centre == null
+                ? instants ? 0 : 0.5
+                : Headers.centre(text, centreLine, CENTRE, text.number(centreLine, CENTRE, centre));
         String origin = oneOf(text, keys, lineOf, LONG_WAVE, List.of("file", "cloud cover", "clearness"));
-        String source = keys.getOrDefault(SOURCE, "");
+        String source = Printable.cut(keys.getOrDefault(SOURCE, ""), SOURCE_AT_MOST);
         return new RawHeader(
                 source.isEmpty() ? title() : title() + " (" + source + ")",
                 site,

@@ -1,21 +1,25 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.FileSet;
+import dev.warmlane.files.Printable;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Writes a year as the project's own plain csv, which {@link WeatherFiles} reads back. */
 public final class PlainWeatherWriter {
 
     private static final String COLUMNS = "year,month,day,hour,global W/m2,direct W/m2,diffuse W/m2,"
             + "sky long-wave W/m2,air degC,dew point degC,pressure kPa,wind m/s\n";
+
+    private static final Pattern FORMULA = Pattern.compile("([,;]\\s*)(?=[=+@-])");
 
     private PlainWeatherWriter() {}
 
@@ -26,25 +30,21 @@ public final class PlainWeatherWriter {
      * @throws IOException if it cannot be written
      */
     public static void write(WeatherYear weather, Path file) throws IOException {
-        Path target = file.toAbsolutePath();
+        Path target = file.toAbsolutePath().normalize();
         Path folder = target.getParent();
-        if (folder == null) {
+        Path name = target.getFileName();
+        if (folder == null || name == null) {
             throw new IOException("not a file name: " + file);
         }
-        // in a folder of its own, because a temporary file could be read by nobody else
-        Path drafts = Files.createTempDirectory(folder, ".draft-");
-        Path draft = drafts.resolve("weather.csv");
-        try {
-            Files.writeString(draft, text(weather));
-            try {
-                Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(draft);
-            Files.delete(drafts);
+        if (Files.isDirectory(target)) {
+            throw new IOException(file + " is a folder; remove it or choose another output");
         }
+        if (!Files.isDirectory(folder)) {
+            throw new NoSuchFileException(folder.toString());
+        }
+        new FileSet()
+                .add(name.toString(), text(weather))
+                .write(file.getParent() == null ? Path.of(".") : file.getParent());
     }
 
     private static String text(WeatherYear weather) {
@@ -75,8 +75,8 @@ public final class PlainWeatherWriter {
     private static void header(StringBuilder text, WeatherYear weather) {
         Site site = weather.site();
         text.append(PlainFormat.FIRST_LINE).append('\n');
-        line(text, PlainFormat.NAME, site.name().replaceAll("\\R", " "));
-        line(text, PlainFormat.SOURCE, weather.source().replaceAll("\\R", " "));
+        line(text, PlainFormat.NAME, outside(site.name()));
+        line(text, PlainFormat.SOURCE, outside(weather.source()));
         line(text, PlainFormat.LATITUDE, Double.toString(site.latitudeDeg()));
         line(text, PlainFormat.LONGITUDE, Double.toString(site.longitudeDeg()));
         line(text, PlainFormat.ELEVATION, Double.toString(site.elevationM()));
@@ -88,6 +88,11 @@ public final class PlainWeatherWriter {
                 text,
                 PlainFormat.LONG_WAVE,
                 weather.longWaveOrigin().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+
+    /** Words from outside on one line; a spreadsheet splits it at its separator and must not find formulas. */
+    private static String outside(String words) {
+        return FORMULA.matcher(Printable.line(words.replaceAll("\\R", " "))).replaceAll("$1'");
     }
 
     private static void line(StringBuilder text, String key, String value) {

@@ -50,7 +50,7 @@ final class PvgisFormat implements WeatherFormat {
         double latitude = value(text, names, "Latitude (decimal degrees)", Double.NaN);
         double longitude = value(text, names, "Longitude (decimal degrees)", Double.NaN);
         double elevation = value(text, names, "Elevation (m)", Double.NaN);
-        double offset = value(text, names, OFFSET, 0);
+        double offset = Headers.centre(text, lineOf(text, names, OFFSET), OFFSET, value(text, names, OFFSET, 0));
         String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
         Site site = Headers.site(text, text.first(), name, latitude, longitude, elevation, 0);
         boolean told = lineOf(text, names, OFFSET) > 0;

@@ -1,5 +1,6 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.Printable;
 import java.io.IOException;
 import java.nio.file.Path;
 
@@ -11,6 +12,8 @@ import java.nio.file.Path;
 public final class WeatherFileException extends IOException {
 
     private static final long serialVersionUID = 1L;
+
+    private static final int FOUND_AT_MOST = 200;
 
     private final transient Path file;
     private final int line;
@@ -33,15 +36,30 @@ public final class WeatherFileException extends IOException {
         super(message(file + (line > 0 ? ":" + line : ""), column, found, expected, remedy));
         this.file = file;
         this.line = line;
-        this.column = column;
-        this.found = found;
+        this.column = Printable.quote(column);
+        this.found = Printable.cut(found, FOUND_AT_MOST);
         this.expected = expected;
         this.remedy = remedy;
     }
 
     static String message(String where, String column, String found, String expected, String remedy) {
-        return where + (column.isEmpty() ? "" : ": " + column) + ": found " + found + "; expected " + expected + ". "
-                + remedy;
+        String place = Printable.line(where) + (column.isEmpty() ? "" : ": " + Printable.quote(column));
+        return place + ": found " + Printable.cut(found, FOUND_AT_MOST) + "; expected " + Printable.line(expected)
+                + ". " + Printable.line(remedy);
+    }
+
+    /** The same without anything that stands in the file: for whoever may not be meant to read it. */
+    public WeatherFileException withoutContent() {
+        WeatherFileException told = new WeatherFileException(
+                file,
+                line,
+                "",
+                "something else",
+                expected,
+                "The file lies outside of the scenario's folder, so that nothing of it is shown here: give it to the"
+                        + " command \"weather\".");
+        told.setStackTrace(getStackTrace());
+        return told;
     }
 
     /** The file. */

@@ -1,5 +1,7 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.Printable;
+
 /**
  * One thing that was found, mended or estimated while weather was read, in plain words.
  *
@@ -9,6 +11,11 @@ package dev.warmlane.weather;
  * @param message what was found, what was done about it, and how to mend the file
  */
 public record WeatherFinding(Kind kind, int line, int hours, String message) {
+
+    /** Keeps what a file says printable. */
+    public WeatherFinding {
+        message = Printable.line(message);
+    }
 
     /** How much a finding matters. */
     public enum Kind {

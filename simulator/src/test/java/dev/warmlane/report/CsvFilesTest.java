@@ -7,6 +7,7 @@ import com.univocity.parsers.common.record.Record;
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.files.FileSet;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Flow;
 import dev.warmlane.season.SeasonForecast;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
+import dev.warmlane.files.FileSet;
 import dev.warmlane.plant.Prices;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.scenario.ReportSettings.Units;

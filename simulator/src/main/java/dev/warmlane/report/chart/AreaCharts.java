@@ -25,6 +25,9 @@ public final class AreaCharts {
     static final String WITHOUT = "without collectors";
     static final String ROOF = "the roof holds ";
 
+    /** The names of all charts that there may be. */
+    public static final List<String> NAMES = List.of("area-heat", "area-worth", "area-comfort");
+
     private static final int X_STEPS = 10;
     private static final int Y_STEPS = 7;
 

@@ -28,8 +28,10 @@ public final class Drawing {
             return Optional.empty();
         } catch (AWTError e) {
             return Optional.of(NO_SCREEN);
-        } catch (RuntimeException | LinkageError | InternalError e) {
-            // what is thrown without fonts differs from one Java to the next
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            throw e;
+        } catch (RuntimeException | Error e) {
+            // what is thrown without fonts differs from one Java to the next: Java 17 a plain Error
             return Optional.of(NO_FONTS);
         }
     }

@@ -7,6 +7,10 @@ import java.util.List;
 /** The charts of a forecast. */
 public final class ForecastCharts {
 
+    /** The names of all charts that there may be. */
+    public static final List<String> NAMES =
+            List.of("season-temperature", "temperature-duration", "heat-and-gas", "pool-balance", "season-exposure");
+
     private ForecastCharts() {}
 
     /** All that there is something to show on, the most asked for first. */

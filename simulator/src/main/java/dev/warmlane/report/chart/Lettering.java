@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.files.Printable;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -19,7 +20,7 @@ final class Lettering {
 
     private Lettering(String text, Font font) {
         // a layout of nothing is not allowed
-        this.layout = new TextLayout(text.isEmpty() ? " " : text, font, CONTEXT);
+        this.layout = new TextLayout(text.isEmpty() ? " " : Printable.lines(text), font, CONTEXT);
     }
 
     static Lettering plain(String text) {

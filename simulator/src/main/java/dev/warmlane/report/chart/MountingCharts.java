@@ -17,6 +17,10 @@ public final class MountingCharts {
 
     private static final int STEPS = 8;
 
+    /** The names of all charts that there may be. */
+    public static final List<String> NAMES = List.of(
+            "mounting-heat", "mounting-heat-per-area", "mounting-light", "mounting-months", "mounting-held-pool");
+
     private MountingCharts() {}
 
     /** All that there is something to show on, the most asked for first. */

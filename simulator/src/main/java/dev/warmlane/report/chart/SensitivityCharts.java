@@ -16,6 +16,9 @@ public final class SensitivityCharts {
     static final String LOW = "at the first value";
     static final String HIGH = "at the second value";
 
+    /** The names of all charts that there may be. */
+    public static final List<String> NAMES = List.of("sensitivity-heat", "sensitivity-pool", "sensitivity-gas");
+
     private static final int STEPS = 8;
 
     private SensitivityCharts() {}

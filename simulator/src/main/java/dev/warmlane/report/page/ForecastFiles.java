@@ -1,7 +1,7 @@
 package dev.warmlane.report.page;
 
+import dev.warmlane.files.FileSet;
 import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastText;
 import dev.warmlane.report.chart.Chart;
@@ -29,7 +29,7 @@ public record ForecastFiles(FileSet files, Optional<String> withoutCharts) {
                 .add("forecast.html", ForecastPage.of(report, charts, withoutCharts))
                 .add("forecast.txt", ForecastText.of(report).text());
         CsvFiles.addTo(files, report.forecast(), report.units());
-        ChartFiles.addTo(files, charts);
+        ChartFiles.addTo(files, charts, ForecastCharts.NAMES);
         return new ForecastFiles(files, withoutCharts);
     }
 }

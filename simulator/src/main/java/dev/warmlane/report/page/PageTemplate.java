@@ -1,6 +1,7 @@
 package dev.warmlane.report.page;
 
 import com.samskivert.mustache.Mustache;
+import dev.warmlane.files.Printable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -25,6 +26,7 @@ final class PageTemplate {
         Map<String, @Nullable Object> all = new HashMap<>(values);
         all.put("version", version());
         return Mustache.compiler()
+                .withFormatter(value -> Printable.lines(String.valueOf(value)))
                 .withLoader(part -> new StringReader(resource(part)))
                 .compile(resource(name))
                 .execute(all);

@@ -1,8 +1,8 @@
 package dev.warmlane.report.page;
 
+import dev.warmlane.files.FileSet;
 import dev.warmlane.report.AreaParts;
 import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.MountingCsv;
 import dev.warmlane.report.MountingParts;
@@ -45,7 +45,7 @@ public record StudyFiles(FileSet files, Optional<String> withoutCharts) {
                         MountingText.of(parts.study(), parts.turning(), parts.units(), described.assumed())
                                 .text());
         MountingCsv.addTo(files, parts.study(), parts.units());
-        return new StudyFiles(ChartFiles.addTo(files, charts), withoutCharts);
+        return new StudyFiles(ChartFiles.addTo(files, charts, MountingCharts.NAMES), withoutCharts);
     }
 
     /**
@@ -64,7 +64,7 @@ public record StudyFiles(FileSet files, Optional<String> withoutCharts) {
                 .add("areas.html", AreaPage.of(described, parts, charts, withoutCharts))
                 .add("areas.txt", StudyText.of(parts.study(), parts.units()).text());
         CsvFiles.addTo(files, parts.study(), parts.units());
-        return new StudyFiles(ChartFiles.addTo(files, charts), withoutCharts);
+        return new StudyFiles(ChartFiles.addTo(files, charts, AreaCharts.NAMES), withoutCharts);
     }
 
     /**
@@ -88,7 +88,7 @@ public record StudyFiles(FileSet files, Optional<String> withoutCharts) {
                                 .text());
         CsvFiles.addTo(files, parts.exposure(), parts.units());
         CsvFiles.addTo(files, parts.study(), parts.units());
-        return new StudyFiles(ChartFiles.addTo(files, charts), withoutCharts);
+        return new StudyFiles(ChartFiles.addTo(files, charts, SensitivityCharts.NAMES), withoutCharts);
     }
 
     private static List<Chart> drawn(Optional<String> withoutCharts, Supplier<List<Chart>> charts) {

@@ -1,10 +1,11 @@
 package dev.warmlane.weather.generate;
 
+import dev.warmlane.files.BoundedFile;
+import dev.warmlane.files.Printable;
 import dev.warmlane.site.Site;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -39,6 +40,8 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
     private static final List<String> COLUMNS = List.of(
             "month", "global kwh/m2 day", "air degc", "daily range k", "dew point degc", "wind m/s", "pressure kpa");
 
+    private static final int MEGABYTES_AT_MOST = 1;
+
     private static final int WITHOUT_PRESSURE = COLUMNS.size() - 1;
 
     /** The typical year of this file: {@link TypicalYearGenerator#generate} of its three parts. */
@@ -53,7 +56,9 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
      * @throws IllegalArgumentException if it is not of this form, with file, line, what was found and what is allowed
      */
     public static NormalsFile read(Path file) throws IOException {
-        return new Reader(file.toString(), Files.readAllLines(file, StandardCharsets.UTF_8)).read();
+        byte[] bytes = BoundedFile.read(file, MEGABYTES_AT_MOST, "a file of monthly normals");
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        return new Reader(Printable.line(file.toString()), text.lines().toList()).read();
     }
 
     /** One reading of a file. */
@@ -74,11 +79,14 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
             MonthlyNormals normals = normals(line);
             double seed = number("seed");
             if (seed != Math.rint(seed) || Math.abs(seed) > 1e15) {
-                throw wrong(keyLine("seed"), "seed " + value("seed"), "a whole number of at most 15 digits");
+                throw wrong(
+                        keyLine("seed"),
+                        "seed " + Printable.quote(value("seed")),
+                        "a whole number of at most 15 digits");
             }
             try {
                 Site site = new Site(
-                        value("name"),
+                        Printable.quote(value("name")),
                         number("latitude, degrees north"),
                         number("longitude, degrees east"),
                         number("elevation, m"),
@@ -100,7 +108,7 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
             if (!names.equals(COLUMNS) && !names.equals(COLUMNS.subList(0, WITHOUT_PRESSURE))) {
                 throw wrong(
                         header,
-                        "the column names " + names,
+                        "the column names " + Printable.cut(names.toString(), 200),
                         String.join(", ", COLUMNS) + " in this order, the last if there is pressure");
             }
             double[][] columns = new double[names.size()][12];
@@ -137,7 +145,8 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
                 columns[i][month - 1] = parse(line, COLUMNS.get(i), cells[i].strip());
             }
             if (columns[0][month - 1] != month) {
-                throw wrong(line, "month " + cells[0].strip(), "month " + month + ", the twelve in order");
+                throw wrong(
+                        line, "month " + Printable.quote(cells[0].strip()), "month " + month + ", the twelve in order");
             }
         }
 
@@ -162,7 +171,7 @@ public record NormalsFile(Site site, MonthlyNormals normals, long seed) {
             try {
                 return Double.parseDouble(text);
             } catch (NumberFormatException notANumber) {
-                throw wrong(line, what + " \"" + text + "\"", "a number with a decimal point");
+                throw wrong(line, what + " \"" + Printable.quote(text) + "\"", "a number with a decimal point");
             }
         }
 

@@ -17,6 +17,9 @@ class DrawingTest {
                     throw new InternalError("java.lang.reflect.InvocationTargetException");
                 },
                 () -> {
+                    throw new Error("Probable fatal error: no fonts found");
+                },
+                () -> {
                     throw new UnsatisfiedLinkError("libfreetype.so.6: cannot open shared object file");
                 },
                 () -> {

@@ -2,8 +2,8 @@ package dev.warmlane.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.warmlane.files.FileSet;
 import dev.warmlane.report.CsvFiles;
-import dev.warmlane.report.FileSet;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastText;
 import dev.warmlane.report.Measure;

@@ -1,28 +1,37 @@
-package dev.warmlane.report;
+package dev.warmlane.files;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Files that belong together, written all or not at all: each first under another name, then all moved into place. If
- * one fails, what was there before is there again.
+ * one fails, what was there before is there again. Runs that write into one folder wait for each other, and the next one
+ * sweeps what a killed one left.
  */
 public final class FileSet {
 
+    private static final String DRAFTS = ".draft-";
+
     private final Map<String, byte[]> contents = new LinkedHashMap<>();
+    private final Set<String> superseded = new LinkedHashSet<>();
 
     /** Starts without files. */
     public FileSet() {}
@@ -39,6 +48,15 @@ public final class FileSet {
     }
 
     /**
+     * Names files that earlier runs may have written and that do not go with these: they are removed unless they are
+     * written again.
+     */
+    public FileSet supersede(Collection<String> names) {
+        superseded.addAll(names);
+        return this;
+    }
+
+    /**
      * Writes the files; those that are there already are replaced, the folder is made where it is missing.
      *
      * @return the files, in the order they were added
@@ -50,41 +68,81 @@ public final class FileSet {
 
     List<Path> write(Path folder, Mover mover) throws IOException {
         Path made = firstMissing(folder.toAbsolutePath());
+        for (String name : contents.keySet()) {
+            refuse(folder.resolve(name));
+        }
         boolean done = false;
+        make(folder);
         try {
-            make(folder);
-            Path drafts = draftsIn(folder);
-            try {
-                writeDrafts(drafts, folder);
-                moveAll(drafts, folder, mover);
-            } catch (IOException e) {
-                // what could not be put back stays with the drafts
-                if (e.getSuppressed().length == 0) {
-                    deleteAll(drafts);
+            try (FolderLock lock = lock(folder)) {
+                if (lock.alone()) {
+                    sweep(folder);
                 }
-                throw e;
+                writeInto(folder, mover);
             }
-            deleteAll(drafts);
             done = true;
         } finally {
-            if (!done && made != null && Files.isDirectory(made)) {
-                deleteAll(made);
+            if (!done && made != null) {
+                deleteEmpty(folder.toAbsolutePath(), made);
             }
         }
         return contents.keySet().stream().map(folder::resolve).toList();
+    }
+
+    private void writeInto(Path folder, Mover mover) throws IOException {
+        Path drafts = draftsIn(folder);
+        try {
+            writeDrafts(drafts, folder);
+            moveAll(drafts, folder, mover);
+        } catch (IOException e) {
+            if (e.getSuppressed().length == 0) {
+                deleteAll(drafts);
+                throw e;
+            }
+            // what could not be put back is nobody's draft any more
+            Path kept = drafts.resolveSibling(drafts.getFileName().toString().replace(DRAFTS, "kept-"));
+            move(drafts, kept);
+            throw BoundedFile.because(folder, e.getMessage() + "; what was there before lies in " + kept, e);
+        }
+        deleteAll(drafts);
+    }
+
+    private static FolderLock lock(Path folder) throws IOException {
+        try {
+            return FolderLock.of(folder);
+        } catch (IOException e) {
+            throw unwritable(folder, e);
+        }
+    }
+
+    /** Removes the drafts of runs that were killed: nobody else is writing here. */
+    private static void sweep(Path folder) throws IOException {
+        List<Path> left;
+        try (Stream<Path> inside = Files.list(folder)) {
+            left = inside.filter(file -> file.getFileName().toString().startsWith(DRAFTS))
+                    .filter(file -> Files.isDirectory(file, LinkOption.NOFOLLOW_LINKS))
+                    .toList();
+        }
+        for (Path drafts : left) {
+            deleteAll(drafts);
+        }
     }
 
     private static void make(Path folder) throws IOException {
         try {
             Files.createDirectories(folder);
         } catch (NoSuchFileException e) {
-            throw because(folder, "no folder can be made there", e);
+            throw BoundedFile.because(folder, "no folder can be made there", e);
+        } catch (FileAlreadyExistsException e) {
+            throw BoundedFile.because(folder, "is a file, not a folder; choose another output folder", e);
+        } catch (IOException e) {
+            throw unwritable(folder, e);
         }
     }
 
     private static Path draftsIn(Path folder) throws IOException {
         try {
-            return Files.createTempDirectory(folder, ".draft-");
+            return Files.createTempDirectory(folder, DRAFTS);
         } catch (IOException e) {
             throw unwritable(folder, e);
         }
@@ -108,13 +166,7 @@ public final class FileSet {
         if (cause instanceof AccessDeniedException) {
             reason = "access is denied";
         }
-        return because(folder, "cannot be written to" + (reason == null ? "" : ": " + reason), cause);
-    }
-
-    private static IOException because(Path folder, String reason, IOException cause) {
-        FileSystemException named = new FileSystemException(folder.toString(), null, reason);
-        named.initCause(cause);
-        return named;
+        return BoundedFile.because(folder, "cannot be written to" + (reason == null ? "" : ": " + reason), cause);
     }
 
     private void moveAll(Path drafts, Path folder, Mover mover) throws IOException {
@@ -132,14 +184,20 @@ public final class FileSet {
                     throw new IOException(
                             folderOf(target) + " is a file, not a folder; remove it or choose another output folder");
                 }
-                if (Files.isDirectory(target)) {
-                    throw new IOException(target + " is a folder; remove it or choose another output folder");
-                }
                 if (Files.exists(target)) {
                     move(target, drafts.resolve(name + ".before"));
                 }
                 moved.add(name);
                 mover.move(drafts.resolve(name), target);
+            }
+            for (String name : superseded) {
+                Path target = folder.resolve(name);
+                if (!contents.containsKey(name) && Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)) {
+                    Path before = drafts.resolve(name + ".before");
+                    Files.createDirectories(folderOf(before));
+                    move(target, before);
+                    moved.add(name);
+                }
             }
         } catch (IOException e) {
             for (String name : moved) {
@@ -149,6 +207,17 @@ public final class FileSet {
                 takeBack(folderMade, e);
             }
             throw e;
+        }
+    }
+
+    /** Only a file is replaced by a file: no folder, and no link or device that leads somewhere else. */
+    private static void refuse(Path target) throws IOException {
+        if (Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw new IOException(target + " is a folder; remove it or choose another output");
+        }
+        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)
+                && !Files.isRegularFile(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw new IOException(target + " is a link or a device and not a file; choose another output");
         }
     }
 
@@ -191,6 +260,17 @@ public final class FileSet {
             missing = at;
         }
         return missing;
+    }
+
+    /** Removes folders that were made for nothing, and nothing that somebody else has put there. */
+    private static void deleteEmpty(Path folder, Path outermost) {
+        for (Path at = folder; at != null && at.startsWith(outermost); at = at.getParent()) {
+            try {
+                Files.deleteIfExists(at);
+            } catch (IOException e) {
+                return;
+            }
+        }
     }
 
     private static void deleteAll(Path folder) throws IOException {

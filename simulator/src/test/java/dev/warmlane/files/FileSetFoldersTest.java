@@ -1,4 +1,4 @@
-package dev.warmlane.report;
+package dev.warmlane.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
