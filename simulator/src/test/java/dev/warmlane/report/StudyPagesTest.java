@@ -1,0 +1,94 @@
+package dev.warmlane.report;
+
+import dev.warmlane.DocBlock;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.AreaRange;
+import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.MountingResult;
+import dev.warmlane.study.MountingStudy;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** The tables of docs/areas.md and docs/mountings.md. {@code -Ddocs.write=true} writes them. */
+class StudyPagesTest {
+
+    private static final int SHOWN_PARAMETERS = 6;
+
+    @Test
+    void areasAreThoseOfTheStudy() throws IOException {
+        ForecastReport described = SampleStudies.MUNICIPAL.described();
+        AreaStudy areas = AreaStudy.of(
+                described.forecast().installation(), described.forecast().weather(), new AreaRange(100, 400, 7));
+        show("areas.md", "areas", AreaTables.areas(areas, described.units()));
+    }
+
+    @Test
+    void exposureAndSensitivityAreThoseOfTheStudies() throws IOException {
+        SensitivityParts parts = SampleStudies.MUNICIPAL.sensitivity();
+        show("areas.md", "exposure, pool", ExposureTables.means(parts.exposure(), parts.units()));
+        show("areas.md", "exposure, heat", ExposureTables.heat(parts.exposure(), parts.units()));
+        Table effects = SensitivityTables.effects(parts.study(), parts.units());
+        show(
+                "areas.md",
+                "largest effects",
+                new Table(effects.columns(), effects.rows().subList(0, SHOWN_PARAMETERS), List.of()));
+    }
+
+    @Test
+    void mountingsAreThoseOfTheStudy() throws IOException {
+        MountingParts parts = SampleStudies.MUNICIPAL.mountings();
+        List<MountingResult> sameArea = parts.study().sameArea();
+        show("mountings.md", "same area", MountingTables.comparison(sameArea, parts.units()));
+        show(
+                "mountings.md",
+                "same roof",
+                MountingTables.comparison(parts.study().sameRoof(), parts.units()));
+        show("mountings.md", "ways of the heat", MountingTables.lightAgainstFirst(sameArea, parts.units()));
+        show("mountings.md", "films", MountingTables.films(sameArea, parts.units()));
+    }
+
+    /** The usual mountings of every scenario that comes along, whatever it asks to have compared. */
+    @Test
+    void leadsAreThoseOfAllScenarios() throws IOException {
+        Map<String, SampleStudies> scenarios = new LinkedHashMap<>();
+        scenarios.put("municipal-25m.toml", SampleStudies.MUNICIPAL);
+        scenarios.put("us-club.toml", SampleStudies.CLUB);
+        scenarios.put("southern-summer.toml", SampleStudies.SOUTHERN);
+        scenarios.put("indoor-school.toml", SampleStudies.INDOOR);
+        StringBuilder rows = new StringBuilder("""
+                | scenario | pool, air | same area: racks 15°, 30°, 45° | the most on the roof |
+                |---|---|---|---|
+                """);
+        scenarios.forEach((name, studies) -> {
+            MountingStudy study = studies.mountings().study();
+            PeriodSummary flat = study.sameArea().get(0).season();
+            rows.append(String.format(
+                    Locale.ROOT,
+                    "| `%s` | %.1f, %.1f °C | %s %% | %s %% |\n",
+                    name,
+                    flat.water().meanC(),
+                    flat.airMeanC(),
+                    leads(study.sameArea()),
+                    leads(study.sameRoof())));
+        });
+        DocBlock.check("mountings.md", "all scenarios", rows.toString());
+    }
+
+    /** Heat of the usual racks against that of the first mounting, %. */
+    private static String leads(List<MountingResult> results) {
+        double flat = results.get(0).deliveredKwh();
+        return results.stream()
+                .filter(result -> result.option().name().startsWith("racks"))
+                .map(result -> String.format(Locale.ROOT, "%+.0f", 100 * (result.deliveredKwh() / flat - 1)))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static void show(String document, String name, Table table) throws IOException {
+        DocBlock.check(document, name, "```\n" + table.text() + "```\n");
+    }
+}
