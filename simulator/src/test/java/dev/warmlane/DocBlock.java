@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,7 +20,7 @@ public final class DocBlock {
     /** Another machine may round the last digit that is printed the other way. */
     private static final double LAST_DIGITS = 1.01;
 
-    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.(\\d+))?");
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])[-+]?\\d+(?:\\.(\\d+))?");
 
     private DocBlock() {}
 
@@ -36,6 +37,13 @@ public final class DocBlock {
         } else {
             compare(document + ", " + name + ": write it again with -Ddocs.write=true", block.group(2), computed);
         }
+    }
+
+    /** A number with its sign, and 0 without one. */
+    public static String signed(double value, int decimals) {
+        double digit = Math.pow(10, decimals);
+        double rounded = Math.round(value * digit) / digit;
+        return String.format(Locale.ROOT, (rounded > 0 ? "+" : "") + "%." + decimals + "f", rounded);
     }
 
     /** Holds words exactly and numbers within one of their last printed digit. */

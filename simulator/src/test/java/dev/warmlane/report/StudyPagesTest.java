@@ -84,7 +84,7 @@ class StudyPagesTest {
         double flat = results.get(0).deliveredKwh();
         return results.stream()
                 .filter(result -> result.option().name().startsWith("racks"))
-                .map(result -> String.format(Locale.ROOT, "%+.0f", 100 * (result.deliveredKwh() / flat - 1)))
+                .map(result -> DocBlock.signed(100 * (result.deliveredKwh() / flat - 1), 0))
                 .collect(Collectors.joining(", "));
     }
 

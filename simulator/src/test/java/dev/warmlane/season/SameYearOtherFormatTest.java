@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.DocBlock;
 import dev.warmlane.RealWeather;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.plant.Control;
@@ -16,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,11 +56,40 @@ class SameYearOtherFormatTest {
         assertThat(epw.sun().offsetHours(0)).isBetween(0.0, 1.0);
     }
 
+    /**
+     * What moving the rows is worth: left where they stand, all weather comes an hour early by the clock, which is the
+     * same as a pump that starts and stops an hour late.
+     */
+    @Test
+    void whatMovedRowsAreWorthIsThatOfTheRecord() throws IOException {
+        Path file = RealWeather.file("po-valley-pvgis.csv");
+        WeatherYear right = WeatherFiles.read(file);
+        SeasonLedger asPvgis = season(right);
+        Path labelledEarly = folder.resolve("early.epw");
+        Files.write(labelledEarly, epw(Files.readAllLines(file), -1));
+        DocBlock.check(
+                "model.md",
+                "row moves",
+                "| the same year | pool | collectors' heat |\n|---|---|---|\n"
+                        + row("rows moved", season(WeatherFiles.read(labelledEarly)), asPvgis)
+                        + row("rows left where they stand", season(right, Schedule.daily(9, 15)), asPvgis));
+    }
+
+    private static String row(String what, SeasonLedger ledger, SeasonLedger asPvgis) {
+        return "| " + what
+                + " | " + DocBlock.signed(RealSeasons.mean(ledger) - RealSeasons.mean(asPvgis), 2)
+                + " K | " + DocBlock.signed(100 * (heat(ledger) / heat(asPvgis) - 1), 1) + " % |\n";
+    }
+
     /** The pump runs by the clock, so that the clock matters. */
     private static SeasonLedger season(WeatherYear weather) {
+        return season(weather, Schedule.daily(8, 14));
+    }
+
+    private static SeasonLedger season(WeatherYear weather, Schedule pumping) {
         return SeasonForecast.of(
                         RealSeasons.pool(RealSeasons.racks(weather, 3))
-                                .control(new Control(4, 0.3, 30, Double.POSITIVE_INFINITY, Schedule.daily(8, 14)))
+                                .control(new Control(4, 0.3, 30, Double.POSITIVE_INFINITY, pumping))
                                 .build(),
                         weather)
                 .with();
