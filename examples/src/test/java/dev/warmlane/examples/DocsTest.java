@@ -53,7 +53,9 @@ class DocsTest {
             Path target = link.group(1).isEmpty() ? document : document.resolveSibling(link.group(1));
             assertThat(target).as("%s in %s", link.group(), document).exists();
             if (link.group(2) != null) {
-                assertThat(anchors(target)).as("%s in %s", link.group(), document).contains(link.group(2));
+                assertThat(anchors(target))
+                        .as("%s in %s", link.group(), document)
+                        .contains(link.group(2));
             }
         }
     }
@@ -92,7 +94,8 @@ class DocsTest {
         Set<String> tests = new TreeSet<>();
         for (String module : List.of("simulator", "examples")) {
             try (Stream<Path> files = Files.walk(ROOT.resolve(module).resolve("src/test/java"))) {
-                files.map(file -> file.getFileName().toString().replace(".java", "")).forEach(tests::add);
+                files.map(file -> file.getFileName().toString().replace(".java", ""))
+                        .forEach(tests::add);
             }
         }
         for (Path document : documents()) {

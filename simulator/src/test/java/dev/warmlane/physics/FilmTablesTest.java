@@ -31,8 +31,7 @@ class FilmTablesTest {
             double grashof = Film.grashof(Air.expansionPerK(film), difference, ROOF_RUN_M, viscosity);
             for (double wind : new double[] {0.5, 1, 1.5, 2, 3, 5}) {
                 double forced = forced(wind, difference, ROOF_RUN_M);
-                double onRoof =
-                        Film.flatRoof(forced, natural, grashof, Film.reynolds(wind, ROOF_RUN_M, viscosity));
+                double onRoof = Film.flatRoof(forced, natural, grashof, Film.reynolds(wind, ROOF_RUN_M, viscosity));
                 rows.append(" | " + percent(onRoof, Film.rack(forced, natural)));
             }
             rows.append(" |\n");
@@ -55,7 +54,8 @@ class FilmTablesTest {
                 | upper face, chord 2 m, 30°, 15 K above air | natural, W/m²K | film at 1 m/s | at 3 m/s |
                 |---|---|---|---|
                 """);
-        rows.append(String.format(Locale.ROOT, "| both components, against along the slope alone | %.2f, %.2f", both, along));
+        rows.append(String.format(
+                Locale.ROOT, "| both components, against along the slope alone | %.2f, %.2f", both, along));
         for (double wind : new double[] {1, 3}) {
             double forced = forced(wind, difference, CHORD_M);
             rows.append(" | " + percent(Film.rack(forced, both), Film.rack(forced, along)));

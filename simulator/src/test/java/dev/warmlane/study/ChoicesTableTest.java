@@ -82,7 +82,8 @@ class ChoicesTableTest {
             return String.format(
                     Locale.ROOT,
                     "%s, %s %%",
-                    DocBlock.signed(percent(climate, pumped.withoutCollectors(), plain.withoutCollectors(), Flow.HEATER), 0),
+                    DocBlock.signed(
+                            percent(climate, pumped.withoutCollectors(), plain.withoutCollectors(), Flow.HEATER), 0),
                     DocBlock.signed(percent(climate, pumped, plain, Flow.HEATER), 0));
         });
         row(
@@ -120,7 +121,8 @@ class ChoicesTableTest {
     private void moved(StringBuilder rows, String what, Installation changed) {
         row(rows, what, climate -> {
             double kelvin = mean(season(climate, changed)) - mean(season(climate, DESCRIBED));
-            return DocBlock.signed(kelvin, 2) + " K, " + DocBlock.signed(percent(climate, changed, DESCRIBED, Flow.COLLECTORS), 1) + " %";
+            return DocBlock.signed(kelvin, 2) + " K, "
+                    + DocBlock.signed(percent(climate, changed, DESCRIBED, Flow.COLLECTORS), 1) + " %";
         });
     }
 
