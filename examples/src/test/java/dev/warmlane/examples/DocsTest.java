@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -65,8 +66,8 @@ class DocsTest {
     void commandsAndOptionsAreThere(Path document) throws IOException {
         var commands = new CommandLine(new Main()).getSubcommands();
         for (MatchResult shown : found(COMMAND, document)) {
-            CommandLine command = commands.get(shown.group(1));
-            assertThat(command).as("%s in %s", shown.group(), document).isNotNull();
+            assertThat(commands).as("%s in %s", shown.group(), document).containsKey(shown.group(1));
+            CommandLine command = Objects.requireNonNull(commands.get(shown.group(1)));
             assertThat(options(command)).as("%s in %s", shown.group(), document).containsAll(named(shown.group(2)));
         }
         Set<String> all = commands.values().stream()
