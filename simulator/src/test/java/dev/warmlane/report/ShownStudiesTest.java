@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** The tables of docs/areas.md and docs/mountings.md. {@code -Ddocs.write=true} writes them. */
-class StudyPagesTest {
+class ShownStudiesTest {
 
     private static final int SHOWN_PARAMETERS = 6;
 
