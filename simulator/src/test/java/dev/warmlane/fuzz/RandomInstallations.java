@@ -36,7 +36,7 @@ final class RandomInstallations {
 
     private RandomInstallations() {}
 
-    /** One installation, open for two months in the warm half of a hemisphere. */
+    /** One installation, open for a month in the warm half of a hemisphere. */
     static Installation installation(boolean southern, Random chance) {
         double areaM2 = Math.exp(within(chance, Math.log(20), Math.log(1500)));
         Pool pool = Pool.of(areaM2, within(chance, 0.6, 3), setting(chance));
