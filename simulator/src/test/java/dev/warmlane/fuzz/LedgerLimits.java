@@ -13,19 +13,18 @@ final class LedgerLimits {
     /** The ledger's promise: rounding of all flows, and of a joule where hardly anything flows. */
     static final double CLOSURE = 1e-9;
 
-    private static final double LIQUID_C = 0;
-
     private LedgerLimits() {}
 
     /**
      * Holds every hour of a season to them.
      *
+     * @param coldestC no water of it is colder, °C
      * @param hottestC no water of it is warmer, °C
      */
-    static void hold(SeasonLedger ledger, double hottestC) {
+    static void hold(SeasonLedger ledger, double coldestC, double hottestC) {
         for (int index = 0; index < ledger.hours(); index++) {
             flows(ledger, index);
-            assertThat(ledger.waterEndC(index)).as("water, hour %d", index).isBetween(LIQUID_C, hottestC);
+            assertThat(ledger.waterEndC(index)).as("water, hour %d", index).isBetween(coldestC, hottestC);
             collectors(ledger, index);
             heater(ledger, index);
         }

@@ -45,6 +45,9 @@ class ScenarioFuzzTest {
     /** A season takes as long as reading fifty scenarios: of so many accepted ones, one is simulated. */
     private static final int ONE_SEASON_OF = 20;
 
+    /** Ice is not modelled, and the forecast says so; pools are not colder than the coldest air of the sample years, °C. */
+    private static final double COLDEST_C = -15;
+
     @TempDir
     private static Path folder;
 
@@ -71,7 +74,7 @@ class ScenarioFuzzTest {
     private static void simulate(Installation built, WeatherYear weather) {
         try {
             SeasonLedger ledger = SeasonSimulator.simulate(built, SeasonForcing.of(built, weather));
-            LedgerLimits.hold(ledger, ImpossibleSeasonException.HOTTEST_C);
+            LedgerLimits.hold(ledger, COLDEST_C, ImpossibleSeasonException.HOTTEST_C);
         } catch (ImpossibleSeasonException declared) {
             assertThat(declared.getMessage()).contains("cannot be meant");
         }
