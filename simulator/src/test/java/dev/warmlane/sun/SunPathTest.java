@@ -125,6 +125,21 @@ class SunPathTest {
         assertThat(january / july).isCloseTo(1.069, within(0.002));
     }
 
+    /** New Year of 2000 instead of 2001 would move the sun by 0.03 degrees, a leap day's share of its way. */
+    @Test
+    void newYearIsOneInstantOfTwoYears() {
+        int last = HourOfYear.HOURS - 1;
+        SunPath ending = SunPath.ofInstants(GOLDEN, years(2000), 1.25);
+        SunPath beginning = SunPath.ofInstants(GOLDEN, years(2001), 0.25);
+        assertThat(ending.zenithDeg(last)).isEqualTo(beginning.zenithDeg(0));
+        assertThat(ending.azimuthDeg(last)).isEqualTo(beginning.azimuthDeg(0));
+
+        SunPath before = SunPath.ofInstants(GOLDEN, years(2001), -0.25);
+        SunPath evening = SunPath.ofInstants(GOLDEN, years(2000), 0.75);
+        assertThat(before.zenithDeg(0)).isEqualTo(evening.zenithDeg(last));
+        assertThat(before.azimuthDeg(0)).isEqualTo(evening.azimuthDeg(last));
+    }
+
     @Test
     void needsAWholeYear() {
         assertThatIllegalArgumentException()
