@@ -78,6 +78,43 @@ class PoolPartsTest {
     }
 
     @Test
+    void aChangeOfOneThingLeavesTheRest() {
+        PoolSetting hall = new PoolSetting.Indoor(28, 0.6, 0.12);
+        Pool changed = pool.withSetting(hall)
+                .withSolarAbsorptance(0.7)
+                .withEvaporation(Evaporation.ASHRAE_CARRIER)
+                .withGroundConductanceWK(5)
+                .withCirculationW(900);
+        assertThat(changed)
+                .isEqualTo(
+                        new Pool(312, 1.5, hall, 0.7, Pool.WATER_EMITTANCE, Evaporation.ASHRAE_CARRIER, 5, 900));
+        assertThat(bathers(9).withGreatestRise(0.3))
+                .isEqualTo(new Bathers(9, Bathers.USUAL_HEAT_W, 0.3, Schedule.ALWAYS));
+    }
+
+    @Test
+    void saysWhatItWasNotPreparedFor() {
+        Optional<Cover> cover = Optional.of(Cover.bubble(Schedule.ALWAYS));
+        assertThat(forcing.weather()).isSameAs(weather);
+        assertThat(forcing.differsFrom(pool, Optional.empty(), Bathers.NONE, MAKE_UP))
+                .isEmpty();
+        assertThat(forcing.differsFrom(pool.withCirculationW(1), cover, bathers(9), MAKE_UP))
+                .contains("pool");
+        assertThat(forcing.differsFrom(pool, cover, bathers(9), MAKE_UP)).contains("cover");
+        assertThat(forcing.differsFrom(pool, Optional.empty(), bathers(9), MAKE_UP))
+                .contains("bathers");
+        assertThat(forcing.differsFrom(pool, Optional.empty(), Bathers.NONE, new MakeUp(1, MAKE_UP.mains())))
+                .contains("make-up water");
+    }
+
+    /** The range of the default, and that the others name none. */
+    @Test
+    void correlationsKnowTheirWind() {
+        assertThat(Evaporation.SMITH_LOF_JONES.strongestWindMs()).isEqualTo(2.2);
+        assertThat(Evaporation.ISO_TR_12596.strongestWindMs()).isInfinite();
+    }
+
+    @Test
     void mainsWaterIsLiquid() {
         assertThatIllegalArgumentException().isThrownBy(() -> MainsWater.Monthly.constant(41));
     }
