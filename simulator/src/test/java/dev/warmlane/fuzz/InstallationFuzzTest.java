@@ -119,7 +119,9 @@ class InstallationFuzzTest {
     }
 
     private static double overtakenK(Installation built) {
-        double wm2 = built.control().onDifferenceK() * PLATE_WM2K * built.collectorAreaM2()
+        double wm2 = built.control().onDifferenceK()
+                * PLATE_WM2K
+                * built.collectorAreaM2()
                 / built.pool().areaM2();
         double capacity = built.pool().depthM() * Water.densityKgM3(25) * Water.specificHeatJKgK(25);
         return DEAD_BAND_H * 3600 * wm2 / capacity + ROUNDING_K;
@@ -156,8 +158,7 @@ class InstallationFuzzTest {
         if (!(built.pool().setting() instanceof PoolSetting.Outdoor outdoor)) {
             return;
         }
-        Installation calm =
-                built.withoutCollectors().toBuilder().cover(null).build();
+        Installation calm = built.withoutCollectors().toBuilder().cover(null).build();
         Installation windy = calm.toBuilder()
                 .pool(calm.pool().withSetting(outdoor.withWindFactor(outdoor.windFactor() * 1.2)))
                 .build();

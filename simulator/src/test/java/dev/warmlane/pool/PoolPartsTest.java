@@ -86,8 +86,7 @@ class PoolPartsTest {
                 .withGroundConductanceWK(5)
                 .withCirculationW(900);
         assertThat(changed)
-                .isEqualTo(
-                        new Pool(312, 1.5, hall, 0.7, Pool.WATER_EMITTANCE, Evaporation.ASHRAE_CARRIER, 5, 900));
+                .isEqualTo(new Pool(312, 1.5, hall, 0.7, Pool.WATER_EMITTANCE, Evaporation.ASHRAE_CARRIER, 5, 900));
         assertThat(bathers(9).withGreatestRise(0.3))
                 .isEqualTo(new Bathers(9, Bathers.USUAL_HEAT_W, 0.3, Schedule.ALWAYS));
     }
