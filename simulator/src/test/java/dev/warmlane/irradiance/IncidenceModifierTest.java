@@ -71,6 +71,8 @@ class IncidenceModifierTest {
         AngleCoefficient coefficient = new AngleCoefficient(0.2, 0.9);
         assertThat(coefficient.beam(60)).isCloseTo(0.8, within(ROUNDING));
         assertThat(coefficient.beam(75)).isCloseTo(0.4, within(ROUNDING));
+        assertThat(coefficient.skyDiffuse(30)).isEqualTo(0.9);
+        assertThat(coefficient.groundReflected(10)).isEqualTo(0.9);
     }
 
     @Test
@@ -82,6 +84,9 @@ class IncidenceModifierTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new AngleTable(List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 0.5), 0.9))
                 .withMessageContaining("90 degrees");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new AngleTable(List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.6, 1.0, 1.0, 1.0, 0.0), 0.9))
+                .withMessageContaining("50 degrees");
         assertThatIllegalArgumentException().isThrownBy(() -> new AngleCoefficient(-0.1, 0.9));
     }
 }

@@ -87,6 +87,8 @@ class PoolPartsTest {
                 .withCirculationW(900);
         assertThat(changed)
                 .isEqualTo(new Pool(312, 1.5, hall, 0.7, Pool.WATER_EMITTANCE, Evaporation.ASHRAE_CARRIER, 5, 900));
+        assertThat(new PoolSetting.Outdoor(0.3, 0.2, 0.8).withWindFactor(0.1))
+                .isEqualTo(new PoolSetting.Outdoor(0.1, 0.2, 0.8));
         assertThat(bathers(9).withGreatestRise(0.3))
                 .isEqualTo(new Bathers(9, Bathers.USUAL_HEAT_W, 0.3, Schedule.ALWAYS));
     }
