@@ -14,7 +14,7 @@ import dev.warmlane.site.HourOfYear;
  * <p>A certificate knows light and long-wave on the front alone. An open back takes light as the front does, and
  * long-wave with the front's coefficient; what a back radiates more than the air sends it is in the certificate only if
  * the tested back was open, so where test and mounting differ it is added or taken out, again with the front's
- * coefficient.
+ * coefficient. What a board lets through is added where the tested back was open; a certificate of a closed back holds it.
  *
  * <p>Keeps the dry plate of the last hour, so use one for a thread.
  */
@@ -43,6 +43,8 @@ final class CertificateBalance implements HourlyHeat {
     private final double[] testWindMs = new double[HourOfYear.HOURS];
     /** Open backs of the mounting less those of the test: 1, 0 or -1. */
     private final int backsMore;
+    /** What a board lets through that closes the back of a collector tested with it open. */
+    private final ClosedBack board;
 
     private int hoursOutside;
 
@@ -56,6 +58,7 @@ final class CertificateBalance implements HourlyHeat {
         this.air = air;
         this.capacityFlow = flowKgSM2 * Water.specificHeatJKgK(25);
         CertificateCurve.TestStand test = curve.test();
+        this.board = test.backOpen() && exposure.closed.isBoard ? exposure.closed : ClosedBack.NONE;
         this.backsMore = (exposure.back == null ? 0 : 1) - (test.backOpen() ? 1 : 0);
         NaturalFace upper = face(test, true);
         NaturalFace lower = face(test, false);
@@ -159,7 +162,8 @@ final class CertificateBalance implements HourlyHeat {
         return curve.lossWm2K(testWindMs[hour], differenceK)
                 + backsMore
                         * curve.skyShare(testWindMs[hour])
-                        * CertificateLimits.radiationWm2K(air.temperatureC[hour]);
+                        * CertificateLimits.radiationWm2K(air.temperatureC[hour])
+                + board.wm2K[hour];
     }
 
     /**
@@ -196,10 +200,11 @@ final class CertificateBalance implements HourlyHeat {
         double difference = meanC - air.temperatureC[hour];
         netLongWave -= backsMore * CertificateLimits.radiationWm2K(air.temperatureC[hour]) * difference;
         return curve.heatWm2(
-                exposure.modifiedFront[hour] + exposure.modifiedBack[hour],
-                exposure.irradiance[hour] + exposure.modifiedBack[hour],
-                netLongWave,
-                testWindMs[hour],
-                difference);
+                        exposure.modifiedFront[hour] + exposure.modifiedBack[hour],
+                        exposure.irradiance[hour] + exposure.modifiedBack[hour],
+                        netLongWave,
+                        testWindMs[hour],
+                        difference)
+                - board.lossWm2(hour, meanC);
     }
 }

@@ -78,9 +78,9 @@ public final class CollectorSurroundings {
         return air;
     }
 
-    /** Wind at a height above the roof in each hour, m/s. */
-    double[] windMs(double aboveRoofM) {
-        double ratio = WindProfile.ratio(terrain, roof.heightM() + aboveRoofM) * roof.windSpeedRatio();
+    /** Wind at a height above the roof in each hour, m/s, some share of what is usual there. */
+    double[] windMs(double aboveRoofM, double share) {
+        double ratio = WindProfile.ratio(terrain, roof.heightM() + aboveRoofM) * roof.windSpeedRatio() * share;
         double[] wind = new double[HourOfYear.HOURS];
         for (int hour = 0; hour < wind.length; hour++) {
             wind[hour] = ratio * weather.windSpeedMs(hour);
@@ -89,29 +89,59 @@ public final class CollectorSurroundings {
     }
 
     /** The film of the roof's own surface, always by the physics. */
-    FaceFilm filmOfRoof() {
-        return filmOnRoof(roof.roughnessFactor(), FilmCorrelation.PHYSICAL);
+    FaceFilm filmOfRoof(double windShare) {
+        return filmOnRoof(roof.roughnessFactor(), FilmCorrelation.PHYSICAL, windShare);
     }
 
     /** The film of a mat lying on the roof. */
     FaceFilm filmOfMat(double roughnessFactor) {
-        return filmOnRoof(roughnessFactor, physics.film());
+        return filmOnRoof(roughnessFactor, physics.film(), 1);
     }
 
-    private FaceFilm filmOnRoof(double roughnessFactor, FilmCorrelation correlation) {
+    private FaceFilm filmOnRoof(double roughnessFactor, FilmCorrelation correlation, double windShare) {
         double areaToPerimeter = roof.areaM2() / (2 * (roof.lengthM() + roof.widthM()));
         NaturalFace natural = new NaturalFace(0, true, roofRunM, areaToPerimeter, AirHours.PRANDTL);
-        return FaceFilm.of(correlation, air, windMs(0), roofRunM, roughnessFactor, natural, FaceFilm.Blend.ON_ROOF);
+        return FaceFilm.of(
+                correlation, air, windMs(0, windShare), roofRunM, roughnessFactor, natural, FaceFilm.Blend.ON_ROOF);
     }
 
     /**
-     * The film of one face of a tilted collector.
+     * The film of one face of a rack: that of its chord in the open, and the more of the roof's the lower it lies on it, see
+     * {@link Mounting.OpenRack#roofShare}.
+     *
+     * @param rack the rack
+     * @param windShare wind at it over that at the first row
+     * @param facesUp whether it is the upper face
+     * @param roughnessFactor roughness of the collector
+     */
+    FaceFilm filmOfRack(Mounting.OpenRack rack, double windShare, boolean facesUp, double roughnessFactor) {
+        FaceFilm open = filmOfTilted(
+                rack.tiltDeg(), facesUp, rack.chordM(), rack.middleM(), windShare, roughnessFactor);
+        double onRoof = rack.roofShare();
+        if (onRoof == 0) {
+            return open;
+        }
+        FaceFilm low = facesUp
+                ? filmOnRoof(roughnessFactor, physics.film(), windShare)
+                : FaceFilm.of(
+                        physics.film(),
+                        air,
+                        windMs(0, windShare),
+                        roofRunM,
+                        roughnessFactor,
+                        faceOfRow(rack.tiltDeg(), false, rack.chordM()),
+                        FaceFilm.Blend.ON_ROOF);
+        return FaceFilm.between(open, low, onRoof);
+    }
+
+    /**
+     * The film of one face of a tilted collector that stands in the wind by itself.
      *
      * @param tiltDeg tilt
      * @param facesUp whether it is the upper face
      * @param lengthM length up the slope
      * @param aboveRoofM height of its middle above the roof
-     * @param windRun what the wind has run over
+     * @param windShare wind at it over the usual one
      * @param roughnessFactor roughness of the collector
      */
     FaceFilm filmOfTilted(
@@ -119,21 +149,20 @@ public final class CollectorSurroundings {
             boolean facesUp,
             double lengthM,
             double aboveRoofM,
-            Mounting.WindRun windRun,
+            double windShare,
             double roughnessFactor) {
-        boolean onRoof = windRun == Mounting.WindRun.ROOF;
-        if (onRoof && facesUp && tiltDeg == 0) {
-            return filmOfMat(roughnessFactor);
-        }
-        // rows are long: area over perimeter of a strip is half its width
-        NaturalFace natural = new NaturalFace(tiltDeg, facesUp, lengthM, lengthM / 2, AirHours.PRANDTL);
         return FaceFilm.of(
                 physics.film(),
                 air,
-                windMs(aboveRoofM),
-                onRoof ? roofRunM : lengthM,
+                windMs(aboveRoofM, windShare),
+                lengthM,
                 roughnessFactor,
-                natural,
-                onRoof ? FaceFilm.Blend.ON_ROOF : FaceFilm.Blend.IN_THE_OPEN);
+                faceOfRow(tiltDeg, facesUp, lengthM),
+                FaceFilm.Blend.IN_THE_OPEN);
+    }
+
+    /** Rows are long: area over perimeter of a strip is half its width. */
+    private static NaturalFace faceOfRow(double tiltDeg, boolean facesUp, double lengthM) {
+        return new NaturalFace(tiltDeg, facesUp, lengthM, lengthM / 2, AirHours.PRANDTL);
     }
 }

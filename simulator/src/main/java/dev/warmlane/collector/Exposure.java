@@ -29,15 +29,12 @@ final class Exposure {
     /** The film of an open back; null where the back is closed. */
     final @Nullable FaceFilm back;
 
-    /** Conductance from a closed back to the room below, W/m²K. */
-    final double backWm2K;
+    /** What a closed back lets through; nothing where it is open. */
+    final ClosedBack closed;
 
-    final double roomC;
-
-    Exposure(FaceFilm front, @Nullable FaceFilm back, double backWm2K, double roomC) {
+    Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed) {
         this.front = front;
         this.back = back;
-        this.backWm2K = backWm2K;
-        this.roomC = roomC;
+        this.closed = closed;
     }
 }

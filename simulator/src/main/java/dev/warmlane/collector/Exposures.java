@@ -32,11 +32,7 @@ final class Exposures {
 
     /** Mats flat on the roof: the whole sky before them, the roof and the room behind. */
     Exposure flat(Mounting.FlatOnRoof flat) {
-        Exposure exposure = new Exposure(
-                around.filmOfMat(roughnessFactor),
-                null,
-                throughRoof(flat.gapM()),
-                around.roof().roomTemperatureC());
+        Exposure exposure = new Exposure(around.filmOfMat(roughnessFactor), null, throughRoof(flat.gapM()));
         unobstructed(exposure, Plane.HORIZONTAL);
         return exposure;
     }
@@ -44,27 +40,22 @@ final class Exposures {
     /** On a pitched roof: sky and surroundings before them, the roof and the room behind. */
     Exposure pitched(Mounting.FlushOnPitchedRoof pitched) {
         Exposure exposure = new Exposure(
-                around.filmOfTilted(
-                        pitched.tiltDeg(), true, pitched.slopeLengthM(), 0, Mounting.WindRun.CHORD, roughnessFactor),
+                around.filmOfTilted(pitched.tiltDeg(), true, pitched.slopeLengthM(), 0, 1, roughnessFactor),
                 null,
-                throughRoof(pitched.gapM()),
-                around.roof().roomTemperatureC());
+                throughRoof(pitched.gapM()));
         unobstructed(exposure, new Plane(pitched.tiltDeg(), pitched.azimuthDeg()));
         return exposure;
     }
 
     /** A rack at a place among its rows. */
     Exposure rack(Mounting.OpenRack rack, RowPlace place) {
-        boolean open = rack.back() == Mounting.Back.OPEN;
-        double middleM = rack.clearanceM() + rack.chordM() * Math.sin(Math.toRadians(rack.tiltDeg())) / 2;
+        boolean open = rack.back().open();
+        double wind = place == RowPlace.FIRST ? 1 : rack.innerWind();
+        FaceFilm filmBehind = around.filmOfRack(rack, wind, false, roughnessFactor);
         Exposure exposure = new Exposure(
-                around.filmOfTilted(rack.tiltDeg(), true, rack.chordM(), middleM, rack.windRun(), roughnessFactor),
-                open
-                        ? around.filmOfTilted(
-                                rack.tiltDeg(), false, rack.chordM(), middleM, rack.windRun(), roughnessFactor)
-                        : null,
-                0,
-                around.roof().roomTemperatureC());
+                around.filmOfRack(rack, wind, true, roughnessFactor),
+                open ? filmBehind : null,
+                open ? ClosedBack.NONE : ClosedBack.board());
         WeatherYear weather = around.weather();
         RackRows rows = new RackRows(
                 rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), rack.pitchM(), rack.rows(), rack.clearanceM());
@@ -72,7 +63,7 @@ final class Exposures {
         PlaneIrradiance light =
                 PlaneIrradiance.of(weather, plane, around.physics().sky());
         RowShading shading = RowShading.of(weather.sun(), rows);
-        RoofUnderRacks roof = new RoofUnderRacks(around, rows, place, shading);
+        RoofUnderRacks roof = new RoofUnderRacks(around, rows, place, shading, wind);
         double plate = Constants.blackBody(RoofUnderRacks.PLATE_C);
         double frontSky = rows.frontSkyView(place);
         double backSky = rows.backSkyView(place);
@@ -90,12 +81,23 @@ final class Exposures {
             exposure.modifiedFront[hour] =
                     incidence.beam(angle) * straight + sky * diffuse + ground * roof.lightOnFront[hour];
             exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront[hour] + neighbour * plate;
+            double longWaveBehind = backSky * longWave + roof.longWaveOnBack[hour] + neighbour * plate;
+            double beamBehind = lit * light.beamOnBackWm2(hour);
+            double skyBehind = backSky * weather.diffuseHorizontalWm2(hour);
             if (open) {
                 // a back that looks down on the roof takes its light as a front of the same tilt takes the sky's
-                exposure.modifiedBack[hour] = incidence.beam(180 - angle) * lit * light.beamOnBackWm2(hour)
-                        + ground * backSky * weather.diffuseHorizontalWm2(hour)
+                exposure.modifiedBack[hour] = incidence.beam(180 - angle) * beamBehind
+                        + ground * skyBehind
                         + sky * roof.lightOnBack[hour];
-                exposure.longWaveBack[hour] = backSky * longWave + roof.longWaveOnBack[hour] + neighbour * plate;
+                exposure.longWaveBack[hour] = longWaveBehind;
+            } else {
+                exposure.closed.outside(
+                        hour,
+                        rack.back().boardWm2K(),
+                        filmBehind,
+                        weather.airTemperatureC(hour),
+                        beamBehind + skyBehind + roof.lightOnBack[hour],
+                        longWaveBehind);
             }
         }
         return exposure;
@@ -124,12 +126,10 @@ final class Exposures {
     }
 
     /** From a mat through the gap and the roof to the room, W/m²K: 1/(1/h_gap + 1/U_roof), h_gap = k/gap + 5.5. */
-    private double throughRoof(double gapM) {
+    private ClosedBack throughRoof(double gapM) {
         double uValue = around.roof().uValueWm2K();
-        if (uValue == 0) {
-            return 0;
-        }
         double gap = Air.conductivityWmK(AirHours.SURFACE_C) / gapM + GAP_RADIATION_WM2K;
-        return 1 / (1 / gap + 1 / uValue);
+        return ClosedBack.throughRoof(
+                uValue == 0 ? 0 : 1 / (1 / gap + 1 / uValue), around.roof().roomTemperatureC());
     }
 }

@@ -43,6 +43,11 @@ abstract class FaceFilm {
                 : new Physical(air, windMs, runM, roughnessFactor, natural, blend == Blend.ON_ROOF);
     }
 
+    /** A film between two others. */
+    static FaceFilm between(FaceFilm one, FaceFilm other, double shareOfOther) {
+        return shareOfOther == 1 ? other : new Between(one, other, shareOfOther);
+    }
+
     /** Film coefficient at a temperature difference from surface to air, W/m²K. */
     abstract double coefficient(int hour, double differenceK);
 
@@ -84,6 +89,25 @@ abstract class FaceFilm {
                     ? Film.flatRoof(forced[hour], still, richardsonPerK[hour] * Math.abs(differenceK))
                     : Film.rack(forced[hour], still);
             return film * air.surfaceCorrection(hour, differenceK);
+        }
+    }
+
+    private static final class Between extends FaceFilm {
+
+        private final FaceFilm one;
+        private final FaceFilm other;
+        private final double shareOfOther;
+
+        Between(FaceFilm one, FaceFilm other, double shareOfOther) {
+            this.one = one;
+            this.other = other;
+            this.shareOfOther = shareOfOther;
+        }
+
+        @Override
+        double coefficient(int hour, double differenceK) {
+            double from = one.coefficient(hour, differenceK);
+            return from + shareOfOther * (other.coefficient(hour, differenceK) - from);
         }
     }
 

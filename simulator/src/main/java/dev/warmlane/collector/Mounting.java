@@ -1,6 +1,8 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.units.Checks;
+import java.util.Locale;
+import java.util.Optional;
 
 /** How collectors are mounted: which way they face, what the wind and the sky can reach, and what is behind them. */
 public sealed interface Mounting {
@@ -50,7 +52,8 @@ public sealed interface Mounting {
      * @param clearanceM height of the lower edge above the roof, m, 0 to 5
      * @param back open to wind and roof, or closed by a board
      * @param windRun the surface the wind has run over: the rack's own chord, or the whole roof for a rack lying so low
-     *     that it is part of it
+     *     that it is part of it, see {@link #roofShare}
+     * @param innerWind wind at every row but the first over that at the first, 0.1 to 1.5
      */
     record OpenRack(
             double tiltDeg,
@@ -60,7 +63,8 @@ public sealed interface Mounting {
             int rows,
             double clearanceM,
             Back back,
-            WindRun windRun)
+            WindRun windRun,
+            double innerWind)
             implements Mounting {
 
         /**
@@ -69,6 +73,12 @@ public sealed interface Mounting {
          */
         public static final double MOST_PITCH_CHORDS = 40;
 
+        /** Height of the middle of a rack, in chords, from which on it has nothing of the roof's film; own choice. */
+        public static final double ROOF_RUN_CHORDS = 0.1;
+
+        /** What is assumed of the wind at inner rows where nothing is known: as at the first. */
+        public static final double USUAL_INNER_WIND = 1;
+
         /** Checks every range. */
         public OpenRack {
             Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
@@ -76,6 +86,8 @@ public sealed interface Mounting {
             Checks.within("rack chord", chordM, 0.2, 20, "m");
             Checks.within("rack rows", rows, 1, 1000, "");
             Checks.within("rack clearance", clearanceM, 0, 5, "m");
+            Checks.within("wind at inner rows", innerWind, 0.1, 1.5, "");
+            windRun.check(tiltDeg, chordM, clearanceM);
             double footprint = chordM * Math.cos(Math.toRadians(tiltDeg));
             Checks.within("rack row pitch", pitchM, footprint, rows == 1 ? 1000 : MOST_PITCH_CHORDS * chordM, "m");
         }
@@ -85,9 +97,53 @@ public sealed interface Mounting {
             this(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, Back.OPEN, WindRun.CHORD);
         }
 
-        /** The same rack at another height of its lower edge above the roof, m. */
+        /** A rack whose inner rows have the wind of the first. */
+        public OpenRack(
+                double tiltDeg,
+                double azimuthDeg,
+                double chordM,
+                double pitchM,
+                int rows,
+                double clearanceM,
+                Back back,
+                WindRun windRun) {
+            this(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, back, windRun, USUAL_INNER_WIND);
+        }
+
+        /** Height of the middle of the slope above the roof, m. */
+        public double middleM() {
+            return middleM(tiltDeg, chordM, clearanceM);
+        }
+
+        /**
+         * How much of a face's film is the roof's: 1 for a rack lying on it, falling with the height of the middle of its
+         * slope to 0 at {@link #ROOF_RUN_CHORDS}; 0 at any height where the wind runs over the chord.
+         */
+        public double roofShare() {
+            return windRun == WindRun.CHORD ? 0 : Math.max(0, 1 - middleM() / (ROOF_RUN_CHORDS * chordM));
+        }
+
+        static double middleM(double tiltDeg, double chordM, double clearanceM) {
+            return clearanceM + chordM * Math.sin(Math.toRadians(tiltDeg)) / 2;
+        }
+
+        /**
+         * The same rack at another height of its lower edge above the roof, m; too high for a run over the roof, it has
+         * the film of its chord, which it has just there anyway.
+         */
         public OpenRack withClearanceM(double value) {
-            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, value, back, windRun);
+            WindRun run = windRun.within(tiltDeg, chordM, value);
+            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, value, back, run, innerWind);
+        }
+
+        /** The same rack with another back. */
+        public OpenRack withBack(Back value) {
+            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, value, windRun, innerWind);
+        }
+
+        /** The same rack with another wind at its inner rows. */
+        public OpenRack withInnerWind(double value) {
+            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, back, windRun, value);
         }
     }
 
@@ -115,12 +171,36 @@ public sealed interface Mounting {
         }
     }
 
-    /** What closes the back of a rack. */
-    enum Back {
-        /** Nothing: wind, roof and sky reach the back. */
-        OPEN,
-        /** An insulating board: no heat and no light pass through the back. */
-        BOARDED
+    /**
+     * What closes the back of a rack.
+     *
+     * @param open whether nothing does: wind, roof and sky reach the back
+     * @param boardWm2K conductance of the board that closes it, from face to face, W/m²K, 0 to 50; 0 lets no heat through,
+     *     and stands for no board where the back is open
+     */
+    record Back(boolean open, double boardWm2K) {
+
+        /**
+         * What is assumed of a board, W/m²K: 23 mm of foam of 0.035 W/mK (handbook tables, from memory), own choice. 50 mm of
+         * it have 0.7, 12 mm of plywood of 0.13 W/mK 11 W/m²K (derived).
+         */
+        public static final double USUAL_BOARD_WM2K = 1.5;
+
+        /** No board. */
+        public static final Back OPEN = new Back(true, 0);
+
+        /** A board as it is assumed to be. */
+        public static final Back BOARDED = boarded(USUAL_BOARD_WM2K);
+
+        /** Checks the range. */
+        public Back {
+            Checks.within("conductance of the board", boardWm2K, 0, open ? 0 : 50, "W/m2K");
+        }
+
+        /** Closed by a board of a conductance from face to face, W/m²K. */
+        public static Back boarded(double boardWm2K) {
+            return new Back(false, boardWm2K);
+        }
     }
 
     /** The surface over which the wind's boundary layer has grown. */
@@ -128,6 +208,33 @@ public sealed interface Mounting {
         /** The rack's own chord. */
         CHORD,
         /** The roof from its edge. */
-        ROOF
+        ROOF;
+
+        /** Why a rack cannot have this run; nothing where it can. */
+        public Optional<String> refused(double tiltDeg, double chordM, double clearanceM) {
+            double middleM = OpenRack.middleM(tiltDeg, chordM, clearanceM);
+            double highestM = OpenRack.ROOF_RUN_CHORDS * chordM;
+            return this == CHORD || middleM <= highestM
+                    ? Optional.empty()
+                    : Optional.of(String.format(
+                            Locale.ROOT,
+                            "the middle of the rack stands %.2f m above the roof; the wind's run over the roof reaches up"
+                                    + " to a tenth of the chord, %.2f m: lay the rack lower or flatter, or take the run"
+                                    + " over its chord",
+                            middleM,
+                            highestM));
+        }
+
+        /** This run, or the chord's for a rack that cannot have it. */
+        public WindRun within(double tiltDeg, double chordM, double clearanceM) {
+            return refused(tiltDeg, chordM, clearanceM).isPresent() ? CHORD : this;
+        }
+
+        /** Refuses a rack that cannot have this run. */
+        public void check(double tiltDeg, double chordM, double clearanceM) {
+            refused(tiltDeg, chordM, clearanceM).ifPresent(why -> {
+                throw new IllegalArgumentException(why);
+            });
+        }
     }
 }

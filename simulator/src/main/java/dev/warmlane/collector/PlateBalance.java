@@ -48,7 +48,7 @@ final class PlateBalance implements HourlyHeat {
     /** Everything the plate loses at a temperature, W/m². */
     double lossWm2(int hour, double plateC) {
         double black = Constants.blackBody(plateC);
-        double loss = exposure.backWm2K * (plateC - exposure.roomC)
+        double loss = exposure.closed.lossWm2(hour, plateC)
                 + convection(exposure.front, hour, plateC)
                 + absorber.emittance() * (black - exposure.longWaveFront[hour]);
         if (exposure.back != null) {
@@ -97,7 +97,7 @@ final class PlateBalance implements HourlyHeat {
         out.absorbedBack += share * absorber.absorptance() * exposure.modifiedBack[hour];
         out.convectionFront += share * front * difference;
         out.longWaveFront += share * absorber.emittance() * (black - exposure.longWaveFront[hour]);
-        out.throughRoof += share * exposure.backWm2K * (plate - exposure.roomC);
+        out.throughBack += share * exposure.closed.lossWm2(hour, plate);
         out.useful += share * heat;
         out.filmFront += share * front;
         out.plateC += share * plate;

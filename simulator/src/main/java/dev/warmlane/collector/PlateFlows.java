@@ -5,7 +5,7 @@ package dev.warmlane.collector;
  * Losses are positive, gains from warm air or a warm roof negative. A mutable holder, filled again and again; not for
  * sharing between threads.
  *
- * <p>absorbedFront + absorbedBack = convectionFront + convectionBack + longWaveFront + longWaveBack + throughRoof +
+ * <p>absorbedFront + absorbedBack = convectionFront + convectionBack + longWaveFront + longWaveBack + throughBack +
  * useful, at the plate's mean temperature and to the accuracy of the loss coefficient (0.1 %).
  */
 public final class PlateFlows {
@@ -31,8 +31,8 @@ public final class PlateFlows {
     /** Net long-wave from an open back, W/m². */
     public double longWaveBack;
 
-    /** Conduction from a closed back through the roof, W/m². */
-    public double throughRoof;
+    /** Conduction through a closed back, to the room or to the outer face of a board, W/m². */
+    public double throughBack;
 
     /** Useful heat, W/m². */
     public double useful;
@@ -58,7 +58,7 @@ public final class PlateFlows {
         convectionBack = 0;
         longWaveFront = 0;
         longWaveBack = 0;
-        throughRoof = 0;
+        throughBack = 0;
         useful = 0;
         filmFront = 0;
         filmBack = 0;

@@ -31,10 +31,10 @@ final class RoofUnderRacks {
     private final AirHours air;
     private final FaceFilm film;
 
-    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading) {
+    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
         this.roof = around.roof();
         this.air = around.air();
-        this.film = around.filmOfRoof();
+        this.film = around.filmOfRoof(windShare);
         WeatherYear weather = around.weather();
         RoofStrips strips = RoofStrips.below(rows, place);
         int count = strips.count();

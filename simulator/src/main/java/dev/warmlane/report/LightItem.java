@@ -12,7 +12,7 @@ public enum LightItem {
     CONVECTION_BACK("wind and air on an open back", LightBudget::convectionBack, -1),
     LONG_WAVE_FRONT("long-wave from the front", LightBudget::longWaveFront, -1),
     LONG_WAVE_BACK("long-wave from an open back", LightBudget::longWaveBack, -1),
-    THROUGH_ROOF("through a closed back to the room", LightBudget::throughRoof, -1),
+    THROUGH_BACK("through a closed back", LightBudget::throughBack, -1),
     USEFUL("useful heat", LightBudget::useful, 1);
 
     private final String label;

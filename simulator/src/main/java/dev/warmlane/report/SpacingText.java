@@ -1,6 +1,5 @@
 package dev.warmlane.report;
 
-import dev.warmlane.collector.Mounting;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.RowSpacing;
@@ -15,7 +14,9 @@ final class SpacingText {
             return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
                     + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
                     + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
-                    + (racks.back() == Mounting.Back.OPEN ? "open" : "boarded") + ", rows along the "
+                    + (racks.back().open()
+                            ? "open"
+                            : "boarded, " + numbers.show(Measure.FILM, racks.back().boardWm2K())) + ", rows along the "
                     + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
                     + spacing(numbers, study, racks);
         }

@@ -48,6 +48,8 @@ final class TurningText {
             case ROOF_ALBEDO -> "Albedo of the bare roof";
             case POOL_TEMPERATURE -> "Water held at one temperature";
             case RACK_TILT -> "Tilt of the racks, their rows spaced anew";
+            case INNER_WIND -> "Wind at every row of racks but the first, as a ratio to that at the first";
+            case BOARD_U_VALUE -> "Conductance of the board behind the racks";
         };
     }
 
@@ -57,9 +59,10 @@ final class TurningText {
 
     private static String show(Numbers numbers, TurningVariable variable, double value) {
         return switch (variable) {
-            case ROOF_WIND_RATIO, ROOF_ALBEDO -> Numbers.show(value, 2);
+            case ROOF_WIND_RATIO, ROOF_ALBEDO, INNER_WIND -> Numbers.show(value, 2);
             case POOL_TEMPERATURE -> numbers.show(Measure.TEMPERATURE, value);
             case RACK_TILT -> Numbers.show(value, 0) + "°";
+            case BOARD_U_VALUE -> numbers.show(Measure.FILM, value);
         };
     }
 }

@@ -78,16 +78,28 @@ final class CollectorKeys {
             Kinds.quantity(Dimension.LENGTH, "m", 0, 5),
             "height of a rack's lower edge above the roof",
             WITH_RACK);
-    static final Key<Mounting.Back> BACK = Key.assumed(
+    static final Key<BackKind> BACK = Key.assumed(
             "back",
-            WordKinds.choice(Mounting.Back.class),
+            WordKinds.choice(BackKind.class),
             "back of a rack, open to wind and roof or closed by an insulating board",
-            Mounting.Back.OPEN,
+            BackKind.OPEN,
             "racks are usually open, no source");
+    static final Key<Double> BOARD_U_VALUE = Key.assumed(
+            "board_u_value",
+            Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 0, 50),
+            "conductance of the board behind a boarded rack, from face to face: conductivity over thickness",
+            Mounting.Back.USUAL_BOARD_WM2K,
+            "23 mm of foam, own choice; 12 mm of plywood have 11 W/m2K");
+    static final Key<Double> INNER_WIND = Key.assumed(
+            "inner_wind",
+            Kinds.factor(0.1, 1.5),
+            "wind at every row of racks but the first over that at the first",
+            Mounting.OpenRack.USUAL_INNER_WIND,
+            "no shelter by the rows before; how much there is for heat is not known");
     static final Key<Mounting.WindRun> WIND_RUN = Key.assumed(
             "wind_run",
             WordKinds.choice(Mounting.WindRun.class),
-            "surface that the wind has run over on its way across a rack: its chord, or the roof for one lying very low",
+            "surface that the wind has run over on its way across a rack: its chord, or the roof for one whose middle lies within a tenth of its chord above it",
             Mounting.WindRun.CHORD,
             "a rack stands in the wind");
     static final Key<Double> SLOPE_LENGTH = Key.optional(
@@ -116,11 +128,23 @@ final class CollectorKeys {
                     ROW_LENGTH,
                     CLEARANCE,
                     BACK,
+                    BOARD_U_VALUE,
                     WIND_RUN,
+                    INNER_WIND,
                     SLOPE_LENGTH)
             .with(AbsorberKeys.ABSORBER, CertificateKeys.CERTIFICATE, IncidenceKeys.INCIDENCE);
 
     private CollectorKeys() {}
+
+    /** What closes the back of racks. */
+    enum BackKind {
+        OPEN,
+        BOARDED;
+
+        static BackKind of(Mounting.Back back) {
+            return back.open() ? OPEN : BOARDED;
+        }
+    }
 
     /** How collectors are mounted. */
     enum MountingKind {

@@ -81,9 +81,9 @@ final class CollectorReader {
         double chord = s.get(CollectorKeys.CHORD);
         double pitch = s.get(CollectorKeys.PITCH);
         double clearance = s.get(CollectorKeys.CLEARANCE);
-        Mounting.Back back = s.get(CollectorKeys.BACK);
-        Mounting.WindRun run = s.get(CollectorKeys.WIND_RUN);
+        Mounting.Back back = back(s);
         int rows = rows(s, area, chord);
+        double innerWind = innerWind(s, rows == 1);
         double footprint = chord * Math.cos(Math.toRadians(tilt));
         if (!s.hasFailed() && pitch < footprint) {
             s.error(
@@ -92,7 +92,34 @@ final class CollectorReader {
                             + CollectorKeys.PITCH.kind().show(Math.round(footprint * 1000) / 1000.0)
                             + " of roof; allowed: at least chord times the cosine of tilt");
         }
-        return s.build(() -> new Mounting.OpenRack(tilt, azimuth, chord, pitch, rows, clearance, back, run));
+        Mounting.WindRun run = windRun(s, tilt, chord, clearance);
+        return s.build(
+                () -> new Mounting.OpenRack(tilt, azimuth, chord, pitch, rows, clearance, back, run, innerWind));
+    }
+
+    /** The back of racks, with what its board lets through. */
+    static Mounting.Back back(Section s) {
+        if (s.get(CollectorKeys.BACK) == CollectorKeys.BackKind.OPEN) {
+            s.refuse("allowed with back = \"boarded\" only", CollectorKeys.BOARD_U_VALUE);
+            return Mounting.Back.OPEN;
+        }
+        return Mounting.Back.boarded(s.get(CollectorKeys.BOARD_U_VALUE));
+    }
+
+    /** The wind at inner rows, of which nothing is assumed where there are none. */
+    static double innerWind(Section s, boolean oneRow) {
+        return oneRow && !s.has(CollectorKeys.INNER_WIND)
+                ? Mounting.OpenRack.USUAL_INNER_WIND
+                : s.get(CollectorKeys.INNER_WIND);
+    }
+
+    /** What the wind has run over, if the racks lie as low as that asks. */
+    static Mounting.WindRun windRun(Section s, double tilt, double chord, double clearance) {
+        Mounting.WindRun run = s.get(CollectorKeys.WIND_RUN);
+        if (!s.hasFailed()) {
+            run.refused(tilt, chord, clearance).ifPresent(why -> s.error(CollectorKeys.WIND_RUN, why));
+        }
+        return run;
     }
 
     private static int rows(Section s, double area, double chord) {
@@ -115,6 +142,8 @@ final class CollectorReader {
                 CollectorKeys.ROW_LENGTH,
                 CollectorKeys.CLEARANCE,
                 CollectorKeys.BACK,
-                CollectorKeys.WIND_RUN);
+                CollectorKeys.BOARD_U_VALUE,
+                CollectorKeys.WIND_RUN,
+                CollectorKeys.INNER_WIND);
     }
 }

@@ -45,15 +45,23 @@ final class CollectorWriter {
                     .key(CollectorKeys.CHORD, rack.chordM())
                     .key(CollectorKeys.PITCH, rack.pitchM())
                     .key(CollectorKeys.ROWS, rack.rows())
-                    .key(CollectorKeys.CLEARANCE, rack.clearanceM())
-                    .key(CollectorKeys.BACK, rack.back())
-                    .key(CollectorKeys.WIND_RUN, rack.windRun());
+                    .key(CollectorKeys.CLEARANCE, rack.clearanceM());
+            back(out, rack.back());
+            out.key(CollectorKeys.WIND_RUN, rack.windRun()).key(CollectorKeys.INNER_WIND, rack.innerWind());
         } else if (mounting instanceof Mounting.FlushOnPitchedRoof pitched) {
             out.key(CollectorKeys.MOUNTING, MountingKind.PITCHED)
                     .key(CollectorKeys.TILT, pitched.tiltDeg())
                     .key(CollectorKeys.AZIMUTH, pitched.azimuthDeg())
                     .key(CollectorKeys.SLOPE_LENGTH, pitched.slopeLengthM())
                     .key(CollectorKeys.GAP, pitched.gapM() * 1000);
+        }
+    }
+
+    /** The back of racks, with what its board lets through. */
+    static void back(TomlText out, Mounting.Back back) {
+        out.key(CollectorKeys.BACK, CollectorKeys.BackKind.of(back));
+        if (!back.open()) {
+            out.key(CollectorKeys.BOARD_U_VALUE, back.boardWm2K());
         }
     }
 

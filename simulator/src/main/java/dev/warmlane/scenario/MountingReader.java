@@ -83,12 +83,13 @@ final class MountingReader {
         double azimuth = s.get(CollectorKeys.AZIMUTH);
         double chord = s.get(MountingKeys.CHORD);
         double clearance = s.get(MountingKeys.CLEARANCE);
-        Mounting.Back back = s.get(CollectorKeys.BACK);
-        Mounting.WindRun run = s.get(CollectorKeys.WIND_RUN);
+        Mounting.Back back = CollectorReader.back(s);
+        double innerWind = CollectorReader.innerWind(s, false);
         RowSpacing spacing = spacing(s, chord * Math.cos(Math.toRadians(tilt)));
         MountingOption.RoofSide along = s.get(MountingKeys.ROWS_ALONG);
-        return s.build(
-                () -> new MountingOption.Racks(name, tilt, azimuth, chord, clearance, back, run, spacing, along));
+        Mounting.WindRun run = CollectorReader.windRun(s, tilt, chord, clearance);
+        return s.build(() -> new MountingOption.Racks(
+                name, tilt, azimuth, chord, clearance, back, run, innerWind, spacing, along));
     }
 
     private static RowSpacing spacing(Section s, double footprint) {
@@ -119,7 +120,9 @@ final class MountingReader {
                 MountingKeys.CHORD,
                 MountingKeys.CLEARANCE,
                 CollectorKeys.BACK,
+                CollectorKeys.BOARD_U_VALUE,
                 CollectorKeys.WIND_RUN,
+                CollectorKeys.INNER_WIND,
                 MountingKeys.SPACING,
                 MountingKeys.SPACING_DATE,
                 MountingKeys.PITCH,

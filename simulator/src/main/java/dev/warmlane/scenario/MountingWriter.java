@@ -19,9 +19,9 @@ final class MountingWriter {
                     .key(CollectorKeys.TILT, racks.tiltDeg())
                     .key(CollectorKeys.AZIMUTH, racks.azimuthDeg())
                     .key(MountingKeys.CHORD, racks.chordM())
-                    .key(MountingKeys.CLEARANCE, racks.clearanceM())
-                    .key(CollectorKeys.BACK, racks.back())
-                    .key(CollectorKeys.WIND_RUN, racks.windRun());
+                    .key(MountingKeys.CLEARANCE, racks.clearanceM());
+            CollectorWriter.back(out, racks.back());
+            out.key(CollectorKeys.WIND_RUN, racks.windRun()).key(CollectorKeys.INNER_WIND, racks.innerWind());
             spacing(out, racks.spacing());
             out.key(MountingKeys.ROWS_ALONG, racks.along());
         } else if (option instanceof MountingOption.Pitched pitched) {

@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
@@ -75,6 +76,21 @@ final class CollectorParameters {
                     Ends.at(0.1, 1),
                     "low frames to frames that one can reach under; common practice, no source",
                     "there are no racks"),
+            new NumberParameter(
+                    "conductance of the board behind racks",
+                    Dimension.HEAT_TRANSFER_COEFFICIENT,
+                    arrays(CollectorParameters::board, CollectorParameters::withBoard),
+                    Ends.at(0.7, 11),
+                    "50 mm of foam to 12 mm of plywood: conductivity over thickness, handbook tables, from memory",
+                    "no racks are boarded, or a certificate holds what their backs lose"),
+            new NumberParameter(
+                    "wind at inner rows over the first",
+                    Dimension.FRACTION,
+                    arrays(CollectorParameters::innerWind, CollectorParameters::withInnerWind),
+                    Ends.at(0.5, 1.2),
+                    "wind load falls from row to row (Warsido et al. 2014, abstract), rows may stir the air too; what heat"
+                            + " feels of either is not known",
+                    "there are no racks in several rows"),
             new TestBackParameter());
 
     private CollectorParameters() {}
@@ -154,6 +170,31 @@ final class CollectorParameters {
 
     private static Optional<Double> clearance(CollectorArray array) {
         return array.mounting() instanceof Mounting.OpenRack rack ? Optional.of(rack.clearanceM()) : Optional.empty();
+    }
+
+    private static Optional<Double> board(CollectorArray array) {
+        boolean told = array.model() instanceof CertificateCurve curve && !curve.test().backOpen();
+        return !told && array.mounting() instanceof Mounting.OpenRack rack && !rack.back().open()
+                ? Optional.of(rack.back().boardWm2K())
+                : Optional.empty();
+    }
+
+    private static CollectorArray withBoard(CollectorArray array, double boardWm2K) {
+        return array.mounting() instanceof Mounting.OpenRack rack
+                ? array.withMounting(rack.withBack(Mounting.Back.boarded(boardWm2K)))
+                : array;
+    }
+
+    private static Optional<Double> innerWind(CollectorArray array) {
+        return array.mounting() instanceof Mounting.OpenRack rack && rack.rows() > 1
+                ? Optional.of(rack.innerWind())
+                : Optional.empty();
+    }
+
+    private static CollectorArray withInnerWind(CollectorArray array, double share) {
+        return array.mounting() instanceof Mounting.OpenRack rack
+                ? array.withMounting(rack.withInnerWind(share))
+                : array;
     }
 
     private static CollectorArray withClearance(CollectorArray array, double clearanceM) {

@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param convectionBack convection from an open back
  * @param longWaveFront net long-wave from the front
  * @param longWaveBack net long-wave from an open back; negative where the warm roof gives more than the back loses
- * @param throughRoof conduction through a closed back and the roof
+ * @param throughBack conduction through a closed back, to the room or through a board
  * @param useful useful heat
  * @param warmedHours hours of {@code runHours} in which the air warmed the plate instead of cooling it
  * @param warmedByAir what it gave in those hours, all faces together; already taken off both convections
@@ -40,7 +40,7 @@ public record LightBudget(
         double convectionBack,
         double longWaveFront,
         double longWaveBack,
-        double throughRoof,
+        double throughBack,
         double useful,
         double warmedHours,
         double warmedByAir,
@@ -70,7 +70,7 @@ public record LightBudget(
 
     /** All losses, kWh/m²; {@link #absorbed} less these is {@link #useful}. */
     public double losses() {
-        return convectionFront + convectionBack + longWaveFront + longWaveBack + throughRoof;
+        return convectionFront + convectionBack + longWaveFront + longWaveBack + throughBack;
     }
 
     private static LightBudget sum(
@@ -106,7 +106,7 @@ public record LightBudget(
         private double convectionBack;
         private double longWaveFront;
         private double longWaveBack;
-        private double throughRoof;
+        private double throughBack;
         private double useful;
         private double warmedHours;
         private double warmedByAir;
@@ -125,7 +125,7 @@ public record LightBudget(
             convectionBack += share * flows.convectionBack;
             longWaveFront += share * flows.longWaveFront;
             longWaveBack += share * flows.longWaveBack;
-            throughRoof += share * flows.throughRoof;
+            throughBack += share * flows.throughBack;
             useful += share * flows.useful;
             double toAir = flows.convectionFront + flows.convectionBack;
             if (toAir < 0) {
@@ -151,7 +151,7 @@ public record LightBudget(
                     convectionBack / 1000,
                     longWaveFront / 1000,
                     longWaveBack / 1000,
-                    throughRoof / 1000,
+                    throughBack / 1000,
                     useful / 1000,
                     warmedHours,
                     warmedByAir / 1000,

@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.collector.Mounting;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
@@ -9,6 +10,8 @@ import dev.warmlane.season.SeasonSimulator;
 import dev.warmlane.season.TemperatureSummary;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherYear;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** Season heat of a flat array and of racks of the same area as one thing changes. Safe for many threads. */
 final class MountingDuel {
@@ -50,6 +53,12 @@ final class MountingDuel {
             case POOL_TEMPERATURE -> new Heats(flat.heldKwhM2(value), racks.heldKwhM2(value));
             case RACK_TILT ->
                 new Heats(flat.heatKwhM2(), mounted(option.withTiltDeg(value)).heatKwhM2());
+            case INNER_WIND ->
+                new Heats(flat.heatKwhM2(), mounted(option.withInnerWind(value)).heatKwhM2());
+            case BOARD_U_VALUE ->
+                new Heats(
+                        flat.heatKwhM2(),
+                        mounted(option.withBack(Mounting.Back.boarded(value))).heatKwhM2());
         };
     }
 
@@ -60,7 +69,18 @@ final class MountingDuel {
             case ROOF_ALBEDO -> template.roof().albedo();
             case POOL_TEMPERATURE -> flat.meanWaterC();
             case RACK_TILT -> option.tiltDeg();
+            case INNER_WIND -> option.innerWind();
+            case BOARD_U_VALUE -> option.back().boardWm2K();
         };
+    }
+
+    /** The variables that these racks have. */
+    List<TurningVariable> variables() {
+        boolean oneRow = racks.built.arrays().get(0).mounting() instanceof Mounting.OpenRack rack && rack.rows() == 1;
+        return Stream.of(TurningVariable.values())
+                .filter(v -> v != TurningVariable.BOARD_U_VALUE || !option.back().open())
+                .filter(v -> v != TurningVariable.INNER_WIND || !oneRow)
+                .toList();
     }
 
     /** The least value that can be built: racks at a fixed pitch must be steep enough not to overlap. */

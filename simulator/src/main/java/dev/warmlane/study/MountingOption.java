@@ -48,6 +48,7 @@ public sealed interface MountingOption {
                 USUAL_CLEARANCE_M,
                 Mounting.Back.OPEN,
                 Mounting.WindRun.CHORD,
+                Mounting.OpenRack.USUAL_INNER_WIND,
                 USUAL_SPACING,
                 RoofSide.LONG);
     }
@@ -70,6 +71,7 @@ public sealed interface MountingOption {
      * @param clearanceM height of the lower edge above the roof, m, 0 to 5
      * @param back open to wind and roof, or closed by a board
      * @param windRun the surface the wind has run over
+     * @param innerWind wind at every row but the first over that at the first, 0.1 to 1.5
      * @param spacing how far the rows stand apart
      * @param along the side of the roof that the rows run along, whatever way it lies by the compass
      */
@@ -81,6 +83,7 @@ public sealed interface MountingOption {
             double clearanceM,
             Mounting.Back back,
             Mounting.WindRun windRun,
+            double innerWind,
             RowSpacing spacing,
             RoofSide along)
             implements MountingOption {
@@ -91,16 +94,24 @@ public sealed interface MountingOption {
             Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees");
             Checks.within("rack chord", chordM, 0.2, 20, "m");
             Checks.within("rack clearance", clearanceM, 0, 5, "m");
+            Checks.within("wind at inner rows", innerWind, 0.1, 1.5, "");
+            windRun.check(tiltDeg, chordM, clearanceM);
         }
 
         /** The same racks with another back. */
         public Racks withBack(Mounting.Back value) {
-            return new Racks(name, tiltDeg, azimuthDeg, chordM, clearanceM, value, windRun, spacing, along);
+            return new Racks(name, tiltDeg, azimuthDeg, chordM, clearanceM, value, windRun, innerWind, spacing, along);
         }
 
-        /** The same racks at another tilt. */
+        /** The same racks with another wind at their inner rows. */
+        public Racks withInnerWind(double value) {
+            return new Racks(name, tiltDeg, azimuthDeg, chordM, clearanceM, back, windRun, value, spacing, along);
+        }
+
+        /** The same racks at another tilt; too steep for a run over the roof, they have the film of their chord. */
         public Racks withTiltDeg(double value) {
-            return new Racks(name, value, azimuthDeg, chordM, clearanceM, back, windRun, spacing, along);
+            Mounting.WindRun run = windRun.within(value, chordM, clearanceM);
+            return new Racks(name, value, azimuthDeg, chordM, clearanceM, back, run, innerWind, spacing, along);
         }
     }
 
@@ -152,7 +163,8 @@ public sealed interface MountingOption {
                     like.chordM(),
                     like.clearanceM(),
                     like.back(),
-                    like.windRun(),
+                    like.windRun().within(tilt, like.chordM(), like.clearanceM()),
+                    like.innerWind(),
                     USUAL_SPACING,
                     RoofSide.LONG));
         }
@@ -176,6 +188,7 @@ public sealed interface MountingOption {
                     rack.clearanceM(),
                     rack.back(),
                     rack.windRun(),
+                    rack.innerWind(),
                     new RowSpacing.FixedPitch(Math.min(rack.pitchM(), widestM)),
                     RoofSide.LONG));
         }

@@ -145,7 +145,8 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
                     rows,
                     racks.clearanceM(),
                     racks.back(),
-                    racks.windRun());
+                    racks.windRun(),
+                    racks.innerWind());
             return new RoofFit(areaM2, panels(areaM2, panelM2), rack, lengthM, rows <= most && areaOfOneM2 > 0);
         }
     }

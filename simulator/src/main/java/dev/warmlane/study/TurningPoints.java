@@ -13,7 +13,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  *
  * @param flat name of the one mounting
  * @param racks name of the other
- * @param points what was found, one for each variable
+ * @param points what was found, one for each variable that the racks have
  */
 public record TurningPoints(String flat, String racks, List<TurningPoint> points) {
 
@@ -45,7 +45,7 @@ public record TurningPoints(String flat, String racks, List<TurningPoint> points
             Runs runs) {
         MountingDuel duel = new MountingDuel(template, weather, flat, racks);
         List<Sample> asked = new ArrayList<>();
-        for (TurningVariable variable : TurningVariable.values()) {
+        for (TurningVariable variable : duel.variables()) {
             double from = duel.lowest(variable);
             for (int step = 0; step <= variable.steps(); step++) {
                 double value = step == variable.steps()
@@ -61,7 +61,7 @@ public record TurningPoints(String flat, String racks, List<TurningPoint> points
         List<Bracket> brackets = brackets(scan);
         List<Double> roots = runs.map(brackets, bracket -> root(duel, bracket));
         List<TurningPoint> points = new ArrayList<>();
-        for (TurningVariable variable : TurningVariable.values()) {
+        for (TurningVariable variable : duel.variables()) {
             List<TurningPoint.Crossing> crossings = new ArrayList<>();
             for (int i = 0; i < brackets.size(); i++) {
                 if (brackets.get(i).low.variable == variable) {

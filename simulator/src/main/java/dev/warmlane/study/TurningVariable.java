@@ -9,7 +9,11 @@ public enum TurningVariable {
     /** Temperature that the water is held at, °C, see {@link HeldPool}. */
     POOL_TEMPERATURE(10, 40, 30),
     /** Tilt of the racks, degrees, their rows spaced anew by the same rule. */
-    RACK_TILT(0, 75, 15);
+    RACK_TILT(0, 75, 15),
+    /** Wind at every row of the racks but the first over that at the first; asked of several rows. */
+    INNER_WIND(0.3, 1.2, 6),
+    /** Conductance of the board behind the racks, W/m²K, from a perfect one to 12 mm of plywood; asked of boarded racks. */
+    BOARD_U_VALUE(0, 11, 8);
 
     private final double from;
     private final double to;

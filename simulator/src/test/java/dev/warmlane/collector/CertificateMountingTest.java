@@ -44,7 +44,7 @@ class CertificateMountingTest {
         CollectorArray array = new CollectorArray("rack", 100, rack, curve);
         Exposure exposure = CollectorForcing.parts(around, array).get(0).exposure();
         CertificateBalance balance = new CertificateBalance(exposure, curve, around.air(), FLOW);
-        double[] wind = around.windMs(rack.clearanceM() + TEST_LENGTH_M * Math.sin(Math.PI / 4) / 2);
+        double[] wind = around.windMs(rack.clearanceM() + TEST_LENGTH_M * Math.sin(Math.PI / 4) / 2, 1);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             // a calm hour is given the lowest wind that films are evaluated at
             assertThat(balance.testWindMs(hour)).isCloseTo(Film.effectiveWindMs(wind[hour]), within(SAME_WIND_MS));
@@ -55,7 +55,7 @@ class CertificateMountingTest {
     @CsvSource({
         "warm-inland, flat, false", "warm-inland, flat, true", "warm-inland, rack, false", "warm-inland, rack, true",
         "hot-dry, flat, false", "hot-dry, rack, true", "cool-coast, flat, false", "cool-coast, rack, true",
-        "warm-inland, boarded, false", "warm-inland, pitched, false"
+        "warm-inland, boarded, false", "warm-inland, boarded, true", "warm-inland, pitched, false"
     })
     void aCertificateOfAnAbsorberGivesAboutItsHeat(String sample, String mounting, boolean backOpen) {
         CollectorSurroundings around = new CollectorSurroundings(Demo.weather(sample), Demo.ROOF, Terrain.SUBURBAN);
@@ -89,13 +89,13 @@ class CertificateMountingTest {
         double netLongWave = -80;
         double atStand = new CollectorSurroundings(
                         SyntheticYear.at(40).windMs(hour -> 1).build(), Demo.ROOF, Terrain.SUBURBAN)
-                .windMs(0)[0];
+                .windMs(0, 1)[0];
         WeatherYear weather = SyntheticYear.at(40)
                 .airC(hour -> airC)
                 .windMs(hour -> (1 + hour % 3) / atStand)
                 .build();
         CollectorSurroundings around = new CollectorSurroundings(weather, Demo.ROOF, Terrain.SUBURBAN);
-        Exposure exposure = new Exposure(stand(around, true), backOpen ? stand(around, false) : null, 0, airC);
+        Exposure exposure = new Exposure(stand(around, true), backOpen ? stand(around, false) : null, ClosedBack.NONE);
         double emittanceOverAbsorptance = Absorber.USUAL_MAT.emittance() / Absorber.USUAL_MAT.absorptance();
         List<double[]> terms = new ArrayList<>();
         List<Double> heats = new ArrayList<>();
@@ -129,6 +129,6 @@ class CertificateMountingTest {
 
     private static FaceFilm stand(CollectorSurroundings around, boolean facesUp) {
         return around.filmOfTilted(
-                45, facesUp, TEST_LENGTH_M, 0, Mounting.WindRun.CHORD, Absorber.USUAL_MAT.roughnessFactor());
+                45, facesUp, TEST_LENGTH_M, 0, 1, Absorber.USUAL_MAT.roughnessFactor());
     }
 }

@@ -173,7 +173,7 @@ class ExposuresTest {
         Exposure exposure = onPitchedRoof
                 ? exposures.pitched(new Mounting.FlushOnPitchedRoof(TILT_DEG, 180, 6, 0.005))
                 : exposures.flat(new Mounting.FlatOnRoof(0.005));
-        assertThat(exposure.backWm2K).isCloseTo(1.686, within(0.002));
+        assertThat(exposure.closed.wm2K[0]).isCloseTo(1.686, within(0.002));
     }
 
     private Exposures exposures(Roof roof, IncidenceModifier incidence) {

@@ -50,7 +50,7 @@ class RoofUnderRacksTest {
         Roof black = roof.toBuilder().albedo(0).build();
         Exposure overBlack = exposures(new CollectorSurroundings(weather, black, Terrain.SUBURBAN))
                 .rack(high, RowPlace.FIRST);
-        FaceFilm film = around.filmOfRoof();
+        FaceFilm film = around.filmOfRoof(1);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 5) {
             double global = weather.globalHorizontalWm2(hour);
             double sky = weather.skyLongWaveWm2(hour);

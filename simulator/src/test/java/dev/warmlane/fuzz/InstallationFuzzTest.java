@@ -80,7 +80,7 @@ class InstallationFuzzTest {
                 budget.convectionBack(),
                 budget.longWaveFront(),
                 budget.longWaveBack(),
-                budget.throughRoof())) {
+                budget.throughBack())) {
             gains += Math.max(0, -loss);
         }
         assertThat(budget.absorbedFront()).as("light").isLessThanOrEqualTo(budget.irradiance());

@@ -49,7 +49,8 @@ class MountingSectionsTest {
     }
 
     private static Racks racks(String name, RowSpacing spacing, RoofSide along) {
-        return new Racks(name, 25, 190, 2.5, 0.25, Mounting.Back.BOARDED, Mounting.WindRun.ROOF, spacing, along);
+        return new Racks(
+                name, 4, 190, 2.5, 0.05, Mounting.Back.boarded(2.3), Mounting.WindRun.ROOF, 0.6, spacing, along);
     }
 
     @Test
@@ -81,7 +82,7 @@ class MountingSectionsTest {
         assertThat(scenario.assumed()).noneMatch(a -> a.section().startsWith("mountings"));
         assertThat(scenario.mountingsAssumed())
                 .extracting(Assumption::key)
-                .containsExactlyInAnyOrder("chord", "clearance", "back", "wind_run", "spacing", "rows_along");
+                .containsExactlyInAnyOrder("chord", "clearance", "back", "wind_run", "inner_wind", "spacing", "rows_along");
         assertThat(((Racks) scenario.mountings().get(0)).spacing()).isEqualTo(MountingOption.USUAL_SPACING);
     }
 

@@ -87,7 +87,8 @@ class RoundTripTest {
                 1.3,
                 new PlateToFluid.TubeSheet(0.0101, 0.0079, 0.0061, 0.0011, 0.37, 430.7),
                 new AngleCoefficient(0.017, 0.97));
-        Mounting low = new Mounting.OpenRack(3.3, 211, 1.9, 2.1, 7, 0.03, Mounting.Back.BOARDED, Mounting.WindRun.ROOF);
+        Mounting low = new Mounting.OpenRack(
+                3.3, 211, 1.9, 2.1, 7, 0.03, Mounting.Back.boarded(4.7), Mounting.WindRun.ROOF, 0.73);
         Installation installation = Installation.builder(
                         "every variant",
                         new Pool(

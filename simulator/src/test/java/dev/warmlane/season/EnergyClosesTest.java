@@ -43,7 +43,7 @@ class EnergyClosesTest {
             "rack", List.of(array(new Mounting.OpenRack(30, 180, 2, 4, 6, 0.3))),
             "boarded rack facing north",
                     List.of(array(
-                            new Mounting.OpenRack(20, 0, 1.5, 3, 1, 0, Mounting.Back.BOARDED, Mounting.WindRun.ROOF))),
+                            new Mounting.OpenRack(10, 0, 1.5, 3, 1, 0, Mounting.Back.BOARDED, Mounting.WindRun.ROOF))),
             "pitched by certificate",
                     List.of(new CollectorArray(
                             "pitched", 150, new Mounting.FlushOnPitchedRoof(30, 200, 6, 0.005), certificate())),

@@ -141,7 +141,7 @@ class MountingStudyTest {
         assertThat(flat.convectionBack()).isZero();
         assertThat(racks.filmBackWm2K()).isPositive();
         assertThat(racks.convectionBack()).isPositive();
-        assertThat(racks.throughRoof()).isZero();
+        assertThat(racks.throughBack()).isZero();
         assertThat(flat.filmFrontWm2K()).as("the wind has run over the roof").isLessThan(racks.filmFrontWm2K());
     }
 
@@ -224,6 +224,7 @@ class MountingStudyTest {
                         0.15,
                         Mounting.Back.OPEN,
                         Mounting.WindRun.CHORD,
+                        Mounting.OpenRack.USUAL_INNER_WIND,
                         new RowSpacing.FixedPitch(2),
                         MountingOption.RoofSide.LONG));
         assertThat(last(roof)).isEqualTo(new MountingOption.Pitched("as described", roof, OptionalDouble.empty()));

@@ -45,7 +45,11 @@ class ParametersTest {
             .heater(Demo.HEATER)
             .arrays(
                     Demo.FLAT,
-                    new CollectorArray("racks", 60, new Mounting.OpenRack(30, 180, 2, 4, 3, 0.3), TUBES),
+                    new CollectorArray(
+                            "racks",
+                            60,
+                            new Mounting.OpenRack(30, 180, 2, 4, 3, 0.3).withBack(Mounting.Back.BOARDED),
+                            TUBES),
                     new CollectorArray("slope", 40, new Mounting.FlushOnPitchedRoof(25, 180, 6, 0.005), CERTIFICATE))
             .cover(Cover.bubble(Schedule.daily(20, 8)))
             .bathers(new Bathers(40, 600, 0.5, Schedule.daily(10, 18)))
@@ -73,6 +77,8 @@ class ParametersTest {
             Map.entry("flow per collector area", Set.of("flow")),
             Map.entry("gap below the mats", Set.of("gap")),
             Map.entry("clearance below the racks", Set.of("clearance")),
+            Map.entry("conductance of the board behind racks", Set.of("board_u_value")),
+            Map.entry("wind at inner rows over the first", Set.of("inner_wind")),
             Map.entry("back on the test stand", Set.of("test_back")),
             Map.entry("heat loss of the pipes", Set.of("heat_loss")),
             Map.entry("stop difference", Set.of("off_difference")));

@@ -36,6 +36,7 @@ class RoofFitTest {
                 0.3,
                 Mounting.Back.OPEN,
                 Mounting.WindRun.CHORD,
+                Mounting.OpenRack.USUAL_INNER_WIND,
                 new RowSpacing.FixedPitch(pitch),
                 along);
     }

@@ -49,7 +49,14 @@ class TurningPointsTest {
 
         TurningPoints found = TurningPoints.of(template(weather), weather, flat(), racks, RUNS);
 
-        assertThat(found.points()).extracting(TurningPoint::variable).containsExactly(TurningVariable.values());
+        assertThat(found.points())
+                .extracting(TurningPoint::variable)
+                .containsExactly(
+                        TurningVariable.ROOF_WIND_RATIO,
+                        TurningVariable.ROOF_ALBEDO,
+                        TurningVariable.POOL_TEMPERATURE,
+                        TurningVariable.RACK_TILT,
+                        TurningVariable.INNER_WIND);
         int crossings = 0;
         for (TurningPoint point : found.points()) {
             if (point.outcome() instanceof TurningPoint.Crossings turned) {
@@ -88,6 +95,7 @@ class TurningPointsTest {
                 0.3,
                 Mounting.Back.OPEN,
                 Mounting.WindRun.CHORD,
+                Mounting.OpenRack.USUAL_INNER_WIND,
                 new RowSpacing.FixedPitch(1.6),
                 MountingOption.RoofSide.LONG);
         MountingDuel duel = new MountingDuel(template(weather), weather, flat(), close);
@@ -95,6 +103,34 @@ class TurningPointsTest {
 
         assertThat(lowest).isCloseTo(Math.toDegrees(Math.acos(0.8)), within(1e-9));
         assertThat(duel.at(TurningVariable.RACK_TILT, lowest).racks()).isPositive();
+    }
+
+    /** The heated pool is warmer than most of the air, so that wind and a board that lets heat through both cost. */
+    @Test
+    void shelterOfInnerRowsAndABetterBoardHelpTheRacksAlone() {
+        WeatherYear weather = Demo.weather("cool-coast");
+        MountingDuel duel = new MountingDuel(
+                template(weather), weather, flat(), racks(weather, 30).withBack(Mounting.Back.BOARDED));
+        assertThat(duel.variables()).containsExactly(TurningVariable.values());
+        for (TurningVariable variable :
+                List.of(TurningVariable.INNER_WIND, TurningVariable.BOARD_U_VALUE)) {
+            MountingDuel.Heats low = duel.at(variable, variable.from());
+            MountingDuel.Heats now = duel.at(variable, duel.now(variable));
+            MountingDuel.Heats high = duel.at(variable, variable.to());
+            assertThat(List.of(high.racks(), now.racks(), low.racks())).isSorted().doesNotHaveDuplicates();
+            assertThat(low.flat()).isEqualTo(high.flat());
+        }
+    }
+
+    @Test
+    void oneRowHasNoInnerRows() {
+        WeatherYear weather = Demo.weather("cool-coast");
+        MountingOption.Racks racks = racks(weather, 30);
+        Installation few = template(weather).toBuilder()
+                .arrays(Demo.FLAT.withAreaM2(20))
+                .build();
+        assertThat(new MountingDuel(few, weather, flat(), racks).variables())
+                .doesNotContain(TurningVariable.INNER_WIND);
     }
 
     @ParameterizedTest

@@ -30,7 +30,7 @@ final class MountingLightChart {
             new Kind(LightItem.CONVECTION_BACK, Palette.BLUE),
             new Kind(LightItem.LONG_WAVE_FRONT, Palette.PALE),
             new Kind(LightItem.LONG_WAVE_BACK, Palette.GREEN),
-            new Kind(LightItem.THROUGH_ROOF, Palette.INK));
+            new Kind(LightItem.THROUGH_BACK, Palette.INK));
 
     private MountingLightChart() {}
 
