@@ -160,9 +160,7 @@ final class CertificateBalance implements HourlyHeat {
     /** By how much the heat falls with each kelvin of mean temperature, with what the backs differ by, W/m²K. */
     private double lossWm2K(int hour, double differenceK) {
         return curve.lossWm2K(testWindMs[hour], differenceK)
-                + backsMore
-                        * curve.skyShare(testWindMs[hour])
-                        * CertificateLimits.radiationWm2K(air.temperatureC[hour])
+                + backsMore * curve.skyShare(testWindMs[hour]) * CertificateLimits.radiationWm2K(air.temperatureC[hour])
                 + board.wm2K[hour];
     }
 

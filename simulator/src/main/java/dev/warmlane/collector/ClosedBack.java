@@ -83,8 +83,7 @@ final class ClosedBack {
             double coefficient = film.coefficient(hour, face - airC);
             double kelvin = face + Constants.KELVIN;
             double cube = BOARD_EMITTANCE * Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
-            double surplus =
-                    gained + boardWm2K * (plateC - face) - cube * kelvin - coefficient * (face - airC);
+            double surplus = gained + boardWm2K * (plateC - face) - cube * kelvin - coefficient * (face - airC);
             double change = surplus / (4 * cube + coefficient + boardWm2K);
             face += change;
             if (Math.abs(change) < SETTLED_K) {

@@ -115,8 +115,8 @@ public final class CollectorSurroundings {
      * @param roughnessFactor roughness of the collector
      */
     FaceFilm filmOfRack(Mounting.OpenRack rack, double windShare, boolean facesUp, double roughnessFactor) {
-        FaceFilm open = filmOfTilted(
-                rack.tiltDeg(), facesUp, rack.chordM(), rack.middleM(), windShare, roughnessFactor);
+        FaceFilm open =
+                filmOfTilted(rack.tiltDeg(), facesUp, rack.chordM(), rack.middleM(), windShare, roughnessFactor);
         double onRoof = rack.roofShare();
         if (onRoof == 0) {
             return open;

@@ -86,9 +86,8 @@ final class Exposures {
             double skyBehind = backSky * weather.diffuseHorizontalWm2(hour);
             if (open) {
                 // a back that looks down on the roof takes its light as a front of the same tilt takes the sky's
-                exposure.modifiedBack[hour] = incidence.beam(180 - angle) * beamBehind
-                        + ground * skyBehind
-                        + sky * roof.lightOnBack[hour];
+                exposure.modifiedBack[hour] =
+                        incidence.beam(180 - angle) * beamBehind + ground * skyBehind + sky * roof.lightOnBack[hour];
                 exposure.longWaveBack[hour] = longWaveBehind;
             } else {
                 exposure.closed.outside(

@@ -16,7 +16,9 @@ final class SpacingText {
                     + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
                     + (racks.back().open()
                             ? "open"
-                            : "boarded, " + numbers.show(Measure.FILM, racks.back().boardWm2K())) + ", rows along the "
+                            : "boarded, "
+                                    + numbers.show(Measure.FILM, racks.back().boardWm2K()))
+                    + ", rows along the "
                     + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
                     + spacing(numbers, study, racks);
         }

@@ -93,8 +93,7 @@ final class CollectorReader {
                             + " of roof; allowed: at least chord times the cosine of tilt");
         }
         Mounting.WindRun run = windRun(s, tilt, chord, clearance);
-        return s.build(
-                () -> new Mounting.OpenRack(tilt, azimuth, chord, pitch, rows, clearance, back, run, innerWind));
+        return s.build(() -> new Mounting.OpenRack(tilt, azimuth, chord, pitch, rows, clearance, back, run, innerWind));
     }
 
     /** The back of racks, with what its board lets through. */

@@ -88,8 +88,8 @@ final class MountingReader {
         RowSpacing spacing = spacing(s, chord * Math.cos(Math.toRadians(tilt)));
         MountingOption.RoofSide along = s.get(MountingKeys.ROWS_ALONG);
         Mounting.WindRun run = CollectorReader.windRun(s, tilt, chord, clearance);
-        return s.build(() -> new MountingOption.Racks(
-                name, tilt, azimuth, chord, clearance, back, run, innerWind, spacing, along));
+        return s.build(() ->
+                new MountingOption.Racks(name, tilt, azimuth, chord, clearance, back, run, innerWind, spacing, along));
     }
 
     private static RowSpacing spacing(Section s, double footprint) {

@@ -173,8 +173,11 @@ final class CollectorParameters {
     }
 
     private static Optional<Double> board(CollectorArray array) {
-        boolean told = array.model() instanceof CertificateCurve curve && !curve.test().backOpen();
-        return !told && array.mounting() instanceof Mounting.OpenRack rack && !rack.back().open()
+        boolean told =
+                array.model() instanceof CertificateCurve curve && !curve.test().backOpen();
+        return !told
+                        && array.mounting() instanceof Mounting.OpenRack rack
+                        && !rack.back().open()
                 ? Optional.of(rack.back().boardWm2K())
                 : Optional.empty();
     }

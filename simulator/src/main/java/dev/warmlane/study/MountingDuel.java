@@ -78,7 +78,8 @@ final class MountingDuel {
     List<TurningVariable> variables() {
         boolean oneRow = racks.built.arrays().get(0).mounting() instanceof Mounting.OpenRack rack && rack.rows() == 1;
         return Stream.of(TurningVariable.values())
-                .filter(v -> v != TurningVariable.BOARD_U_VALUE || !option.back().open())
+                .filter(v ->
+                        v != TurningVariable.BOARD_U_VALUE || !option.back().open())
                 .filter(v -> v != TurningVariable.INNER_WIND || !oneRow)
                 .toList();
     }

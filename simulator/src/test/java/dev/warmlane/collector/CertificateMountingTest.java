@@ -128,7 +128,6 @@ class CertificateMountingTest {
     }
 
     private static FaceFilm stand(CollectorSurroundings around, boolean facesUp) {
-        return around.filmOfTilted(
-                45, facesUp, TEST_LENGTH_M, 0, 1, Absorber.USUAL_MAT.roughnessFactor());
+        return around.filmOfTilted(45, facesUp, TEST_LENGTH_M, 0, 1, Absorber.USUAL_MAT.roughnessFactor());
     }
 }

@@ -31,8 +31,8 @@ class MountingInvariantsTest {
     void aBoardedRackLaidOnTheRoofIsTheFlatMatOverAPerfectRoof() {
         CollectorSurroundings around = around(ROOF.toBuilder().uValueWm2K(0).build());
         HourlyHeat flat = heat(around, Mounting.FlatOnRoof.USUAL);
-        HourlyHeat laid =
-                heat(around, new Mounting.OpenRack(0, 180, 2, 2, 1, 0, Mounting.Back.boarded(0), Mounting.WindRun.ROOF));
+        HourlyHeat laid = heat(
+                around, new Mounting.OpenRack(0, 180, 2, 2, 1, 0, Mounting.Back.boarded(0), Mounting.WindRun.ROOF));
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 5) {
             for (double inlet = 15; inlet <= 35; inlet += 10) {
                 assertThat(laid.heatWm2(hour, inlet)).isCloseTo(flat.heatWm2(hour, inlet), within(SAME_WM2));

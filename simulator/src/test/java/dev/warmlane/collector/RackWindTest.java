@@ -107,7 +107,9 @@ class RackWindTest {
             }
             warmer += innerSheltered.longWaveBack[hour] - inner.longWaveBack[hour];
         }
-        assertThat(warmer).as("the roof between sheltered rows is warmer by day").isPositive();
+        assertThat(warmer)
+                .as("the roof between sheltered rows is warmer by day")
+                .isPositive();
     }
 
     @ParameterizedTest
@@ -119,7 +121,6 @@ class RackWindTest {
     }
 
     private static Mounting.OpenRack low(double tiltDeg, double clearanceM) {
-        return new Mounting.OpenRack(
-                tiltDeg, 180, 2, 2, 1, clearanceM, Mounting.Back.BOARDED, Mounting.WindRun.ROOF);
+        return new Mounting.OpenRack(tiltDeg, 180, 2, 2, 1, clearanceM, Mounting.Back.BOARDED, Mounting.WindRun.ROOF);
     }
 }

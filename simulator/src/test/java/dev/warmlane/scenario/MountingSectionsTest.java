@@ -82,7 +82,8 @@ class MountingSectionsTest {
         assertThat(scenario.assumed()).noneMatch(a -> a.section().startsWith("mountings"));
         assertThat(scenario.mountingsAssumed())
                 .extracting(Assumption::key)
-                .containsExactlyInAnyOrder("chord", "clearance", "back", "wind_run", "inner_wind", "spacing", "rows_along");
+                .containsExactlyInAnyOrder(
+                        "chord", "clearance", "back", "wind_run", "inner_wind", "spacing", "rows_along");
         assertThat(((Racks) scenario.mountings().get(0)).spacing()).isEqualTo(MountingOption.USUAL_SPACING);
     }
 

@@ -102,9 +102,7 @@ class SensitivityStudyTest {
         assertThat(STUDY.skipped())
                 .extracting(SensitivityStudy.Skipped::name)
                 .containsExactly(
-                        "conductivity of the tubes",
-                        "conductance of the board behind racks",
-                        "back on the test stand");
+                        "conductivity of the tubes", "conductance of the board behind racks", "back on the test stand");
         assertThat(STUDY.effects()).allSatisfy(s -> assertThat(s.why()).isNotBlank());
     }
 

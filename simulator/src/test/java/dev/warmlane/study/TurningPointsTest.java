@@ -112,12 +112,13 @@ class TurningPointsTest {
         MountingDuel duel = new MountingDuel(
                 template(weather), weather, flat(), racks(weather, 30).withBack(Mounting.Back.BOARDED));
         assertThat(duel.variables()).containsExactly(TurningVariable.values());
-        for (TurningVariable variable :
-                List.of(TurningVariable.INNER_WIND, TurningVariable.BOARD_U_VALUE)) {
+        for (TurningVariable variable : List.of(TurningVariable.INNER_WIND, TurningVariable.BOARD_U_VALUE)) {
             MountingDuel.Heats low = duel.at(variable, variable.from());
             MountingDuel.Heats now = duel.at(variable, duel.now(variable));
             MountingDuel.Heats high = duel.at(variable, variable.to());
-            assertThat(List.of(high.racks(), now.racks(), low.racks())).isSorted().doesNotHaveDuplicates();
+            assertThat(List.of(high.racks(), now.racks(), low.racks()))
+                    .isSorted()
+                    .doesNotHaveDuplicates();
             assertThat(low.flat()).isEqualTo(high.flat());
         }
     }
@@ -126,9 +127,8 @@ class TurningPointsTest {
     void oneRowHasNoInnerRows() {
         WeatherYear weather = Demo.weather("cool-coast");
         MountingOption.Racks racks = racks(weather, 30);
-        Installation few = template(weather).toBuilder()
-                .arrays(Demo.FLAT.withAreaM2(20))
-                .build();
+        Installation few =
+                template(weather).toBuilder().arrays(Demo.FLAT.withAreaM2(20)).build();
         assertThat(new MountingDuel(few, weather, flat(), racks).variables())
                 .doesNotContain(TurningVariable.INNER_WIND);
     }
