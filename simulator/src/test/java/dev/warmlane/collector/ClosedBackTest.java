@@ -23,13 +23,13 @@ class ClosedBackTest {
 
     /**
      * The outer face is taken straight in the plate's temperature between 20 and 40 °C; a plate far outside tells how
-     * straight it is. Measured: with foam 0.2 W/m² at 10 and 50 °C and 1.0 at -10 and 80 °C, with plywood 2.8
-     * and 14, of some hundreds.
+     * straight it is. Measured over every hour of the year: with foam 0.3 W/m² from 10 to 50 °C and 1.3 at -10 and 80 °C,
+     * with plywood 6 and 29: the film turns where the face is as warm as the air.
      */
     @ParameterizedTest
     @CsvSource({
-        "1.5, 20, 0.01", "1.5, 40, 0.01", "1.5, 10, 0.3", "1.5, 50, 0.3", "1.5, -10, 1.3", "1.5, 80, 1.3",
-        "11, 20, 0.01", "11, 30, 1.5", "11, 10, 4", "11, 50, 4", "11, -10, 16", "11, 80, 18"
+        "1.5, 20, 0.01", "1.5, 40, 0.01", "1.5, 10, 0.35", "1.5, 50, 0.35", "1.5, -10, 1.2", "1.5, 80, 1.4",
+        "11, 20, 0.01", "11, 30, 2.5", "11, 10, 6.5", "11, 50, 5", "11, -10, 20", "11, 80, 30"
     })
     void passesWhatItsOuterFaceLoses(double boardWm2K, double plateC, double withinWm2) {
         ClosedBack board = ClosedBack.board();
@@ -68,8 +68,8 @@ class ClosedBackTest {
             double kelvin = airC + 273.15;
             board.outside(hour, 1.5, film, airC, 0, SIGMA * Math.pow(kelvin, 4));
             double outer = film.coefficient(hour, 2) + 0.9 * 4 * SIGMA * Math.pow(kelvin, 3);
-            assertThat(board.wm2K[hour]).isCloseTo(1 / (1 / 1.5 + 1 / outer), within(0.03));
-            assertThat(board.lossWm2(hour, airC)).isCloseTo(0, within(0.6));
+            assertThat(board.wm2K[hour]).isCloseTo(1 / (1 / 1.5 + 1 / outer), within(0.06));
+            assertThat(board.lossWm2(hour, airC)).isCloseTo(0, within(0.8));
         }
     }
 
