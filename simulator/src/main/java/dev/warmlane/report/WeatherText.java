@@ -19,8 +19,6 @@ import java.util.stream.IntStream;
 public final class WeatherText {
 
     /** What real files close within, W/m²; the limits are told with their meaning in docs/formats.md. */
-    private static final double SOUND_WM2 = 3.05;
-
     private static final double OLDER_WM2 = 9.05;
 
     private WeatherText() {}
@@ -95,13 +93,16 @@ public final class WeatherText {
         List<String> points = new ArrayList<>();
         Closure closure = weather.closure();
         if (closure != null) {
-            points.add(closure(closure));
+            points.add(agreement(closure));
         }
         for (WeatherFinding finding : weather.findings()) {
             points.add(point(finding));
         }
         if (weather.findings().isEmpty()) {
             points.add("Nothing was found wrong, mended or estimated");
+        }
+        if (closure != null) {
+            points.add(closure(closure));
         }
         return new TextSection("Quality", TextSection.listed(points));
     }
@@ -115,17 +116,23 @@ public final class WeatherText {
         return points.isEmpty() ? List.of("Nothing was mended or estimated") : points;
     }
 
-    private static String closure(Closure closure) {
+    private static String agreement(Closure closure) {
         double off = closure.usedRmseWm2();
         return "Global, beam and diffuse irradiance "
-                + (off <= SOUND_WM2
-                        ? "agree with the sun"
-                        : off <= OLDER_WM2
-                                ? "agree with the sun, as in older files"
-                                : "agree only roughly with the sun")
-                + ": off by " + Numbers.show(off, 1) + " W/m² (closure, root mean square over "
-                + Numbers.show(closure.hours(), 0)
-                + " hours of daylight; 0.5 to 3 is sound, up to 9 usual in older files)";
+                + (off <= OLDER_WM2 ? "agree with the sun" : "agree only roughly with the sun")
+                + (closure.usedShiftHours() == closure.statedShiftHours()
+                        ? " at the time that is stated: nothing to do"
+                        : " once the time is corrected as told below");
+    }
+
+    /** For those who check a reader. */
+    private static String closure(Closure closure) {
+        return "In numbers: global less diffuse and beam is " + Numbers.show(closure.usedRmseWm2(), 1)
+                + " W/m² (root mean square over " + Numbers.show(closure.hours(), 0)
+                + " hours of daylight; 0.5 to 3 is sound, up to 9 usual in older files)"
+                + (closure.usedShiftHours() == closure.statedShiftHours()
+                        ? ""
+                        : ", and " + Numbers.show(closure.statedRmseWm2(), 1) + " at the time that is stated");
     }
 
     private static String point(WeatherFinding finding) {

@@ -82,9 +82,11 @@ final class ClosureScan {
         return tested == 0 ? 0 : Math.sqrt(sumOfSquares(month, shiftHours) / tested);
     }
 
-    /** Root mean square of the year's residual at the stated time, W/m². */
-    double rmseAsStated() {
-        return rmse(new double[12])[12];
+    /** Root mean square of the year's residual so much later than stated, W/m². */
+    double rmseAt(double shiftHours) {
+        double[] shifts = new double[12];
+        Arrays.fill(shifts, shiftHours);
+        return rmse(shifts)[12];
     }
 
     /** Root mean square at a shift for each month, W/m²: in each month, and of the year in the thirteenth place. */

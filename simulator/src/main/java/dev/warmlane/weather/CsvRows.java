@@ -2,6 +2,7 @@ package dev.warmlane.weather;
 
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
+import dev.warmlane.files.Printable;
 import java.io.StringReader;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -32,8 +33,18 @@ final class CsvRows {
         return cells == null ? new String[0] : cells;
     }
 
-    /** Reads the lines from first to before end; blank ones are passed over, short ones refused. */
-    static void read(RawWeather raw, int first, int end, int[] timeColumns, TimeCells time, List<CsvField> fields)
+    /**
+     * Reads the lines from first to before end; blank ones are passed over, short ones refused, and those that hold
+     * more than the columns that are known: which of their cells is too many cannot be told.
+     */
+    static void read(
+            RawWeather raw,
+            int first,
+            int end,
+            int columns,
+            int[] timeColumns,
+            TimeCells time,
+            List<CsvField> fields)
             throws WeatherFileException {
         FileText text = raw.text();
         refuseOpenQuotes(text, first, end);
@@ -65,6 +76,7 @@ final class CsvRows {
                                 ? "The file ends within this line, it was cut off: fetch it again."
                                 : "The line is cut off or broken: fetch the file again, or complete the line.");
             }
+            refuseSurplus(text, line, columns);
             time.add(raw, line, cells);
             for (int i = 0; i < fields.size(); i++) {
                 CsvField field = fields.get(i);
@@ -80,6 +92,23 @@ final class CsvRows {
             }
         }
         parser.stopParsing();
+    }
+
+    private static void refuseSurplus(FileText text, int line, int columns) throws WeatherFileException {
+        if (text.commasWithin(line) < columns) {
+            return;
+        }
+        String[] cells = cells(text.line(line));
+        for (int i = cells.length - 1; i >= columns; i--) {
+            if (!cells[i].isBlank()) {
+                throw text.error(
+                        line,
+                        "",
+                        (i + 1) + " columns, \"" + Printable.quote(cells[i]) + "\" in the last",
+                        columns + " at most",
+                        "A comma too many, or a decimal comma, moves all values behind it: correct the line.");
+            }
+        }
     }
 
     /** The parser would take the lines after a quote without a partner for one cell. */

@@ -23,6 +23,9 @@ final class EpwFormat implements WeatherFormat {
             field(WeatherColumn.WIND, 22, "wind speed", 1, 999),
             field(WeatherColumn.CLOUD, 23, "total sky cover", 1, 99));
 
+    /** The oldest files have 32 of them. */
+    private static final int COLUMNS = 35;
+
     private static final int HEADER_LINES_AT_MOST = 30;
 
     @Override
@@ -38,7 +41,7 @@ final class EpwFormat implements WeatherFormat {
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
         RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), text.first()));
-        CsvRows.read(raw, firstRow(text), text.lines() + 1, new int[] {0, 1, 2, 3, 4}, new RowTime(), FIELDS);
+        CsvRows.read(raw, firstRow(text), text.lines() + 1, COLUMNS, new int[] {0, 1, 2, 3, 4}, new RowTime(), FIELDS);
         return raw;
     }
 

@@ -53,7 +53,7 @@ final class GapFiller {
                     column.label(),
                     missing.count() + " missing values" + told(table, column, impossible),
                     "at most " + MISSING_AT_MOST + " in the year",
-                    "Fetch a file that is complete.");
+                    Refusal.sentence(table.remedy()));
         }
         if (untold.count() > 0) {
             findings.repair(
@@ -75,8 +75,8 @@ final class GapFiller {
                         + told(table, column, impossible),
                 "gaps of at most " + GAP_AT_MOST + " hours (3 in daylight for irradiance)",
                 impossible.count() > 0
-                        ? "Check the column and its unit, or fetch another file."
-                        : "Fill the gap from a neighbouring station, or fetch a complete file.");
+                        ? "Check the column's unit: " + table.remedy() + "."
+                        : "Fill the gap from a neighbouring station, or " + table.remedy() + ".");
     }
 
     private static void note(HourTable table, WeatherColumn column, int hour, Occurrences impossible) {

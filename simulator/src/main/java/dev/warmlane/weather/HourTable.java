@@ -94,6 +94,11 @@ final class HourTable {
         return hasLines() ? "the file" : "the year";
     }
 
+    /** What to do where the source lost values, or has wrong ones. */
+    String remedy() {
+        return hasLines() ? "correct the column, or fetch this file again, or another" : "correct the column given";
+    }
+
     String placeWord(int count) {
         return (hasLines() ? "on line" : "in hour") + (count == 1 ? "" : "s");
     }

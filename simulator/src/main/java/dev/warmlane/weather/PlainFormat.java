@@ -79,6 +79,7 @@ final class PlainFormat implements WeatherFormat {
                 raw,
                 line + 1,
                 text.lines() + 1,
+                names.length,
                 timeAndYear,
                 year < 0 ? PlainFormat::addTime : PlainFormat::addTimeAndYear,
                 fields(text, line, names));

@@ -61,7 +61,7 @@ final class PvgisFormat implements WeatherFormat {
         while (!text.isBlank(end) && Character.isDigit(text.line(end).charAt(0))) {
             end++;
         }
-        CsvRows.read(raw, names + 1, end, new int[] {0}, PvgisFormat::addTime, FIELDS);
+        CsvRows.read(raw, names + 1, end, NAMES.split(",").length, new int[] {0}, PvgisFormat::addTime, FIELDS);
         return raw;
     }
 

@@ -30,6 +30,10 @@ final class Refusal extends Exception {
         this.remedy = remedy;
     }
 
+    static String sentence(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    }
+
     /** The same as an error of a file, which speaks of lines. */
     WeatherFileException of(Path file) {
         return new WeatherFileException(file, line, column, found, expected, remedy);

@@ -30,9 +30,10 @@ final class Tmy3Format implements WeatherFormat {
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
         RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), text.first()));
-        List<CsvField> fields = fields(text);
+        String[] names = CsvRows.cells(text.line(text.first() + 1));
+        List<CsvField> fields = fields(text, names);
         RowTime time = new RowTime();
-        CsvRows.read(raw, text.first() + 2, text.lines() + 1, new int[] {0, 1}, time, fields);
+        CsvRows.read(raw, text.first() + 2, text.lines() + 1, names.length, new int[] {0, 1}, time, fields);
         return raw;
     }
 
@@ -55,8 +56,7 @@ final class Tmy3Format implements WeatherFormat {
         return Headers.site(text, line, cells[1].strip(), numbers[1], numbers[2], numbers[3], numbers[0]);
     }
 
-    private static List<CsvField> fields(FileText text) throws WeatherFileException {
-        String[] names = CsvRows.cells(text.line(text.first() + 1));
+    private static List<CsvField> fields(FileText text, String[] names) throws WeatherFileException {
         List<CsvField> fields = new ArrayList<>();
         add(fields, text, names, WeatherColumn.GLOBAL, "GHI (W/m^2)", 1);
         add(fields, text, names, WeatherColumn.DIRECT, "DNI (W/m^2)", 1);

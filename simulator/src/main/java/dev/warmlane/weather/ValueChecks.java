@@ -44,7 +44,7 @@ final class ValueChecks {
                         column.label(),
                         "no value in the whole year" + table.codes.told(column),
                         "hourly values",
-                        "Fetch a file that has them.");
+                        Refusal.sentence(table.remedy()));
             }
         }
         if (table.isEmpty(WeatherColumn.DEW) && table.isEmpty(WeatherColumn.RELATIVE_HUMIDITY)) {
@@ -53,7 +53,7 @@ final class ValueChecks {
                     "humidity",
                     "neither dew point nor relative humidity in the whole year",
                     "one of the two",
-                    "Fetch a file that has it.");
+                    Refusal.sentence(table.remedy()));
         }
     }
 
@@ -108,7 +108,7 @@ final class ValueChecks {
                     column.label(),
                     found,
                     column.range() + " " + column.unit(),
-                    guess + " Correct the column, or fetch a file that has it right.");
+                    guess + " " + Refusal.sentence(table.remedy()));
         }
         Arrays.fill(table.column(column), Double.NaN);
         findings.warning(

@@ -123,6 +123,13 @@ class BuilderChecksTest {
         refused("invented, hour 4000 (06-16 16:00): wind speed: found 10 hours in a row without a value");
     }
 
+    /** Who gave the columns has no file to fetch. */
+    @Test
+    void remediesAreThoseOfAProgram() {
+        Arrays.fill(year.global, 24 * 150, 24 * 160, 0);
+        refused("A column lost its values: correct the column given.");
+    }
+
     private WeatherYear.Builder builder() {
         return WeatherYear.builder(InventedYear.SITE, "invented", year.sun)
                 .irradianceWm2(year.global, year.direct, year.diffuse)

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Published typical years: sums and means as told beside the files, and closure at the time the format says. */
 class RealFilesTest {
@@ -87,6 +88,28 @@ class RealFilesTest {
         assertThat(closure.usedShiftHours()).isCloseTo(closure.bestShiftHours(), within(HOURS));
         assertThat(closure.usedShiftHours() - closure.statedShiftHours()).isCloseTo(-0.5, within(0.05));
         assertThat(weather.findings()).anyMatch(f -> f.message().contains("half an hour"));
+    }
+
+    /** Half an hour of its own must not hide an hour of its header. */
+    @ParameterizedTest
+    @CsvSource({
+        "9, 9, 'the UTC offset in the header is wrong, or the labels are: with UTC+9 the sun is half an hour early'",
+        "7, 8, 'it says UTC+7, but irradiance follows the sun with UTC+8, half an hour late by its labels'",
+        "0, 8, 'it says UTC+0, but irradiance follows the sun with UTC+8, half an hour late by its labels'",
+        "-8, 8, 'or its longitude -121.34 if that is where a sign was lost'"
+    })
+    void wrongOffsetBesideHalfAnHour(double stated, double used, String told) throws IOException {
+        List<String> lines = lines("shanghai-minute-30.epw");
+        Breakage.set(lines, 1, 9, Double.toString(stated));
+        WeatherYear weather = Breakage.read(folder, lines);
+        assertThat(weather.site().utcOffsetHours()).isEqualTo(used);
+        assertThat(weather.findings()).anySatisfy(f -> {
+            assertThat(f.kind()).isEqualTo(WeatherFinding.Kind.WARNING);
+            assertThat(f.message()).contains(told, "UTC+8");
+        });
+        int noon = HourOfYear.of(7, 14, 12);
+        WeatherYear right = WeatherFiles.read(RealWeather.file("shanghai-minute-30.epw"));
+        assertThat(weather.sun().cosZenith(noon)).isCloseTo(right.sun().cosZenith(noon), within(0.01));
     }
 
     @Test

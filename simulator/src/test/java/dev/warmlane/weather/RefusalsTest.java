@@ -68,6 +68,26 @@ class RefusalsTest {
         refused(epw, 500, "found \"2,5\"; expected a number. Write decimal points, not commas.");
     }
 
+    /** An unquoted decimal comma moves what stands behind it into the next columns. */
+    @Test
+    void moreCellsThanColumns() {
+        epw.set(499, epw.get(499) + ",7");
+        refused(epw, 500, "found 36 columns, \"7\" in the last; expected 35 at most", "correct the line");
+        List<String> pvgis = InventedYear.ofInstants().pvgis();
+        pvgis.set(699, pvgis.get(699).replaceFirst("\\.", ","));
+        refused(pvgis, 700, "found 11 columns", "expected 10 at most");
+        List<String> tmy3 = year.tmy3();
+        tmy3.set(2, tmy3.get(2) + ",5");
+        refused(tmy3, 3, "found 12 columns", "expected 11 at most");
+    }
+
+    @Test
+    void aTimeOffsetThatCannotBe() {
+        List<String> pvgis = InventedYear.ofInstants().pvgis();
+        pvgis.set(3, "Irradiance Time Offset (h): 1e16");
+        refused(pvgis, 4, "found 1.0E16; expected -12 to 12 hours");
+    }
+
     @Test
     void aScenarioFile() {
         refused(
