@@ -122,7 +122,9 @@ final class ClockVerdict {
         List<String> signs = HeaderSlips.lostSigns(table, ClosureCheck.CLOSES_WM2);
         return "the UTC offset in the header is wrong: it says " + stated()
                 + ", but irradiance follows the sun with " + fits
-                + (found.labelsOffHours() == 0 ? "" : ", " + ClockWords.sunIs(found.labelsOffHours()) + " by its labels")
+                + (found.labelsOffHours() == 0
+                        ? ""
+                        : ", " + ClockWords.sunIs(found.labelsOffHours()) + " by its labels")
                 + "; " + fits + " is used. Correct the header"
                 + (signs.isEmpty()
                         ? ""

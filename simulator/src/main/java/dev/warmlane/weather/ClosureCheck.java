@@ -71,8 +71,7 @@ final class ClosureCheck {
         judge(used, shifts);
         verdict.tell(used[12] > statedRmse, findings);
         double stated = table.centreHours - table.labelHours;
-        Closure closure =
-                new Closure(stated, statedRmse, stated + months.best(), stated + common, used[12], tested);
+        Closure closure = new Closure(stated, statedRmse, stated + months.best(), stated + common, used[12], tested);
         return new Result(site, sun, closure);
     }
 

@@ -38,13 +38,7 @@ final class CsvRows {
      * more than the columns that are known: which of their cells is too many cannot be told.
      */
     static void read(
-            RawWeather raw,
-            int first,
-            int end,
-            int columns,
-            int[] timeColumns,
-            TimeCells time,
-            List<CsvField> fields)
+            RawWeather raw, int first, int end, int columns, int[] timeColumns, TimeCells time, List<CsvField> fields)
             throws WeatherFileException {
         FileText text = raw.text();
         refuseOpenQuotes(text, first, end);

@@ -116,7 +116,8 @@ final class MonthShifts {
                 table.line[firstHour],
                 all.stream().mapToInt(HourOfYear::daysIn).sum() * 24,
                 table.sourceWord() + "'s sun is not of one clock: " + ClockWords.joined(parts)
-                        + " against the rest of the year, from " + table.at(firstHour) + " on. Corrected there, rows are"
+                        + " against the rest of the year, from " + table.at(firstHour)
+                        + " on. Corrected there, rows are"
                         + " moved with the sun. Months kept in daylight saving time or pasted in with a shift look like"
                         + " this: " + table.remedy());
     }

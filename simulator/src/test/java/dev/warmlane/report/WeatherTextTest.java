@@ -21,7 +21,13 @@ class WeatherTextTest {
 
         assertThat(text)
                 .contains("Farrowick (invented, southern temperate)", "southern-temperate.csv", "37.0 S 145.0 E")
-                .contains("By month", "Jan", "Dec", "Quality", "irradiance agree with the sun at the time that is stated: nothing to", "In numbers: ")
+                .contains(
+                        "By month",
+                        "Jan",
+                        "Dec",
+                        "Quality",
+                        "irradiance agree with the sun at the time that is stated: nothing to",
+                        "In numbers: ")
                 .contains(Numbers.show(air, 1))
                 .doesNotContain("NaN", "null");
     }

@@ -109,7 +109,8 @@ class LightFaultsTest extends EpwFaults {
     @ValueSource(doubles = {4.5, -11})
     void aSoundYearIsNotDarkWhateverTimeAUserInsistsOn(double centre) throws IOException {
         Path file = Breakage.write(folder, String.join("\n", lines));
-        assertThat(WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(centre)).findings())
+        assertThat(WeatherFiles.read(file, WeatherReadOptions.defaults().withCentreHours(centre))
+                        .findings())
                 .noneMatch(f -> f.message().contains("no light"));
     }
 
