@@ -85,11 +85,11 @@ final class AreasCommand implements Callable<Integer> {
     }
 
     private AreaRange range(Installation installation) {
-        AreaRange usual = AreaRange.around(installation);
-        double from = fromM2 == null ? usual.fromM2() : fromM2;
-        double to = toM2 == null ? usual.toM2() : toM2;
         try {
-            AreaRange range = new AreaRange(from, to, steps == null ? usual.designs() : steps);
+            // an installation may be larger than what a study goes through by itself
+            double from = fromM2 == null ? AreaRange.around(installation).fromM2() : fromM2;
+            double to = toM2 == null ? AreaRange.around(installation).toM2() : toM2;
+            AreaRange range = new AreaRange(from, to, steps == null ? AreaRange.USUAL_DESIGNS : steps);
             range.checkFor(installation);
             return range;
         } catch (IllegalArgumentException e) {

@@ -7,6 +7,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.report.MountingText;
 import dev.warmlane.scenario.ReportSettings.Units;
+import dev.warmlane.season.ImpossibleSeasonException;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.study.MountingOption;
@@ -20,10 +21,19 @@ import java.util.Optional;
 
 /** A designer asks: do the mats lie flat on the roof, or stand on racks? The one argument is a weather file. */
 public final class FlatOrTilted {
-    public static void main(String[] arguments) throws IOException {
+    public static void main(String[] arguments) {
+        try {
+            compare(Path.of(arguments[0]));
+        } catch (IOException | ImpossibleSeasonException problem) {
+            System.err.println(problem.getMessage());
+            System.exit(1);
+        }
+    }
+
+    private static void compare(Path weatherFile) throws IOException {
         MountingOption racks = MountingOption.racks("racks 20°", 20, 180);
         List<MountingOption> options = List.of(MountingOption.flat("flat"), racks);
-        MountingStudy study = MountingStudy.of(lido(), WeatherFiles.read(Path.of(arguments[0])), options);
+        MountingStudy study = MountingStudy.of(lido(), WeatherFiles.read(weatherFile), options);
         System.out.print(MountingText.of(study, Optional.empty(), Units.METRIC, List.of())
                 .briefText());
     }

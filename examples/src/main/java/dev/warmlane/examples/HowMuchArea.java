@@ -2,7 +2,9 @@ package dev.warmlane.examples;
 
 import dev.warmlane.report.AreaTables;
 import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioException;
 import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.ImpossibleSeasonException;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
@@ -14,8 +16,17 @@ import java.util.Comparator;
 public final class HowMuchArea {
     private static final double LEAST_KWH_M2 = 250;
 
-    public static void main(String[] arguments) throws IOException {
-        Scenario scenario = ScenarioReader.read(Path.of(arguments[0]));
+    public static void main(String[] arguments) {
+        try {
+            design(Path.of(arguments[0]));
+        } catch (IOException | ScenarioException | ImpossibleSeasonException problem) {
+            System.err.println(problem.getMessage());
+            System.exit(1);
+        }
+    }
+
+    private static void design(Path scenarioFile) throws IOException {
+        Scenario scenario = ScenarioReader.read(scenarioFile);
         AreaStudy study = AreaStudy.of(scenario.installation(), scenario.readWeather(), new AreaRange(50, 400, 15));
 
         System.out.println(AreaTables.areas(study, scenario.report().units()).text());

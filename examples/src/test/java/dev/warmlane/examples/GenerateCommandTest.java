@@ -7,14 +7,12 @@ import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.generate.NormalsFile;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class GenerateCommandTest {
+class GenerateCommandTest extends CommandRuns {
 
     private static final Path NORMALS = Path.of("..", "weather-samples", "cool-coast.normals.csv");
 
@@ -23,13 +21,6 @@ class GenerateCommandTest {
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
-    }
 
     @Test
     void writesTheYearOfTheNormals() throws IOException {

@@ -3,13 +3,16 @@ package dev.warmlane.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever a file holds, the command says in a few printable lines what is wrong, and shows no inside of itself. */
-class HostileInputTest {
+class HostileInputTest extends CommandRuns {
 
     private static final Path DEMO = Path.of("scenarios", "municipal-25m.toml");
     private static final Path WEATHER = Path.of("..", "weather-samples", "cool-coast.csv");
@@ -28,13 +31,6 @@ class HostileInputTest {
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
-    }
 
     private void refused(int exitCode) {
         assertThat(exitCode).isEqualTo(1);
@@ -138,6 +134,58 @@ class HostileInputTest {
         refused(scenario(broken));
     }
 
+    @Test
+    void moreArraysAndMountingsThanAStudyHas() throws IOException {
+        String array = "\n[[collectors]]\nname = \"a%d\"\narea = \"1 m2\"\nmounting = \"flat\"\n";
+        String mounting = "\n[[mountings]]\nname = \"m%d\"\nmounting = \"flat\"\n";
+        refused(scenario(text -> text + many(array, 2000)));
+        refused(scenario(text -> text + many(mounting, 300)));
+
+        assertThat(err.toString())
+                .contains("[collectors 21] is one of 2001; allowed: at most 20")
+                .contains("[mountings 31] is one of 300; allowed: at most 30");
+    }
+
+    private static String many(String section, int count) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> String.format(Locale.ROOT, section, i))
+                .collect(Collectors.joining());
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void filesOfTwoGigabytesWithNothingInThem() throws IOException {
+        Path file = folder.resolve("big.csv");
+        try (RandomAccessFile big = new RandomAccessFile(file.toFile(), "rw")) {
+            big.setLength(1L << 31); // no block of it is written
+        }
+        for (String command : new String[] {"weather", "forecast", "generate"}) {
+            refused(run(command, file.toString()));
+        }
+        assertThat(err.toString()).contains("big.csv: has more than 20 MB", "big.csv: has more than 1 MB");
+    }
+
+    /** The scenario allows it with warnings; no command falls over it. */
+    @Test
+    void aDropOfWaterBesideAFieldOfCollectors() throws IOException {
+        Path file = folder.resolve("s.toml");
+        Files.writeString(
+                file,
+                Files.readString(DEMO)
+                        .replace("../../weather-samples", WEATHER.toAbsolutePath().getParent().toString())
+                        .replaceFirst("length = \"25 m\" .*\nwidth = .*", "area = \"1 m2\"")
+                        .replaceFirst("bathers = 60", "bathers = 1")
+                        .replaceFirst("panels = 84 .*\npanel_area = .*", "area = \"80000 m2\"")
+                        .replaceFirst("length = \"30 m\"\nwidth = .*", "length = \"500 m\"\nwidth = \"300 m\""));
+
+        assertThat(run("areas", file.toString())).as("80000 m² twice").isEqualTo(2);
+        assertThat(err.toString()).contains("at most 50000 m2", "--to").doesNotContain("fault of the program");
+        assertThat(out.toString()).isEmpty();
+        assertThat(run("forecast", file.toString())).isZero();
+        assertThat(err.toString()).contains("are more than 5 times the water surface", "could warm this pool");
+        assertThat(out.toString()).doesNotContain("NaN", "Infinity");
+    }
+
     private int scenario(UnaryOperator<String> broken) throws IOException {
         Path file = folder.resolve("s.toml");
         Files.writeString(file, broken.apply(Files.readString(DEMO)));
@@ -163,6 +211,19 @@ class HostileInputTest {
             refused(run("forecast", file.toString()));
         }
         assertThat(err.toString()).contains("secret").doesNotContain("root", "[secret]");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aLinkToAFileElsewhereIsNotQuoted() throws IOException {
+        Files.writeString(folder.resolve("secret"), "root:x:0:0\n[secret]\n");
+        Path inner = Files.createDirectory(folder.resolve("inner"));
+        Files.createSymbolicLink(inner.resolve("year.csv"), folder.resolve("secret"));
+        Path file = inner.resolve("s.toml");
+        Files.writeString(file, Files.readString(DEMO).replaceFirst("weather = .*", "weather = \"year.csv\""));
+
+        refused(run("forecast", file.toString()));
+        assertThat(err.toString()).contains("year.csv").doesNotContain("root", "[secret]");
     }
 
     @ParameterizedTest

@@ -3,26 +3,17 @@ package dev.warmlane.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-class MountingsCommandTest {
+class MountingsCommandTest extends CommandRuns {
 
     private static final Path DEMO = Path.of("scenarios", "municipal-25m.toml");
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
-    }
 
     private Path demoWith(String more) throws IOException {
         String weather = Path.of("..", "weather-samples", "cool-coast.csv")

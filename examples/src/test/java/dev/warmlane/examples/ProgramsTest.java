@@ -18,10 +18,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The short programs, run as a user runs them. The numbers looked at are simulated here once more by themselves, without
@@ -137,6 +140,27 @@ class ProgramsTest {
         return built.toBuilder()
                 .arrays(built.arrays().get(0).withAreaM2(areaM2))
                 .build();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"OwnersForecast", "FlatOrTilted", "HowMuchArea"})
+    void badInputIsALineAndNoStackTrace(String program) throws Exception {
+        Path empty = Files.createFile(folder.resolve("empty"));
+        for (Path file : List.of(folder.resolve("missing"), empty)) {
+            Process process = new ProcessBuilder(
+                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            "-cp",
+                            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                            "dev.warmlane.examples." + program,
+                            file.toString(),
+                            folder.resolve("page").toString())
+                    .redirectErrorStream(true)
+                    .start();
+            String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+
+            assertThat(process.waitFor()).as(printed).isEqualTo(1);
+            assertThat(printed).startsWith(file.toString()).doesNotContain("Exception", "\tat ");
+        }
     }
 
     /** The line of a table that starts with a label. */

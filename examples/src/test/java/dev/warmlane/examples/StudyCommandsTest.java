@@ -3,8 +3,6 @@ package dev.warmlane.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -14,20 +12,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands areas and sensitivity. */
-class StudyCommandsTest {
+class StudyCommandsTest extends CommandRuns {
 
     private static final String DEMO =
             Path.of("scenarios", "municipal-25m.toml").toString();
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... arguments) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
-    }
 
     @Test
     void areasPrintsWholePanelsAndTheRoof() {

@@ -2,8 +2,10 @@ package dev.warmlane.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** Reads files that a person named, which may be anything: a folder, a film, a device without an end. */
@@ -30,6 +32,10 @@ public final class BoundedFile {
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(megabytes * MEGABYTE + 1);
+        } catch (NoSuchFileException e) {
+            throw new NoSuchFileException(file.toString(), null, "there is no such file");
+        } catch (AccessDeniedException e) {
+            throw new AccessDeniedException(file.toString(), null, "access is denied");
         } catch (FileSystemException e) {
             throw e;
         } catch (IOException e) {

@@ -40,6 +40,9 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
      */
     private static final double STANDING_M2 = 0.28;
 
+    /** 28 m² over 0.28 m² is a little less than 100 to a computer. */
+    private static final double ROUNDING = 1e-12;
+
     /** Nobody. */
     public static final Bathers NONE = new Bathers(0, 0, 0, Schedule.NEVER);
 
@@ -57,13 +60,14 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
      * @throws IllegalArgumentException if they are more than one on 0.28 m² of it
      */
     public void checkRoom(double areaM2) {
-        if (whenFull > areaM2 / STANDING_M2) {
+        double room = areaM2 / STANDING_M2 * (1 + ROUNDING);
+        if (whenFull > room) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "%.0f bathers at once are more than can stand in %.1f m2 of water, %.0f at most; check both",
                     whenFull,
                     areaM2,
-                    Math.floor(areaM2 / STANDING_M2)));
+                    Math.floor(room)));
         }
     }
 

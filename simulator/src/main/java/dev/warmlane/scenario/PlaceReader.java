@@ -3,6 +3,7 @@ package dev.warmlane.scenario;
 import dev.warmlane.files.Printable;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherReadOptions;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -60,12 +61,19 @@ final class PlaceReader {
         return s.has(PlaceKeys.IRRADIANCE_TIME) ? options.withCentreHours(s.get(PlaceKeys.IRRADIANCE_TIME)) : options;
     }
 
-    /** Whether the weather file lies in the folder of the scenario file or below, by the way it is named. */
-    static boolean weatherIsNear(Section s) {
+    /**
+     * Whether the weather file lies in the folder of the scenario file or below: by the way it is named, and by the way
+     * that links lead.
+     */
+    static boolean weatherIsNear(Section s, Path scenarioFile) {
         try {
             Path given = Path.of(s.get(PlaceKeys.WEATHER)).normalize();
-            return !given.isAbsolute() && given.getRoot() == null && !given.startsWith("..");
-        } catch (InvalidPathException e) {
+            Path folder = scenarioFile.toAbsolutePath().resolveSibling("").toRealPath();
+            return !given.isAbsolute()
+                    && given.getRoot() == null
+                    && !given.startsWith("..")
+                    && folder.resolve(given).toRealPath().startsWith(folder);
+        } catch (InvalidPathException | IOException e) {
             return false;
         }
     }

@@ -36,7 +36,7 @@ final class ScenarioAssembly {
 
         Section siteSection = document.one(PlaceKeys.SITE);
         Path weather = PlaceReader.weather(siteSection, file);
-        boolean near = PlaceReader.weatherIsNear(siteSection);
+        boolean near = PlaceReader.weatherIsNear(siteSection, file);
         WeatherReadOptions reading = PlaceReader.reading(siteSection);
         String name = PlaceReader.name(siteSection, file);
         Terrain terrain = siteSection.get(PlaceKeys.TERRAIN);

@@ -18,7 +18,8 @@ public record AreaRange(double fromM2, double toM2, int designs) {
     /** Half of what one array may have, so that there is room for the design beyond the last, m². */
     public static final double LARGEST_M2 = CollectorArray.LARGEST_M2 / 2;
 
-    private static final int USUAL_DESIGNS = 8;
+    /** How many designs a study has unless somebody asks for another number. */
+    public static final int USUAL_DESIGNS = 8;
 
     /** Which design an oversized installation is, counted from 0. */
     private static final int DESCRIBED = 5;

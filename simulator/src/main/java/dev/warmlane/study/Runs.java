@@ -80,6 +80,9 @@ public final class Runs {
             if (e.getCause() instanceof RuntimeException cause) {
                 throw cause;
             }
+            if (e.getCause() instanceof Error cause) {
+                throw cause; // such as no memory left, which whoever asked has to hear of as it is
+            }
             throw new IllegalStateException(e.getCause());
         }
     }

@@ -71,6 +71,10 @@ class PoolPartsTest {
     @Test
     void bathersMustFit() {
         assertThatCode(() -> bathers(99.9).checkRoom(28.1)).doesNotThrowAnyException();
+        assertThatCode(() -> bathers(100).checkRoom(28)).doesNotThrowAnyException();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> bathers(101).checkRoom(28))
+                .withMessageContaining("100 at most");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> bathers(101).checkRoom(28.1))
                 .withMessageContaining("101 bathers")
