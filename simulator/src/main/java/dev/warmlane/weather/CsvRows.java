@@ -16,6 +16,9 @@ final class CsvRows {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("-?\\d+,\\d+");
 
+    /** Java reads more than people write: 0x1p3 and 3.0d are numbers to it. NaN is a missing value. */
+    private static final Pattern NUMBER = Pattern.compile("[-+.\\deE]+|NaN");
+
     private CsvRows() {}
 
     /** Reads the time of a row: its cells start with those that were asked for, in that order. */
@@ -138,7 +141,7 @@ final class CsvRows {
     /** A number in a cell of a data row. */
     static double number(FileText text, int line, String column, @Nullable String cell) throws WeatherFileException {
         try {
-            if (cell != null) {
+            if (cell != null && NUMBER.matcher(cell).matches()) {
                 double value = Double.parseDouble(cell);
                 if (!Double.isInfinite(value)) {
                     return value;

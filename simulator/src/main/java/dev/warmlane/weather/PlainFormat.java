@@ -64,7 +64,14 @@ final class PlainFormat implements WeatherFormat {
                         .strip()
                         .toLowerCase(Locale.ROOT)
                         .replaceAll("\\s*,\\s*", ", ");
-                keys.put(key, content.substring(colon + 1).strip());
+                if (keys.put(key, content.substring(colon + 1).strip()) != null) {
+                    throw text.error(
+                            line,
+                            key,
+                            "it a second time, first on line " + lineOf.get(key),
+                            "every key once",
+                            "Remove one of the two lines.");
+                }
                 lineOf.put(key, line);
             }
         }
@@ -157,6 +164,10 @@ final class PlainFormat implements WeatherFormat {
         DoublePredicate never = Double::isNaN;
         for (int i = 0; i < names.length; i++) {
             Quantity quantity = QUANTITIES.get(names[i]);
+            if (List.of(names).indexOf(names[i]) < i) {
+                throw text.error(
+                        line, names[i], "the column a second time", "every column once", "Remove one of the two.");
+            }
             if (quantity != null) {
                 fields.add(new CsvField(quantity.column, i, names[i], quantity.scale, never));
             } else if (!List.of("year", "month", "day", "hour").contains(names[i])) {

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files that cannot be read or trusted, each with the message that it must give. */
 class RefusalsTest {
@@ -79,6 +80,27 @@ class RefusalsTest {
         List<String> tmy3 = year.tmy3();
         tmy3.set(2, tmy3.get(2) + ",5");
         refused(tmy3, 3, "found 12 columns", "expected 11 at most");
+    }
+
+    /** Numbers of programming languages are none of a weather file. */
+    @ParameterizedTest
+    @ValueSource(strings = {"0x1p3", "3.0d", "1f", "Infinity", "1e999"})
+    void numbersThatOnlyJavaReads(String cell) {
+        Breakage.set(epw, 500, 22, cell);
+        refused(epw, 500, "found \"" + cell + "\"; expected a number");
+    }
+
+    @Test
+    void whatThePlainFormatHasTwice() throws IOException {
+        Path file = folder.resolve("plain.csv");
+        PlainWeatherWriter.write(year.weather(), file);
+        String text = Files.readString(file);
+        int names = 1 + text.lines().toList().indexOf(text.lines()
+                .filter(line -> !line.startsWith("#"))
+                .findFirst()
+                .orElseThrow());
+        refused(text.replaceFirst("\n(?!#)", "\n# utc offset, h: -6\n"), names, "it a second time, first on line");
+        refused(text.replaceFirst("pressure kPa|wind m/s", "air degC"), names, "the column a second time");
     }
 
     @Test
