@@ -172,7 +172,9 @@ class HostileInputTest extends CommandRuns {
         Files.writeString(
                 file,
                 Files.readString(DEMO)
-                        .replace("../../weather-samples", WEATHER.toAbsolutePath().getParent().toString())
+                        .replace(
+                                "../../weather-samples",
+                                WEATHER.toAbsolutePath().getParent().toString())
                         .replaceFirst("length = \"25 m\" .*\nwidth = .*", "area = \"1 m2\"")
                         .replaceFirst("bathers = 60", "bathers = 1")
                         .replaceFirst("panels = 84 .*\npanel_area = .*", "area = \"80000 m2\"")

@@ -148,7 +148,8 @@ class ProgramsTest {
         Path empty = Files.createFile(folder.resolve("empty"));
         for (Path file : List.of(folder.resolve("missing"), empty)) {
             Process process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-cp",
                             System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                             "dev.warmlane.examples." + program,

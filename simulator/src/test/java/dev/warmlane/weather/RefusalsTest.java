@@ -95,10 +95,13 @@ class RefusalsTest {
         Path file = folder.resolve("plain.csv");
         PlainWeatherWriter.write(year.weather(), file);
         String text = Files.readString(file);
-        int names = 1 + text.lines().toList().indexOf(text.lines()
-                .filter(line -> !line.startsWith("#"))
-                .findFirst()
-                .orElseThrow());
+        int names = 1
+                + text.lines()
+                        .toList()
+                        .indexOf(text.lines()
+                                .filter(line -> !line.startsWith("#"))
+                                .findFirst()
+                                .orElseThrow());
         refused(text.replaceFirst("\n(?!#)", "\n# utc offset, h: -6\n"), names, "it a second time, first on line");
         refused(text.replaceFirst("pressure kPa|wind m/s", "air degC"), names, "the column a second time");
     }
