@@ -174,7 +174,7 @@ class HostileInputTest extends CommandRuns {
                 Files.readString(DEMO)
                         .replace(
                                 "../../weather-samples",
-                                WEATHER.toAbsolutePath().getParent().toString())
+                                WEATHER.resolveSibling("").toAbsolutePath().toString())
                         .replaceFirst("length = \"25 m\" .*\nwidth = .*", "area = \"1 m2\"")
                         .replaceFirst("bathers = 60", "bathers = 1")
                         .replaceFirst("panels = 84 .*\npanel_area = .*", "area = \"80000 m2\"")
