@@ -46,7 +46,7 @@ final class CertificateBalance implements HourlyHeat {
     /** What a board lets through that closes the back of a collector tested with it open. */
     private final ClosedBack board;
 
-    private int hoursOutside;
+    private final boolean[] outsideTest = new boolean[HourOfYear.HOURS];
 
     // the hour whose dry plate was looked for last, and how far it stands above the air, K
     private int dryHour = -1;
@@ -68,9 +68,7 @@ final class CertificateBalance implements HourlyHeat {
             double down = lower.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
             double forced = forcedOnStand(mounted(hour, difference), up, down, test.backOpen());
             double wind = windFor(hour, forced, test.lengthM());
-            if (exposure.irradiance[hour] > 0 && (wind < test.lowestWindMs() || wind > test.highestWindMs())) {
-                hoursOutside++;
-            }
+            outsideTest[hour] = wind < test.lowestWindMs() || wind > test.highestWindMs();
             testWindMs[hour] = Math.min(test.highestWindMs(), Math.max(test.lowestWindMs(), wind));
         }
     }
@@ -124,7 +122,11 @@ final class CertificateBalance implements HourlyHeat {
 
     /** Daylight hours in which the wind lay outside the tested range and its nearer end was used. */
     int hoursOutside() {
-        return hoursOutside;
+        int hours = 0;
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            hours += outsideTest[hour] && exposure.irradiance[hour] > 0 ? 1 : 0;
+        }
+        return hours;
     }
 
     /** The wind used in the curve, m/s. */
@@ -132,10 +134,38 @@ final class CertificateBalance implements HourlyHeat {
         return testWindMs[hour];
     }
 
+    /** Where the curve gives no heat while water holds roof and neighbours as warm as it does, held as the other is. */
+    double dryWhileRunningC(int hour) {
+        return air.temperatureC[hour] + Math.max(LOWEST_DRY_K, Math.min(HIGHEST_DRY_K, dryDifferenceK(hour)));
+    }
+
     /** Where the curve gives no heat, held within {@link #LOWEST_DRY_K} and {@link #HIGHEST_DRY_K} of the air. */
     @Override
     public double stagnationC(int hour) {
-        return air.temperatureC[hour] + Math.max(LOWEST_DRY_K, Math.min(HIGHEST_DRY_K, dryDifferenceK(hour)));
+        return air.temperatureC[hour] + Math.max(LOWEST_DRY_K, Math.min(HIGHEST_DRY_K, standingDifferenceK(hour)));
+    }
+
+    /**
+     * The same with roof and neighbours as the dry plates make them. Of what the collector loses with each kelvin it takes
+     * back half at most, so that the curve goes on falling whatever coefficients hold too little radiation for what comes
+     * back; own choice.
+     */
+    private double standingDifferenceK(int hour) {
+        double airC = air.temperatureC[hour];
+        double sky = curve.skyShare(testWindMs[hour]);
+        double back = exposure.back == null ? board.longWaveShare(hour) : sky;
+        double perK = Math.min(exposure.dry.perK(hour, sky, back), lossWm2K(hour, 0) / 2);
+        double more = exposure.dry.more(hour, sky, back) + perK * (airC - exposure.dry.plateC(hour));
+        double difference = (atMean(hour, airC) + more) / (lossWm2K(hour, 0) - perK);
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double heat = atMean(hour, airC + difference) + more + perK * difference;
+            double change = heat / (lossWm2K(hour, difference) - perK);
+            difference += change;
+            if (Math.abs(change) < 1e-6) {
+                break;
+            }
+        }
+        return difference;
     }
 
     /** The curve falls and bends down, so Newton's method from the root of its straight part goes down to its own. */

@@ -42,6 +42,9 @@ final class ClosedBack {
     /** Temperature of what is behind, °C. */
     final double[] behindC = new double[HourOfYear.HOURS];
 
+    /** By how much its outer face gets warmer with each kelvin of the plate; 0 where it has none. */
+    final double[] facePerK = new double[HourOfYear.HOURS];
+
     private ClosedBack(boolean isBoard) {
         this.isBoard = isBoard;
     }
@@ -72,6 +75,7 @@ final class ClosedBack {
         double cool = faceC(hour, COOL_C, boardWm2K, film, airC, gained);
         double warm = faceC(hour, WARM_C, boardWm2K, film, airC, gained);
         double perK = (warm - cool) / (WARM_C - COOL_C);
+        facePerK[hour] = perK;
         wm2K[hour] = boardWm2K * (1 - perK);
         behindC[hour] = (cool - perK * COOL_C) / (1 - perK);
     }
@@ -91,6 +95,16 @@ final class ClosedBack {
             }
         }
         return face;
+    }
+
+    /** Temperature of the outer face behind a plate, °C. */
+    double faceC(int hour, double plateC) {
+        return behindC[hour] + facePerK[hour] * (plateC - behindC[hour]);
+    }
+
+    /** What a plate gains of long-wave that arrives more at the outer face, W/W. */
+    double longWaveShare(int hour) {
+        return BOARD_EMITTANCE * facePerK[hour];
     }
 
     /** What a plate loses through it, W/m². */

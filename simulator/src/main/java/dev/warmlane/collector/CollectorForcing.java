@@ -8,6 +8,7 @@ import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A collector of some model and flow, mounted some way on a roof in its weather, per m² and for every hour: its heat
@@ -126,12 +127,13 @@ public final class CollectorForcing {
         double roughness =
                 array.model() instanceof Absorber absorber ? absorber.roughnessFactor() : CertificateBalance.ROUGHNESS;
         Exposures exposures = new Exposures(around, array.model().incidence(), roughness);
+        Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
         List<Part> parts = new ArrayList<>();
         if (array.mounting() instanceof Mounting.OpenRack rack) {
             double single = 1.0 / rack.rows();
-            parts.add(new Part(single, exposures.rack(rack, RowPlace.FIRST)));
+            parts.add(new Part(single, exposures.rack(rack, RowPlace.FIRST, collector)));
             if (rack.rows() > 1) {
-                parts.add(new Part(1 - single, exposures.rack(rack, RowPlace.INTERIOR)));
+                parts.add(new Part(1 - single, exposures.rack(rack, RowPlace.INTERIOR, collector)));
             }
         } else if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
             parts.add(new Part(1, exposures.flat(flat)));

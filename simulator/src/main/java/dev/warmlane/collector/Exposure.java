@@ -32,7 +32,15 @@ final class Exposure {
     /** What a closed back lets through; nothing where it is open. */
     final ClosedBack closed;
 
+    /** What more long-wave arrives while no water runs. */
+    final DryView dry;
+
     Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed) {
+        this(front, back, closed, DryView.SAME);
+    }
+
+    Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed, DryView dry) {
+        this.dry = dry;
         this.front = front;
         this.back = back;
         this.closed = closed;

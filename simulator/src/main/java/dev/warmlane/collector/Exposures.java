@@ -10,6 +10,7 @@ import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherYear;
+import java.util.function.Function;
 
 /** Makes the {@link Exposure} of a mounting. */
 final class Exposures {
@@ -47,15 +48,22 @@ final class Exposures {
         return exposure;
     }
 
-    /** A rack at a place among its rows. */
-    Exposure rack(Mounting.OpenRack rack, RowPlace place) {
+    /**
+     * A rack at a place among its rows.
+     *
+     * @param collector makes the balance of the collector that is exposed, for the temperature of its dry plates: its roof
+     *     and its neighbours see them while no water runs
+     */
+    Exposure rack(Mounting.OpenRack rack, RowPlace place, Function<Exposure, HourlyHeat> collector) {
         boolean open = rack.back().open();
         double wind = place == RowPlace.FIRST ? 1 : rack.innerWind();
         FaceFilm filmBehind = around.filmOfRack(rack, wind, false, roughnessFactor);
         Exposure exposure = new Exposure(
                 around.filmOfRack(rack, wind, true, roughnessFactor),
                 open ? filmBehind : null,
-                open ? ClosedBack.NONE : ClosedBack.board());
+                open ? ClosedBack.NONE : ClosedBack.board(),
+                new DryView());
+        HourlyHeat dry = collector.apply(exposure);
         WeatherYear weather = around.weather();
         RackRows rows = new RackRows(
                 rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), rack.pitchM(), rack.rows(), rack.clearanceM());
@@ -67,27 +75,29 @@ final class Exposures {
         double plate = Constants.blackBody(RoofUnderRacks.PLATE_C);
         double frontSky = rows.frontSkyView(place);
         double backSky = rows.backSkyView(place);
+        double platePerK = 4 * plate / (RoofUnderRacks.PLATE_C + Constants.KELVIN);
         double background = frontSky / plane.skyView();
         double neighbour = rows.neighbourView(place);
         double sky = incidence.skyDiffuse(rack.tiltDeg());
         double ground = incidence.groundReflected(rack.tiltDeg());
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            roof.at(hour);
             double lit = place == RowPlace.FIRST ? 1 : 1 - shading.shadedShare(hour);
             double straight = lit * (light.beamWm2(hour) + light.circumsolarWm2(hour));
             double diffuse = background * light.backgroundWm2(hour);
             double angle = light.incidenceDeg(hour);
             double longWave = weather.skyLongWaveWm2(hour);
-            exposure.irradiance[hour] = straight + diffuse + roof.lightOnFront[hour];
+            exposure.irradiance[hour] = straight + diffuse + roof.lightOnFront;
             exposure.modifiedFront[hour] =
-                    incidence.beam(angle) * straight + sky * diffuse + ground * roof.lightOnFront[hour];
-            exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront[hour] + neighbour * plate;
-            double longWaveBehind = backSky * longWave + roof.longWaveOnBack[hour] + neighbour * plate;
+                    incidence.beam(angle) * straight + sky * diffuse + ground * roof.lightOnFront;
+            exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront + neighbour * plate;
+            double longWaveBehind = backSky * longWave + roof.longWaveOnBack + neighbour * plate;
             double beamBehind = lit * light.beamOnBackWm2(hour);
             double skyBehind = backSky * weather.diffuseHorizontalWm2(hour);
             if (open) {
                 // a back that looks down on the roof takes its light as a front of the same tilt takes the sky's
                 exposure.modifiedBack[hour] =
-                        incidence.beam(180 - angle) * beamBehind + ground * skyBehind + sky * roof.lightOnBack[hour];
+                        incidence.beam(180 - angle) * beamBehind + ground * skyBehind + sky * roof.lightOnBack;
                 exposure.longWaveBack[hour] = longWaveBehind;
             } else {
                 exposure.closed.outside(
@@ -95,9 +105,32 @@ final class Exposures {
                         rack.back().boardWm2K(),
                         filmBehind,
                         weather.airTemperatureC(hour),
-                        beamBehind + skyBehind + roof.lightOnBack[hour],
+                        beamBehind + skyBehind + roof.lightOnBack,
                         longWaveBehind);
             }
+            double backPerK = open ? 1 : exposure.closed.facePerK[hour];
+            // about plates of 30 °C first, which finds the dry plate to a few kelvin; then about that
+            exposure.dry.set(
+                    hour,
+                    RoofUnderRacks.PLATE_C,
+                    0,
+                    0,
+                    roof.frontPerK + neighbour * backPerK * platePerK,
+                    roof.backPerK + neighbour * platePerK);
+            double dryC = dry.stagnationC(hour);
+            double backC = open ? dryC : exposure.closed.faceC(hour, dryC);
+            double runningOnFront = roof.longWaveOnFront;
+            double runningOnBack = roof.longWaveOnBack;
+            roof.withPlates(dryC, backC, backPerK);
+            double front = Constants.blackBody(dryC);
+            double back = Constants.blackBody(backC);
+            exposure.dry.set(
+                    hour,
+                    dryC,
+                    roof.longWaveOnFront - runningOnFront + neighbour * (back - plate),
+                    roof.longWaveOnBack - runningOnBack + neighbour * (front - plate),
+                    roof.frontPerK + neighbour * backPerK * 4 * back / (backC + Constants.KELVIN),
+                    roof.backPerK + neighbour * 4 * front / (dryC + Constants.KELVIN));
         }
         return exposure;
     }

@@ -1,6 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.site.HourOfYear;
+import java.util.Arrays;
 
 /**
  * The heat that one kind of collector, mounted one way, gives in every hour as a curve over the temperature of the water
@@ -31,12 +32,20 @@ public final class HeatCurves {
 
     private final double[] heats = new double[HourOfYear.HOURS * ROW];
     private final double[] stagnationC = new double[HourOfYear.HOURS];
+    private final double[] highestPlateC = new double[HourOfYear.HOURS];
+    private final double[] lowestPlateC = new double[HourOfYear.HOURS];
 
-    HeatCurves() {}
+    HeatCurves() {
+        Arrays.fill(highestPlateC, Double.NEGATIVE_INFINITY);
+        Arrays.fill(lowestPlateC, Double.POSITIVE_INFINITY);
+    }
 
     /** Adds a share of a collector to an hour's curve. */
     void add(int hour, double share, HourlyHeat collector) {
-        stagnationC[hour] += share * collector.stagnationC(hour);
+        double dryC = collector.stagnationC(hour);
+        stagnationC[hour] += share * dryC;
+        highestPlateC[hour] = Math.max(highestPlateC[hour], dryC);
+        lowestPlateC[hour] = Math.min(lowestPlateC[hour], dryC);
         int at = hour * ROW + 1;
         double last = 0;
         double step = 0;
@@ -102,8 +111,21 @@ public final class HeatCurves {
         return inlet;
     }
 
-    /** Temperature of the dry plate without flow, °C: what a collector in the sun reaches when the pump stands. */
+    /**
+     * Temperature of the dry plate without flow, °C, mean over the rows: what a collector in the sun reaches when the pump
+     * stands, and what starts it.
+     */
     public double stagnationC(int hour) {
         return stagnationC[hour];
+    }
+
+    /** Temperature of the dry plate of the row that is hottest, °C. */
+    public double highestPlateC(int hour) {
+        return highestPlateC[hour];
+    }
+
+    /** Temperature of the dry plate of the row that is coldest, °C. */
+    public double lowestPlateC(int hour) {
+        return lowestPlateC[hour];
     }
 }

@@ -58,6 +58,14 @@ final class PlateBalance implements HourlyHeat {
         return loss;
     }
 
+    /** The same while no water runs, when roof and neighbours are as the dry plates make them. */
+    double dryLossWm2(int hour, double plateC) {
+        double back = exposure.back == null ? exposure.closed.longWaveShare(hour) : absorber.emittance();
+        double more = exposure.dry.more(hour, absorber.emittance(), back)
+                + exposure.dry.perK(hour, absorber.emittance(), back) * (plateC - exposure.dry.plateC(hour));
+        return lossWm2(hour, plateC) - more;
+    }
+
     private double convection(FaceFilm film, int hour, double plateC) {
         double difference = plateC - air.temperatureC[hour];
         return film.coefficient(hour, difference) * difference;
@@ -66,11 +74,11 @@ final class PlateBalance implements HourlyHeat {
     @Override
     public double stagnationC(int hour) {
         double absorbed = absorbedWm2(hour);
-        double below = dryPlateC;
-        double surplusBelow = absorbed - lossWm2(hour, below);
+        double below = exposure.dry == DryView.SAME ? dryPlateC : exposure.dry.plateC(hour);
+        double surplusBelow = absorbed - dryLossWm2(hour, below);
         double plate = below + surplusBelow / lossWm2K;
         for (int step = 0; step < MOST_STEPS && Math.abs(plate - below) > SETTLED_K; step++) {
-            double surplus = absorbed - lossWm2(hour, plate);
+            double surplus = absorbed - dryLossWm2(hour, plate);
             double slope = (surplus - surplusBelow) / (plate - below);
             below = plate;
             surplusBelow = surplus;

@@ -5,105 +5,183 @@ import dev.warmlane.irradiance.RoofStrips;
 import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
 import dev.warmlane.physics.Constants;
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherYear;
 
 /**
- * The sunlit roof below racks, and what it sends to their two faces in each hour.
+ * The sunlit roof below racks, and what it sends to their two faces, hour by hour; for one thread.
  *
- * <p>The roof is cut into strips; each keeps its own balance: (1−ρ)(B·lit + D·F_sky) + ε[F_sky·L + (1−F_sky)σT_p⁴ −
- * σT_r⁴] = h_roof(T_r − T_a) + U_roof(T_r − T_room), with the plates taken at 30 °C so that the roof does not depend on
- * the pool. The film coefficient is found twice an hour, for bare sunlit roof and for roof in full shadow, and taken
- * between the two by each strip's share of beam; the strip's temperature then follows by a Newton step.
+ * <p>The roof is cut into strips; each keeps its own balance: (1−ρ)(B·lit + D·F_sky) + ε[F_sky·L + F_front·σT_front⁴ +
+ * F_back·σT_back⁴ − σT_r⁴] = h_roof(T_r − T_a) + U_roof(T_r − T_room). While water runs the plates are taken at 30 °C so that
+ * the roof does not depend on the pool. The film coefficient is found twice an hour, for bare sunlit roof and for roof in
+ * full shadow, and taken between the two by each strip's share of beam; the strip's temperature then follows by a Newton
+ * step. Dry plates may be far from 30 °C: for them film and temperature are found a third time, for roof that sees nothing
+ * but plates, so that the step is made from near.
  */
 final class RoofUnderRacks {
 
-    /** Temperature of the plates as the roof sees them, °C. */
+    /** Temperature of the plates as the roof sees them while water runs, °C. */
     static final double PLATE_C = 30;
 
-    final double[] lightOnFront = new double[HourOfYear.HOURS];
-    final double[] lightOnBack = new double[HourOfYear.HOURS];
-    final double[] longWaveOnFront = new double[HourOfYear.HOURS];
-    final double[] longWaveOnBack = new double[HourOfYear.HOURS];
+    // what reaches the faces in the hour looked at last, W/m²
+    double lightOnFront;
+    double lightOnBack;
+    double longWaveOnFront;
+    double longWaveOnBack;
+
+    // how the long-wave rises with the plates' temperature, W/m²K
+    double frontPerK;
+    double backPerK;
 
     private final Roof roof;
     private final AirHours air;
     private final FaceFilm film;
+    private final WeatherYear weather;
+    private final RowShading shading;
+    private final RoofStrips strips;
+    private final double[] lit;
+    private final double[] sky;
+    private final double[] ofFront;
+    private final double[] ofBack;
+    private final double[] toFront;
+    private final double[] toBack;
 
-    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
+    private int hour;
+    private boolean sunlit;
+    private double sunlitC;
+    private double shadowC;
+    private double sunlitFilm;
+    private double shadowFilm;
+
+    RoofUnderRacks(
+            CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
         this.roof = around.roof();
         this.air = around.air();
         this.film = around.filmOfRoof(windShare);
-        WeatherYear weather = around.weather();
-        RoofStrips strips = RoofStrips.below(rows, place);
+        this.weather = around.weather();
+        this.shading = shading;
+        this.strips = RoofStrips.below(rows, place);
         int count = strips.count();
-        double[] lit = new double[count];
-        double[] sky = new double[count];
-        double[] toFront = new double[count];
-        double[] toBack = new double[count];
+        this.lit = new double[count];
+        this.sky = new double[count];
+        this.ofFront = new double[count];
+        this.ofBack = new double[count];
+        this.toFront = new double[count];
+        this.toBack = new double[count];
         for (int i = 0; i < count; i++) {
             sky[i] = strips.skyView(i);
+            ofFront[i] = strips.viewOfFront(i);
+            ofBack[i] = strips.viewOfBack(i);
             toFront[i] = strips.frontView(i);
             toBack[i] = strips.backView(i);
         }
+        this.sunlitC = air.temperatureC[0];
+        this.shadowC = air.temperatureC[0];
+    }
+
+    /** Looks at an hour with plates at {@link #PLATE_C}; the hours one after another. */
+    void at(int which) {
+        hour = which;
+        double beam = weather.beamHorizontalWm2(hour);
+        double diffuse = weather.globalHorizontalWm2(hour) - beam;
+        double longWave = weather.skyLongWaveWm2(hour);
+        sunlit = beam > 0;
+        shadowC = bareC((1 - roof.albedo()) * diffuse, longWave, shadowC);
+        shadowFilm = film.coefficient(hour, shadowC - air.temperatureC[hour]);
+        sunlitFilm = shadowFilm;
+        if (sunlit) {
+            sunlitC = bareC((1 - roof.albedo()) * (beam + diffuse), longWave, Math.max(sunlitC, shadowC));
+            sunlitFilm = film.coefficient(hour, sunlitC - air.temperatureC[hour]);
+            strips.litShares(shading.profileDeg(hour), lit);
+        }
         double plate = Constants.blackBody(PLATE_C);
-        double sunlitC = air.temperatureC[0];
-        double shadowC = air.temperatureC[0];
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double beam = weather.beamHorizontalWm2(hour);
-            double diffuse = weather.globalHorizontalWm2(hour) - beam;
-            double longWave = weather.skyLongWaveWm2(hour);
-            boolean sunlit = beam > 0;
-            shadowC = temperature(hour, (1 - roof.albedo()) * diffuse, longWave, shadowC);
-            double shadowFilm = film.coefficient(hour, shadowC - air.temperatureC[hour]);
-            double sunlitFilm = shadowFilm;
-            if (sunlit) {
-                sunlitC =
-                        temperature(hour, (1 - roof.albedo()) * (beam + diffuse), longWave, Math.max(sunlitC, shadowC));
-                sunlitFilm = film.coefficient(hour, sunlitC - air.temperatureC[hour]);
-                strips.litShares(shading.profileDeg(hour), lit);
-            }
-            double front = 0;
-            double back = 0;
-            double lightFront = 0;
-            double lightBack = 0;
-            for (int i = 0; i < count; i++) {
-                double share = sunlit ? lit[i] : 0;
-                double light = beam * share + diffuse * sky[i];
-                double incoming = sky[i] * longWave + (1 - sky[i]) * plate;
-                double coefficient = shadowFilm + share * (sunlitFilm - shadowFilm);
-                // one Newton step from between the two known states: the fourth power bends by under 0.1 K over it
-                double temperature = newton(
-                        hour,
-                        (1 - roof.albedo()) * light + roof.emittance() * incoming,
-                        coefficient,
-                        shadowC + share * (sunlitC - shadowC));
-                double leaving =
-                        roof.emittance() * Constants.blackBody(temperature) + (1 - roof.emittance()) * incoming;
-                front += toFront[i] * leaving;
-                back += toBack[i] * leaving;
-                lightFront += toFront[i] * light;
-                lightBack += toBack[i] * light;
-            }
-            longWaveOnFront[hour] = front;
-            longWaveOnBack[hour] = back;
-            lightOnFront[hour] = roof.albedo() * lightFront;
-            lightOnBack[hour] = roof.albedo() * lightBack;
+        double platePerK = blackPerK(PLATE_C);
+        clear();
+        lightOnFront = 0;
+        lightOnBack = 0;
+        for (int i = 0; i < sky.length; i++) {
+            double share = sunlit ? lit[i] : 0;
+            double light = beam * share + diffuse * sky[i];
+            double incoming = sky[i] * longWave + (1 - sky[i]) * plate;
+            double gained = (1 - roof.albedo()) * light + roof.emittance() * incoming;
+            double coefficient = shadowFilm + share * (sunlitFilm - shadowFilm);
+            // one Newton step from between the two known states: the fourth power bends by under 0.1 K over it
+            double temperature = newton(gained, coefficient, shadowC + share * (sunlitC - shadowC));
+            add(i, temperature, coefficient, incoming, (1 - sky[i]) * platePerK);
+            lightOnFront += toFront[i] * light;
+            lightOnBack += toBack[i] * light;
+        }
+        lightOnFront *= roof.albedo();
+        lightOnBack *= roof.albedo();
+    }
+
+    /**
+     * Looks at the same hour again with other plates; the light stays as it was.
+     *
+     * @param frontC temperature of their fronts
+     * @param backC temperature of their backs
+     * @param backShare by how much a back gets warmer with each kelvin of the front
+     */
+    void withPlates(double frontC, double backC, double backShare) {
+        double beam = weather.beamHorizontalWm2(hour);
+        double diffuse = weather.globalHorizontalWm2(hour) - beam;
+        double longWave = weather.skyLongWaveWm2(hour);
+        double front = Constants.blackBody(frontC);
+        double back = Constants.blackBody(backC);
+        double frontRise = blackPerK(frontC);
+        double backRise = backShare * blackPerK(backC);
+        double coveredC = bareC(0, (front + back) / 2, shadowC);
+        double coveredFilm = film.coefficient(hour, coveredC - air.temperatureC[hour]);
+        clear();
+        for (int i = 0; i < sky.length; i++) {
+            double share = sunlit ? lit[i] : 0;
+            double covered = 1 - sky[i];
+            double incoming = sky[i] * longWave + ofFront[i] * front + ofBack[i] * back;
+            double gained = (1 - roof.albedo()) * (beam * share + diffuse * sky[i]) + roof.emittance() * incoming;
+            double coefficient =
+                    shadowFilm + share * (sunlitFilm - shadowFilm) + covered * (coveredFilm - shadowFilm);
+            double start = shadowC + share * (sunlitC - shadowC) + covered * (coveredC - shadowC);
+            double temperature = newton(gained, coefficient, start);
+            add(i, temperature, coefficient, incoming, ofFront[i] * frontRise + ofBack[i] * backRise);
         }
     }
 
-    /** Temperature of bare roof under the whole sky, its film coefficient found along with it, °C. */
-    private double temperature(int hour, double absorbed, double longWave, double guessC) {
+    private void clear() {
+        longWaveOnFront = 0;
+        longWaveOnBack = 0;
+        frontPerK = 0;
+        backPerK = 0;
+    }
+
+    /** Adds what a strip sends; with each kelvin of the plates it gains {@code incomingPerK}, and gives part of it back. */
+    private void add(int i, double temperature, double coefficient, double incoming, double incomingPerK) {
+        double reflected = 1 - roof.emittance();
+        double leaving = roof.emittance() * Constants.blackBody(temperature) + reflected * incoming;
+        double emittedPerK = roof.emittance() * blackPerK(temperature);
+        double returned = incomingPerK
+                * (reflected + roof.emittance() * emittedPerK / (emittedPerK + coefficient + roof.uValueWm2K()));
+        longWaveOnFront += toFront[i] * leaving;
+        longWaveOnBack += toBack[i] * leaving;
+        frontPerK += toFront[i] * returned;
+        backPerK += toBack[i] * returned;
+    }
+
+    private static double blackPerK(double temperatureC) {
+        double kelvin = temperatureC + Constants.KELVIN;
+        return 4 * Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
+    }
+
+    /** Temperature of roof that sees one thing everywhere, its film coefficient found along with it, °C. */
+    private double bareC(double absorbed, double longWave, double guessC) {
         double temperature = guessC;
         for (int step = 0; step < 4; step++) {
             double coefficient = film.coefficient(hour, temperature - air.temperatureC[hour]);
-            temperature = newton(hour, absorbed + roof.emittance() * longWave, coefficient, temperature);
+            temperature = newton(absorbed + roof.emittance() * longWave, coefficient, temperature);
         }
         return temperature;
     }
 
-    private double newton(int hour, double gained, double coefficient, double temperature) {
+    private double newton(double gained, double coefficient, double temperature) {
         double kelvin = temperature + Constants.KELVIN;
         double cube = roof.emittance() * Constants.STEFAN_BOLTZMANN * kelvin * kelvin * kelvin;
         double surplus = gained

@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The temperatures that collectors and pipes must stand over the whole year, open season or not.
+ * The temperatures that collectors and pipes must stand over the whole year, open season or not. Of racks in rows the row
+ * counts that is hottest or coldest in the hour.
  *
  * @param highestPlateC highest temperature of a dry plate without flow, °C: stagnation
  * @param lowestPlateC lowest temperature of a dry plate, °C
@@ -119,7 +120,7 @@ public record WorkingRange(
     private static double hottestPlateC(List<CollectorForcing> collectors, int hour) {
         double hottest = Double.NEGATIVE_INFINITY;
         for (CollectorForcing collector : collectors) {
-            hottest = Math.max(hottest, collector.curves().stagnationC(hour));
+            hottest = Math.max(hottest, collector.curves().highestPlateC(hour));
         }
         return hottest;
     }
@@ -127,7 +128,7 @@ public record WorkingRange(
     private static double coldestPlateC(List<CollectorForcing> collectors, int hour) {
         double coldest = Double.POSITIVE_INFINITY;
         for (CollectorForcing collector : collectors) {
-            coldest = Math.min(coldest, collector.curves().stagnationC(hour));
+            coldest = Math.min(coldest, collector.curves().lowestPlateC(hour));
         }
         return coldest;
     }
@@ -139,10 +140,10 @@ public record WorkingRange(
                 double before = index == 0 ? 0 : ledger.runShare(a, index - 1);
                 double now = ledger.runShare(a, index);
                 if (now > 0 && (before < 1 || now < 1)) {
-                    hottest = Math.max(hottest, collectors.get(a).curves().stagnationC(ledger.hourOfYear(index)));
+                    hottest = Math.max(hottest, collectors.get(a).curves().highestPlateC(ledger.hourOfYear(index)));
                 }
                 if (now > 0 && before < 1 && index > 0) {
-                    hottest = Math.max(hottest, collectors.get(a).curves().stagnationC(ledger.hourOfYear(index - 1)));
+                    hottest = Math.max(hottest, collectors.get(a).curves().highestPlateC(ledger.hourOfYear(index - 1)));
                 }
             }
         }

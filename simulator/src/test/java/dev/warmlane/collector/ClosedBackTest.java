@@ -105,13 +105,13 @@ class ClosedBackTest {
         CollectorSurroundings pale = new CollectorSurroundings(
                 weather, Demo.ROOF.toBuilder().albedo(0.6).uValueWm2K(0).build(), Terrain.SUBURBAN);
         int noon = HourOfYear.of(6, 21, 12);
-        Exposure lit = exposures(pale).rack(rack(11), RowPlace.FIRST);
+        Exposure lit = exposures(pale).rack(rack(11), RowPlace.FIRST, HeldPlates.AT_30);
         assertThat(lit.closed.behindC[noon]).isGreaterThan(weather.airTemperatureC(noon) + 2);
         assertThat(lit.modifiedBack[noon]).isZero();
     }
 
     private Exposure exposure(double boardWm2K) {
-        return exposures(around).rack(rack(boardWm2K), RowPlace.FIRST);
+        return exposures(around).rack(rack(boardWm2K), RowPlace.FIRST, HeldPlates.AT_30);
     }
 
     private static Exposures exposures(CollectorSurroundings around) {

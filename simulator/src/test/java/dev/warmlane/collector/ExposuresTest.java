@@ -54,8 +54,8 @@ class ExposuresTest {
     /** The ray over the upper edge of the row before meets the plate at a share f of its height. */
     @Test
     void theRowBeforeShadesTheFrontFromBelow() {
-        Exposure first = exposures(Demo.ROOF, BEAM_ALONE).rack(ROWS, RowPlace.FIRST);
-        Exposure interior = exposures(Demo.ROOF, BEAM_ALONE).rack(ROWS, RowPlace.INTERIOR);
+        Exposure first = exposures(Demo.ROOF, BEAM_ALONE).rack(ROWS, RowPlace.FIRST, HeldPlates.AT_30);
+        Exposure interior = exposures(Demo.ROOF, BEAM_ALONE).rack(ROWS, RowPlace.INTERIOR, HeldPlates.AT_30);
         int shadedHours = 0;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             if (!(first.modifiedFront[hour] > 0)) {
@@ -83,8 +83,8 @@ class ExposuresTest {
         double riseM = Math.sqrt(3);
         double runM = 1;
         Mounting.OpenRack steep = new Mounting.OpenRack(60, 180, CHORD_M, PITCH_M, 5, 0.3);
-        Exposure first = exposures(Demo.ROOF, BEAM_ALONE).rack(steep, RowPlace.FIRST);
-        Exposure interior = exposures(Demo.ROOF, BEAM_ALONE).rack(steep, RowPlace.INTERIOR);
+        Exposure first = exposures(Demo.ROOF, BEAM_ALONE).rack(steep, RowPlace.FIRST, HeldPlates.AT_30);
+        Exposure interior = exposures(Demo.ROOF, BEAM_ALONE).rack(steep, RowPlace.INTERIOR, HeldPlates.AT_30);
         int sunnyHours = 0;
         int shadedHours = 0;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
@@ -109,7 +109,7 @@ class ExposuresTest {
     @Test
     void aBackLooksAtTheSkyAsAFrontLooksAtTheGround() {
         Roof black = Demo.ROOF.toBuilder().albedo(0).build();
-        Exposure exposure = exposures(black, new MatteBlack()).rack(ROWS, RowPlace.FIRST);
+        Exposure exposure = exposures(black, new MatteBlack()).rack(ROWS, RowPlace.FIRST, HeldPlates.AT_30);
         int hours = 0;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             if (weather.sun().isUp(hour) && cosIncidence(hour, TILT_DEG) > 0) {
@@ -127,10 +127,10 @@ class ExposuresTest {
     void aBackLooksAtTheRoofAsAFrontLooksAtTheSky() {
         Roof black = Demo.ROOF.toBuilder().albedo(0).build();
         Roof pale = Demo.ROOF.toBuilder().albedo(0.6).build();
-        Exposure matteBlack = exposures(black, new MatteBlack()).rack(ROWS, RowPlace.INTERIOR);
-        Exposure mattePale = exposures(pale, new MatteBlack()).rack(ROWS, RowPlace.INTERIOR);
-        Exposure evenBlack = exposures(black, EVEN).rack(ROWS, RowPlace.INTERIOR);
-        Exposure evenPale = exposures(pale, EVEN).rack(ROWS, RowPlace.INTERIOR);
+        Exposure matteBlack = exposures(black, new MatteBlack()).rack(ROWS, RowPlace.INTERIOR, HeldPlates.AT_30);
+        Exposure mattePale = exposures(pale, new MatteBlack()).rack(ROWS, RowPlace.INTERIOR, HeldPlates.AT_30);
+        Exposure evenBlack = exposures(black, EVEN).rack(ROWS, RowPlace.INTERIOR, HeldPlates.AT_30);
+        Exposure evenPale = exposures(pale, EVEN).rack(ROWS, RowPlace.INTERIOR, HeldPlates.AT_30);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double onBack = evenPale.modifiedBack[hour] - evenBlack.modifiedBack[hour];
             double onFront = evenPale.modifiedFront[hour] - evenBlack.modifiedFront[hour];

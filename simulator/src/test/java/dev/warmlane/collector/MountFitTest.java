@@ -146,6 +146,19 @@ class MountFitTest {
             rows.append(" | ").append(deviations).append(" % |\n");
             ratios.append(isOpen ? "" : String.format(Locale.ROOT, " | all winds: %.2f |\n", closed / sum));
         }
+        ratios.append("| the same with ground that sees the modules as warm as they are");
+        double seen = 0;
+        double seenOpen = 0;
+        for (int windMs = 1; windMs <= 3; windMs++) {
+            seen += lossWm2K("insulated back", windMs, true);
+            seenOpen += lossWm2K("open rack", windMs, true);
+            ratios.append(String.format(
+                    Locale.ROOT,
+                    " | %.2f insulated, %.2f close",
+                    lossWm2K("insulated back", windMs, true) / lossWm2K("open rack", windMs, true),
+                    lossWm2K("close roof", windMs, true) / lossWm2K("open rack", windMs, true)));
+        }
+        ratios.append(String.format(Locale.ROOT, " | all winds, insulated: %.2f |\n", seen / seenOpen));
         DocBlock.check("validation.md", "mounts", rows.append(ratios).toString());
     }
 
@@ -203,27 +216,46 @@ class MountFitTest {
     }
 
     private double lossWm2K(String mount, int windMs) {
-        Exposure exposure = exposure(mount);
-        int hour = NOON + 24 * (windMs - 2);
-        return exposure.irradiance[hour] / (plateC(exposure, hour) - AIR_C);
+        return lossWm2K(mount, windMs, false);
     }
 
+    private double lossWm2K(String mount, int windMs, boolean seen) {
+        Exposure exposure = exposure(mount);
+        int hour = NOON + 24 * (windMs - 2);
+        double plateC = seen ? module(exposure).stagnationC(hour) : plateC(exposure, hour);
+        return exposure.irradiance[hour] / (plateC - AIR_C);
+    }
+
+    /** Where a module loses what it takes in, over ground that sees it at 30 °C. */
     private double plateC(Exposure exposure, int hour) {
-        return new PlateBalance(exposure, MODULE, around.air(), 0.05).stagnationC(hour);
+        PlateBalance module = module(exposure);
+        double low = -50;
+        double high = 150;
+        for (int halving = 0; halving < 50; halving++) {
+            double middle = (low + high) / 2;
+            boolean colder = module.lossWm2(hour, middle) < module.absorbedWm2(hour);
+            low = colder ? middle : low;
+            high = colder ? high : middle;
+        }
+        return low;
     }
 
     private Exposure exposure(String mount) {
         Exposures exposures = new Exposures(around, MODULE.incidence(), MODULE.roughnessFactor());
         Exposure exposure =
                 switch (mount) {
-                    case "open rack" -> exposures.rack(rack(Mounting.Back.OPEN), RowPlace.FIRST);
-                    case "insulated back" -> exposures.rack(rack(Mounting.Back.boarded(0)), RowPlace.FIRST);
-                    case ASSUMED_BOARD -> exposures.rack(rack(Mounting.Back.BOARDED), RowPlace.FIRST);
+                    case "open rack" -> exposures.rack(rack(Mounting.Back.OPEN), RowPlace.FIRST, this::module);
+                    case "insulated back" -> exposures.rack(rack(Mounting.Back.boarded(0)), RowPlace.FIRST, this::module);
+                    case ASSUMED_BOARD -> exposures.rack(rack(Mounting.Back.BOARDED), RowPlace.FIRST, this::module);
                     case "close roof" -> exposures.pitched(new Mounting.FlushOnPitchedRoof(TILT_DEG, 180, 4, 0.1));
                     default -> throw new IllegalArgumentException("unknown mount " + mount);
                 };
         Arrays.fill(exposure.modifiedBack, 0);
         return exposure;
+    }
+
+    private PlateBalance module(Exposure exposure) {
+        return new PlateBalance(exposure, MODULE, around.air(), 0.05);
     }
 
     private static Mounting.OpenRack rack(Mounting.Back back) {

@@ -92,10 +92,10 @@ class RackWindTest {
         Mounting.OpenRack rows = new Mounting.OpenRack(30, 180, 2, 4, 5, 0.3);
         Mounting.OpenRack sheltered = rows.withInnerWind(0.5);
         Exposures exposures = new Exposures(around, Absorber.USUAL_MAT.incidence(), 1.13);
-        FaceFilm first = exposures.rack(rows, RowPlace.FIRST).front;
-        FaceFilm firstSheltered = exposures.rack(sheltered, RowPlace.FIRST).front;
-        Exposure inner = exposures.rack(rows, RowPlace.INTERIOR);
-        Exposure innerSheltered = exposures.rack(sheltered, RowPlace.INTERIOR);
+        FaceFilm first = exposures.rack(rows, RowPlace.FIRST, HeldPlates.AT_30).front;
+        FaceFilm firstSheltered = exposures.rack(sheltered, RowPlace.FIRST, HeldPlates.AT_30).front;
+        Exposure inner = exposures.rack(rows, RowPlace.INTERIOR, HeldPlates.AT_30);
+        Exposure innerSheltered = exposures.rack(sheltered, RowPlace.INTERIOR, HeldPlates.AT_30);
         double warmer = 0;
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 3) {
             assertThat(firstSheltered.coefficient(hour, 10)).isEqualTo(first.coefficient(hour, 10));

@@ -46,10 +46,10 @@ class RoofUnderRacksTest {
                 .build();
         CollectorSurroundings around = new CollectorSurroundings(weather, roof, Terrain.SUBURBAN);
         Mounting.OpenRack high = new Mounting.OpenRack(30, 180, 0.2, 1, 1, 5);
-        Exposure exposure = exposures(around).rack(high, RowPlace.FIRST);
+        Exposure exposure = exposures(around).rack(high, RowPlace.FIRST, HeldPlates.AT_30);
         Roof black = roof.toBuilder().albedo(0).build();
         Exposure overBlack = exposures(new CollectorSurroundings(weather, black, Terrain.SUBURBAN))
-                .rack(high, RowPlace.FIRST);
+                .rack(high, RowPlace.FIRST, HeldPlates.AT_30);
         FaceFilm film = around.filmOfRoof(1);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 5) {
             double global = weather.globalHorizontalWm2(hour);

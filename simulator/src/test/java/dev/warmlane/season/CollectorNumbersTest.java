@@ -121,13 +121,13 @@ class CollectorNumbersTest {
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             int at = hour;
             double coldest = collectors.stream()
-                    .mapToDouble(c -> c.curves().stagnationC(at))
+                    .mapToDouble(c -> c.curves().lowestPlateC(at))
                     .min()
                     .orElseThrow();
             double air = forecast.weather().airTemperatureC(hour);
             frost += Math.min(coldest, air) < 1 ? 1 : 0;
             frostByAir += air < 1 ? 1 : 0;
-            hot += collectors.stream().anyMatch(c -> c.curves().stagnationC(at) > 60) ? 1 : 0;
+            hot += collectors.stream().anyMatch(c -> c.curves().highestPlateC(at) > 60) ? 1 : 0;
         }
 
         assertThat(range.frostHoursByPlate()).isEqualTo(frost).isGreaterThan(frostByAir);
@@ -151,8 +151,8 @@ class CollectorNumbersTest {
             if (forecast.with().runShare(0, index) > 0) {
                 int hour = forecast.with().hourOfYear(index);
                 HeatCurves curves = forecast.forcing().collectors().get(0).curves();
-                slug = Math.max(slug, curves.stagnationC(hour - 1));
-                inTheHourItself = Math.max(inTheHourItself, curves.stagnationC(hour));
+                slug = Math.max(slug, curves.highestPlateC(hour - 1));
+                inTheHourItself = Math.max(inTheHourItself, curves.highestPlateC(hour));
             }
         }
         assertThat(slug).isGreaterThan(inTheHourItself + 2);
@@ -171,7 +171,7 @@ class CollectorNumbersTest {
         for (int hour = closing; hour < drain; hour++) {
             assertThat(Math.min(
                             forecast.weather().airTemperatureC(hour),
-                            collector.curves().stagnationC(hour)))
+                            collector.curves().lowestPlateC(hour)))
                     .isGreaterThanOrEqualTo(WorkingRange.FROST_C);
         }
     }
@@ -184,7 +184,7 @@ class CollectorNumbersTest {
                 .map(forecast.with()::hourOfYear)
                 .filter(hour -> forecast.weather().airTemperatureC(hour) < WorkingRange.FROST_C
                         || forecast.forcing().collectors().stream()
-                                .anyMatch(c -> c.curves().stagnationC(hour) < WorkingRange.FROST_C))
+                                .anyMatch(c -> c.curves().lowestPlateC(hour) < WorkingRange.FROST_C))
                 .boxed()
                 .toList();
 

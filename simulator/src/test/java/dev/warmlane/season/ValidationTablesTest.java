@@ -84,7 +84,7 @@ class ValidationTablesTest {
         }
         double hottest = 0;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            hottest = Math.max(hottest, collector.curves().stagnationC(hour));
+            hottest = Math.max(hottest, collector.curves().highestPlateC(hour));
         }
         return new Line(
                 row.append(String.format(Locale.ROOT, " %.0f |\n", hottest)).toString(), season, inlets);
