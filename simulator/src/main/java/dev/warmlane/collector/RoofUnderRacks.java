@@ -53,8 +53,7 @@ final class RoofUnderRacks {
     private double sunlitFilm;
     private double shadowFilm;
 
-    RoofUnderRacks(
-            CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
+    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
         this.roof = around.roof();
         this.air = around.air();
         this.film = around.filmOfRoof(windShare);
@@ -138,8 +137,7 @@ final class RoofUnderRacks {
             double covered = 1 - sky[i];
             double incoming = sky[i] * longWave + ofFront[i] * front + ofBack[i] * back;
             double gained = (1 - roof.albedo()) * (beam * share + diffuse * sky[i]) + roof.emittance() * incoming;
-            double coefficient =
-                    shadowFilm + share * (sunlitFilm - shadowFilm) + covered * (coveredFilm - shadowFilm);
+            double coefficient = shadowFilm + share * (sunlitFilm - shadowFilm) + covered * (coveredFilm - shadowFilm);
             double start = shadowC + share * (sunlitC - shadowC) + covered * (coveredC - shadowC);
             double temperature = newton(gained, coefficient, start);
             add(i, temperature, coefficient, incoming, ofFront[i] * frontRise + ofBack[i] * backRise);

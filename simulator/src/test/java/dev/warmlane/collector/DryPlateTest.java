@@ -32,8 +32,11 @@ class DryPlateTest {
     /** Every 29th hour goes through all hours of the day and all seasons. Within 0.3 K, as is promised. */
     @ParameterizedTest
     @CsvSource({
-        "warm-inland, FIRST, 1, 0.3", "warm-inland, INTERIOR, 10, 0.3", "hot-dry, INTERIOR, 10, 0.3",
-        "hot-dry, FIRST, 1, 0.05", "cool-coast, INTERIOR, 10, 0.05"
+        "warm-inland, FIRST, 1, 0.3",
+        "warm-inland, INTERIOR, 10, 0.3",
+        "hot-dry, INTERIOR, 10, 0.3",
+        "hot-dry, FIRST, 1, 0.05",
+        "cool-coast, INTERIOR, 10, 0.05"
     })
     void areAsWarmAsTheyMakeEachOther(String sample, RowPlace place, int rows, double clearanceM) {
         WeatherYear weather = Demo.weather(sample);
@@ -67,8 +70,8 @@ class DryPlateTest {
                     double light = (beam > 0 ? beam * lit[i] : 0) + diffuse * strips.skyView(i);
                     double incoming =
                             strips.skyView(i) * weather.skyLongWaveWm2(hour) + (1 - strips.skyView(i)) * black;
-                    double stripC = stripC(
-                            roof, film, hour, airC, (1 - roof.albedo()) * light + roof.emittance() * incoming);
+                    double stripC =
+                            stripC(roof, film, hour, airC, (1 - roof.albedo()) * light + roof.emittance() * incoming);
                     double leaving = roof.emittance() * black(stripC) + (1 - roof.emittance()) * incoming;
                     front += strips.frontView(i) * leaving;
                     back += strips.backView(i) * leaving;
@@ -94,11 +97,9 @@ class DryPlateTest {
         CollectorSurroundings around = new CollectorSurroundings(Demo.weather(sample), Demo.ROOF, Terrain.SUBURBAN);
         CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
                 0.85, 0.02, 12, 5, 0.95, incidence, new CertificateCurve.TestStand(true, 2, 1, 5));
-        CollectorArray array =
-                new CollectorArray("rows", 100, new Mounting.OpenRack(30, 180, 2, 4, 4, 0.3), curve);
+        CollectorArray array = new CollectorArray("rows", 100, new Mounting.OpenRack(30, 180, 2, 4, 4, 0.3), curve);
         for (CollectorForcing.Part part : CollectorForcing.parts(around, array)) {
-            CertificateBalance balance =
-                    (CertificateBalance) CollectorForcing.heat(around, array, part.exposure());
+            CertificateBalance balance = (CertificateBalance) CollectorForcing.heat(around, array, part.exposure());
             double most = 0;
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
                 double standing = balance.stagnationC(hour) - 30;
@@ -156,8 +157,8 @@ class DryPlateTest {
         double high = 150;
         for (int halving = 0; halving < 40; halving++) {
             double middle = (low + high) / 2;
-            double films = exposure.front.coefficient(hour, middle - airC)
-                    + exposure.back.coefficient(hour, middle - airC);
+            double films =
+                    exposure.front.coefficient(hour, middle - airC) + exposure.back.coefficient(hour, middle - airC);
             double lost = films * (middle - airC) + 0.92 * (2 * black(middle) - longWave);
             low = lost < absorbed ? middle : low;
             high = lost < absorbed ? high : middle;

@@ -245,7 +245,8 @@ class MountFitTest {
         Exposure exposure =
                 switch (mount) {
                     case "open rack" -> exposures.rack(rack(Mounting.Back.OPEN), RowPlace.FIRST, this::module);
-                    case "insulated back" -> exposures.rack(rack(Mounting.Back.boarded(0)), RowPlace.FIRST, this::module);
+                    case "insulated back" ->
+                        exposures.rack(rack(Mounting.Back.boarded(0)), RowPlace.FIRST, this::module);
                     case ASSUMED_BOARD -> exposures.rack(rack(Mounting.Back.BOARDED), RowPlace.FIRST, this::module);
                     case "close roof" -> exposures.pitched(new Mounting.FlushOnPitchedRoof(TILT_DEG, 180, 4, 0.1));
                     default -> throw new IllegalArgumentException("unknown mount " + mount);
