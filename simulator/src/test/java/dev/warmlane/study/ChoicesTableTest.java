@@ -62,11 +62,30 @@ class ChoicesTableTest {
         moved(
                 rows,
                 "one row of open racks of 30°, not flat",
-                changed()
-                        .arrays(new CollectorArray(
-                                "rack", 200, new Mounting.OpenRack(30, 180, 2, 4, 1, 0.3), Absorber.USUAL_MAT))
-                        .build());
+                racks(new Mounting.OpenRack(30, 180, 2, 4, 1, 0.3)));
         DocBlock.check("model.md", "choices", rows.toString());
+    }
+
+    /** The same pool with ten rows of racks instead of mats, against racks with the first of two choices. */
+    @Test
+    void poolWithRacks() throws IOException {
+        StringBuilder rows = new StringBuilder("""
+                | ten rows of racks of 30° | cool coast | warm inland | hot dry |
+                |---|---|---|---|
+                """);
+        Mounting.OpenRack open = new Mounting.OpenRack(30, 180, 2, 4, 10, 0.3);
+        Installation tight = racks(open.withBack(Mounting.Back.boarded(0)));
+        moved(rows, "a board of 1.5 W/m²K, not of 0", racks(open.withBack(Mounting.Back.boarded(1.5))), tight);
+        moved(rows, "a board of 11 W/m²K, not of 0", racks(open.withBack(Mounting.Back.boarded(11))), tight);
+        moved(rows, "open, wind at inner rows 0.7, not 1", racks(open.withInnerWind(0.7)), racks(open));
+        moved(rows, "open, wind at inner rows 0.5, not 1", racks(open.withInnerWind(0.5)), racks(open));
+        DocBlock.check("model.md", "racks", rows.toString());
+    }
+
+    private static Installation racks(Mounting mounting) {
+        return changed()
+                .arrays(new CollectorArray("rack", 200, mounting, Absorber.USUAL_MAT))
+                .build();
     }
 
     /** Gas goes with the heater's heat. */
@@ -119,10 +138,14 @@ class ChoicesTableTest {
     }
 
     private void moved(StringBuilder rows, String what, Installation changed) {
+        moved(rows, what, changed, DESCRIBED);
+    }
+
+    private void moved(StringBuilder rows, String what, Installation changed, Installation described) {
         row(rows, what, climate -> {
-            double kelvin = mean(season(climate, changed)) - mean(season(climate, DESCRIBED));
+            double kelvin = mean(season(climate, changed)) - mean(season(climate, described));
             return DocBlock.signed(kelvin, 2) + " K, "
-                    + DocBlock.signed(percent(climate, changed, DESCRIBED, Flow.COLLECTORS), 1) + " %";
+                    + DocBlock.signed(percent(climate, changed, described, Flow.COLLECTORS), 1) + " %";
         });
     }
 
