@@ -59,10 +59,7 @@ class ChoicesTableTest {
                 rows,
                 "roof a bare deck, U 2 W/m²K, not 0.5",
                 changed().roof(Demo.ROOF.toBuilder().uValueWm2K(2).build()).build());
-        moved(
-                rows,
-                "one row of open racks of 30°, not flat",
-                racks(new Mounting.OpenRack(30, 180, 2, 4, 1, 0.3)));
+        moved(rows, "one row of open racks of 30°, not flat", racks(new Mounting.OpenRack(30, 180, 2, 4, 1, 0.3)));
         DocBlock.check("model.md", "choices", rows.toString());
     }
 
