@@ -1,0 +1,38 @@
+/**
+ * Simulates, hour by hour over a typical weather year, unglazed solar collectors that heat a swimming pool.
+ *
+ * <p>Data flows one way through the packages: {@link dev.warmlane.weather a weather file} becomes a year, the year and
+ * {@link dev.warmlane.season.Installation what is built} become forcing, forcing becomes
+ * {@link dev.warmlane.season a season}, seasons become {@link dev.warmlane.study studies} and
+ * {@link dev.warmlane.report reports}. {@link dev.warmlane.scenario A scenario file} describes a whole job.
+ */
+module dev.warmlane {
+    requires static transitive org.jspecify;
+    requires java.desktop;
+    requires com.samskivert.jmustache;
+    requires commons.math3;
+    requires net.e175.klaus.solarpositioning;
+    requires org.tomlj;
+    requires univocity.parsers;
+    requires VectorGraphics2D;
+    requires xchart;
+
+    exports dev.warmlane.collector;
+    exports dev.warmlane.files;
+    exports dev.warmlane.irradiance;
+    exports dev.warmlane.physics;
+    exports dev.warmlane.plant;
+    exports dev.warmlane.pool;
+    exports dev.warmlane.report;
+    exports dev.warmlane.report.chart;
+    exports dev.warmlane.report.page;
+    exports dev.warmlane.scenario;
+    exports dev.warmlane.season;
+    exports dev.warmlane.site;
+    exports dev.warmlane.study;
+    exports dev.warmlane.sun;
+    exports dev.warmlane.units;
+    exports dev.warmlane.weather;
+    exports dev.warmlane.weather.generate;
+    exports dev.warmlane.wind;
+}
