@@ -15,6 +15,7 @@ import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -153,12 +154,12 @@ class DryPlateTest {
     }
 
     private static double plateC(Exposure exposure, double absorbed, int hour, double airC, double longWave) {
+        FaceFilm back = Objects.requireNonNull(exposure.back);
         double low = -60;
         double high = 150;
         for (int halving = 0; halving < 40; halving++) {
             double middle = (low + high) / 2;
-            double films =
-                    exposure.front.coefficient(hour, middle - airC) + exposure.back.coefficient(hour, middle - airC);
+            double films = exposure.front.coefficient(hour, middle - airC) + back.coefficient(hour, middle - airC);
             double lost = films * (middle - airC) + 0.92 * (2 * black(middle) - longWave);
             low = lost < absorbed ? middle : low;
             high = lost < absorbed ? high : middle;
