@@ -100,21 +100,18 @@ final class PlateBalance implements HourlyHeat {
         double difference = plate - air.temperatureC[hour];
         double black = Constants.blackBody(plate);
         double front = exposure.front.coefficient(hour, difference);
-        out.irradiance += share * exposure.irradiance[hour];
-        out.absorbedFront += share * absorber.absorptance() * exposure.modifiedFront[hour];
-        out.absorbedBack += share * absorber.absorptance() * exposure.modifiedBack[hour];
-        out.convectionFront += share * front * difference;
-        out.longWaveFront += share * absorber.emittance() * (black - exposure.longWaveFront[hour]);
-        out.throughBack += share * exposure.closed.lossWm2(hour, plate);
-        out.useful += share * heat;
-        out.filmFront += share * front;
-        out.plateC += share * plate;
+        double back = exposure.back == null ? 0 : exposure.back.coefficient(hour, difference);
+        out.addState(share, exposure.irradiance[hour], front, back, plate);
+        out.add(PlateFlow.ABSORBED_FRONT, share * absorber.absorptance() * exposure.modifiedFront[hour]);
+        out.add(PlateFlow.ABSORBED_BACK, share * absorber.absorptance() * exposure.modifiedBack[hour]);
+        out.add(PlateFlow.CONVECTION_FRONT, share * front * difference);
+        out.add(PlateFlow.CONVECTION_BACK, share * back * difference);
+        out.add(PlateFlow.LONG_WAVE_FRONT, share * absorber.emittance() * (black - exposure.longWaveFront[hour]));
         if (exposure.back != null) {
-            double back = exposure.back.coefficient(hour, difference);
-            out.convectionBack += share * back * difference;
-            out.longWaveBack += share * absorber.emittance() * (black - exposure.longWaveBack[hour]);
-            out.filmBack += share * back;
+            out.add(PlateFlow.LONG_WAVE_BACK, share * absorber.emittance() * (black - exposure.longWaveBack[hour]));
         }
+        out.add(PlateFlow.THROUGH_BACK, share * exposure.closed.lossWm2(hour, plate));
+        out.add(PlateFlow.USEFUL, share * heat);
     }
 
     private double heat;

@@ -11,6 +11,12 @@ package dev.warmlane.physics;
  */
 public final class Water {
 
+    /**
+     * Heat of fusion at 0 °C and atmospheric pressure, J/kg: 333.4 kJ/kg from the equation of state of ice Ih of Feistel and
+     * Wagner, J. Phys. Chem. Ref. Data 35, 2006 (from memory); handbooks round it to 334.
+     */
+    public static final double FUSION_J_KG = 333_400;
+
     private Water() {}
 
     /**

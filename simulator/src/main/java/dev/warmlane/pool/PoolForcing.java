@@ -2,6 +2,7 @@ package dev.warmlane.pool;
 
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.MoistAir;
+import dev.warmlane.physics.Tabulated;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherYear;
@@ -27,6 +28,13 @@ public final class PoolForcing {
 
     /** Gas constant of water vapour, J/kgK: 8.314462618 J/molK over 18.015 g/mol. */
     private static final double VAPOUR_GAS_CONSTANT_J_KGK = 461.5;
+
+    // the two functions of the water's temperature that cost most, over every temperature of a pool: 1e-12 from the
+    // equations themselves, 1e-8 for latent heat below 0.1 °C
+    private static final int HOTTEST_C = 75;
+    private static final int CELLS_PER_K = 16;
+    static final Tabulated SATURATION_KPA = new Tabulated(MoistAir::saturationPressureKpa, 0, HOTTEST_C, CELLS_PER_K);
+    static final Tabulated LATENT_J_KG = new Tabulated(Water::latentHeatJKg, 0, HOTTEST_C, CELLS_PER_K);
 
     private static final double SECONDS_PER_DAY = 86_400;
 
@@ -170,25 +178,24 @@ public final class PoolForcing {
         double radiation = 4 * waterEmittance * cube;
         // under the cover the film and the cover's resistance are in series; open and covered water stand side by side
         double dry = covered == 0 ? 1 : 1 - covered + covered / (1 + coverResistance * (convection + radiation));
-        double saturation = MoistAir.saturationPressureKpa(waterC);
-        double latentJKg = Water.latentHeatJKg(waterC);
+        double saturation = SATURATION_KPA.at(waterC);
+        double latentJKg = LATENT_J_KG.at(waterC);
         double perKpa = evaporationWm2Kpa[hour] * activity * cut;
         double evaporation = perKpa * (vapourKpa[hour] - saturation);
-        double evaporated = Math.max(0, -evaporation / latentJKg);
-        double replaced = makeUpKgSM2 * inUse + evaporated;
-        out.sun = sun[hour];
-        out.bathers = bathers[hour] * inUse;
-        out.circulation = circulationWm2 * inUse;
-        out.evaporation = evaporation;
-        out.convection = convection * dry * (airC[hour] - waterC);
-        out.longWave = dry * (longWaveIn[hour] - waterEmittance * cube * kelvin);
-        out.ground = groundWm2K * (groundC[hour] - waterC);
-        out.makeUp = replaced * WATER_HEAT_J_KGK * (mainsC[hour] - waterC);
-        out.evaporatedKgSM2 = evaporated;
         // Clausius and Clapeyron with the gas constant of vapour: good for a slope, not used for a flow
         double saturationSlope = saturation * latentJKg / (VAPOUR_GAS_CONSTANT_J_KGK * kelvin * kelvin);
-        out.slope =
-                -perKpa * saturationSlope - dry * (convection + radiation) - groundWm2K - replaced * WATER_HEAT_J_KGK;
+        double evaporated = Math.max(0, -evaporation / latentJKg);
+        double replaced = (makeUpKgSM2 * inUse + evaporated) * WATER_HEAT_J_KGK;
+        out.begin();
+        out.put(Flow.SUN, sun[hour], 0);
+        out.put(Flow.BATHERS, bathers[hour] * inUse, 0);
+        out.put(Flow.CIRCULATION, circulationWm2 * inUse, 0);
+        out.put(Flow.EVAPORATION, evaporation, -perKpa * saturationSlope);
+        out.put(Flow.CONVECTION, convection * dry * (airC[hour] - waterC), -convection * dry);
+        out.put(Flow.LONG_WAVE, dry * (longWaveIn[hour] - waterEmittance * cube * kelvin), -dry * radiation);
+        out.put(Flow.GROUND, groundWm2K * (groundC[hour] - waterC), -groundWm2K);
+        out.put(Flow.MAKE_UP, replaced * (mainsC[hour] - waterC), -replaced);
+        out.evaporated(evaporated);
     }
 
     private void fillOutdoor(PoolSetting.Outdoor outdoor, WeatherYear weather) {

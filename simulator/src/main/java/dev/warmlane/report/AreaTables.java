@@ -1,7 +1,7 @@
 package dev.warmlane.report;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.study.AreaDesign;

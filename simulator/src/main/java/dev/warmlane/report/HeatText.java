@@ -1,8 +1,8 @@
 package dev.warmlane.report;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.season.ArraySummary;
 import dev.warmlane.season.CollectorHeat;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.PumpSummary;

@@ -1,7 +1,7 @@
 package dev.warmlane.report;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
@@ -32,8 +32,8 @@ public final class HourTable {
         for (Flow flow : Flow.values()) {
             table.number(flow.label(), PeriodTables.csvName(flow), Measure.HEAT, i -> with.heatKwh(flow, i));
         }
-        table.number("refused", "refused", Measure.HEAT, i -> with.refusedKwh(i, i + 1))
-                .number("evaporated", "evaporated", Measure.MASS, i -> with.evaporatedKg(i, i + 1))
+        table.number("refused", "refused", Measure.HEAT, i -> with.refusedKwh(i))
+                .number("evaporated", "evaporated", Measure.MASS, i -> with.evaporatedKg(i))
                 .number("heater without", "heater_without", Measure.HEAT, i -> without.heatKwh(Flow.HEATER, i));
         for (int a = 0; a < installation.arrays().size(); a++) {
             array(table, forecast, a);
@@ -49,7 +49,7 @@ public final class HourTable {
                         .collectors()
                         .get(a)
                         .irradianceWm2(with.hourOfYear(i)))
-                .number("useful", name + "useful", Measure.HEAT, i -> with.arrayHeatKwh(a, i, i + 1))
+                .number("useful", name + "useful", Measure.HEAT, i -> with.arrayHeatKwh(a, i))
                 .number("running", name + "running", Measure.HOURS, i -> with.runShare(a, i))
                 .optional("outlet", name + "outlet", Measure.TEMPERATURE, i -> number(with.outletC(a, i)))
                 .number(

@@ -58,9 +58,9 @@ final class SafetyText {
         if (Math.min(
                         summary.season().water().lowestC(),
                         summary.season().waterWithout().lowestC())
-                < 0) {
-            points.add("Ice is not modelled: below " + numbers.show(Measure.TEMPERATURE, 0)
-                    + " the pool would freeze over, and what is said of those days does not hold.");
+                <= 0) {
+            points.add("Ice: the pool freezes over. Its water is held at " + numbers.show(Measure.TEMPERATURE, 0)
+                    + " until the ice has melted; snow on it is not modelled. Ice can break basin, pipes and pump.");
         }
         if (range.isPresent()) {
             points.add((range.get().frostHoursInSeason() > 0

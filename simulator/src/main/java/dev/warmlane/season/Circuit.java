@@ -58,6 +58,16 @@ final class Circuit {
         return pipesWm2K * (poolC - collectors.airC(hour)) + returnShare * heat;
     }
 
+    /** How the heat that the collectors give changes with the pool's temperature, W/m²K; below 0. */
+    double heatSlopeWm2K(int hour, double poolC) {
+        return curves.slopeWm2K(hour, poolC);
+    }
+
+    /** How what the pipes lose changes with it, W/m²K. */
+    double toAirSlopeWm2K(double heatSlopeWm2K) {
+        return pipesWm2K + returnShare * heatSlopeWm2K;
+    }
+
     /** Heat that arrives in the pool, W/m². */
     double givenWm2(int hour, double poolC) {
         double heat = curves.heatWm2(hour, poolC);
@@ -69,18 +79,23 @@ final class Circuit {
         return (1 - returnShare) * curves.slopeWm2K(hour, poolC) - pipesWm2K;
     }
 
-    /** Whether a pump that runs goes on. */
+    /** Whether a pump that runs goes on, while the collectors give a heat and the pipes lose another, W/m². */
+    boolean warmsEnough(double heat, double toAir) {
+        return heat > stopHeat && heat - toAir > stopHeat;
+    }
+
+    /** The same at a pool temperature. */
     boolean warmsEnough(int hour, double poolC) {
         double heat = curves.heatWm2(hour, poolC);
-        return heat > stopHeat && heat - toAirWm2(hour, poolC, heat) > stopHeat;
+        return warmsEnough(heat, toAirWm2(hour, poolC, heat));
     }
 
-    /** Whether a pump that stands starts. */
-    boolean starts(int hour, double poolC) {
-        return poolC <= curves.stagnationC(hour) - startDifferenceK && warmsEnough(hour, poolC);
+    /** Whether a pump that stands may start: the dry plate is warmer than the pool by the start difference. */
+    boolean mayStart(int hour, double poolC) {
+        return poolC <= startC(hour);
     }
 
-    /** Whether it would cool the pool as surely as {@link #starts} warms it. */
+    /** Whether it would cool the pool as surely as it warms it when it starts. */
     boolean coolsEnough(int hour, double poolC) {
         double heat = curves.heatWm2(hour, poolC);
         return poolC >= curves.stagnationC(hour) + startDifferenceK
@@ -88,10 +103,9 @@ final class Circuit {
                 && heat - toAirWm2(hour, poolC, heat) < -stopHeat;
     }
 
-    /** The pool temperature at which it starts; minus infinite if it would stop at once. */
+    /** The pool temperature at which it starts, unless it would stop there at once. */
     double startC(int hour) {
-        double at = curves.stagnationC(hour) - startDifferenceK;
-        return warmsEnough(hour, at) ? at : Double.NEGATIVE_INFINITY;
+        return curves.stagnationC(hour) - startDifferenceK;
     }
 
     /** The pool temperature at which it stops; infinite if that is beyond {@code uptoC}. */

@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.pool.Flow;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -28,8 +29,8 @@ public record CollectorHeat(
         OptionalDouble highestOutletC,
         double refusedKwh) {
 
-    /** Sums up a period of a ledger that was made with this forcing. */
-    public static CollectorHeat of(SeasonLedger ledger, SeasonForcing forcing, Period period) {
+    /** Sums up a period of a ledger that was made with this forcing, and its heat. */
+    static CollectorHeat of(SeasonLedger ledger, SeasonForcing forcing, Period period, HeatBalance balance) {
         List<CollectorArray> arrays = ledger.installation().arrays();
         double irradiation = 0;
         double peak = 0;
@@ -37,7 +38,7 @@ public record CollectorHeat(
         double highest = Double.NEGATIVE_INFINITY;
         for (int index = period.from(); index < period.to(); index++) {
             int hour = ledger.hourOfYear(index);
-            peak = Math.max(peak, ledger.heatKwh(Flow.COLLECTORS, index) + ledger.heatKwh(Flow.PIPES, index));
+            peak = Math.max(peak, ledger.deliveredKwh(index));
             for (int a = 0; a < arrays.size(); a++) {
                 CollectorForcing collector = forcing.collectors().get(a);
                 irradiation += arrays.get(a).areaM2() * collector.irradianceWm2(hour) / 1000;
@@ -49,16 +50,15 @@ public record CollectorHeat(
             }
         }
         boolean ran = lowest <= highest;
-        double useful = ledger.heatKwh(Flow.COLLECTORS, period.from(), period.to());
         return new CollectorHeat(
                 ledger.installation().collectorAreaM2(),
-                useful,
-                useful + ledger.heatKwh(Flow.PIPES, period.from(), period.to()),
+                balance.kwh(Flow.COLLECTORS),
+                balance.deliveredKwh(),
                 irradiation,
                 peak,
                 ran ? OptionalDouble.of(lowest) : OptionalDouble.empty(),
                 ran ? OptionalDouble.of(highest) : OptionalDouble.empty(),
-                ledger.refusedKwh(period.from(), period.to()));
+                ledger.refusedKwh(period));
     }
 
     /** Heat delivered per collector area, kWh/m²; nothing where there are no collectors. */

@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
+import dev.warmlane.pool.Flow;
 
 /** The gas that the collectors' heat stands for. All gas in kWh of its higher heating value. */
 public sealed interface GasSummary {
@@ -55,16 +56,15 @@ public sealed interface GasSummary {
      */
     record WouldHaveBurned(Fuel fuel, double efficiency, double replacedKwh) implements GasSummary {}
 
-    /** Compares a period of two ledgers, with and without collectors. */
-    static GasSummary of(SeasonLedger with, SeasonLedger without, Period period) {
-        if (with.installation().heater().isEmpty()) {
-            double delivered = HeatBalance.of(with, period).deliveredKwh();
-            return new WouldHaveBurned(Fuel.NATURAL_GAS, USUAL_EFFICIENCY, delivered / USUAL_EFFICIENCY);
+    /** Compares the heat of an installation's pool with that of the same pool without collectors. */
+    static GasSummary of(Installation installation, HeatBalance with, HeatBalance without) {
+        if (installation.heater().isEmpty()) {
+            return new WouldHaveBurned(Fuel.NATURAL_GAS, USUAL_EFFICIENCY, with.deliveredKwh() / USUAL_EFFICIENCY);
         }
-        GasHeater heater = with.installation().heater().get();
+        GasHeater heater = installation.heater().get();
         return new Displaced(
                 heater.fuel(),
-                with.heatKwh(Flow.HEATER, period.from(), period.to()) / heater.efficiency(),
-                without.heatKwh(Flow.HEATER, period.from(), period.to()) / heater.efficiency());
+                with.kwh(Flow.HEATER) / heater.efficiency(),
+                without.kwh(Flow.HEATER) / heater.efficiency());
     }
 }

@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.pool.Flow;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -8,7 +9,8 @@ import java.util.Map;
  * Where the pool's heat came from and went, each kind net over the period.
  *
  * @param kwh heat of each kind, kWh, positive into the water
- * @param storedKwh heat that stayed in the water because it ended warmer than it began, kWh; the sum of {@code kwh}
+ * @param storedKwh heat that stayed in the water because it ended warmer, or with less ice, than it began, kWh; the sum of
+ *     {@code kwh}
  * @param evaporatedKg water that evaporated, kg
  * @param makeUpM3 mains water that replaced what evaporated, splashed out and was drained, m³, 1000 kg to the m³
  */
@@ -23,19 +25,18 @@ public record HeatBalance(Map<Flow, Double> kwh, double storedKwh, double evapor
 
     /** Sums up a period of a ledger. */
     public static HeatBalance of(SeasonLedger ledger, Period period) {
-        Map<Flow, Double> kwh = new EnumMap<>(Flow.class);
-        for (Flow flow : Flow.values()) {
-            kwh.put(flow, ledger.heatKwh(flow, period.from(), period.to()));
-        }
         double stored = 0;
         for (int index = period.from(); index < period.to(); index++) {
             stored += ledger.storedJm2(index);
         }
         Installation installation = ledger.installation();
-        double evaporated = ledger.evaporatedKg(period.from(), period.to());
+        double evaporated = ledger.evaporatedKg(period);
         double drained = installation.makeUp().litresPerDay() * period.hours() / 24;
         return new HeatBalance(
-                kwh, stored * installation.pool().areaM2() / J_PER_KWH, evaporated, (evaporated + drained) / 1000);
+                ledger.heatKwh(period),
+                stored * installation.pool().areaM2() / J_PER_KWH,
+                evaporated,
+                (evaporated + drained) / 1000);
     }
 
     /** Heat of a kind, kWh, positive into the water. */

@@ -4,8 +4,9 @@ import dev.warmlane.site.HourOfYear;
 import java.util.Locale;
 
 /**
- * A season whose water becomes so hot that something of what was put in cannot be meant: more bathers than swim, a cover
- * that keeps everything in, a basin much shallower than it is. The model would go on, and its numbers would mean nothing.
+ * A season in which something that was put in cannot be meant. Its water becomes too hot: more bathers than swim, a cover
+ * that keeps everything in, a basin much shallower than it is. Or it freezes to the ground. The model would go on, and its
+ * numbers would mean nothing.
  */
 public final class ImpossibleSeasonException extends RuntimeException {
 
@@ -17,13 +18,23 @@ public final class ImpossibleSeasonException extends RuntimeException {
      */
     public static final double HOTTEST_C = 70;
 
-    ImpossibleSeasonException(int hourOfYear) {
-        super(String.format(
-                Locale.ROOT,
+    private ImpossibleSeasonException(String message, Object... values) {
+        super(String.format(Locale.ROOT, message, values));
+    }
+
+    static ImpossibleSeasonException tooHot(int hourOfYear) {
+        return new ImpossibleSeasonException(
                 "the water becomes hotter than %.0f degC at %s (month-day hour), which no pool does: something put in"
                         + " cannot be meant; check bathers and their heat, the cover and its hours, the depth, the"
                         + " circulation pump and the weather",
-                HOTTEST_C,
-                HourOfYear.label(hourOfYear)));
+                HOTTEST_C, HourOfYear.label(hourOfYear));
+    }
+
+    static ImpossibleSeasonException frozen(int hourOfYear, double depthM) {
+        return new ImpossibleSeasonException(
+                "all the water is ice by %s (month-day hour), %.2f m of it: no such pool stands filled then; let the"
+                        + " season begin later or end earlier, shorten the days before opening, or check the depth"
+                        + " and the weather",
+                HourOfYear.label(hourOfYear), depthM);
     }
 }

@@ -1,14 +1,11 @@
 package dev.warmlane.season;
 
-import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.Prices;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What one more square metre of collector would add: every array was simulated again a hundredth larger.
+ * What one more square metre of collector would add.
  *
  * @param deliveredKwhPerM2 heat that it would add to what is delivered, kWh/m² a season
  * @param displacedKwhPerM2 gas that it would displace, kWh/m² a season; nothing where there is no heater
@@ -17,67 +14,24 @@ import java.util.OptionalDouble;
  */
 public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displacedKwhPerM2, OptionalDouble costPerKwh) {
 
-    /** The growth simulated: large enough to stand out from rounding, small enough to be a slope. */
-    private static final double GROWTH = 0.01;
-
-    /** Simulates a forecast's installation with a little more area; nothing where it has no collectors. */
-    public static Optional<NextSquareMetre> of(SeasonForecast forecast) {
-        Installation installation = forecast.with().installation();
-        if (installation.arrays().isEmpty()) {
-            return Optional.empty();
-        }
-        // the largest arrays that can be described shrink instead: the slope is the same. One beside them that is too
-        // small
-        // to shrink stays: it has a two-hundred-thousandth of the area
-        boolean mayGrow = installation.arrays().stream()
-                .allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.LARGEST_M2);
-        double factor = mayGrow ? 1 + GROWTH : 1 - GROWTH;
-        Installation larger = installation.toBuilder()
-                .arrays(installation.arrays().stream()
-                        .map(array -> array.withAreaM2(Math.max(CollectorArray.SMALLEST_M2, array.areaM2() * factor)))
-                        .toList())
-                .build();
-        SeasonLedger grown = SeasonSimulator.simulate(larger, forecast.forcing());
-        Period season = Periods.season(grown);
-        double addedM2 = larger.collectorAreaM2() - installation.collectorAreaM2();
-        double perM2 = (HeatBalance.of(grown, season).deliveredKwh()
-                        - HeatBalance.of(forecast.with(), season).deliveredKwh())
-                / addedM2;
-        OptionalDouble displaced = OptionalDouble.empty();
-        if (installation.heater().isPresent()) {
-            GasHeater heater = installation.heater().get();
-            List<SeasonLedger> both = List.of(forecast.with(), grown);
-            double[] burned = both.stream()
-                    .mapToDouble(l -> l.heatKwh(Flow.HEATER, 0, l.hours()) / heater.efficiency())
-                    .toArray();
-            displaced = OptionalDouble.of((burned[0] - burned[1]) / addedM2);
-        }
-        return Optional.of(priced(perM2, displaced, installation.prices()));
-    }
-
     /**
      * What each square metre between two sizes of one installation adds, on the mean: the difference of the two over the
      * area between them.
      *
-     * @param smaller a season with less collector area
-     * @param larger the same season with more of it
+     * @param one a season
+     * @param other the same season with more or less collector area
      * @param prices what collectors cost, where it is known
      */
-    public static NextSquareMetre between(PeriodSummary smaller, PeriodSummary larger, Optional<Prices> prices) {
-        double addedM2 = larger.collectors().areaM2() - smaller.collectors().areaM2();
-        if (!(addedM2 > 0)) {
-            throw new IllegalArgumentException("the larger installation must have more collector area, had "
-                    + larger.collectors().areaM2() + " m2 after "
-                    + smaller.collectors().areaM2() + " m2");
+    public static NextSquareMetre between(PeriodSummary one, PeriodSummary other, Optional<Prices> prices) {
+        double addedM2 = other.collectors().areaM2() - one.collectors().areaM2();
+        if (addedM2 == 0) {
+            throw new IllegalArgumentException("two sizes must differ in collector area, both had "
+                    + one.collectors().areaM2() + " m2");
         }
-        double perM2 = (larger.balance().deliveredKwh() - smaller.balance().deliveredKwh()) / addedM2;
-        OptionalDouble displaced = larger.gas() instanceof GasSummary.Displaced
-                ? OptionalDouble.of((larger.gas().replacedKwh() - smaller.gas().replacedKwh()) / addedM2)
+        double perM2 = (other.balance().deliveredKwh() - one.balance().deliveredKwh()) / addedM2;
+        OptionalDouble displaced = other.gas() instanceof GasSummary.Displaced
+                ? OptionalDouble.of((other.gas().replacedKwh() - one.gas().replacedKwh()) / addedM2)
                 : OptionalDouble.empty();
-        return priced(perM2, displaced, prices);
-    }
-
-    private static NextSquareMetre priced(double perM2, OptionalDouble displaced, Optional<Prices> prices) {
         double price = prices.map(Prices::collectorPerM2).orElse(0.0);
         return new NextSquareMetre(
                 perM2, displaced, price > 0 && perM2 > 0 ? OptionalDouble.of(price / perM2) : OptionalDouble.empty());

@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.pool.Flow;
 import java.util.OptionalDouble;
 
 /**
@@ -34,25 +35,36 @@ public record PeriodSummary(
 
     /** Sums up a period of a forecast. */
     public static PeriodSummary of(SeasonForecast forecast, Period period) {
-        SeasonLedger with = forecast.with();
-        SeasonLedger without = forecast.without();
+        return of(forecast, period, PoolSummary.of(forecast.without(), period));
+    }
+
+    /**
+     * Sums up a period of a forecast, of which the pool without collectors is summed up already: many areas share it.
+     *
+     * @param forecast the forecast
+     * @param period the period
+     * @param without the pool without collectors in the same period
+     */
+    public static PeriodSummary of(SeasonForecast forecast, Period period, PoolSummary without) {
+        SeasonLedger ledger = forecast.with();
+        PoolSummary with = PoolSummary.of(ledger, period);
         double air = 0;
         for (int index = period.from(); index < period.to(); index++) {
-            air += forecast.weather().airTemperatureC(with.hourOfYear(index));
+            air += forecast.weather().airTemperatureC(ledger.hourOfYear(index));
         }
         return new PeriodSummary(
                 period,
-                with.hourOfYear(period.from()),
+                ledger.hourOfYear(period.from()),
                 air / period.hours(),
-                TemperatureSummary.of(with, period),
-                TemperatureSummary.of(without, period),
-                ComfortSummary.of(with, period),
-                ComfortSummary.of(without, period),
-                HeatBalance.of(with, period),
-                HeatBalance.of(without, period),
-                CollectorHeat.of(with, forecast.forcing(), period),
-                GasSummary.of(with, without, period),
-                PumpSummary.of(with, period));
+                with.water(),
+                without.water(),
+                with.comfort(),
+                without.comfort(),
+                with.balance(),
+                without.balance(),
+                CollectorHeat.of(ledger, forecast.forcing(), period, with.balance()),
+                GasSummary.of(ledger.installation(), with.balance(), without.balance()),
+                PumpSummary.of(ledger, period, with.balance()));
     }
 
     /** Temperature gained: mean with the collectors less mean without, K. */

@@ -2,9 +2,6 @@ package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.physics.Water;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.pool.PoolFlows;
-import dev.warmlane.pool.PoolForcing;
 import java.util.Arrays;
 import java.util.List;
 
@@ -13,10 +10,10 @@ import java.util.List;
  * account. Mutable, reused for every hour, for one thread.
  *
  * <p>Within the hour the forcing stands still and the temperature moves one way at a time, so the hour is cut where
- * something switches: the pool reaches the heater's set point or the collectors' limit, or a collector circuit meets its
- * start or stop difference. Each piece is one step of the implicit midpoint rule, whose length is chosen to land on the
- * switching temperature exactly; at set point and limit the temperature is held by just the part of heater or collectors
- * that it takes.
+ * something switches: the pool reaches the heater's set point, the collectors' limit or its freezing point, or a collector
+ * circuit meets its start or stop difference. Each piece is one step of the implicit midpoint rule, whose length is chosen
+ * to land on the switching temperature exactly; at set point and limit the temperature is held by just the part of heater
+ * or collectors that it takes, at the freezing point by ice.
  */
 final class PoolHour {
 
@@ -32,71 +29,52 @@ final class PoolHour {
      */
     private static final int MOST_PIECES = 200;
 
-    /** Circuits that switch within this of each other switch together, K: a switching temperature is found to 1e-10 K. */
-    private static final double SAME_K = 1e-9;
-
     private static final double HOUR_S = 3600;
 
     /** Specific heat of water in the collectors, J/kgK; over 10 to 40 °C it changes by 0.3 %. */
     static final double WATER_HEAT_J_KGK = Water.specificHeatJKgK(25);
 
     // what is built
-    private final PoolForcing pool;
-    private final int arrays;
-    private final Circuit[] circuits;
-    private final double limitC;
+    private final double capacityJm2K;
+    private final SolarLimit limit;
     private final double shedAboveC;
-    private final double setPointC;
-    private final double heaterWm2;
+    private final Thermostat thermostat;
+    private final HourBalance balance;
 
     // the state that goes on from hour to hour
     double waterC;
-    private final boolean[] running;
-    private final boolean[] shedding;
-
-    // whether the circuits may run in this hour
-    private boolean allowed;
-
-    // the hour's account, J/m² of water, s, kg/m²
-    final double[] heat = new double[Flow.values().length];
-    final double[] arrayHeat;
-    final double[] runSeconds;
-    final double[] outletSum;
-    double refused;
-    double evaporated;
-
-    // the flows at the temperature looked at last
-    private final PoolFlows flows = new PoolFlows();
-    private double base;
-    private double solar;
-    private double solarSlope;
-    private double lookedAtC;
-
-    // the temperature at which each circuit switches next on the way looked at; NaN where it does not
-    private final double[] switchC;
+    final Ice ice = new Ice();
+    private final Pump[] pumps;
 
     PoolHour(Installation installation, SeasonForcing forcing) {
         List<CollectorArray> built = installation.arrays();
         double poolArea = installation.pool().areaM2();
-        this.pool = forcing.pool();
-        this.arrays = built.size();
-        this.circuits = new Circuit[arrays];
+        this.capacityJm2K = forcing.pool().heatCapacityJm2K();
+        this.pumps = new Pump[built.size()];
         // all pipes are one, shared by area: each m² of collector has as much of them
         double pipesWm2K = installation.pipes().heatLossWK() / installation.collectorAreaM2();
-        for (int a = 0; a < arrays; a++) {
-            circuits[a] =
-                    new Circuit(built.get(a), forcing.collectors().get(a), pipesWm2K, installation.control(), poolArea);
+        for (int a = 0; a < pumps.length; a++) {
+            pumps[a] = new Pump(new Circuit(
+                    built.get(a), forcing.collectors().get(a), pipesWm2K, installation.control(), poolArea));
         }
-        this.switchC = new double[arrays];
-        this.running = new boolean[arrays];
-        this.shedding = new boolean[arrays];
-        this.arrayHeat = new double[arrays];
-        this.runSeconds = new double[arrays];
-        this.outletSum = new double[arrays];
-        this.limitC = installation.control().limitC();
+        this.limit = new SolarLimit(installation.control().limitC());
         this.shedAboveC = installation.control().shedAboveC();
-        this.setPointC = installation.heater().map(GasHeater::setPointC).orElse(Double.NEGATIVE_INFINITY);
-        this.heaterWm2 = installation.heater().map(GasHeater::capacityKw).orElse(0.0) * 1000 / poolArea;
+        this.thermostat = Thermostat.of(installation.heater(), poolArea);
+        this.balance = new HourBalance(forcing.pool(), pumps);
+    }
+
+    /** Takes up a state. */
+    void resume(SeasonState state) {
+        waterC = state.waterC();
+        ice.set(state.iceJm2());
+        for (int a = 0; a < pumps.length; a++) {
+            pumps[a].setRunning(state.pumpsRunning().get(a));
+        }
+    }
+
+    /** Which circuits run to warm the pool. */
+    List<Boolean> pumpsRunning() {
+        return Arrays.stream(pumps).map(Pump::running).toList();
     }
 
     /**
@@ -105,189 +83,96 @@ final class PoolHour {
      * @param hour hour of the year
      * @param inUse 1 in the open season, 0 while the pool only stands filled: then neither collectors nor heater run
      * @param mayPump whether the collector circuits may run
+     * @param row the hour's account, empty
      */
-    void run(int hour, double inUse, boolean mayPump) {
-        Arrays.fill(heat, 0);
-        Arrays.fill(arrayHeat, 0);
-        Arrays.fill(runSeconds, 0);
-        Arrays.fill(outletSum, 0);
-        refused = 0;
-        evaporated = 0;
-        boolean heaterReady = inUse > 0 && heaterWm2 > 0;
-        switchAtStartOfHour(hour, inUse > 0 && mayPump);
+    void run(int hour, double inUse, boolean mayPump, LedgerRow row) {
+        Thermostat heater = inUse > 0 ? thermostat : Thermostat.OFF;
+        for (Pump pump : pumps) {
+            pump.startHour(hour, waterC, inUse > 0 && mayPump, shedAboveC);
+        }
         double left = HOUR_S;
         for (int piece = 1; left > 0; piece++) {
-            look(hour, waterC, inUse);
-            double heater = heaterReady && waterC < setPointC ? heaterWm2 : 0;
-            double solarShare = waterC > limitC ? 0 : 1;
             boolean hunting = piece > MOST_PIECES;
-            if (solar > 0 && (waterC == limitC || hunting)) {
-                double others = base + heater;
-                if (others >= 0) {
-                    solarShare = 0;
-                } else if (others + solar >= 0) {
-                    add(hour, left, -others / solar, heater);
-                    return;
-                }
+            balance.look(hour, waterC, inUse);
+            double others = balance.othersWm2();
+            double solar = balance.solarWm2();
+            double share = limit.share(waterC, others + heater.regardlessWm2(waterC), solar, hunting);
+            double heat = heater.heatWm2(waterC, others + share * solar);
+            balance.settle(share, heat);
+            if ((share > 0 && share < 1) || heater.holds(waterC, heat)) {
+                balance.addTo(row, left, share);
+                break;
             }
-            if (heaterReady && waterC == setPointC) {
-                double others = base + solarShare * solar;
-                if (others < 0 && others + heaterWm2 >= 0) {
-                    add(hour, left, solarShare, -others);
-                    return;
-                }
-                heater = others < 0 ? heaterWm2 : 0;
-            }
-            left -= move(hour, left, inUse, solarShare, heater, !hunting);
+            double frozen = waterC > Ice.FREEZING_C ? 0 : freezeOrMelt(left, solar > 0 || heat > 0, share, row);
+            left -= frozen > 0 ? frozen : move(hour, left, inUse, share, heat, !hunting, row);
         }
+        row.ice(ice.heatJm2());
+    }
+
+    /** Stays at the freezing point; returns for how long, s. Where heat is brought in the surface is taken to stay open. */
+    private double freezeOrMelt(double left, boolean heated, double share, LedgerRow row) {
+        double net = balance.netWm2();
+        double lets = net < 0 && !heated ? ice.lets(balance.slopeWm2K()) : 1;
+        double seconds = ice.hold(waterC, lets * net, left);
+        balance.addTo(row, lets * seconds, share);
+        return seconds;
     }
 
     /** Moves freely until something switches, the water has moved enough, or the time is up; returns the time it took, s. */
-    private double move(int hour, double left, double inUse, double solarShare, double heater, boolean maySwitch) {
-        double capacity = pool.heatCapacityJm2K();
+    private double move(
+            int hour, double left, double inUse, double share, double heat, boolean maySwitch, LedgerRow row) {
         double start = waterC;
-        double rate = base + solarShare * solar + heater;
-        double slope = flows.slope + solarShare * solarSlope;
-        double seconds = Math.min(left, MOST_CHANGE_K * capacity / Math.abs(rate));
-        look(hour, start + seconds / 2 * rate / (capacity - seconds / 2 * slope), inUse);
-        rate = base + solarShare * solar + heater;
-        double end = start + seconds * rate / capacity;
-        double target = maySwitch ? firstSwitch(hour, start, end, solarShare) : Double.NaN;
-        double landing = target;
-        if (Double.isNaN(target)) {
-            add(hour, seconds, solarShare, heater);
+        double rate = balance.netWm2();
+        double seconds = Math.min(left, MOST_CHANGE_K * capacityJm2K / Math.abs(rate));
+        double half = seconds / 2;
+        lookAt(start + half * rate / (capacityJm2K - half * balance.slopeWm2K()), hour, inUse, share, heat);
+        double end = start + seconds * balance.netWm2() / capacityJm2K;
+        double landing = Way.first(start, end, Double.NaN, Ice.FREEZING_C);
+        if (maySwitch) {
+            landing = firstSwitch(hour, start, end, share, landing);
+        }
+        if (Double.isNaN(landing)) {
+            balance.addTo(row, seconds, share);
             waterC = end;
             return seconds;
         }
-        look(hour, (start + target) / 2, inUse);
-        rate = base + solarShare * solar + heater;
-        double needed = capacity * (target - start) / rate;
-        if (!(needed >= 0 && needed < seconds)) {
-            // the target is only just reached at the end of the piece
+        lookAt((start + landing) / 2, hour, inUse, share, heat);
+        rate = balance.netWm2();
+        double needed = capacityJm2K * (landing - start) / rate;
+        boolean lands = needed >= 0 && needed < seconds;
+        if (!lands) {
+            // the switching temperature is only just reached at the end of the piece
             needed = seconds;
-            target = start + seconds * rate / capacity;
         }
-        add(hour, needed, solarShare, heater);
-        waterC = target;
-        if (target == landing) {
-            switchOver(target);
+        balance.addTo(row, needed, share);
+        waterC = lands ? landing : Math.max(Ice.FREEZING_C, start + needed * rate / capacityJm2K);
+        if (maySwitch && waterC == landing) {
+            for (Pump pump : pumps) {
+                pump.reached(landing, shedAboveC);
+            }
         }
         return needed;
     }
 
-    /** The first temperature on the way from start to end at which something switches; NaN if nothing does. */
-    private double firstSwitch(int hour, double start, double end, double solarShare) {
-        double nearest = end;
-        boolean found = false;
-        if (crosses(start, nearest, setPointC)) {
-            nearest = setPointC;
-            found = true;
-        }
-        if (crosses(start, nearest, limitC)) {
-            nearest = limitC;
-            found = true;
-        }
-        if (shedsInAny() && crosses(start, nearest, shedAboveC)) {
-            nearest = shedAboveC;
-            found = true;
-        }
-        for (int a = 0; a < arrays; a++) {
-            boolean rightWay = running[a] ? end > start : end < start;
-            switchC[a] = solarShare > 0 && rightWay ? switchC(hour, a, end) : Double.NaN;
-            if (crosses(start, nearest, switchC[a])) {
-                nearest = switchC[a];
-                found = true;
+    private void lookAt(double temperatureC, int hour, double inUse, double share, double heat) {
+        balance.look(hour, temperatureC, inUse);
+        balance.settle(share, heat);
+    }
+
+    /** The first temperature on the way from start to end at which something switches, or what was found before. */
+    private double firstSwitch(int hour, double start, double end, double solarShare, double before) {
+        double found = Way.first(start, end, before, thermostat.setPointC());
+        found = Way.first(start, end, found, limit.limitC());
+        for (Pump pump : pumps) {
+            if (pump.shedding()) {
+                found = Way.first(start, end, found, shedAboveC);
+            }
+            if (solarShare > 0) {
+                found = Way.first(start, end, found, pump.switchC(hour, start, end));
+            } else {
+                pump.stay();
             }
         }
-        return found ? nearest : Double.NaN;
-    }
-
-    /** Whether a temperature lies on the way from start to end; the start itself does not, the end does. */
-    private static boolean crosses(double start, double end, double at) {
-        return start < end ? at > start && at <= end : at < start && at >= end;
-    }
-
-    private double switchC(int hour, int a, double uptoC) {
-        if (running[a]) {
-            return circuits[a].stopC(hour, uptoC);
-        }
-        return allowed ? circuits[a].startC(hour) : Double.NEGATIVE_INFINITY;
-    }
-
-    private void switchAtStartOfHour(int hour, boolean mayRun) {
-        allowed = mayRun;
-        for (int a = 0; a < arrays; a++) {
-            Circuit circuit = circuits[a];
-            running[a] = mayRun && (running[a] ? circuit.warmsEnough(hour, waterC) : circuit.starts(hour, waterC));
-            shedding[a] = mayRun && waterC > shedAboveC && circuit.coolsEnough(hour, waterC);
-        }
-    }
-
-    /** Switches what the temperature that was reached belongs to, and nothing else: rounding has no say in it. */
-    private void switchOver(double temperatureC) {
-        for (int a = 0; a < arrays; a++) {
-            if (Math.abs(switchC[a] - temperatureC) <= SAME_K) {
-                running[a] = !running[a];
-            }
-        }
-        for (int a = 0; a < arrays; a++) {
-            shedding[a] &= temperatureC > shedAboveC;
-        }
-    }
-
-    /** Finds the flows at a temperature. */
-    private void look(int hour, double temperatureC, double inUse) {
-        pool.evaluate(hour, temperatureC, inUse, flows);
-        base = flows.net();
-        solar = 0;
-        solarSlope = 0;
-        lookedAtC = temperatureC;
-        for (int a = 0; a < arrays; a++) {
-            if (running[a]) {
-                solar += circuits[a].areaRatio * circuits[a].givenWm2(hour, temperatureC);
-                solarSlope += circuits[a].areaRatio * circuits[a].givenSlopeWm2K(hour, temperatureC);
-            } else if (shedding[a]) {
-                base += circuits[a].areaRatio * circuits[a].givenWm2(hour, temperatureC);
-                flows.slope += circuits[a].areaRatio * circuits[a].givenSlopeWm2K(hour, temperatureC);
-            }
-        }
-    }
-
-    private boolean shedsInAny() {
-        for (boolean sheds : shedding) {
-            if (sheds) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Adds the flows looked at last, for some seconds, with a share of the collectors and some heater. */
-    private void add(int hour, double seconds, double solarShare, double heater) {
-        heat[Flow.SUN.ordinal()] += flows.sun * seconds;
-        heat[Flow.BATHERS.ordinal()] += flows.bathers * seconds;
-        heat[Flow.CIRCULATION.ordinal()] += flows.circulation * seconds;
-        heat[Flow.EVAPORATION.ordinal()] += flows.evaporation * seconds;
-        heat[Flow.CONVECTION.ordinal()] += flows.convection * seconds;
-        heat[Flow.LONG_WAVE.ordinal()] += flows.longWave * seconds;
-        heat[Flow.GROUND.ordinal()] += flows.ground * seconds;
-        heat[Flow.MAKE_UP.ordinal()] += flows.makeUp * seconds;
-        heat[Flow.HEATER.ordinal()] += heater * seconds;
-        evaporated += flows.evaporatedKgSM2 * seconds;
-        for (int a = 0; a < arrays; a++) {
-            if (running[a] || shedding[a]) {
-                double on = shedding[a] ? seconds : solarShare * seconds;
-                Circuit circuit = circuits[a];
-                double q = circuit.heatWm2(hour, lookedAtC);
-                double toAir = circuit.toAirWm2(hour, lookedAtC, q);
-                arrayHeat[a] += circuit.areaRatio * q * on;
-                heat[Flow.COLLECTORS.ordinal()] += circuit.areaRatio * q * on;
-                heat[Flow.PIPES.ordinal()] -= circuit.areaRatio * toAir * on;
-                runSeconds[a] += on;
-                outletSum[a] += (lookedAtC + q / circuit.capacityFlow) * on;
-                // what the pipes would lose on the way is no heat that the pool was spared
-                refused += circuit.areaRatio * Math.max(0, q - toAir) * (seconds - on);
-            }
-        }
+        return found;
     }
 }

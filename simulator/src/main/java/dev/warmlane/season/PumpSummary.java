@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
  */
 public record PumpSummary(double hours, double electricityKwh, OptionalDouble heatPerKwh) {
 
-    /** Sums up a period of a ledger. */
-    public static PumpSummary of(SeasonLedger ledger, Period period) {
+    /** Sums up a period of a ledger, and its heat. */
+    static PumpSummary of(SeasonLedger ledger, Period period, HeatBalance balance) {
         Installation installation = ledger.installation();
         double hours = 0;
         for (int a = 0; a < installation.arrays().size(); a++) {
@@ -22,11 +22,9 @@ public record PumpSummary(double hours, double electricityKwh, OptionalDouble he
             }
         }
         double electricity = hours * installation.pipes().pumpPowerW() / 1000;
-        double delivered = ledger.heatKwh(Flow.COLLECTORS, period.from(), period.to())
-                + ledger.heatKwh(Flow.PIPES, period.from(), period.to());
         return new PumpSummary(
                 hours,
                 electricity,
-                electricity > 0 ? OptionalDouble.of(delivered / electricity) : OptionalDouble.empty());
+                electricity > 0 ? OptionalDouble.of(balance.deliveredKwh() / electricity) : OptionalDouble.empty());
     }
 }

@@ -1,7 +1,9 @@
 package dev.warmlane.season;
 
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The season of an installation, simulated twice: with its collectors and without them. Gas displaced and temperature
@@ -13,6 +15,9 @@ import java.util.List;
  * @param weather the typical year
  */
 public record SeasonForecast(SeasonLedger with, SeasonLedger without, SeasonForcing forcing, WeatherYear weather) {
+
+    /** How much larger it is grown: large enough to stand out from rounding, small enough to be a slope. */
+    private static final double GROWTH = 0.01;
 
     /** Simulates an installation in its weather. */
     public static SeasonForecast of(Installation installation, WeatherYear weather) {
@@ -56,9 +61,30 @@ public record SeasonForecast(SeasonLedger with, SeasonLedger without, SeasonForc
         return summaries(Periods.days(with));
     }
 
-    /** All numbers of the season; simulates once more for the worth of the next square metre. */
+    /** All numbers of the season; {@link #grown} is simulated for the worth of the next square metre. */
     public SeasonSummary summary() {
-        return SeasonSummary.of(this);
+        return SeasonSummary.of(this, grown());
+    }
+
+    /**
+     * The same season with every array a hundredth larger, beside the same pool without collectors; nothing where there are
+     * none. The largest arrays that can be described shrink instead: the slope is the same. One beside them that is too
+     * small to shrink stays, it has a two-hundred-thousandth of the area.
+     */
+    public Optional<SeasonForecast> grown() {
+        Installation built = installation();
+        if (built.arrays().isEmpty()) {
+            return Optional.empty();
+        }
+        boolean mayGrow =
+                built.arrays().stream().allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.LARGEST_M2);
+        double factor = mayGrow ? 1 + GROWTH : 1 - GROWTH;
+        Installation other = built.toBuilder()
+                .arrays(built.arrays().stream()
+                        .map(array -> array.withAreaM2(Math.max(CollectorArray.SMALLEST_M2, array.areaM2() * factor)))
+                        .toList())
+                .build();
+        return Optional.of(new SeasonForecast(SeasonSimulator.simulate(other, forcing), without, forcing, weather));
     }
 
     private List<PeriodSummary> summaries(List<Period> periods) {

@@ -1,6 +1,10 @@
 package dev.warmlane.season;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.site.HourOfYear;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * Every flow of every hour of a season, in the order the hours came. Immutable once the simulator has handed it out, and
@@ -15,41 +19,36 @@ public final class SeasonLedger {
     private final int hours;
     private final double heatCapacityJm2K;
     private final double[] waterC;
-    private final double[][] heat;
-    private final double[][] arrayHeat;
-    private final double[][] runSeconds;
-    private final double[][] outletC;
-    private final double[] refused;
-    private final double[] evaporated;
+    private final int width;
+    private final double[] cells;
+    private final double startIceJm2;
+    private List<Boolean> pumpsAtEnd = List.of();
 
-    SeasonLedger(Installation installation, double heatCapacityJm2K, double startC) {
+    SeasonLedger(Installation installation, double heatCapacityJm2K, PoolHour start) {
         this.installation = installation;
         this.firstHour = installation.season().firstHour();
         this.hours = installation.season().hours();
         this.heatCapacityJm2K = heatCapacityJm2K;
-        int arrays = installation.arrays().size();
         this.waterC = new double[hours + 1];
-        this.waterC[0] = startC;
-        this.heat = new double[Flow.values().length][hours];
-        this.arrayHeat = new double[arrays][hours];
-        this.runSeconds = new double[arrays][hours];
-        this.outletC = new double[arrays][hours];
-        this.refused = new double[hours];
-        this.evaporated = new double[hours];
+        this.waterC[0] = start.waterC;
+        this.startIceJm2 = start.ice.heatJm2();
+        this.width = LedgerRow.width(installation.arrays().size());
+        this.cells = new double[hours * width];
     }
 
+    /** The rows that the simulator fills, one for each hour. */
+    LedgerRow rows() {
+        return new LedgerRow(cells, width);
+    }
+
+    /** Enters what an hour has come to. */
     void enter(int index, PoolHour hour) {
         waterC[index + 1] = hour.waterC;
-        for (int flow = 0; flow < heat.length; flow++) {
-            heat[flow][index] = hour.heat[flow];
-        }
-        for (int a = 0; a < arrayHeat.length; a++) {
-            arrayHeat[a][index] = hour.arrayHeat[a];
-            runSeconds[a][index] = hour.runSeconds[a];
-            outletC[a][index] = hour.runSeconds[a] > 0 ? hour.outletSum[a] / hour.runSeconds[a] : Double.NaN;
-        }
-        refused[index] = hour.refused;
-        evaporated[index] = hour.evaporated;
+    }
+
+    /** Enters the state that the season ends in. */
+    void close(PoolHour hour) {
+        pumpsAtEnd = hour.pumpsRunning();
     }
 
     /** What was simulated. */
@@ -82,60 +81,114 @@ public final class SeasonLedger {
         return (waterC[index] + waterC[index + 1]) / 2;
     }
 
-    /** Heat of a kind in an hour, J per m² of water, positive into the water. */
-    public double heatJm2(Flow flow, int index) {
-        return heat[flow.ordinal()][index];
+    /** Heat of the ice on the pool at the end of an hour, J per m² of water: what it takes to melt it. 0 without ice. */
+    public double iceJm2(int index) {
+        return cell(index, LedgerRow.ICE);
     }
 
-    /** Heat that went into warming the water in an hour, J per m² of water, from its temperatures alone. */
+    /** The state at the end of the season, from which another can go on. */
+    public SeasonState endState() {
+        return new SeasonState(hourOfYear(hours), waterC[hours], iceJm2(hours - 1), pumpsAtEnd);
+    }
+
+    /** Heat of a kind in an hour, J per m² of water, positive into the water. */
+    public double heatJm2(Flow flow, int index) {
+        return cell(index, flow.ordinal());
+    }
+
+    /** Heat that went into warming the water and melting its ice in an hour, J per m² of water, from their state alone. */
     public double storedJm2(int index) {
-        return heatCapacityJm2K * (waterC[index + 1] - waterC[index]);
+        double iceBefore = index == 0 ? startIceJm2 : iceJm2(index - 1);
+        return heatCapacityJm2K * (waterC[index + 1] - waterC[index]) - (iceJm2(index) - iceBefore);
     }
 
     /** Heat of a kind in an hour, kWh for the whole pool. */
     public double heatKwh(Flow flow, int index) {
-        return heat[flow.ordinal()][index] * installation.pool().areaM2() / J_PER_KWH;
+        return cell(index, flow.ordinal()) * installation.pool().areaM2() / J_PER_KWH;
     }
 
-    /** Heat of a kind from one index to before another, kWh for the whole pool. */
-    public double heatKwh(Flow flow, int from, int to) {
-        return sumKwh(heat[flow.ordinal()], from, to);
+    /** Heat of a kind in a period, kWh for the whole pool. */
+    public double heatKwh(Flow flow, Period period) {
+        return sumKwh(flow.ordinal(), period);
     }
 
-    /** Useful heat of one array from one index to before another, kWh. */
-    public double arrayHeatKwh(int array, int from, int to) {
-        return sumKwh(arrayHeat[array], from, to);
+    /** Heat of every kind in a period, kWh for the whole pool: one way through the rows. */
+    Map<Flow, Double> heatKwh(Period period) {
+        double[] sums = new double[Flow.COUNT];
+        for (int index = period.from(); index < period.to(); index++) {
+            int row = index * width;
+            for (int flow = 0; flow < Flow.COUNT; flow++) {
+                sums[flow] += cells[row + flow];
+            }
+        }
+        Map<Flow, Double> kwh = new EnumMap<>(Flow.class);
+        for (Flow flow : Flow.values()) {
+            kwh.put(flow, sums[flow.ordinal()] * installation.pool().areaM2() / J_PER_KWH);
+        }
+        return kwh;
+    }
+
+    /** Heat that arrived from the collectors in an hour, the pipes' loss taken off, kWh for the whole pool. */
+    public double deliveredKwh(int index) {
+        return heatKwh(Flow.COLLECTORS, index) + heatKwh(Flow.PIPES, index);
+    }
+
+    /** Useful heat of one array in an hour, kWh. */
+    public double arrayHeatKwh(int array, int index) {
+        return cell(index, LedgerRow.arrayCell(array, LedgerRow.HEAT))
+                * installation.pool().areaM2()
+                / J_PER_KWH;
+    }
+
+    /** Useful heat of one array in a period, kWh. */
+    public double arrayHeatKwh(int array, Period period) {
+        return sumKwh(LedgerRow.arrayCell(array, LedgerRow.HEAT), period);
     }
 
     /** Share of an hour in which an array's pump ran, 0 to 1. */
     public double runShare(int array, int index) {
-        return runSeconds[array][index] / 3600;
+        return cell(index, LedgerRow.arrayCell(array, LedgerRow.RUN)) / 3600;
     }
 
     /** Mean temperature of the water that left an array while it ran in an hour, °C; NaN if it did not run. */
     public double outletC(int array, int index) {
-        return outletC[array][index];
+        double seconds = cell(index, LedgerRow.arrayCell(array, LedgerRow.RUN));
+        return seconds > 0 ? cell(index, LedgerRow.arrayCell(array, LedgerRow.OUTLET)) / seconds : Double.NaN;
     }
 
-    /** Heat that the collectors could have given but the pool, at its limit, did not take, kWh for the whole pool. */
-    public double refusedKwh(int from, int to) {
-        return sumKwh(refused, from, to);
+    /** Heat that the collectors could have given in an hour but the pool, at its limit, did not take, kWh. */
+    public double refusedKwh(int index) {
+        return cell(index, LedgerRow.REFUSED) * installation.pool().areaM2() / J_PER_KWH;
     }
 
-    /** Water that evaporated from one index to before another, kg for the whole pool. */
-    public double evaporatedKg(int from, int to) {
+    /** The same in a period, kWh. */
+    public double refusedKwh(Period period) {
+        return sumKwh(LedgerRow.REFUSED, period);
+    }
+
+    /** Water that evaporated in an hour, kg for the whole pool. */
+    public double evaporatedKg(int index) {
+        return cell(index, LedgerRow.EVAPORATED) * installation.pool().areaM2();
+    }
+
+    /** Water that evaporated in a period, kg for the whole pool. */
+    public double evaporatedKg(Period period) {
+        return sum(LedgerRow.EVAPORATED, period) * installation.pool().areaM2();
+    }
+
+    private double cell(int index, int cell) {
+        return cells[index * width + cell];
+    }
+
+    private double sumKwh(int cell, Period period) {
+        return sum(cell, period) * installation.pool().areaM2() / J_PER_KWH;
+    }
+
+    private double sum(int cell, Period period) {
         double sum = 0;
-        for (int index = from; index < to; index++) {
-            sum += evaporated[index];
+        for (int index = period.from(); index < period.to(); index++) {
+            sum += cell(index, cell);
         }
-        return sum * installation.pool().areaM2();
-    }
-
-    private double sumKwh(double[] joules, int from, int to) {
-        double sum = 0;
-        for (int index = from; index < to; index++) {
-            sum += joules[index];
-        }
-        return sum * installation.pool().areaM2() / J_PER_KWH;
+        return sum;
     }
 }

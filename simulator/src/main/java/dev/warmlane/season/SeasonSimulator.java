@@ -9,51 +9,91 @@ public final class SeasonSimulator {
     private SeasonSimulator() {}
 
     /**
-     * Simulates a season.
+     * Simulates a season from the water it opens with.
      *
      * @param installation what is built
      * @param forcing what the weather does to it, prepared for the same pool, cover and collectors
      * @return every flow of every hour
      * @throws IllegalArgumentException if the forcing was prepared for other arrays, another roof or pool, or in two weather
      *     years; the message says what differs
-     * @throws ImpossibleSeasonException if the water becomes hotter than any pool
+     * @throws ImpossibleSeasonException if the water becomes hotter than any pool, or freezes to the ground
      */
     public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
         forcing.checkServes(installation);
         PoolHour hour = new PoolHour(installation, forcing);
-        int first = installation.season().firstHour();
-        hour.waterC = startC(installation, forcing, hour, first);
-        SeasonLedger ledger = new SeasonLedger(installation, forcing.pool().heatCapacityJm2K(), hour.waterC);
+        fill(installation, forcing, hour);
+        return run(installation, forcing, hour);
+    }
+
+    /**
+     * Goes on from the state that another season ended in, whatever the water the installation opens with: the two are then
+     * to the last bit the one season that they are parts of. Year follows year in this way, and anything but the number of
+     * arrays may be built otherwise from one to the next.
+     *
+     * @param installation what is built; its season begins where the state stands
+     * @param forcing what the weather does to it, prepared for the same pool, cover and collectors
+     * @param start where it begins, see {@link SeasonLedger#endState}
+     * @return every flow of every hour
+     * @throws IllegalArgumentException if the state stands at another hour or has other circuits, or the forcing was
+     *     prepared for something else; the message says what differs
+     * @throws ImpossibleSeasonException if the water becomes hotter than any pool, or freezes to the ground
+     */
+    public static SeasonLedger resume(Installation installation, SeasonForcing forcing, SeasonState start) {
+        forcing.checkServes(installation);
+        start.checkBegins(installation);
+        PoolHour hour = new PoolHour(installation, forcing);
+        hour.resume(start);
+        return run(installation, forcing, hour);
+    }
+
+    private static SeasonLedger run(Installation installation, SeasonForcing forcing, PoolHour hour) {
+        SeasonLedger ledger = new SeasonLedger(installation, forcing.pool().heatCapacityJm2K(), hour);
+        LedgerRow row = ledger.rows();
         for (int index = 0; index < ledger.hours(); index++) {
-            open(installation, hour, ledger.hourOfYear(index));
+            row.open(index);
+            open(installation, hour, ledger.hourOfYear(index), row);
             ledger.enter(index, hour);
-            if (hour.waterC > ImpossibleSeasonException.HOTTEST_C) {
-                throw new ImpossibleSeasonException(ledger.hourOfYear(index));
-            }
         }
+        ledger.close(hour);
         return ledger;
     }
 
-    private static double startC(Installation installation, SeasonForcing forcing, PoolHour hour, int first) {
+    /** Fills the pool and lets it stand, or takes the temperature that is given. */
+    private static void fill(Installation installation, SeasonForcing forcing, PoolHour hour) {
         if (installation.startWater() instanceof StartWater.Given given) {
-            return given.temperatureC();
+            hour.waterC = given.temperatureC();
+            return;
         }
         boolean neverCloses = installation.season().hours() == HourOfYear.HOURS;
+        int first = installation.season().firstHour();
         // filled from the mains; a month later that hardly matters
         int before = ((StartWater.StandingFilled) installation.startWater()).days() * 24;
         hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
+        LedgerRow row = LedgerRow.alone(installation.arrays().size());
         for (int index = before; index > 0; index--) {
             int hourOfYear = Math.floorMod(first - index, HourOfYear.HOURS);
+            row.open(0);
             if (neverCloses) {
-                open(installation, hour, hourOfYear);
+                open(installation, hour, hourOfYear, row);
             } else {
-                hour.run(hourOfYear, 0, false);
+                hour.run(hourOfYear, 0, false, row);
+                check(installation, hour, hourOfYear);
             }
         }
-        return hour.waterC;
     }
 
-    private static void open(Installation installation, PoolHour hour, int hourOfYear) {
-        hour.run(hourOfYear, 1, installation.control().pumping().at(hourOfYear) > 0);
+    private static void open(Installation installation, PoolHour hour, int hourOfYear, LedgerRow row) {
+        hour.run(hourOfYear, 1, installation.control().pumping().at(hourOfYear) > 0, row);
+        check(installation, hour, hourOfYear);
+    }
+
+    private static void check(Installation installation, PoolHour hour, int hourOfYear) {
+        if (hour.waterC > ImpossibleSeasonException.HOTTEST_C) {
+            throw ImpossibleSeasonException.tooHot(hourOfYear);
+        }
+        if (hour.ice.heatJm2() > Ice.allOfJm2(installation.pool().depthM())) {
+            throw ImpossibleSeasonException.frozen(
+                    hourOfYear, installation.pool().depthM());
+        }
     }
 }

@@ -30,18 +30,27 @@ public record SeasonSummary(
         arrays = List.copyOf(arrays);
     }
 
-    /** Sums up a forecast. */
-    public static SeasonSummary of(SeasonForecast forecast) {
-        Installation installation = forecast.with().installation();
-        PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
+    /**
+     * Sums up a forecast.
+     *
+     * @param forecast the forecast
+     * @param grown the same with a little more or less collector area; nothing where there are no collectors
+     */
+    public static SeasonSummary of(SeasonForecast forecast, Optional<SeasonForecast> grown) {
+        Installation installation = forecast.installation();
+        PeriodSummary season = season(forecast);
         return new SeasonSummary(
                 season,
                 warmUpHours(forecast.with()),
                 warmUpHours(forecast.without()),
                 installation.arrays().stream().map(ArraySummary::of).toList(),
                 WorkingRange.of(forecast),
-                NextSquareMetre.of(forecast),
+                grown.map(other -> NextSquareMetre.between(season, season(other), installation.prices())),
                 MoneySummary.of(installation, season));
+    }
+
+    private static PeriodSummary season(SeasonForecast forecast) {
+        return PeriodSummary.of(forecast, Periods.season(forecast.with()));
     }
 
     private static OptionalInt warmUpHours(SeasonLedger ledger) {

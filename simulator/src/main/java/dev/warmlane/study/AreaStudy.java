@@ -5,8 +5,10 @@ import dev.warmlane.season.ArraySummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.NextSquareMetre;
+import dev.warmlane.season.Period;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
+import dev.warmlane.season.PoolSummary;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
@@ -55,11 +57,15 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
         List<Installation> sizes = new AreaSteps(installation, range).withOneBeyond();
         SeasonForcing prepared = forcing.of(installation);
         SeasonLedger without = SeasonSimulator.simulate(installation.withoutCollectors(), prepared.withoutCollectors());
-        List<PeriodSummary> seasons = runs.map(sizes, built -> {
-            SeasonLedger with = SeasonSimulator.simulate(built, prepared);
-            return PeriodSummary.of(
-                    new SeasonForecast(with, without, prepared, forcing.weather()), Periods.season(with));
-        });
+        Period season = Periods.season(without);
+        PoolSummary withoutAny = PoolSummary.of(without, season);
+        List<PeriodSummary> seasons = runs.map(
+                sizes,
+                built -> PeriodSummary.of(
+                        new SeasonForecast(
+                                SeasonSimulator.simulate(built, prepared), without, prepared, forcing.weather()),
+                        season,
+                        withoutAny));
         List<AreaDesign> designs = new ArrayList<>();
         for (int i = 0; i < sizes.size() - 1; i++) {
             designs.add(design(installation, sizes.get(i), seasons.get(i), seasons.get(i + 1)));

@@ -1,10 +1,15 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.PlateAccount;
+import dev.warmlane.collector.PlateFlow;
 import dev.warmlane.collector.PlateFlows;
+import dev.warmlane.season.Period;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.weather.WeatherYear;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,14 +19,7 @@ import java.util.Optional;
  * @param runHours hours in which the pump ran
  * @param irradianceAllHours irradiance on the front in all hours
  * @param irradiance irradiance on the front while running
- * @param absorbedFront short-wave absorbed by the front
- * @param absorbedBack short-wave absorbed by an open back
- * @param convectionFront convection from the front
- * @param convectionBack convection from an open back
- * @param longWaveFront net long-wave from the front
- * @param longWaveBack net long-wave from an open back; negative where the warm roof gives more than the back loses
- * @param throughBack conduction through a closed back, to the room or through a board
- * @param useful useful heat
+ * @param kwhM2 heat of each kind while running
  * @param warmedHours hours of {@code runHours} in which the air warmed the plate instead of cooling it
  * @param warmedByAir what it gave in those hours, all faces together; already taken off both convections
  * @param filmFrontWm2K mean film coefficient of the front while running, W/m²K
@@ -34,14 +32,7 @@ public record LightBudget(
         double runHours,
         double irradianceAllHours,
         double irradiance,
-        double absorbedFront,
-        double absorbedBack,
-        double convectionFront,
-        double convectionBack,
-        double longWaveFront,
-        double longWaveBack,
-        double throughBack,
-        double useful,
+        Map<PlateFlow, Double> kwhM2,
         double warmedHours,
         double warmedByAir,
         double filmFrontWm2K,
@@ -50,27 +41,50 @@ public record LightBudget(
         double airC,
         double plateC) {
 
+    /** Keeps its own copy of the map, in the order of the kinds. */
+    public LightBudget {
+        kwhM2 = Collections.unmodifiableMap(new EnumMap<>(kwhM2));
+    }
+
     /**
-     * The budget of one array from one index of a ledger to before another.
+     * The budget of one array in a period of a ledger.
      *
      * @return empty where the array is described by a certificate, which does not tell one loss from another
      */
     public static Optional<LightBudget> of(
-            SeasonLedger ledger, SeasonForcing forcing, WeatherYear weather, int array, int from, int to) {
+            SeasonLedger ledger, SeasonForcing forcing, WeatherYear weather, int array, Period period) {
         return forcing.collectors()
                 .get(array)
                 .account()
-                .map(account -> sum(ledger, forcing, weather, array, account, from, to));
+                .map(account -> sum(ledger, forcing, weather, array, account, period));
+    }
+
+    /** Heat of a kind, kWh/m². */
+    public double kwhM2(PlateFlow flow) {
+        return kwhM2.getOrDefault(flow, 0.0);
     }
 
     /** Short-wave absorbed by both faces, kWh/m². */
     public double absorbed() {
-        return absorbedFront + absorbedBack;
+        return sum(PlateFlow.Side.TAKEN_IN);
     }
 
     /** All losses, kWh/m²; {@link #absorbed} less these is {@link #useful}. */
     public double losses() {
-        return convectionFront + convectionBack + longWaveFront + longWaveBack + throughBack;
+        return sum(PlateFlow.Side.LOST);
+    }
+
+    /** Useful heat, kWh/m². */
+    public double useful() {
+        return sum(PlateFlow.Side.USED);
+    }
+
+    private double sum(PlateFlow.Side side) {
+        double sum = 0;
+        for (PlateFlow flow : PlateFlow.values()) {
+            sum += flow.side() == side ? kwhM2(flow) : 0;
+        }
+        return sum;
     }
 
     private static LightBudget sum(
@@ -79,11 +93,10 @@ public record LightBudget(
             WeatherYear weather,
             int array,
             PlateAccount account,
-            int from,
-            int to) {
+            Period period) {
         PlateFlows flows = new PlateFlows();
         Sums sums = new Sums();
-        for (int index = from; index < to; index++) {
+        for (int index = period.from(); index < period.to(); index++) {
             int hour = ledger.hourOfYear(index);
             sums.irradianceAllHours += forcing.collectors().get(array).irradianceWm2(hour);
             double share = ledger.runShare(array, index);
@@ -100,14 +113,7 @@ public record LightBudget(
         private double hours;
         private double irradianceAllHours;
         private double irradiance;
-        private double absorbedFront;
-        private double absorbedBack;
-        private double convectionFront;
-        private double convectionBack;
-        private double longWaveFront;
-        private double longWaveBack;
-        private double throughBack;
-        private double useful;
+        private final double[] heat = new double[PlateFlow.values().length];
         private double warmedHours;
         private double warmedByAir;
         private double filmFront;
@@ -118,41 +124,33 @@ public record LightBudget(
 
         void add(double share, PlateFlows flows, double waterC, double airC) {
             hours += share;
-            irradiance += share * flows.irradiance;
-            absorbedFront += share * flows.absorbedFront;
-            absorbedBack += share * flows.absorbedBack;
-            convectionFront += share * flows.convectionFront;
-            convectionBack += share * flows.convectionBack;
-            longWaveFront += share * flows.longWaveFront;
-            longWaveBack += share * flows.longWaveBack;
-            throughBack += share * flows.throughBack;
-            useful += share * flows.useful;
-            double toAir = flows.convectionFront + flows.convectionBack;
+            irradiance += share * flows.irradianceWm2();
+            for (PlateFlow flow : PlateFlow.values()) {
+                heat[flow.ordinal()] += share * flows.wm2(flow);
+            }
+            double toAir = flows.wm2(PlateFlow.CONVECTION_FRONT) + flows.wm2(PlateFlow.CONVECTION_BACK);
             if (toAir < 0) {
                 warmedHours += share;
                 warmedByAir -= share * toAir;
             }
-            filmFront += share * flows.filmFront;
-            filmBack += share * flows.filmBack;
+            filmFront += share * flows.filmFrontWm2K();
+            filmBack += share * flows.filmBackWm2K();
             water += share * waterC;
             air += share * airC;
-            plate += share * flows.plateC;
+            plate += share * flows.plateC();
         }
 
         LightBudget budget() {
             double perHour = hours > 0 ? 1 / hours : 0;
+            Map<PlateFlow, Double> kwhM2 = new EnumMap<>(PlateFlow.class);
+            for (PlateFlow flow : PlateFlow.values()) {
+                kwhM2.put(flow, heat[flow.ordinal()] / 1000);
+            }
             return new LightBudget(
                     hours,
                     irradianceAllHours / 1000,
                     irradiance / 1000,
-                    absorbedFront / 1000,
-                    absorbedBack / 1000,
-                    convectionFront / 1000,
-                    convectionBack / 1000,
-                    longWaveFront / 1000,
-                    longWaveBack / 1000,
-                    throughBack / 1000,
-                    useful / 1000,
+                    kwhM2,
                     warmedHours,
                     warmedByAir / 1000,
                     filmFront * perHour,

@@ -59,6 +59,6 @@ public record MountingResult(
     }
 
     private static Optional<LightBudget> light(SeasonForecast forecast, Period period) {
-        return LightBudget.of(forecast.with(), forecast.forcing(), forecast.weather(), 0, period.from(), period.to());
+        return LightBudget.of(forecast.with(), forecast.forcing(), forecast.weather(), 0, period);
     }
 }

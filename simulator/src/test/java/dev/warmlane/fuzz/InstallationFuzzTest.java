@@ -3,13 +3,15 @@ package dev.warmlane.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.PlateFlow;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.physics.Water;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.PoolSetting;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
@@ -64,7 +66,7 @@ class InstallationFuzzTest {
         SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
         LedgerLimits.hold(ledger, LIQUID_C, HOTTEST_C);
         for (int array = 0; array < built.arrays().size(); array++) {
-            LightBudget.of(ledger, forcing, weather, array, 0, ledger.hours())
+            LightBudget.of(ledger, forcing, weather, array, Periods.season(ledger))
                     .ifPresent(InstallationFuzzTest::notMoreThanLightAndAir);
         }
         moreCollectors(built, forcing, ledger);
@@ -74,16 +76,11 @@ class InstallationFuzzTest {
     }
 
     private static void notMoreThanLightAndAir(LightBudget budget) {
-        double gains = budget.absorbedFront() + budget.absorbedBack();
-        for (double loss : List.of(
-                budget.convectionFront(),
-                budget.convectionBack(),
-                budget.longWaveFront(),
-                budget.longWaveBack(),
-                budget.throughBack())) {
-            gains += Math.max(0, -loss);
+        double gains = budget.absorbed();
+        for (PlateFlow flow : PlateFlow.values()) {
+            gains += flow.side() == PlateFlow.Side.LOST ? Math.max(0, -budget.kwhM2(flow)) : 0;
         }
-        assertThat(budget.absorbedFront()).as("light").isLessThanOrEqualTo(budget.irradiance());
+        assertThat(budget.kwhM2(PlateFlow.ABSORBED_FRONT)).as("light").isLessThanOrEqualTo(budget.irradiance());
         assertThat(budget.useful()).as("heat above gains").isLessThanOrEqualTo(gains * (1 + BUDGET) + BUDGET_KWH_M2);
     }
 
@@ -146,7 +143,7 @@ class InstallationFuzzTest {
     }
 
     private static double gasKwh(SeasonLedger ledger) {
-        return ledger.heatKwh(Flow.HEATER, 0, ledger.hours())
+        return ledger.heatKwh(Flow.HEATER, Periods.season(ledger))
                 / ledger.installation().heater().orElseThrow().efficiency();
     }
 

@@ -53,10 +53,10 @@ class EvaporationTest {
         Pool pool = pool(new PoolSetting.Outdoor(windMs / STATION_WIND_MS), named(correlation));
         double share = named(correlation) == Evaporation.ASHRAE_CARRIER ? 0.74 : 1;
         PoolFlows quiet = flows(pool, Bathers.NONE, weather, waterC);
-        assertThat(-quiet.evaporation).isCloseTo(share * heatWm2, within(ROW));
+        assertThat(-quiet.wm2(Flow.EVAPORATION)).isCloseTo(share * heatWm2, within(ROW));
         // Bowen 1926: convection over evaporation at 101.325 kPa
         double bowen = 0.0613 * (waterC - airC) / differenceKpa(waterC, airC, rhPercent);
-        assertThat(quiet.convection).isCloseTo(quiet.evaporation * bowen, within(1e-6));
+        assertThat(quiet.wm2(Flow.CONVECTION)).isCloseTo(quiet.wm2(Flow.EVAPORATION) * bowen, within(1e-6));
     }
 
     /** Measured over the handbook's equation and over quiet water, by swimmers in the water. */
@@ -77,7 +77,7 @@ class EvaporationTest {
     void inAHallQuietWaterHasHalfOfTheHandbooksEquation() {
         Pool hall = pool(new PoolSetting.Indoor(28, 0.6, 0), Evaporation.ASHRAE_CARRIER);
         // the published row of 28 °C and 60 %
-        assertThat(-flows(hall, Bathers.NONE, BREEZE, 28).evaporation).isCloseTo(0.5 * 134.7, within(ROW));
+        assertThat(-flows(hall, Bathers.NONE, BREEZE, 28).wm2(Flow.EVAPORATION)).isCloseTo(0.5 * 134.7, within(ROW));
     }
 
     /** More swimmers never evaporate less, and the rise ends where it is full. */
@@ -102,14 +102,14 @@ class EvaporationTest {
         for (Evaporation evaporation : Evaporation.values()) {
             PoolFlows quiet = flows(pool(OPEN, evaporation), Bathers.NONE, BREEZE, WATER_C);
             PoolFlows scheduled = flows(pool(OPEN, evaporation), nobody, BREEZE, WATER_C);
-            assertThat(scheduled.evaporation).isEqualTo(quiet.evaporation);
+            assertThat(scheduled.wm2(Flow.EVAPORATION)).isEqualTo(quiet.wm2(Flow.EVAPORATION));
             assertThat(scheduled.net()).isEqualTo(quiet.net());
-            assertThat(scheduled.slope).isEqualTo(quiet.slope);
+            assertThat(scheduled.slope()).isEqualTo(quiet.slope());
         }
     }
 
     private static double latent(Evaporation evaporation, Bathers bathers) {
-        return -flows(pool(OPEN, evaporation), bathers, BREEZE, WATER_C).evaporation;
+        return -flows(pool(OPEN, evaporation), bathers, BREEZE, WATER_C).wm2(Flow.EVAPORATION);
     }
 
     private static Pool pool(PoolSetting setting, Evaporation evaporation) {

@@ -62,7 +62,7 @@ class GroundTemperatureTest {
                         new MakeUp(0, MainsWater.Monthly.constant(15)),
                         year(45, coldest))
                 .evaluate(coldest + A_MONTH * (1 + monthsAfterColdestGround), 25, 1, flows);
-        assertThat(flows.ground * 50).isCloseTo(groundW, within(0.2));
+        assertThat(flows.wm2(Flow.GROUND) * 50).isCloseTo(groundW, within(0.2));
     }
 
     private static Pool pool() {

@@ -40,27 +40,28 @@ class PoolForcingTest {
     @Test
     void anEmptyOpenPool() {
         PoolFlows flows = flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 1);
-        assertThat(flows.evaporation).isCloseTo(EVAPORATION, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.convection).isCloseTo(CONVECTION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.EVAPORATION)).isCloseTo(EVAPORATION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.CONVECTION)).isCloseTo(CONVECTION, withinPercentage(TABLES_PERCENT));
         // light finish
-        assertThat(flows.sun).isCloseTo(0.85 * weather.globalHorizontalWm2(NOON), withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.SUN))
+                .isCloseTo(0.85 * weather.globalHorizontalWm2(NOON), withinPercentage(TABLES_PERCENT));
         // 0.95·σ·298.15⁴ = 425.67
-        assertThat(flows.longWave)
+        assertThat(flows.wm2(Flow.LONG_WAVE))
                 .isCloseTo(0.95 * weather.skyLongWaveWm2(NOON) - 425.67, withinPercentage(TABLES_PERCENT));
         // 60 W/K on 100 m², ground at the air's mean
-        assertThat(flows.ground).isCloseTo(-3, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.bathers).isZero();
+        assertThat(flows.wm2(Flow.GROUND)).isCloseTo(-3, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.BATHERS)).isZero();
     }
 
     @Test
     void whatEvaporatesIsReplacedFromTheMains() {
         PoolFlows closed = flows(OPEN, null, Bathers.NONE, new MakeUp(8640, FROM_MAINS.mains()), weather, 0);
         // 318.71/2441700 = 1.30528e-4 kg/s m², warmed by 15 K
-        assertThat(closed.evaporatedKgSM2).isCloseTo(1.30528e-4, withinPercentage(TABLES_PERCENT));
-        assertThat(closed.makeUp).isCloseTo(-8.1861, withinPercentage(TABLES_PERCENT));
+        assertThat(closed.evaporatedKgSM2()).isCloseTo(1.30528e-4, withinPercentage(TABLES_PERCENT));
+        assertThat(closed.wm2(Flow.MAKE_UP)).isCloseTo(-8.1861, withinPercentage(TABLES_PERCENT));
         // 8640 L a day are 0.1 kg/s, or 1e-3 kg/s m² on 100 m²: 62.715 W/m² more
         PoolFlows open = flows(OPEN, null, Bathers.NONE, new MakeUp(8640, FROM_MAINS.mains()), weather, 1);
-        assertThat(open.makeUp).isCloseTo(-8.1861 - 62.715, withinPercentage(TABLES_PERCENT));
+        assertThat(open.wm2(Flow.MAKE_UP)).isCloseTo(-8.1861 - 62.715, withinPercentage(TABLES_PERCENT));
     }
 
     @Test
@@ -68,16 +69,18 @@ class PoolForcingTest {
         Cover whole = new Cover("invented", 0.9, 0.05, 0.2, Schedule.ALWAYS);
         PoolFlows open = flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 1);
         PoolFlows covered = flows(OPEN, whole, Bathers.NONE, FROM_MAINS, weather, 1);
-        assertThat(covered.evaporation).isCloseTo(0.1 * EVAPORATION, withinPercentage(TABLES_PERCENT));
-        assertThat(covered.convection).isCloseTo(UNDER_COVER * CONVECTION, withinPercentage(TABLES_PERCENT));
-        assertThat(covered.longWave).isCloseTo(UNDER_COVER * open.longWave, withinPercentage(TABLES_PERCENT));
-        assertThat(covered.sun).isCloseTo(0.8 * open.sun, withinPercentage(TABLES_PERCENT));
+        assertThat(covered.wm2(Flow.EVAPORATION)).isCloseTo(0.1 * EVAPORATION, withinPercentage(TABLES_PERCENT));
+        assertThat(covered.wm2(Flow.CONVECTION)).isCloseTo(UNDER_COVER * CONVECTION, withinPercentage(TABLES_PERCENT));
+        assertThat(covered.wm2(Flow.LONG_WAVE))
+                .isCloseTo(UNDER_COVER * open.wm2(Flow.LONG_WAVE), withinPercentage(TABLES_PERCENT));
+        assertThat(covered.wm2(Flow.SUN)).isCloseTo(0.8 * open.wm2(Flow.SUN), withinPercentage(TABLES_PERCENT));
         PoolFlows half = flows(OPEN, whole.withDrawn(Schedule.constant(0.5)), Bathers.NONE, FROM_MAINS, weather, 1);
-        assertThat(half.evaporation).isCloseTo(0.55 * EVAPORATION, withinPercentage(TABLES_PERCENT));
-        assertThat(half.convection).isCloseTo((0.5 + 0.5 * UNDER_COVER) * CONVECTION, withinPercentage(TABLES_PERCENT));
-        assertThat(half.longWave)
-                .isCloseTo((0.5 + 0.5 * UNDER_COVER) * open.longWave, withinPercentage(TABLES_PERCENT));
-        assertThat(half.sun).isCloseTo(0.9 * open.sun, withinPercentage(TABLES_PERCENT));
+        assertThat(half.wm2(Flow.EVAPORATION)).isCloseTo(0.55 * EVAPORATION, withinPercentage(TABLES_PERCENT));
+        assertThat(half.wm2(Flow.CONVECTION))
+                .isCloseTo((0.5 + 0.5 * UNDER_COVER) * CONVECTION, withinPercentage(TABLES_PERCENT));
+        assertThat(half.wm2(Flow.LONG_WAVE))
+                .isCloseTo((0.5 + 0.5 * UNDER_COVER) * open.wm2(Flow.LONG_WAVE), withinPercentage(TABLES_PERCENT));
+        assertThat(half.wm2(Flow.SUN)).isCloseTo(0.9 * open.wm2(Flow.SUN), withinPercentage(TABLES_PERCENT));
     }
 
     @Test
@@ -85,8 +88,8 @@ class PoolForcingTest {
         // four fifths of an atmosphere, about 1800 m above the sea
         WeatherYear high = year().pressureKpa(0.8 * 101.325).build();
         PoolFlows flows = flows(OPEN, null, Bathers.NONE, FROM_MAINS, high, 1);
-        assertThat(flows.convection).isCloseTo(0.8 * CONVECTION, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.evaporation).isCloseTo(EVAPORATION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.CONVECTION)).isCloseTo(0.8 * CONVECTION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.EVAPORATION)).isCloseTo(EVAPORATION, withinPercentage(TABLES_PERCENT));
     }
 
     @Test
@@ -94,17 +97,17 @@ class PoolForcingTest {
         Bathers halfFull = new Bathers(20, 600, 0.7, Schedule.constant(0.5));
         PoolFlows flows = flows(OPEN, null, halfFull, FROM_MAINS, weather, 1);
         // 10 people of 600 W on 100 m²; 1 + 0.7·5.3·10/100
-        assertThat(flows.bathers).isCloseTo(60, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.evaporation).isCloseTo(1.371 * EVAPORATION, withinPercentage(TABLES_PERCENT));
-        assertThat(flows.convection).isCloseTo(1.371 * CONVECTION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.BATHERS)).isCloseTo(60, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.EVAPORATION)).isCloseTo(1.371 * EVAPORATION, withinPercentage(TABLES_PERCENT));
+        assertThat(flows.wm2(Flow.CONVECTION)).isCloseTo(1.371 * CONVECTION, withinPercentage(TABLES_PERCENT));
     }
 
     /** 500 W over 100 m², in the season alone. */
     @Test
     void theCirculationPumpWarmsTheWaterWhileThePoolIsInUse() {
-        assertThat(flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 1).circulation)
+        assertThat(flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 1).wm2(Flow.CIRCULATION))
                 .isEqualTo(5);
-        assertThat(flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 0).circulation)
+        assertThat(flows(OPEN, null, Bathers.NONE, FROM_MAINS, weather, 0).wm2(Flow.CIRCULATION))
                 .isZero();
     }
 
@@ -118,10 +121,10 @@ class PoolForcingTest {
     void treesKeepTheirShareOfSunAndSky() {
         PoolSetting below = new PoolSetting.Outdoor(0.3, 0.25, 0.6);
         PoolFlows flows = flows(below, null, Bathers.NONE, FROM_MAINS, weather, 1);
-        assertThat(flows.sun)
+        assertThat(flows.wm2(Flow.SUN))
                 .isCloseTo(0.75 * 0.85 * weather.globalHorizontalWm2(NOON), withinPercentage(TABLES_PERCENT));
         // σ·293.15⁴ = 418.77 from the trees
-        assertThat(flows.longWave)
+        assertThat(flows.wm2(Flow.LONG_WAVE))
                 .isCloseTo(
                         0.95 * (0.6 * weather.skyLongWaveWm2(NOON) + 0.4 * 418.77) - 425.67,
                         // a difference of two numbers five times as large

@@ -36,11 +36,14 @@ class PoolInvariantsTest {
                 for (double waterC : WATER_C) {
                     PoolFlows without = at(bare, hour, waterC, 1);
                     PoolFlows with = at(covered, hour, waterC, 1);
-                    assertThat(Math.abs(with.evaporation)).isLessThanOrEqualTo(Math.abs(without.evaporation));
-                    assertThat(with.evaporatedKgSM2).isLessThanOrEqualTo(without.evaporatedKgSM2);
-                    assertThat(Math.abs(with.convection)).isLessThanOrEqualTo(Math.abs(without.convection));
-                    assertThat(Math.abs(with.longWave)).isLessThanOrEqualTo(Math.abs(without.longWave));
-                    assertThat(with.sun).isLessThanOrEqualTo(without.sun);
+                    assertThat(Math.abs(with.wm2(Flow.EVAPORATION)))
+                            .isLessThanOrEqualTo(Math.abs(without.wm2(Flow.EVAPORATION)));
+                    assertThat(with.evaporatedKgSM2()).isLessThanOrEqualTo(without.evaporatedKgSM2());
+                    assertThat(Math.abs(with.wm2(Flow.CONVECTION)))
+                            .isLessThanOrEqualTo(Math.abs(without.wm2(Flow.CONVECTION)));
+                    assertThat(Math.abs(with.wm2(Flow.LONG_WAVE)))
+                            .isLessThanOrEqualTo(Math.abs(without.wm2(Flow.LONG_WAVE)));
+                    assertThat(with.wm2(Flow.SUN)).isLessThanOrEqualTo(without.wm2(Flow.SUN));
                 }
             }
         }
@@ -51,10 +54,10 @@ class PoolInvariantsTest {
         PoolForcing hall = forcing(Pool.of(300, 1.5, new PoolSetting.Indoor(28, 0.6, 0.1)), null, Bathers.NONE);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             PoolFlows flows = at(hall, hour, 28, 1);
-            assertThat(flows.sun).isZero();
-            assertThat(flows.longWave).isCloseTo(0, within(1e-9));
-            assertThat(flows.convection).isZero();
-            assertThat(flows.evaporation).isNegative();
+            assertThat(flows.wm2(Flow.SUN)).isZero();
+            assertThat(flows.wm2(Flow.LONG_WAVE)).isCloseTo(0, within(1e-9));
+            assertThat(flows.wm2(Flow.CONVECTION)).isZero();
+            assertThat(flows.wm2(Flow.EVAPORATION)).isNegative();
         }
     }
 
@@ -66,9 +69,9 @@ class PoolInvariantsTest {
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 97) {
             assertThat(at(busy, hour, 24, 0).net())
                     .isEqualTo(at(quiet, hour, 24, 0).net());
-            assertThat(at(busy, hour, 24, 1).evaporation)
-                    .isCloseTo(1.7 * at(quiet, hour, 24, 1).evaporation, within(1e-9));
-            assertThat(at(busy, hour, 24, 1).bathers).isCloseTo(160, within(1e-12));
+            assertThat(at(busy, hour, 24, 1).wm2(Flow.EVAPORATION))
+                    .isCloseTo(1.7 * at(quiet, hour, 24, 1).wm2(Flow.EVAPORATION), within(1e-9));
+            assertThat(at(busy, hour, 24, 1).wm2(Flow.BATHERS)).isCloseTo(160, within(1e-12));
         }
     }
 
@@ -82,7 +85,7 @@ class PoolInvariantsTest {
             for (double waterC = 0; waterC < 40; waterC += 2) {
                 PoolFlows cooler = at(forcing, hour, waterC, 1);
                 assertThat(at(forcing, hour, waterC + 2, 1).net()).isLessThan(cooler.net());
-                assertThat(cooler.slope).isNegative();
+                assertThat(cooler.slope()).isNegative();
             }
         }
     }
@@ -92,9 +95,9 @@ class PoolInvariantsTest {
         PoolForcing forcing = forcing(Pool.of(300, 1.5, OUTDOORS), null, Bathers.NONE);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 50) {
             double dewPoint = weather.dewPointC(hour);
-            assertThat(at(forcing, hour, dewPoint, 1).evaporation).isCloseTo(0, within(1e-9));
-            assertThat(at(forcing, hour, dewPoint - 1, 1).evaporation).isPositive();
-            assertThat(at(forcing, hour, dewPoint + 1, 1).evaporation).isNegative();
+            assertThat(at(forcing, hour, dewPoint, 1).wm2(Flow.EVAPORATION)).isCloseTo(0, within(1e-9));
+            assertThat(at(forcing, hour, dewPoint - 1, 1).wm2(Flow.EVAPORATION)).isPositive();
+            assertThat(at(forcing, hour, dewPoint + 1, 1).wm2(Flow.EVAPORATION)).isNegative();
         }
     }
 

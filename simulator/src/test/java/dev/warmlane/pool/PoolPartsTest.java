@@ -10,7 +10,9 @@ import dev.warmlane.season.Demo;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The small parts of a pool, each by hand. */
@@ -23,18 +25,52 @@ class PoolPartsTest {
     private final Pool pool = Pool.of(312, 1.5, OUTDOORS);
     private final PoolForcing forcing = PoolForcing.of(pool, Optional.empty(), Bathers.NONE, MAKE_UP, weather);
 
+    /** Powers of two: each sum has one way to come about. */
     @Test
-    void netIsTheSumOfAllFlows() {
+    void netAndSlopeAreTheSumsOfAllThatIsPutIn() {
         PoolFlows flows = new PoolFlows();
-        flows.sun = 1;
-        flows.bathers = 2;
-        flows.circulation = 4;
-        flows.evaporation = 8;
-        flows.convection = 16;
-        flows.longWave = 32;
-        flows.ground = 64;
-        flows.makeUp = 128;
-        assertThat(flows.net()).isEqualTo(255);
+        for (int round = 0; round < 2; round++) {
+            flows.begin();
+            for (Flow flow : Flow.values()) {
+                flows.put(flow, 1 << flow.ordinal(), -(1 << (2 * flow.ordinal())));
+            }
+        }
+        assertThat(flows.net()).isEqualTo((1 << Flow.COUNT) - 1);
+        assertThat(flows.slope()).isEqualTo(-((1 << (2 * Flow.COUNT)) - 1) / 3.0);
+        double[] account = new double[Flow.COUNT + 2];
+        flows.addTo(account, 1, 3600);
+        flows.addTo(account, 1, 3600);
+        assertThat(account[0]).isZero();
+        assertThat(account[Flow.COUNT + 1]).isZero();
+        for (Flow flow : Flow.values()) {
+            assertThat(flows.wm2(flow)).isEqualTo(1 << flow.ordinal());
+            assertThat(account[1 + flow.ordinal()]).isEqualTo(7200.0 * (1 << flow.ordinal()));
+        }
+    }
+
+    /** A kind that nothing evaluates would be a column of zeros; what is built beside the pool is put in by the loop. */
+    @Test
+    void everyFlowOfThePoolIsEvaluated() {
+        PoolForcing busy = PoolForcing.of(
+                pool.withCirculationW(1000),
+                Optional.empty(),
+                new Bathers(20, Bathers.USUAL_HEAT_W, Bathers.USUAL_RISE, Schedule.ALWAYS),
+                MAKE_UP,
+                weather);
+        PoolFlows flows = new PoolFlows();
+        Set<Flow> evaluated = EnumSet.noneOf(Flow.class);
+        for (int hour = HourOfYear.of(6, 21, 0); hour < HourOfYear.of(6, 22, 0); hour++) {
+            busy.evaluate(hour, 24, 1, flows);
+            double sum = 0;
+            for (Flow flow : Flow.values()) {
+                sum += flows.wm2(flow);
+                if (flows.wm2(flow) != 0) {
+                    evaluated.add(flow);
+                }
+            }
+            assertThat(flows.net()).isCloseTo(sum, within(1e-9));
+        }
+        assertThat(evaluated).isEqualTo(EnumSet.complementOf(EnumSet.of(Flow.COLLECTORS, Flow.PIPES, Flow.HEATER)));
     }
 
     /**
@@ -51,7 +87,7 @@ class PoolPartsTest {
                 forcing.evaluate(hour, waterC - 0.05, 1, flows);
                 double slope = (above - flows.net()) / 0.1;
                 forcing.evaluate(hour, waterC, 1, flows);
-                assertThat(flows.slope).as("hour %d, %s degC", hour, waterC).isCloseTo(slope, withinPercentage(3));
+                assertThat(flows.slope()).as("hour %d, %s degC", hour, waterC).isCloseTo(slope, withinPercentage(3));
             }
         }
     }

@@ -8,8 +8,9 @@ import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.files.FileSet;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.Flow;
+import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.HourOfYear;
@@ -68,7 +69,7 @@ class CsvFilesTest {
                 double sum = rows.stream()
                         .mapToDouble(row -> row.getDouble(flow.name().toLowerCase(Locale.ROOT) + "_kwh"))
                         .sum();
-                assertThat(sum).isCloseTo(ledger.heatKwh(flow, 0, ledger.hours()), within(ROUNDED * rows.size()));
+                assertThat(sum).isCloseTo(ledger.heatKwh(flow, Periods.season(ledger)), within(ROUNDED * rows.size()));
             }
             assertThat(rows.stream().mapToInt(row -> row.getInt("length_h")).sum())
                     .isEqualTo(ledger.hours());

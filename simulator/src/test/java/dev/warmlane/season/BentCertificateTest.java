@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.pool.Flow;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -42,14 +43,14 @@ class BentCertificateTest {
             }
         }
         for (Flow flow : Flow.values()) {
-            all += bent.with().heatKwh(flow, 0, bent.with().hours());
+            all += bent.with().heatKwh(flow, Periods.season(bent.with()));
         }
         assertThat(all).isCloseTo(stored, within(CLOSES_KWH));
         assertThat(heat(bent)).isBetween(0.1 * heat(straight), heat(straight));
     }
 
     private static double heat(SeasonForecast forecast) {
-        return forecast.with().heatKwh(Flow.COLLECTORS, 0, forecast.with().hours());
+        return forecast.with().heatKwh(Flow.COLLECTORS, Periods.season(forecast.with()));
     }
 
     private static SeasonForecast season(String sample, double a1, double a2, double a3, double a8) {

@@ -9,6 +9,7 @@ import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
 import dev.warmlane.plant.Control;
 import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import java.util.List;

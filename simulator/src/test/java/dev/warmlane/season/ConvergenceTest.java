@@ -11,6 +11,7 @@ import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.plant.Pipes;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;
@@ -102,9 +103,9 @@ class ConvergenceTest {
         }
         double rms = Math.sqrt(square / (ledger.hours() - 24));
         assertThat(rms).as("water temperature, K rms").isLessThan(depth < 1.2 ? SHALLOW_RMS_K : DEEP_RMS_K);
-        double heat = ledger.heatKwh(Flow.COLLECTORS, 0, ledger.hours())
-                + ledger.heatKwh(Flow.PIPES, 0, ledger.hours())
-                + ledger.heatKwh(Flow.HEATER, 0, ledger.hours());
+        double heat = ledger.heatKwh(Flow.COLLECTORS, Periods.season(ledger))
+                + ledger.heatKwh(Flow.PIPES, Periods.season(ledger))
+                + ledger.heatKwh(Flow.HEATER, Periods.season(ledger));
         double reference = (minutes.collectorsJm2 + minutes.heaterJm2)
                 / 3.6e6
                 * installation.pool().areaM2();

@@ -6,6 +6,7 @@ import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.physics.FilmCorrelation;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.weather.WeatherYear;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +39,6 @@ class CrossCheckModelsTest {
                 .heater(Demo.HEATER)
                 .build();
         SeasonLedger ledger = SeasonSimulator.simulate(installation, SeasonForcing.of(installation, weather));
-        return ledger.heatKwh(Flow.COLLECTORS, 0, ledger.hours());
+        return ledger.heatKwh(Flow.COLLECTORS, Periods.season(ledger));
     }
 }

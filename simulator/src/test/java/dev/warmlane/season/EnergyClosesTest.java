@@ -17,6 +17,7 @@ import dev.warmlane.plant.Pipes;
 import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
@@ -168,7 +169,7 @@ class EnergyClosesTest {
         double arrays = 0;
         for (int a = 0; a < installation.arrays().size(); a++) {
             assertThat(ledger.runShare(a, index)).isBetween(0.0, 1 + 1e-12);
-            arrays += ledger.arrayHeatKwh(a, index, index + 1);
+            arrays += ledger.arrayHeatKwh(a, index);
         }
         assertThat(Math.abs(arrays - ledger.heatKwh(Flow.COLLECTORS, index))).isLessThanOrEqualTo(CLOSURE);
     }

@@ -64,6 +64,7 @@ class ExtremePoolsTest {
         Installation installation = Demo.pool(1.8)
                 .arrays(Demo.FLAT.withAreaM2(CollectorArray.LARGEST_M2))
                 .build();
-        assertThat(NextSquareMetre.of(SeasonForecast.of(installation, weather))).isPresent();
+        assertThat(SeasonForecast.of(installation, weather).summary().nextSquareMetre())
+                .isPresent();
     }
 }

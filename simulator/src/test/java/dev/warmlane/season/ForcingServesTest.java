@@ -69,7 +69,7 @@ class ForcingServesTest {
     void theSmallestArrayBesideTheLargestHasANextSquareMetre() {
         Installation both = with(Demo.pool(1.5).arrays(Demo.FLAT.withAreaM2(0.5), Demo.FLAT.withAreaM2(100_000)));
         NextSquareMetre next =
-                NextSquareMetre.of(SeasonForecast.of(both, WEATHER)).orElseThrow();
+                SeasonForecast.of(both, WEATHER).summary().nextSquareMetre().orElseThrow();
         assertThat(next.deliveredKwhPerM2()).isBetween(0.0, 10.0);
     }
 

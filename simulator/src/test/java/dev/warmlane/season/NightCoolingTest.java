@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.plant.Control;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import org.junit.jupiter.api.Test;
@@ -34,8 +35,8 @@ class NightCoolingTest {
         assertThat(shed).isPositive();
         // by day the sun on the water warms it all the same, so the hottest hours shrink and do not vanish
         assertThat(hoursAbove(cooled)).isLessThan(hoursAbove(plain));
-        assertThat(cooled.heatKwh(Flow.COLLECTORS, 0, cooled.hours()))
-                .isLessThan(plain.heatKwh(Flow.COLLECTORS, 0, plain.hours()));
+        assertThat(cooled.heatKwh(Flow.COLLECTORS, Periods.season(cooled)))
+                .isLessThan(plain.heatKwh(Flow.COLLECTORS, Periods.season(plain)));
     }
 
     /** The circuit starts to cool by the same difference as it starts to heat, the other way round. */

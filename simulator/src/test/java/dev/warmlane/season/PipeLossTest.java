@@ -11,6 +11,7 @@ import dev.warmlane.plant.Control;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.plant.Pipes;
 import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import java.time.MonthDay;
@@ -94,14 +95,15 @@ class PipeLossTest {
         SeasonLedger three =
                 split(weather, limitC, Demo.FLAT.withAreaM2(110), Demo.FLAT.withAreaM2(60), Demo.FLAT.withAreaM2(30));
         int hours = one.hours();
-        double collected = one.heatKwh(Flow.COLLECTORS, 0, hours);
-        assertThat(one.heatKwh(Flow.PIPES, 0, hours)).isNegative();
+        double collected = one.heatKwh(Flow.COLLECTORS, Periods.season(one));
+        assertThat(one.heatKwh(Flow.PIPES, Periods.season(one))).isNegative();
         for (Flow flow : Flow.values()) {
-            assertThat(three.heatKwh(flow, 0, hours))
+            assertThat(three.heatKwh(flow, Periods.season(three)))
                     .as(flow.name())
-                    .isCloseTo(one.heatKwh(flow, 0, hours), within(SAME * collected));
+                    .isCloseTo(one.heatKwh(flow, Periods.season(one)), within(SAME * collected));
         }
-        assertThat(three.refusedKwh(0, hours)).isCloseTo(one.refusedKwh(0, hours), within(SAME * collected));
+        assertThat(three.refusedKwh(Periods.season(three)))
+                .isCloseTo(one.refusedKwh(Periods.season(one)), within(SAME * collected));
         for (int index = 0; index < hours; index++) {
             assertThat(three.waterEndC(index)).isCloseTo(one.waterEndC(index), within(SAME));
         }
@@ -130,15 +132,13 @@ class PipeLossTest {
         double left = Math.exp(-LOSS_WK / 1000 / kwPerK / 2);
         int whole = 0;
         for (int index = 1; index < good.hours() - 1; index++) {
-            double heat = good.refusedKwh(index, index + 1);
+            double heat = good.refusedKwh(index);
             assertThat(poor.waterEndC(index)).isEqualTo(good.waterEndC(index)).isGreaterThan(10);
-            if (poor.refusedKwh(index - 1, index) > 0
-                    && poor.refusedKwh(index, index + 1) > 0
-                    && poor.refusedKwh(index + 1, index + 2) > 0) {
+            if (poor.refusedKwh(index - 1) > 0 && poor.refusedKwh(index) > 0 && poor.refusedKwh(index + 1) > 0) {
                 whole++;
                 double aboveAirK = good.waterC(index) - weather.airTemperatureC(good.hourOfYear(index));
                 double arrives = heat * left - kwPerK * (1 - left * left) * aboveAirK;
-                assertThat(poor.refusedKwh(index, index + 1)).isCloseTo(arrives, within(0.01 * heat));
+                assertThat(poor.refusedKwh(index)).isCloseTo(arrives, within(0.01 * heat));
             }
         }
         assertThat(whole).isGreaterThan(30);

@@ -10,6 +10,7 @@ import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;
@@ -132,6 +133,6 @@ class PoolHeatTableTest {
                 .build();
         SeasonForcing forcing = SeasonForcing.of(installation, Objects.requireNonNull(weather));
         SeasonLedger ledger = SeasonSimulator.simulate(installation, forcing);
-        return ledger.heatKwh(Flow.HEATER, 0, ledger.hours()) / AREA_M2;
+        return ledger.heatKwh(Flow.HEATER, Periods.season(ledger)) / AREA_M2;
     }
 }

@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
 import java.util.stream.Stream;

@@ -96,7 +96,7 @@ class SameYearOtherFormatTest {
     }
 
     private static double heat(SeasonLedger ledger) {
-        return ledger.arrayHeatKwh(0, 0, ledger.hours());
+        return ledger.arrayHeatKwh(0, Periods.season(ledger));
     }
 
     private static List<String> epw(List<String> pvgis, int labelsLateByHours) {

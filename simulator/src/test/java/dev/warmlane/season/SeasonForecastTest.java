@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.pool.Flow;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.assertj.core.data.Offset;
@@ -87,11 +88,12 @@ class SeasonForecastTest {
         GasSummary.Displaced gas =
                 (GasSummary.Displaced) forecast.summary().season().gas();
         double efficiency = forecast.installation().heater().orElseThrow().efficiency();
-        int hours = forecast.with().hours();
 
-        assertThat(gas.burnedKwh()).isEqualTo(forecast.with().heatKwh(Flow.HEATER, 0, hours) / efficiency);
+        assertThat(gas.burnedKwh())
+                .isEqualTo(forecast.with().heatKwh(Flow.HEATER, Periods.season(forecast.with())) / efficiency);
         assertThat(gas.replacedKwh())
-                .isEqualTo(forecast.without().heatKwh(Flow.HEATER, 0, hours) / efficiency - gas.burnedKwh())
+                .isEqualTo(forecast.without().heatKwh(Flow.HEATER, Periods.season(forecast.without())) / efficiency
+                        - gas.burnedKwh())
                 .isPositive();
         // the warmer pool loses more, so less gas is displaced than the heat delivered would have taken
         assertThat(gas.replacedKwh() * efficiency)

@@ -12,6 +12,7 @@ import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.PoolForcing;
@@ -110,7 +111,7 @@ class SeasonInvariantsTest {
                         run(Demo.pool(1.5).arrays(Demo.FLAT.withAreaM2(area)).control(Control.withLimit(40)), weather);
                 assertThat(mean(ledger)).isGreaterThan(cooler);
                 assertThat(total(ledger, Flow.COLLECTORS) / area).isLessThan(perM2);
-                assertThat(ledger.refusedKwh(0, ledger.hours())).isZero();
+                assertThat(ledger.refusedKwh(Periods.season(ledger))).isZero();
                 cooler = mean(ledger);
                 perM2 = total(ledger, Flow.COLLECTORS) / area;
             }
@@ -124,7 +125,7 @@ class SeasonInvariantsTest {
         SeasonLedger covered = run(Demo.pool(1.5).heater(Demo.HEATER).cover(cover), coast);
         SeasonLedger bare = run(Demo.pool(1.5).heater(Demo.HEATER), coast);
         assertThat(total(covered, Flow.HEATER)).isLessThan(total(bare, Flow.HEATER));
-        assertThat(covered.evaporatedKg(0, covered.hours())).isLessThan(bare.evaporatedKg(0, bare.hours()));
+        assertThat(covered.evaporatedKg(Periods.season(covered))).isLessThan(bare.evaporatedKg(Periods.season(bare)));
     }
 
     @Test
@@ -238,7 +239,7 @@ class SeasonInvariantsTest {
     }
 
     private static double total(SeasonLedger ledger, Flow flow) {
-        return ledger.heatKwh(flow, 0, ledger.hours());
+        return ledger.heatKwh(flow, Periods.season(ledger));
     }
 
     private static double mean(SeasonLedger ledger) {

@@ -4,6 +4,7 @@ import dev.warmlane.DocBlock;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorSurroundings;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.WeatherYear;
@@ -63,7 +64,7 @@ class ValidationTablesTest {
         for (int index = 0; index < with.hours(); index++) {
             warmest = Math.max(warmest, with.waterEndC(index));
         }
-        double season = with.heatKwh(Flow.COLLECTORS, 0, with.hours()) / RealSeasons.COLLECTOR_M2;
+        double season = with.heatKwh(Flow.COLLECTORS, Periods.season(with)) / RealSeasons.COLLECTOR_M2;
         StringBuilder row = new StringBuilder(String.format(
                 Locale.ROOT,
                 "| %s | %s | %.1f | %.1f | %.1f | %.0f | %.0f |",
@@ -73,7 +74,7 @@ class ValidationTablesTest {
                 RealSeasons.mean(with),
                 warmest,
                 season,
-                with.refusedKwh(0, with.hours()) / RealSeasons.COLLECTOR_M2));
+                with.refusedKwh(Periods.season(with)) / RealSeasons.COLLECTOR_M2));
         CollectorForcing collector =
                 CollectorForcing.of(new CollectorSurroundings(weather, Demo.ROOF, Terrain.SUBURBAN), array);
         List<Double> inlets = new ArrayList<>();

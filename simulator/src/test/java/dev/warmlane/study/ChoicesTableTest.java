@@ -7,11 +7,12 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.plant.Control;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Demo;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
 import dev.warmlane.site.HourOfYear;
@@ -163,7 +164,7 @@ class ChoicesTableTest {
     private static double percent(SharedForcing climate, Installation changed, Installation described, Flow flow) {
         ToDoubleFunction<Installation> heat = one -> {
             SeasonLedger ledger = season(climate, one);
-            return ledger.heatKwh(flow, 0, ledger.hours());
+            return ledger.heatKwh(flow, Periods.season(ledger));
         };
         return 100 * (heat.applyAsDouble(changed) / heat.applyAsDouble(described) - 1);
     }

@@ -6,8 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.PlateFlow;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.season.Demo;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.MountingOption.Flat;
@@ -138,10 +139,10 @@ class MountingStudyTest {
         LightBudget racks = study.sameArea().get(1).light().orElseThrow();
 
         assertThat(flat.filmBackWm2K()).isZero();
-        assertThat(flat.convectionBack()).isZero();
+        assertThat(flat.kwhM2(PlateFlow.CONVECTION_BACK)).isZero();
         assertThat(racks.filmBackWm2K()).isPositive();
-        assertThat(racks.convectionBack()).isPositive();
-        assertThat(racks.throughBack()).isZero();
+        assertThat(racks.kwhM2(PlateFlow.CONVECTION_BACK)).isPositive();
+        assertThat(racks.kwhM2(PlateFlow.THROUGH_BACK)).isZero();
         assertThat(flat.filmFrontWm2K()).as("the wind has run over the roof").isLessThan(racks.filmFrontWm2K());
     }
 

@@ -1,8 +1,8 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Measure;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.PeriodSummary;
 import java.awt.Color;

@@ -3,10 +3,10 @@ package dev.warmlane.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.SampleReports;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.PoolWindBand;

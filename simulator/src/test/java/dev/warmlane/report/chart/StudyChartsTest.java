@@ -3,6 +3,7 @@ package dev.warmlane.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.collector.PlateFlow;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.SampleStudies;
 import dev.warmlane.report.SensitivityTables;
@@ -190,7 +191,7 @@ class StudyChartsTest {
                 assertThat(sum).isEqualTo(0, within(CLOSURE * absorbed));
                 assertThat(bars(plot, "useful heat")[i]).isEqualTo(-Measure.LIGHT.in(studies.units(), light.useful()));
                 assertThat(bars(plot, "sun absorbed by the front")[i])
-                        .isEqualTo(Measure.LIGHT.in(studies.units(), light.absorbedFront()));
+                        .isEqualTo(Measure.LIGHT.in(studies.units(), light.kwhM2(PlateFlow.ABSORBED_FRONT)));
             }
         }
     }

@@ -3,6 +3,7 @@ package dev.warmlane.report.page;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.files.FileSet;
+import dev.warmlane.pool.Flow;
 import dev.warmlane.report.CsvFiles;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastText;
@@ -10,8 +11,8 @@ import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.chart.ForecastCharts;
-import dev.warmlane.season.Flow;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonLedger;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -95,7 +96,8 @@ class ForecastPageTest {
             assertThat(text).containsPattern(String.join(" +", escaped(months.get(month))));
         }
         SeasonLedger ledger = report.forecast().with();
-        double kwh = ledger.heatKwh(Flow.COLLECTORS, 0, ledger.hours()) + ledger.heatKwh(Flow.PIPES, 0, ledger.hours());
+        double kwh = ledger.heatKwh(Flow.COLLECTORS, Periods.season(ledger))
+                + ledger.heatKwh(Flow.PIPES, Periods.season(ledger));
         assertThat(months.get(months.size() - 1))
                 .contains(Numbers.show(Measure.HEAT.in(report.units(), kwh), Measure.HEAT.decimals(report.units())));
     }

@@ -1,6 +1,10 @@
-package dev.warmlane.season;
+package dev.warmlane.pool;
 
-/** The kinds of heat that a season's ledger keeps, each positive into the water. */
+/**
+ * The kinds of heat that warm and cool a pool, each positive into the water. What a kind is at a water temperature stands
+ * in {@link PoolForcing#evaluate}, or in the season's loop for what is built beside the pool; the balance, its slope, the
+ * ledger and the tables follow from the kinds that are here.
+ */
 public enum Flow {
     /** Sun absorbed in the water. */
     SUN("sun on the pool"),
@@ -24,6 +28,9 @@ public enum Flow {
     GROUND("ground"),
     /** Warming of make-up water. */
     MAKE_UP("make-up water");
+
+    /** How many kinds there are. */
+    public static final int COUNT = values().length;
 
     private final String label;
 

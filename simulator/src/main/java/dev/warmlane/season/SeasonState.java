@@ -1,0 +1,44 @@
+package dev.warmlane.season;
+
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Checks;
+import java.util.List;
+
+/**
+ * Where a season stands between two hours: all that the hours before leave to those that follow.
+ *
+ * @param hourOfYear the hour that comes next, 0 to 8759
+ * @param waterC water temperature, °C, 0 to 70
+ * @param iceJm2 heat that the ice on the pool takes to melt, J per m² of water, 0 or above; 0 where the water is warmer
+ *     than its freezing point
+ * @param pumpsRunning whether each collector circuit runs to warm the pool, in the installation's order: a pump that runs
+ *     goes on where one that stands would not start
+ */
+public record SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boolean> pumpsRunning) {
+
+    /** Checks every range. */
+    public SeasonState {
+        Checks.within("hour of the year", hourOfYear, 0, HourOfYear.HOURS - 1, "");
+        Checks.within("water temperature", waterC, Ice.FREEZING_C, ImpossibleSeasonException.HOTTEST_C, "degC");
+        if (!(iceJm2 >= 0) || (iceJm2 > 0 && waterC > Ice.FREEZING_C)) {
+            throw new IllegalArgumentException("heat of the ice must be 0 or above, and 0 in water above "
+                    + Ice.FREEZING_C + " degC, was " + iceJm2 + " J/m2 in water of " + waterC + " degC");
+        }
+        pumpsRunning = List.copyOf(pumpsRunning);
+    }
+
+    /** Refuses an installation whose season begins elsewhere, or that has other circuits. */
+    void checkBegins(Installation installation) {
+        int first = installation.season().firstHour();
+        if (hourOfYear != first) {
+            throw new IllegalArgumentException("the state stands at " + HourOfYear.label(hourOfYear)
+                    + " (month-day hour), the season of \"" + installation.name() + "\" begins at "
+                    + HourOfYear.label(first) + ": let it open on that day");
+        }
+        if (pumpsRunning.size() != installation.arrays().size()) {
+            throw new IllegalArgumentException("the state has " + pumpsRunning.size() + " circuits, \""
+                    + installation.name() + "\" has " + installation.arrays().size()
+                    + " arrays: say for each whether its pump runs");
+        }
+    }
+}
