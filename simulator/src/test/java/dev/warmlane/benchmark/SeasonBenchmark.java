@@ -5,6 +5,7 @@ import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.season.AdaptiveSeason;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForcing;
@@ -82,6 +83,12 @@ public class SeasonBenchmark {
     @Benchmark
     public CollectorForcing forcingOfRackRows() {
         return CollectorForcing.of(around, rows);
+    }
+
+    /** The same year by a general adaptive integrator of order 8 that may be 0.02 K off in a step. */
+    @Benchmark
+    public double[] adaptiveYear() {
+        return AdaptiveSeason.waterC(year, forcing, 18, 0.02);
     }
 
     /** A year of 8760 hours once forcing is prepared. */
