@@ -31,6 +31,8 @@ final class AirHours {
     final double[] viscosityM2S = new double[HourOfYear.HOURS];
     final double[] expansionPerK = new double[HourOfYear.HOURS];
     final double[] buoyancy = new double[HourOfYear.HOURS];
+    final double[] rootBuoyancy = new double[HourOfYear.HOURS];
+    final double[] rootConductivity = new double[HourOfYear.HOURS];
 
     AirHours(WeatherYear weather) {
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
@@ -41,6 +43,8 @@ final class AirHours {
             expansionPerK[hour] = Air.expansionPerK(film);
             buoyancy[hour] = NaturalFace.buoyancy(
                     conductivityWmK[hour], Film.rayleighPerKelvin(expansionPerK[hour], viscosityM2S[hour], PRANDTL));
+            rootBuoyancy[hour] = Math.sqrt(buoyancy[hour]);
+            rootConductivity[hour] = Math.sqrt(conductivityWmK[hour]);
         }
     }
 

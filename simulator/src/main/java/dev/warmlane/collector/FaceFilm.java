@@ -49,7 +49,12 @@ abstract class FaceFilm {
     }
 
     /** Film coefficient at a temperature difference from surface to air, W/m²K. */
-    abstract double coefficient(int hour, double differenceK);
+    final double coefficient(int hour, double differenceK) {
+        return coefficient(hour, differenceK, NaturalFace.drive(differenceK));
+    }
+
+    /** The same with {@link NaturalFace#drive} of the difference at hand, which all faces of a plate share. */
+    abstract double coefficient(int hour, double differenceK, double drive);
 
     private static final class Physical extends FaceFilm {
 
@@ -83,8 +88,8 @@ abstract class FaceFilm {
         }
 
         @Override
-        double coefficient(int hour, double differenceK) {
-            double still = natural.coefficient(differenceK, air.buoyancy[hour], air.conductivityWmK[hour]);
+        double coefficient(int hour, double differenceK, double drive) {
+            double still = natural.coefficient(differenceK, drive, air.rootBuoyancy[hour], air.rootConductivity[hour]);
             double film = onRoof
                     ? Film.flatRoof(forced[hour], still, richardsonPerK[hour] * Math.abs(differenceK))
                     : Film.rack(forced[hour], still);
@@ -105,9 +110,9 @@ abstract class FaceFilm {
         }
 
         @Override
-        double coefficient(int hour, double differenceK) {
-            double from = one.coefficient(hour, differenceK);
-            return from + shareOfOther * (other.coefficient(hour, differenceK) - from);
+        double coefficient(int hour, double differenceK, double drive) {
+            double from = one.coefficient(hour, differenceK, drive);
+            return from + shareOfOther * (other.coefficient(hour, differenceK, drive) - from);
         }
     }
 
@@ -122,7 +127,7 @@ abstract class FaceFilm {
         }
 
         @Override
-        double coefficient(int hour, double differenceK) {
+        double coefficient(int hour, double differenceK, double drive) {
             return coefficient[hour];
         }
     }

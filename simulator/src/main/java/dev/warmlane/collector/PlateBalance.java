@@ -1,6 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.physics.Constants;
+import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.physics.Water;
 
 /**
@@ -48,11 +49,14 @@ final class PlateBalance implements HourlyHeat {
     /** Everything the plate loses at a temperature, W/m². */
     double lossWm2(int hour, double plateC) {
         double black = Constants.blackBody(plateC);
+        double difference = plateC - air.temperatureC[hour];
+        double drive = NaturalFace.drive(difference);
+        double film = exposure.front.coefficient(hour, difference, drive);
         double loss = exposure.closed.lossWm2(hour, plateC)
-                + convection(exposure.front, hour, plateC)
+                + film * difference
                 + absorber.emittance() * (black - exposure.longWaveFront[hour]);
         if (exposure.back != null) {
-            loss += convection(exposure.back, hour, plateC)
+            loss += exposure.back.coefficient(hour, difference, drive) * difference
                     + absorber.emittance() * (black - exposure.longWaveBack[hour]);
         }
         return loss;
@@ -64,11 +68,6 @@ final class PlateBalance implements HourlyHeat {
         double more = exposure.dry.more(hour, absorber.emittance(), back)
                 + exposure.dry.perK(hour, absorber.emittance(), back) * (plateC - exposure.dry.plateC(hour));
         return lossWm2(hour, plateC) - more;
-    }
-
-    private double convection(FaceFilm film, int hour, double plateC) {
-        double difference = plateC - air.temperatureC[hour];
-        return film.coefficient(hour, difference) * difference;
     }
 
     @Override
@@ -145,6 +144,8 @@ final class PlateBalance implements HourlyHeat {
      */
     static double heatRemovalFactor(double efficiencyFactor, double lossWm2K, double capacityFlow) {
         double ratio = capacityFlow / lossWm2K;
-        return -ratio * Math.expm1(-efficiencyFactor / ratio);
+        double exponent = efficiencyFactor / ratio;
+        // the plain exponential is several times as quick; from here up it loses two digits of sixteen at most
+        return ratio * (exponent < 0.01 ? -Math.expm1(-exponent) : 1 - Math.exp(-exponent));
     }
 }

@@ -7,6 +7,7 @@ import dev.warmlane.irradiance.RowShading;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherYear;
+import java.util.Arrays;
 
 /**
  * The sunlit roof below racks, and what it sends to their two faces, hour by hour; for one thread.
@@ -39,6 +40,7 @@ final class RoofUnderRacks {
     private final WeatherYear weather;
     private final RowShading shading;
     private final RoofStrips strips;
+    private final int count;
     private final double[] lit;
     private final double[] sky;
     private final double[] ofFront;
@@ -46,27 +48,45 @@ final class RoofUnderRacks {
     private final double[] toFront;
     private final double[] toBack;
 
+    // of each strip in the hour looked at last
+    private final double[] light;
+    private final double[] incoming;
+    private final double[] incomingPerK;
+    private final double[] gained;
+    private final double[] coefficient;
+    private final double[] start;
+    private final double[] leaving;
+    private final double[] returned;
+
     private int hour;
-    private boolean sunlit;
     private double sunlitC;
     private double shadowC;
     private double sunlitFilm;
     private double shadowFilm;
 
-    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
+    RoofUnderRacks(
+            CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
         this.roof = around.roof();
         this.air = around.air();
         this.film = around.filmOfRoof(windShare);
         this.weather = around.weather();
         this.shading = shading;
         this.strips = RoofStrips.below(rows, place);
-        int count = strips.count();
+        this.count = strips.count();
         this.lit = new double[count];
         this.sky = new double[count];
         this.ofFront = new double[count];
         this.ofBack = new double[count];
         this.toFront = new double[count];
         this.toBack = new double[count];
+        this.light = new double[count];
+        this.incoming = new double[count];
+        this.incomingPerK = new double[count];
+        this.gained = new double[count];
+        this.coefficient = new double[count];
+        this.start = new double[count];
+        this.leaving = new double[count];
+        this.returned = new double[count];
         for (int i = 0; i < count; i++) {
             sky[i] = strips.skyView(i);
             ofFront[i] = strips.viewOfFront(i);
@@ -84,34 +104,47 @@ final class RoofUnderRacks {
         double beam = weather.beamHorizontalWm2(hour);
         double diffuse = weather.globalHorizontalWm2(hour) - beam;
         double longWave = weather.skyLongWaveWm2(hour);
-        sunlit = beam > 0;
         shadowC = bareC((1 - roof.albedo()) * diffuse, longWave, shadowC);
         shadowFilm = film.coefficient(hour, shadowC - air.temperatureC[hour]);
         sunlitFilm = shadowFilm;
-        if (sunlit) {
+        if (beam > 0) {
             sunlitC = bareC((1 - roof.albedo()) * (beam + diffuse), longWave, Math.max(sunlitC, shadowC));
             sunlitFilm = film.coefficient(hour, sunlitC - air.temperatureC[hour]);
             strips.litShares(shading.profileDeg(hour), lit);
+        } else {
+            Arrays.fill(lit, 0);
         }
-        double plate = Constants.blackBody(PLATE_C);
-        double platePerK = blackPerK(PLATE_C);
-        clear();
+        spread(beam, diffuse, longWave, Constants.blackBody(PLATE_C), blackPerK(PLATE_C));
+        balance();
+        longWave();
+    }
+
+    /** What the strips gain with every plate alike, and where their balances start. */
+    private void spread(double beam, double diffuse, double longWave, double plate, double platePerK) {
+        double absorptance = 1 - roof.albedo();
+        double emittance = roof.emittance();
+        double filmRise = sunlitFilm - shadowFilm;
+        double rise = sunlitC - shadowC;
+        for (int i = 0; i < count; i++) {
+            double covered = 1 - sky[i];
+            light[i] = beam * lit[i] + diffuse * sky[i];
+            incoming[i] = sky[i] * longWave + covered * plate;
+            incomingPerK[i] = covered * platePerK;
+            gained[i] = absorptance * light[i] + emittance * incoming[i];
+            // one Newton step from between the two known states: the fourth power bends by under 0.1 K over it
+            coefficient[i] = shadowFilm + lit[i] * filmRise;
+            start[i] = shadowC + lit[i] * rise;
+        }
         lightOnFront = 0;
         lightOnBack = 0;
-        for (int i = 0; i < sky.length; i++) {
-            double share = sunlit ? lit[i] : 0;
-            double light = beam * share + diffuse * sky[i];
-            double incoming = sky[i] * longWave + (1 - sky[i]) * plate;
-            double gained = (1 - roof.albedo()) * light + roof.emittance() * incoming;
-            double coefficient = shadowFilm + share * (sunlitFilm - shadowFilm);
-            // one Newton step from between the two known states: the fourth power bends by under 0.1 K over it
-            double temperature = newton(gained, coefficient, shadowC + share * (sunlitC - shadowC));
-            add(i, temperature, coefficient, incoming, (1 - sky[i]) * platePerK);
-            lightOnFront += toFront[i] * light;
-            lightOnBack += toBack[i] * light;
+        if (beam + diffuse > 0) {
+            for (int i = 0; i < count; i++) {
+                lightOnFront += toFront[i] * light[i];
+                lightOnBack += toBack[i] * light[i];
+            }
+            lightOnFront *= roof.albedo();
+            lightOnBack *= roof.albedo();
         }
-        lightOnFront *= roof.albedo();
-        lightOnBack *= roof.albedo();
     }
 
     /**
@@ -131,37 +164,64 @@ final class RoofUnderRacks {
         double backRise = backShare * blackPerK(backC);
         double coveredC = bareC(0, (front + back) / 2, shadowC);
         double coveredFilm = film.coefficient(hour, coveredC - air.temperatureC[hour]);
-        clear();
-        for (int i = 0; i < sky.length; i++) {
-            double share = sunlit ? lit[i] : 0;
+        double absorptance = 1 - roof.albedo();
+        double emittance = roof.emittance();
+        double filmRise = sunlitFilm - shadowFilm;
+        double rise = sunlitC - shadowC;
+        double filmCovered = coveredFilm - shadowFilm;
+        double riseCovered = coveredC - shadowC;
+        for (int i = 0; i < count; i++) {
             double covered = 1 - sky[i];
-            double incoming = sky[i] * longWave + ofFront[i] * front + ofBack[i] * back;
-            double gained = (1 - roof.albedo()) * (beam * share + diffuse * sky[i]) + roof.emittance() * incoming;
-            double coefficient = shadowFilm + share * (sunlitFilm - shadowFilm) + covered * (coveredFilm - shadowFilm);
-            double start = shadowC + share * (sunlitC - shadowC) + covered * (coveredC - shadowC);
-            double temperature = newton(gained, coefficient, start);
-            add(i, temperature, coefficient, incoming, ofFront[i] * frontRise + ofBack[i] * backRise);
+            incoming[i] = sky[i] * longWave + ofFront[i] * front + ofBack[i] * back;
+            incomingPerK[i] = ofFront[i] * frontRise + ofBack[i] * backRise;
+            gained[i] = absorptance * (beam * lit[i] + diffuse * sky[i]) + emittance * incoming[i];
+            coefficient[i] = shadowFilm + lit[i] * filmRise + covered * filmCovered;
+            start[i] = shadowC + lit[i] * rise + covered * riseCovered;
+        }
+        balance();
+        longWave();
+    }
+
+    /**
+     * A Newton step for every strip, and what each sends; with each kelvin of the plates it gains {@code incomingPerK}, and
+     * gives part of it back. Strip by strip alike, so that the processor takes several at once.
+     */
+    private void balance() {
+        double emittance = roof.emittance();
+        double reflected = 1 - emittance;
+        double black = emittance * Constants.STEFAN_BOLTZMANN;
+        double uValue = roof.uValueWm2K();
+        double airC = air.temperatureC[hour];
+        double roomC = roof.roomTemperatureC();
+        for (int i = 0; i < count; i++) {
+            double kelvin = start[i] + Constants.KELVIN;
+            double cube = black * kelvin * kelvin * kelvin;
+            double surplus =
+                    gained[i] - cube * kelvin - coefficient[i] * (start[i] - airC) - uValue * (start[i] - roomC);
+            double warm = kelvin + surplus / (4 * cube + coefficient[i] + uValue);
+            double warmCube = black * warm * warm * warm;
+            double perK = 4 * warmCube;
+            leaving[i] = warmCube * warm + reflected * incoming[i];
+            returned[i] = incomingPerK[i] * (reflected + emittance * perK / (perK + coefficient[i] + uValue));
         }
     }
 
-    private void clear() {
-        longWaveOnFront = 0;
-        longWaveOnBack = 0;
-        frontPerK = 0;
-        backPerK = 0;
-    }
-
-    /** Adds what a strip sends; with each kelvin of the plates it gains {@code incomingPerK}, and gives part of it back. */
-    private void add(int i, double temperature, double coefficient, double incoming, double incomingPerK) {
-        double reflected = 1 - roof.emittance();
-        double leaving = roof.emittance() * Constants.blackBody(temperature) + reflected * incoming;
-        double emittedPerK = roof.emittance() * blackPerK(temperature);
-        double returned = incomingPerK
-                * (reflected + roof.emittance() * emittedPerK / (emittedPerK + coefficient + roof.uValueWm2K()));
-        longWaveOnFront += toFront[i] * leaving;
-        longWaveOnBack += toBack[i] * leaving;
-        frontPerK += toFront[i] * returned;
-        backPerK += toBack[i] * returned;
+    /** Sums up what leaves the strips for the faces. */
+    private void longWave() {
+        double onFront = 0;
+        double onBack = 0;
+        double onFrontPerK = 0;
+        double onBackPerK = 0;
+        for (int i = 0; i < count; i++) {
+            onFront += toFront[i] * leaving[i];
+            onBack += toBack[i] * leaving[i];
+            onFrontPerK += toFront[i] * returned[i];
+            onBackPerK += toBack[i] * returned[i];
+        }
+        longWaveOnFront = onFront;
+        longWaveOnBack = onBack;
+        frontPerK = onFrontPerK;
+        backPerK = onBackPerK;
     }
 
     private static double blackPerK(double temperatureC) {

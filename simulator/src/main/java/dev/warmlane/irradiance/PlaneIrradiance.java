@@ -108,7 +108,8 @@ public final class PlaneIrradiance {
 
     /** Angle between the sun and the plane's normal, degrees, 0 to 180; 90 while the sun is down. */
     public double incidenceDeg(int hour) {
-        return Math.toDegrees(Math.acos(Math.min(1, Math.max(-1, cosIncidence[hour]))));
+        double cos = cosIncidence[hour];
+        return cos == 0 ? 90 : Math.toDegrees(Math.acos(Math.min(1, Math.max(-1, cos))));
     }
 
     /** Beam on the front, W/m². */

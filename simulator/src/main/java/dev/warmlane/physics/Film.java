@@ -173,7 +173,7 @@ public final class Film {
      * @param richardson r, 0 or more
      */
     public static double flatRoof(double forced, double natural, double richardson) {
-        double logarithm = Math.log1p(richardson);
+        double logarithm = Roots.logOnePlus(richardson);
         return forced + natural * logarithm / (1 + logarithm);
     }
 
@@ -193,7 +193,7 @@ public final class Film {
      * laminar, assisting, forced and free convection", AIChE Journal 23, 1977, 10-16.
      */
     public static double rack(double forced, double natural) {
-        return Math.cbrt(cube(forced) + cube(natural));
+        return Roots.cube(cube(forced) + cube(natural));
     }
 
     private static double cube(double x) {

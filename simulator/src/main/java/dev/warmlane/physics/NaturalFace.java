@@ -19,6 +19,7 @@ public final class NaturalFace {
     private final double alongFlow;
     private final double unstable;
     private final double stable;
+    private final double stableToFourth;
 
     /**
      * Works out the geometry.
@@ -42,6 +43,7 @@ public final class NaturalFace {
         this.alongFlow = 0.387 * Film.prandtlTerm(prandtl) * Math.sqrt(Math.cbrt(sine));
         this.unstable = Film.unstableNusselt(cosine);
         this.stable = Film.stableNusselt(cosine / areaToPerimeterM);
+        this.stableToFourth = stable * stable * stable * stable;
     }
 
     /**
@@ -62,12 +64,33 @@ public final class NaturalFace {
      * @param airConductivity W/mK, the one in {@code buoyancy}
      */
     public double coefficient(double differenceK, double buoyancy, double airConductivity) {
-        double size = Math.abs(differenceK);
-        double lift = buoyancy * Math.cbrt(size);
-        double root = alongStill * Math.sqrt(airConductivity) + alongFlow * Math.sqrt(lift);
-        double away = facesUp == differenceK > 0
-                ? unstable * lift
-                : stable * Math.sqrt(Math.sqrt(buoyancy * buoyancy * buoyancy * airConductivity * size));
-        return Math.max(root * root, away);
+        return coefficient(differenceK, drive(differenceK), Math.sqrt(buoyancy), Math.sqrt(airConductivity));
+    }
+
+    /** What the temperature difference contributes, K^(1/3): |ΔT|^(1/3), the same for every face of a plate. */
+    public static double drive(double differenceK) {
+        return Roots.cube(Math.abs(differenceK));
+    }
+
+    /**
+     * The same coefficient where the roots are at hand: √(h along) = a √k + b √B √(ΔT^(1/3)). The fourth root of the stable
+     * flow is drawn only where that flow, compared by fourth powers, is the larger one.
+     *
+     * @param differenceK surface minus air temperature, K
+     * @param drive {@link #drive} of the difference
+     * @param rootBuoyancy root of {@link #buoyancy}
+     * @param rootConductivity root of the conductivity of the air
+     */
+    public double coefficient(double differenceK, double drive, double rootBuoyancy, double rootConductivity) {
+        double root = alongStill * rootConductivity + alongFlow * rootBuoyancy * Math.sqrt(drive);
+        double along = root * root;
+        double buoyancy = rootBuoyancy * rootBuoyancy;
+        if (facesUp == differenceK > 0) {
+            return Math.max(along, unstable * buoyancy * drive);
+        }
+        double conductivity = rootConductivity * rootConductivity;
+        double toFourth = buoyancy * buoyancy * buoyancy * conductivity * Math.abs(differenceK);
+        double alongSquare = along * along;
+        return alongSquare * alongSquare >= stableToFourth * toFourth ? along : stable * Math.sqrt(Math.sqrt(toFourth));
     }
 }
