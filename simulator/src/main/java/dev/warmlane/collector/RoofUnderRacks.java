@@ -64,8 +64,7 @@ final class RoofUnderRacks {
     private double sunlitFilm;
     private double shadowFilm;
 
-    RoofUnderRacks(
-            CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
+    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
         this.roof = around.roof();
         this.air = around.air();
         this.film = around.filmOfRoof(windShare);
