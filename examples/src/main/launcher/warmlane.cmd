@@ -1,0 +1,8 @@
+@echo off
+rem Starts the warmlane.jar that lies beside this script, with options of the Java machine that suit a command which
+rem runs for seconds: one compiler instead of two, and the collector without threads of its own.
+setlocal
+set "java=java"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%~dp0warmlane.jar" %*
+exit /b %errorlevel%
