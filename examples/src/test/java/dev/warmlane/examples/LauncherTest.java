@@ -73,7 +73,8 @@ class LauncherTest {
     @Test
     void isFoundThroughLinks() throws Exception {
         Path elsewhere = Files.createDirectories(temporary.resolve("bin"));
-        Path link = Files.createSymbolicLink(elsewhere.resolve("warmlane"), Path.of("..", "a folder, $HOME", "warmlane"));
+        Path link =
+                Files.createSymbolicLink(elsewhere.resolve("warmlane"), Path.of("..", "a folder, $HOME", "warmlane"));
         Path second = Files.createSymbolicLink(temporary.resolve("wl"), link);
         assertThat(run(second, "0", "x")).isEqualTo(new Run(0, "<x>\n"));
     }
