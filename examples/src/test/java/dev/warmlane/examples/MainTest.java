@@ -175,7 +175,7 @@ class MainTest extends CommandRuns {
     void aClockThatCannotBeIsWrongUsage() {
         assertThat(run("weather", WEATHER, "--utc-offset", "15")).isEqualTo(2);
 
-        assertThat(err.toString()).contains("--utc-offset", "UTC offset must be -12 to 14 hours");
+        assertThat(err.toString()).contains("--utc-offset", "UTC offset must be -12 to 14 h");
     }
 
     @Test

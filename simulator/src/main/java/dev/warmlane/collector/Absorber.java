@@ -2,13 +2,13 @@ package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.irradiance.MatteBlack;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Range;
 
 /**
  * An unglazed absorber described by its surface and its conductance from plate to fluid.
  *
- * @param absorptance short-wave absorptance at normal incidence, 0.3 to 1
- * @param emittance long-wave emittance, 0.05 to 1
+ * @param absorptance short-wave absorptance at normal incidence
+ * @param emittance long-wave emittance
  * @param roughnessFactor roughness of the surface for forced convection, 1 (very smooth) to 2.2 (very rough)
  * @param plateToFluid the way from plate to fluid
  * @param incidence how much less it absorbs of light that does not come straight on
@@ -20,6 +20,16 @@ public record Absorber(
         PlateToFluid plateToFluid,
         IncidenceModifier incidence)
         implements CollectorModel {
+
+    /** Range of {@link #absorptance}. */
+    public static final Range ABSORPTANCE = Range.share("absorptance", 0.3, 1);
+
+    /** Range of {@link #emittance}. */
+    public static final Range EMITTANCE = Range.share("emittance", 0.05, 1);
+
+    /** Range of {@link #roughnessFactor}. */
+    public static final Range ROUGHNESS = Range.number("collector roughness factor", 1, 2.2);
+
 
     /**
      * A usual black plastic mat of tubes. From memory and of low certainty: absorptance 0.94, emittance 0.92,
@@ -35,9 +45,9 @@ public record Absorber(
 
     /** Checks every range. */
     public Absorber {
-        Checks.within("absorptance", absorptance, 0.3, 1, "");
-        Checks.within("emittance", emittance, 0.05, 1, "");
-        Checks.within("collector roughness factor", roughnessFactor, 1, 2.2, "");
+        ABSORPTANCE.check(absorptance);
+        EMITTANCE.check(emittance);
+        ROUGHNESS.check(roughnessFactor);
     }
 
     /** The same absorber with another absorptance. */

@@ -1,7 +1,8 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.IncidenceModifier;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 
 /**
  * The heat of an unglazed collector as a test certificate states it, in the form of ISO 9806:2017 (from memory),
@@ -17,13 +18,13 @@ import dev.warmlane.units.Checks;
  * <p>So heat falls with the mean temperature wherever the rest does, at every wind that was tested: what does not is no
  * collector and is refused, see {@link CertificateLimits}.
  *
- * @param eta0 zero-loss efficiency at u = 3 m/s, 0.1 to 1
+ * @param eta0 zero-loss efficiency at u = 3 m/s
  * @param a1 loss coefficient, W/m²K
- * @param a2 temperature dependence of the loss, W/m²K², 0 to 1: radiation of two black faces makes 12σT² = 0.06 of it,
+ * @param a2 temperature dependence of the loss, W/m²K²: radiation of two black faces makes 12σT² = 0.06 of it,
  *     natural convection of two faces some 0.3 over the first 30 K (derived from 1.5 ΔT^(1/3) W/m²K); the limit is our
  *     own choice beyond
  * @param a3 wind dependence of the loss, J/m³K
- * @param a4 sky temperature dependence, 0 to 1.2
+ * @param a4 sky temperature dependence
  * @param a6 wind dependence of the zero-loss efficiency, s/m
  * @param a7 wind dependence of the sky term, s/m
  * @param a8 radiation loss, W/m²K⁴
@@ -43,19 +44,56 @@ public record CertificateCurve(
         TestStand test)
         implements CollectorModel {
 
+    /** Range of {@link #eta0}. */
+    public static final Range ETA0 = Range.share("eta0", 0.1, 1);
+
+    /** Range of {@link #a1}. */
+    public static final Range A1 = Range.of("a1", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 60);
+
+    /** Range of {@link #a2}. */
+    public static final Range A2 = Range.of("a2", Dimension.HEAT_TRANSFER_PER_KELVIN, 0, 1);
+
+    /** Range of {@link #a3}. */
+    public static final Range A3 = Range.of("a3", Dimension.WIND_LOSS_COEFFICIENT, 0, 20);
+
+    /** Range of {@link #a4}. */
+    public static final Range A4 = Range.number("a4", 0, 1.2);
+
+    /** Range of {@link #a6}. */
+    public static final Range A6 = Range.of("a6", Dimension.PER_SPEED, 0, 0.2);
+
+    /** Range of {@link #a7}. */
+    public static final Range A7 = Range.of("a7", Dimension.PER_SPEED, 0, 0.2);
+
+    /** Range of {@link #a8}. */
+    public static final Range A8 = Range.of("a8", Dimension.RADIATIVE_LOSS_COEFFICIENT, 0, 1e-5);
+
+    /** Range of {@code bu}. */
+    public static final Range BU = Range.of("bu", Dimension.PER_SPEED, 0, 0.2);
+
+    /** Range of {@code b1}. */
+    public static final Range B1 = Range.of("b1", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 60);
+
+    /** Range of {@code b2}. */
+    public static final Range B2 = Range.of("b2", Dimension.WIND_LOSS_COEFFICIENT, 0, 20);
+
+    /** Range of {@code emittanceOverAbsorptance}. */
+    public static final Range EMITTANCE_RATIO = Range.number("emittance over absorptance", 0.05, 1.2);
+
+
     /** The reference wind of the 2017 form, m/s. */
     public static final double REFERENCE_WIND_MS = 3;
 
     /** Checks every range. */
     public CertificateCurve {
-        Checks.within("eta0", eta0, 0.1, 1, "");
-        Checks.within("a1", a1, 0, 60, "W/m2K");
-        Checks.within("a2", a2, 0, 1, "W/m2K2");
-        Checks.within("a3", a3, 0, 20, "J/m3K");
-        Checks.within("a4", a4, 0, 1.2, "");
-        Checks.within("a6", a6, 0, 0.2, "s/m");
-        Checks.within("a7", a7, 0, 0.2, "s/m");
-        Checks.within("a8", a8, 0, 1e-5, "W/m2K4");
+        ETA0.check(eta0);
+        A1.check(a1);
+        A2.check(a2);
+        A3.check(a3);
+        A4.check(a4);
+        A6.check(a6);
+        A7.check(a7);
+        A8.check(a8);
         CertificateLimits.check(eta0, a1, a3, a4, a6, a7, test);
     }
 
@@ -80,10 +118,10 @@ public record CertificateCurve(
             double emittanceOverAbsorptance,
             IncidenceModifier incidence,
             TestStand test) {
-        Checks.within("bu", bu, 0, 0.2, "s/m");
-        Checks.within("b1", b1, 0, 60, "W/m2K");
-        Checks.within("b2", b2, 0, 20, "J/m3K");
-        Checks.within("emittance over absorptance", emittanceOverAbsorptance, 0.05, 1.2, "");
+        BU.check(bu);
+        B1.check(b1);
+        B2.check(b2);
+        EMITTANCE_RATIO.check(emittanceOverAbsorptance);
         double reference = eta0 * (1 - REFERENCE_WIND_MS * bu);
         return new CertificateCurve(
                 reference,
@@ -147,17 +185,27 @@ public record CertificateCurve(
      * The stand on which a certificate was made: it tells what the certificate's wind did to the tested collector.
      *
      * @param backOpen whether the wind reached the back as well as the front
-     * @param lengthM length of the tested collector along the wind, m, 0.3 to 20
+     * @param lengthM length of the tested collector along the wind, m
      * @param lowestWindMs lowest tested wind, m/s
      * @param highestWindMs highest tested wind, m/s
      */
     public record TestStand(boolean backOpen, double lengthM, double lowestWindMs, double highestWindMs) {
 
+        /** Range of {@link #lengthM}. */
+        public static final Range LENGTH = Range.of("test length", Dimension.LENGTH, 0.3, 20);
+
+        /** Range of {@link #lowestWindMs}. */
+        public static final Range LOWEST_WIND = Range.of("lowest tested wind", Dimension.SPEED, 0, 10);
+
+        /** Range of {@link #highestWindMs}. */
+        public static final Range HIGHEST_WIND = Range.of("highest tested wind", Dimension.SPEED, 0, 20);
+
+
         /** Checks every range. */
         public TestStand {
-            Checks.within("test length", lengthM, 0.3, 20, "m");
-            Checks.within("lowest tested wind", lowestWindMs, 0, 10, "m/s");
-            Checks.within("highest tested wind", highestWindMs, lowestWindMs, 20, "m/s");
+            LENGTH.check(lengthM);
+            LOWEST_WIND.check(lowestWindMs);
+            HIGHEST_WIND.from(lowestWindMs).check(highestWindMs);
         }
 
         /** The same stand with its back open or closed. */

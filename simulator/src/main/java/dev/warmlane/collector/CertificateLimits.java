@@ -19,7 +19,7 @@ public final class CertificateLimits {
     public static final double MOST_EFFICIENCY = 1;
 
     /** Largest share of the sky's long-wave: that of {@code a4}. */
-    public static final double MOST_SKY_SHARE = 1.2;
+    public static final double MOST_SKY_SHARE = CertificateCurve.A4.highest();
 
     /** The two forms of the standard are one polynomial but for rounding. */
     private static final double ROUNDING = 1e-9;

@@ -1,15 +1,17 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+
 
 /**
  * Collectors of one kind, mounted one way, on one pumped circuit.
  *
  * @param name what the designer calls it
- * @param areaM2 collector area, m², 0.5 to 100000
+ * @param areaM2 collector area, m²
  * @param mounting how it is mounted
  * @param model how it makes heat
- * @param flowKgSM2 water flow per area while running, kg/s per m², 0.005 to 0.3
+ * @param flowKgSM2 water flow per area while running, kg/s per m²
  * @param panelAreaM2 area of one panel, m², or 0 where the area is not made of panels
  * @param filling how much water it holds and what it weighs; no part of the balance
  */
@@ -22,20 +24,26 @@ public record CollectorArray(
         double panelAreaM2,
         Filling filling) {
 
+    /** Range of {@link #areaM2}. */
+    public static final Range AREA = Range.of("collector area", Dimension.AREA, 0.5, 100_000);
+
+    /** Range of {@link #flowKgSM2}. */
+    public static final Range FLOW = Range.of("collector flow", Dimension.MASS_FLOW_PER_AREA, 0.005, 0.3);
+
+    /** Range of {@link #panelAreaM2} where there are panels. */
+    public static final Range PANEL_AREA = Range.of("panel area", Dimension.AREA, 0.1, 100);
+
+
     /** Usual specific flow, kg/s per m²: about 0.07 US gal/min per ft², the middle of common practice; no source. */
     public static final double USUAL_FLOW_KG_S_M2 = 0.05;
 
-    /** Smallest area of an array, m². */
-    public static final double SMALLEST_M2 = 0.5;
-
-    /** Largest area of an array, m². */
-    public static final double LARGEST_M2 = 100_000;
-
     /** Checks every range. */
     public CollectorArray {
-        Checks.within("collector area", areaM2, SMALLEST_M2, LARGEST_M2, "m2");
-        Checks.within("collector flow", flowKgSM2, 0.005, 0.3, "kg/s m2");
-        Checks.within("panel area", panelAreaM2, 0, 100, "m2");
+        AREA.check(areaM2);
+        FLOW.check(flowKgSM2);
+        if (panelAreaM2 != 0) {
+            PANEL_AREA.check(panelAreaM2);
+        }
     }
 
     /** An array of usual filling. */
@@ -77,8 +85,7 @@ public record CollectorArray(
     public double flatRoofTakenM2() {
         if (mounting instanceof Mounting.OpenRack rack) {
             double rowLength = areaM2 / (rack.rows() * rack.chordM());
-            double footprint = rack.chordM() * Math.cos(Math.toRadians(rack.tiltDeg()));
-            return rowLength * ((rack.rows() - 1) * rack.pitchM() + footprint);
+            return rowLength * ((rack.rows() - 1) * rack.pitchM() + rack.rack().runM());
         }
         return mounting instanceof Mounting.FlatOnRoof ? areaM2 : 0;
     }
@@ -86,10 +93,17 @@ public record CollectorArray(
     /**
      * What a collector holds and weighs, per m².
      *
-     * @param waterLM2 water in it, L/m², 0.5 to 30
-     * @param dryKgM2 its weight without water, kg/m², 0 to 50; 0 where it is not known
+     * @param waterLM2 water in it, L/m²
+     * @param dryKgM2 its weight without water, kg/m²; 0 where it is not known
      */
     public record Filling(double waterLM2, double dryKgM2) {
+
+        /** Range of {@link #waterLM2}. */
+        public static final Range WATER = Range.of("water in the collector", Dimension.VOLUME_PER_AREA, "L/m2", 0.5, 30);
+
+        /** Range of {@link #dryKgM2} where it is known. */
+        public static final Range DRY_WEIGHT = Range.of("dry weight of the collector", Dimension.MASS_PER_AREA, 0.1, 50);
+
 
         /**
          * Usual plastic mats hold 2.6 to 4.2 L/m² (derived from tubes of 5 to 6 mm bore side by side, low certainty): the
@@ -99,8 +113,10 @@ public record CollectorArray(
 
         /** Checks every range. */
         public Filling {
-            Checks.within("water in the collector", waterLM2, 0.5, 30, "L/m2");
-            Checks.within("dry weight of the collector", dryKgM2, 0, 50, "kg/m2");
+            WATER.check(waterLM2);
+            if (dryKgM2 != 0) {
+                DRY_WEIGHT.check(dryKgM2);
+            }
         }
 
         /** Weight full of water, kg/m², or that of the water alone where the dry weight is not known. */

@@ -116,7 +116,7 @@ public final class CollectorSurroundings {
      */
     FaceFilm filmOfRack(Mounting.OpenRack rack, double windShare, boolean facesUp, double roughnessFactor) {
         FaceFilm open =
-                filmOfTilted(rack.tiltDeg(), facesUp, rack.chordM(), rack.middleM(), windShare, roughnessFactor);
+                filmOfTilted(rack.tiltDeg(), facesUp, rack.chordM(), rack.rack().middleM(), windShare, roughnessFactor);
         double onRoof = rack.roofShare();
         if (onRoof == 0) {
             return open;

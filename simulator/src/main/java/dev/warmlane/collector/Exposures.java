@@ -65,8 +65,7 @@ final class Exposures {
                 new DryView());
         HourlyHeat dry = collector.apply(exposure);
         WeatherYear weather = around.weather();
-        RackRows rows = new RackRows(
-                rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), rack.pitchM(), rack.rows(), rack.clearanceM());
+        RackRows rows = rack.layout();
         Plane plane = rows.plane();
         PlaneIrradiance light =
                 PlaneIrradiance.of(weather, plane, around.physics().sky());

@@ -1,11 +1,18 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.irradiance.Plane;
+import dev.warmlane.irradiance.Rack;
+import dev.warmlane.irradiance.RackRows;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import java.util.Locale;
 import java.util.Optional;
 
 /** How collectors are mounted: which way they face, what the wind and the sky can reach, and what is behind them. */
 public sealed interface Mounting {
+
+    /** Range of the mean gap between a collector and the roof that it lies on. */
+    Range GAP = Range.of("gap below the collector", Dimension.LENGTH, 0.0005, 0.1).writtenIn("mm");
 
     /** Tilt from the horizontal, degrees. */
     double tiltDeg();
@@ -17,7 +24,7 @@ public sealed interface Mounting {
      * Mats laid flat on a flat roof. Only the top meets wind and sky; the back loses heat through a thin gap and the
      * roof to the room below. The wind has run over the whole roof before it leaves.
      *
-     * @param gapM mean gap between mat and roof, m, 0.0005 to 0.1
+     * @param gapM mean gap between mat and roof, m
      */
     record FlatOnRoof(double gapM) implements Mounting {
 
@@ -26,7 +33,7 @@ public sealed interface Mounting {
 
         /** Checks the range. */
         public FlatOnRoof {
-            Checks.within("gap below the mat", gapM, 0.0005, 0.1, "m");
+            GAP.check(gapM);
         }
 
         @Override
@@ -43,29 +50,20 @@ public sealed interface Mounting {
     /**
      * Racks standing on a flat roof in parallel rows. Front and back meet the wind, the sky and the roof strips below.
      *
-     * @param tiltDeg tilt, degrees, 0 to 90
-     * @param azimuthDeg direction the front faces, degrees clockwise from north, 0 to 360
-     * @param chordM length of the collector up the slope, m, 0.2 to 20
-     * @param pitchM distance from row to row on the roof, m; at least the row's own footprint, and for more than one row
-     *     at most 40 chords, beyond which rows no longer feel each other
-     * @param rows number of rows, 1 to 1000
-     * @param clearanceM height of the lower edge above the roof, m, 0 to 5
+     * @param layout the racks and how their rows stand; for more than one row at most 40 chords apart, beyond which rows
+     *     no longer feel each other
      * @param back open to wind and roof, or closed by a board
      * @param windRun the surface the wind has run over: the rack's own chord, or the whole roof for a rack lying so low
      *     that it is part of it, see {@link #roofShare}
-     * @param innerWind wind at every row but the first over that at the first, 0.1 to 1.5
+     * @param innerWind wind at every row but the first over that at the first
      */
-    record OpenRack(
-            double tiltDeg,
-            double azimuthDeg,
-            double chordM,
-            double pitchM,
-            int rows,
-            double clearanceM,
-            Back back,
-            WindRun windRun,
-            double innerWind)
-            implements Mounting {
+    record OpenRack(RackRows layout, Back back, WindRun windRun, double innerWind) implements Mounting {
+
+        /** Range of {@link #innerWind}. */
+        public static final Range INNER_WIND = Range.number("wind at inner rows", 0.1, 1.5);
+
+        /** Range of the distance from row to row, as far as it does not depend on the rack. */
+        public static final Range PITCH = Range.of("rack row pitch", Dimension.LENGTH, 0.2, 1000);
 
         /**
          * The widest pitch of rows, in chords. There an interior row gives within 1 % of what a row alone gives; give
@@ -79,17 +77,12 @@ public sealed interface Mounting {
         /** What is assumed of the wind at inner rows where nothing is known: as at the first. */
         public static final double USUAL_INNER_WIND = 1;
 
-        /** Checks every range. */
+        /** Checks wind and pitch. */
         public OpenRack {
-            Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
-            Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees");
-            Checks.within("rack chord", chordM, 0.2, 20, "m");
-            Checks.within("rack rows", rows, 1, 1000, "");
-            Checks.within("rack clearance", clearanceM, 0, 5, "m");
-            Checks.within("wind at inner rows", innerWind, 0.1, 1.5, "");
-            windRun.check(tiltDeg, chordM, clearanceM);
-            double footprint = chordM * Math.cos(Math.toRadians(tiltDeg));
-            Checks.within("rack row pitch", pitchM, footprint, rows == 1 ? 1000 : MOST_PITCH_CHORDS * chordM, "m");
+            INNER_WIND.check(innerWind);
+            windRun.check(layout.rack());
+            double widest = layout.rows() == 1 ? PITCH.highest() : MOST_PITCH_CHORDS * layout.chordM();
+            PITCH.from(layout.runM()).upTo(widest).check(layout.pitchM());
         }
 
         /** A rack with an open back whose film is that of its own chord. */
@@ -107,12 +100,46 @@ public sealed interface Mounting {
                 double clearanceM,
                 Back back,
                 WindRun windRun) {
-            this(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, back, windRun, USUAL_INNER_WIND);
+            this(
+                    new RackRows(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM),
+                    back,
+                    windRun,
+                    USUAL_INNER_WIND);
         }
 
-        /** Height of the middle of the slope above the roof, m. */
-        public double middleM() {
-            return middleM(tiltDeg, chordM, clearanceM);
+        /** One of the equal racks. */
+        public Rack rack() {
+            return layout.rack();
+        }
+
+        @Override
+        public double tiltDeg() {
+            return rack().tiltDeg();
+        }
+
+        @Override
+        public double azimuthDeg() {
+            return rack().azimuthDeg();
+        }
+
+        /** Length of the collector up the slope, m. */
+        public double chordM() {
+            return rack().chordM();
+        }
+
+        /** Height of the lower edge above the roof, m. */
+        public double clearanceM() {
+            return rack().clearanceM();
+        }
+
+        /** Distance from row to row on the roof, m. */
+        public double pitchM() {
+            return layout.pitchM();
+        }
+
+        /** Number of rows. */
+        public int rows() {
+            return layout.rows();
         }
 
         /**
@@ -120,11 +147,7 @@ public sealed interface Mounting {
          * slope to 0 at {@link #ROOF_RUN_CHORDS}; 0 at any height where the wind runs over the chord.
          */
         public double roofShare() {
-            return windRun == WindRun.CHORD ? 0 : Math.max(0, 1 - middleM() / (ROOF_RUN_CHORDS * chordM));
-        }
-
-        static double middleM(double tiltDeg, double chordM, double clearanceM) {
-            return clearanceM + chordM * Math.sin(Math.toRadians(tiltDeg)) / 2;
+            return windRun == WindRun.CHORD ? 0 : Math.max(0, 1 - rack().middleM() / (ROOF_RUN_CHORDS * chordM()));
         }
 
         /**
@@ -132,37 +155,41 @@ public sealed interface Mounting {
          * the film of its chord, which it has just there anyway.
          */
         public OpenRack withClearanceM(double value) {
-            WindRun run = windRun.within(tiltDeg, chordM, value);
-            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, value, back, run, innerWind);
+            Rack moved = rack().withClearanceM(value);
+            return new OpenRack(new RackRows(moved, pitchM(), rows()), back, windRun.within(moved), innerWind);
         }
 
         /** The same rack with another back. */
         public OpenRack withBack(Back value) {
-            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, value, windRun, innerWind);
+            return new OpenRack(layout, value, windRun, innerWind);
         }
 
         /** The same rack with another wind at its inner rows. */
         public OpenRack withInnerWind(double value) {
-            return new OpenRack(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM, back, windRun, value);
+            return new OpenRack(layout, back, windRun, value);
         }
     }
 
     /**
      * Collectors lying on a pitched roof, nothing but a thin gap below them.
      *
-     * @param tiltDeg tilt of the roof, degrees, 0 to 90
-     * @param azimuthDeg direction the roof faces, degrees clockwise from north, 0 to 360
-     * @param slopeLengthM length of the roof up the slope, m, 0.5 to 50
-     * @param gapM mean gap between collector and roof, m, 0.0005 to 0.1
+     * @param tiltDeg tilt of the roof, degrees
+     * @param azimuthDeg direction the roof faces, degrees clockwise from north
+     * @param slopeLengthM length of the roof up the slope, m
+     * @param gapM mean gap between collector and roof, m
      */
     record FlushOnPitchedRoof(double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM) implements Mounting {
 
+        /** Range of {@link #slopeLengthM}. */
+        public static final Range SLOPE_LENGTH = Range.of("slope length", Dimension.LENGTH, 0.5, 50);
+
+
         /** Checks every range. */
         public FlushOnPitchedRoof {
-            Checks.within("roof tilt", tiltDeg, 0, 90, "degrees");
-            Checks.within("roof azimuth", azimuthDeg, 0, 360, "degrees");
-            Checks.within("slope length", slopeLengthM, 0.5, 50, "m");
-            Checks.within("gap below the collector", gapM, 0.0005, 0.1, "m");
+            Plane.TILT.check(tiltDeg);
+            Plane.AZIMUTH.check(azimuthDeg);
+            SLOPE_LENGTH.check(slopeLengthM);
+            GAP.check(gapM);
         }
 
         /** The same roof with another gap below the collector, m. */
@@ -175,10 +202,14 @@ public sealed interface Mounting {
      * What closes the back of a rack.
      *
      * @param open whether nothing does: wind, roof and sky reach the back
-     * @param boardWm2K conductance of the board that closes it, from face to face, W/m²K, 0 to 50; 0 lets no heat through,
+     * @param boardWm2K conductance of the board that closes it, from face to face, W/m²K; 0 lets no heat through,
      *     and stands for no board where the back is open
      */
     record Back(boolean open, double boardWm2K) {
+
+        /** Range of {@link #boardWm2K}. */
+        public static final Range BOARD = Range.of("conductance of the board", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 50);
+
 
         /**
          * What is assumed of a board, W/m²K: 23 mm of foam of 0.035 W/mK (handbook tables, from memory), own choice. 50 mm of
@@ -194,7 +225,7 @@ public sealed interface Mounting {
 
         /** Checks the range. */
         public Back {
-            Checks.within("conductance of the board", boardWm2K, 0, open ? 0 : 50, "W/m2K");
+            (open ? BOARD.upTo(0) : BOARD).check(boardWm2K);
         }
 
         /** Closed by a board of a conductance from face to face, W/m²K. */
@@ -211,9 +242,9 @@ public sealed interface Mounting {
         ROOF;
 
         /** Why a rack cannot have this run; nothing where it can. */
-        public Optional<String> refused(double tiltDeg, double chordM, double clearanceM) {
-            double middleM = OpenRack.middleM(tiltDeg, chordM, clearanceM);
-            double highestM = OpenRack.ROOF_RUN_CHORDS * chordM;
+        public Optional<String> refused(Rack rack) {
+            double middleM = rack.middleM();
+            double highestM = OpenRack.ROOF_RUN_CHORDS * rack.chordM();
             return this == CHORD || middleM <= highestM
                     ? Optional.empty()
                     : Optional.of(String.format(
@@ -226,13 +257,13 @@ public sealed interface Mounting {
         }
 
         /** This run, or the chord's for a rack that cannot have it. */
-        public WindRun within(double tiltDeg, double chordM, double clearanceM) {
-            return refused(tiltDeg, chordM, clearanceM).isPresent() ? CHORD : this;
+        public WindRun within(Rack rack) {
+            return refused(rack).isPresent() ? CHORD : this;
         }
 
         /** Refuses a rack that cannot have this run. */
-        public void check(double tiltDeg, double chordM, double clearanceM) {
-            refused(tiltDeg, chordM, clearanceM).ifPresent(why -> {
+        public void check(Rack rack) {
+            refused(rack).ifPresent(why -> {
                 throw new IllegalArgumentException(why);
             });
         }

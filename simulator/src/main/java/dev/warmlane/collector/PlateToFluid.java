@@ -1,6 +1,8 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+
 
 /** The thermal way from the absorber plate to the fluid in its tubes. */
 public sealed interface PlateToFluid {
@@ -17,13 +19,17 @@ public sealed interface PlateToFluid {
     /**
      * A given conductance: F' = U_i / (U_i + U_L).
      *
-     * @param wm2K U_i, W per m² of collector and kelvin, 5 to 10000
+     * @param wm2K U_i, W per m² of collector and kelvin
      */
     record Conductance(double wm2K) implements PlateToFluid {
 
+        /** Range of {@link #wm2K}. */
+        public static final Range CONDUCTANCE = Range.of("plate to fluid conductance", Dimension.HEAT_TRANSFER_COEFFICIENT, 5, 10_000);
+
+
         /** Checks the range. */
         public Conductance {
-            Checks.within("plate to fluid conductance", wm2K, 5, 10000, "W/m2K");
+            CONDUCTANCE.check(wm2K);
         }
 
         @Override
@@ -36,12 +42,12 @@ public sealed interface PlateToFluid {
      * Tubes joined by a flat plate: F' from the geometry with the resistance of the tube's wall, Duffie and Beckman
      * chapter 6, fin and tube; lengths in m.
      *
-     * @param tubePitchM distance from tube to tube W, m, 0.003 to 0.5
+     * @param tubePitchM distance from tube to tube W, m
      * @param outerDiameterM outer diameter of a tube, m; at most the pitch
      * @param innerDiameterM inner diameter, m; less than the outer
-     * @param finThicknessM thickness of the plate between tubes, m, 0.0002 to 0.02
-     * @param conductivityWmK conductivity of the material, W/mK, 0.05 to 400
-     * @param innerFilmWm2K film coefficient inside the tube, W/m²K, 20 to 20000
+     * @param finThicknessM thickness of the plate between tubes, m
+     * @param conductivityWmK conductivity of the material, W/mK
+     * @param innerFilmWm2K film coefficient inside the tube, W/m²K
      */
     record TubeSheet(
             double tubePitchM,
@@ -52,6 +58,28 @@ public sealed interface PlateToFluid {
             double innerFilmWm2K)
             implements PlateToFluid {
 
+        /** Range of {@link #tubePitchM}. */
+        public static final Range TUBE_PITCH = Range.of("tube pitch", Dimension.LENGTH, 0.003, 0.5).writtenIn("mm");
+
+        /** Range of {@link #outerDiameterM}. */
+        public static final Range OUTER_DIAMETER = Range.of("outer tube diameter", Dimension.LENGTH, 0.002, 0.5).writtenIn("mm");
+
+        /** Range of {@link #innerDiameterM}. */
+        public static final Range INNER_DIAMETER = Range.of("inner tube diameter", Dimension.LENGTH, 0.001, 0.5).writtenIn("mm");
+
+        /** Range of {@link #finThicknessM}. */
+        public static final Range FIN_THICKNESS = Range.of("fin thickness", Dimension.LENGTH, 0.0002, 0.02).writtenIn("mm");
+
+        /** Range of {@link #conductivityWmK}. */
+        public static final Range CONDUCTIVITY = Range.of("conductivity", Dimension.CONDUCTIVITY, 0.05, 400);
+
+        /** Range of {@link #innerFilmWm2K}. */
+        public static final Range INNER_FILM = Range.of("inner film coefficient", Dimension.HEAT_TRANSFER_COEFFICIENT, 20, 20_000);
+
+
+        /** A bore as wide as its tube is a slip; own choice, m. */
+        private static final double LEAST_WALL_M = 1e-5;
+
         /** Nusselt number of fully developed laminar flow with constant heat flux, 48/11. */
         private static final double LAMINAR_NUSSELT = 4.364;
 
@@ -60,12 +88,12 @@ public sealed interface PlateToFluid {
 
         /** Checks every range. */
         public TubeSheet {
-            Checks.within("tube pitch", tubePitchM, 0.003, 0.5, "m");
-            Checks.within("outer tube diameter", outerDiameterM, 0.002, tubePitchM, "m");
-            Checks.within("inner tube diameter", innerDiameterM, 0.001, outerDiameterM - 1e-5, "m");
-            Checks.within("fin thickness", finThicknessM, 0.0002, 0.02, "m");
-            Checks.within("conductivity", conductivityWmK, 0.05, 400, "W/mK");
-            Checks.within("inner film coefficient", innerFilmWm2K, 20, 20000, "W/m2K");
+            TUBE_PITCH.check(tubePitchM);
+            OUTER_DIAMETER.upTo(tubePitchM).check(outerDiameterM);
+            INNER_DIAMETER.upTo(outerDiameterM - LEAST_WALL_M).check(innerDiameterM);
+            FIN_THICKNESS.check(finThicknessM);
+            CONDUCTIVITY.check(conductivityWmK);
+            INNER_FILM.check(innerFilmWm2K);
         }
 
         /** The same tubes of another material, conductivity in W/mK. */

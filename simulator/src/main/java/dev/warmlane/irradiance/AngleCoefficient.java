@@ -1,23 +1,27 @@
 package dev.warmlane.irradiance;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Range;
 
 /**
  * Modifiers from a test certificate that gives one coefficient: {@code K = 1 - b0·(1/cosθ - 1)} (Souka and Safwat 1966,
  * Solar Energy 10:170; from memory) up to 60 degrees, beyond it straight down to 0 at 90, and one K for all diffuse
  * light.
  *
- * @param b0 coefficient, 0 to 1
- * @param diffuse K for diffuse light, 0 to 1.5
+ * @param b0 coefficient
+ * @param diffuse K for diffuse light
  */
 public record AngleCoefficient(double b0, double diffuse) implements IncidenceModifier {
+
+    /** Range of {@link #b0}. */
+    public static final Range B0 = Range.number("incidence coefficient b0", 0, 1);
+
 
     private static final double EQUATION_END_DEG = 60;
 
     /** Checks both ranges. */
     public AngleCoefficient {
-        Checks.within("incidence coefficient b0", b0, 0, 1, "");
-        Checks.within("diffuse incidence modifier", diffuse, 0, 1.5, "");
+        B0.check(b0);
+        DIFFUSE.check(diffuse);
     }
 
     @Override

@@ -7,10 +7,11 @@ import java.util.List;
  * Modifiers from a test certificate: K for beam at every tenth degree from 0 to 90, straight lines between, and one K
  * for all diffuse light. ISO 9806 gives them in this form.
  *
- * @param beamAtTens K at 0, 10, 20 ... 90 degrees: ten values, 0 to 1.5, the first 1 and the last 0
- * @param diffuse K for diffuse light, 0 to 1.5
+ * @param beamAtTens K at 0, 10, 20 ... 90 degrees: ten values, the first 1 and the last 0
+ * @param diffuse K for diffuse light
  */
 public record AngleTable(List<Double> beamAtTens, double diffuse) implements IncidenceModifier {
+
 
     private static final int STEPS = 9;
 
@@ -22,11 +23,11 @@ public record AngleTable(List<Double> beamAtTens, double diffuse) implements Inc
                     "incidence modifiers need ten values, for 0, 10 ... 90 degrees, got " + beamAtTens.size());
         }
         for (int i = 0; i <= STEPS; i++) {
-            Checks.within("incidence modifier at " + 10 * i + " degrees", beamAtTens.get(i), 0, 1.5, "");
+            BEAM.named("incidence modifier at " + 10 * i + " degrees").check(beamAtTens.get(i));
         }
         Checks.within("incidence modifier at 0 degrees", beamAtTens.get(0), 1, 1, "");
         Checks.within("incidence modifier at 90 degrees", beamAtTens.get(STEPS), 0, 0, "");
-        Checks.within("diffuse incidence modifier", diffuse, 0, 1.5, "");
+        DIFFUSE.check(diffuse);
     }
 
     @Override

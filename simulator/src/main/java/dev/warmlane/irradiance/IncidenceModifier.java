@@ -1,5 +1,7 @@
 package dev.warmlane.irradiance;
 
+import dev.warmlane.units.Range;
+
 /**
  * How much less a surface absorbs of light that does not come straight on: K, the ratio to normal incidence, for beam by
  * its angle and for light from the sky and the ground by one number for a mounting.
@@ -9,6 +11,12 @@ package dev.warmlane.irradiance;
  * light from the sky.
  */
 public sealed interface IncidenceModifier permits MatteBlack, AngleTable, AngleCoefficient {
+
+    /** Range of K for beam at an angle, as a certificate gives it. */
+    Range BEAM = Range.number("incidence modifier", 0, 1.5);
+
+    /** Range of K for all diffuse light, as a certificate gives it. */
+    Range DIFFUSE = Range.number("diffuse incidence modifier", 0, 1.5);
 
     /**
      * K for beam and circumsolar light.

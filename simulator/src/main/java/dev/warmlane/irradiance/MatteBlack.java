@@ -1,6 +1,5 @@
 package dev.warmlane.irradiance;
 
-import dev.warmlane.units.Checks;
 
 /**
  * A flat black coating: Duffie and Beckman, Solar Engineering of Thermal Processes, equation 4.11.1 (from memory), a
@@ -27,14 +26,14 @@ public record MatteBlack() implements IncidenceModifier {
     /** K at the effective angle {@code 59.68 - 0.1388β + 0.001497β²}. */
     @Override
     public double skyDiffuse(double tiltDeg) {
-        double b = Checks.within("tilt", tiltDeg, 0, 90, "degrees");
+        double b = Plane.TILT.check(tiltDeg);
         return beam(59.68 - 0.1388 * b + 0.001497 * b * b);
     }
 
     /** K at the effective angle {@code 90 - 0.5788β + 0.002693β²}: 0 for a plane that lies and sees no ground. */
     @Override
     public double groundReflected(double tiltDeg) {
-        double b = Checks.within("tilt", tiltDeg, 0, 90, "degrees");
+        double b = Plane.TILT.check(tiltDeg);
         return beam(90 - 0.5788 * b + 0.002693 * b * b);
     }
 

@@ -1,22 +1,31 @@
 package dev.warmlane.irradiance;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+
 
 /**
  * How a plane lies.
  *
  * @param tiltDeg angle between the plane and the horizontal, degrees, 0 (lying) to 90 (upright)
- * @param azimuthDeg the direction the plane faces, degrees clockwise from north, 0 to 360; without meaning at tilt 0
+ * @param azimuthDeg the direction the plane faces, degrees clockwise from north; without meaning at tilt 0
  */
 public record Plane(double tiltDeg, double azimuthDeg) {
+
+    /** Range of {@link #tiltDeg}. */
+    public static final Range TILT = Range.of("tilt", Dimension.ANGLE, 0, 90);
+
+    /** Range of {@link #azimuthDeg}. */
+    public static final Range AZIMUTH = Range.of("azimuth, clockwise from north,", Dimension.ANGLE, 0, 360);
+
 
     /** The plane that lies flat. */
     public static final Plane HORIZONTAL = new Plane(0, 180);
 
     /** Checks both ranges. */
     public Plane {
-        Checks.within("tilt", tiltDeg, 0, 90, "degrees");
-        Checks.within("azimuth", azimuthDeg, 0, 360, "degrees clockwise from north");
+        TILT.check(tiltDeg);
+        AZIMUTH.check(azimuthDeg);
     }
 
     /** Whether the plane lies flat. */

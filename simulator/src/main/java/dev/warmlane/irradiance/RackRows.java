@@ -1,6 +1,7 @@
 package dev.warmlane.irradiance;
 
 import dev.warmlane.units.Checks;
+import dev.warmlane.units.Range;
 
 /**
  * Rows of tilted racks on a flat roof, seen from the side: plates without thickness, endlessly long, equally spaced.
@@ -9,32 +10,33 @@ import dev.warmlane.units.Checks;
  * to 180 (the horizon behind them). The sun shines on the front up to a profile angle of 180 - tilt, beyond it on the
  * back.
  *
- * @param tiltDeg tilt of the plates, degrees, 0 to 90
- * @param azimuthDeg the direction the rows face, degrees clockwise from north, 0 to 360
- * @param chordM length of a plate up its slope, m, 0.1 to 50
- * @param pitchM distance from row to row, m, at least the run of a plate on the roof (chord·cos tilt), so that rows do
- *     not stand over each other; infinite for a row alone, where it means nothing
- * @param rows how many rows, 1 to 10000
- * @param clearanceM height of the lower edge above the roof, m, 0 to 10
+ * @param rack one of the equal racks
+ * @param pitchM distance from row to row, m, at least the run of a plate on the roof, so that rows do not stand over each
+ *     other; infinite for a row alone, where it means nothing
+ * @param rows how many rows
  */
-public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double pitchM, int rows, double clearanceM) {
+public record RackRows(Rack rack, double pitchM, int rows) {
 
-    /** Checks every range. */
+    /** Range of {@link #rows}. */
+    public static final Range ROWS = Range.number("number of rows", 1, 1000);
+
+    /** Checks rows and pitch. */
     public RackRows {
-        Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
-        Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees clockwise from north");
-        Checks.within("rack chord", chordM, 0.1, 50, "m");
-        Checks.within("number of rows", rows, 1, 10_000, "");
-        Checks.within("rack clearance", clearanceM, 0, 10, "m");
-        double run = chordM * Math.cos(Math.toRadians(tiltDeg));
+        ROWS.check(rows);
+        double run = rack.runM();
         if (!(pitchM >= run && pitchM > 0)) {
             throw new IllegalArgumentException("row pitch must be at least the run of a plate on the roof, "
-                    + run + " m for a chord of " + chordM + " m at " + tiltDeg + " degrees, was " + pitchM
+                    + run + " m for a chord of " + rack.chordM() + " m at " + rack.tiltDeg() + " degrees, was " + pitchM
                     + " m: widen the pitch or steepen the tilt");
         }
         if (rows > 1 && Double.isInfinite(pitchM)) {
             throw new IllegalArgumentException("row pitch must be finite where there is more than one row");
         }
+    }
+
+    /** Rows of a rack that nobody has a name for, see {@link Rack}. */
+    public RackRows(double tiltDeg, double azimuthDeg, double chordM, double pitchM, int rows, double clearanceM) {
+        this(new Rack(tiltDeg, azimuthDeg, chordM, clearanceM), pitchM, rows);
     }
 
     /** One row alone. */
@@ -48,11 +50,11 @@ public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double 
      * profile angle of the hours and dates to be kept free decides; the pitch is never less than the run of a plate.
      *
      * @param chordM length of a plate up its slope, m
-     * @param tiltDeg tilt of the plates, degrees, 0 to 90
+     * @param tiltDeg tilt of the plates, degrees
      * @param profileDeg profile angle before the rows, degrees, 1 to 90
      */
     public static double pitchForProfileAngle(double chordM, double tiltDeg, double profileDeg) {
-        Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
+        Plane.TILT.check(tiltDeg);
         Checks.within("profile angle", profileDeg, 1, 90, "degrees");
         double profile = Math.toRadians(profileDeg);
         return chordM * Math.sin(profile + Math.toRadians(tiltDeg)) / Math.sin(profile);
@@ -60,17 +62,27 @@ public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double 
 
     /** The plane of the plates' fronts. */
     public Plane plane() {
-        return new Plane(tiltDeg, azimuthDeg);
+        return rack.plane();
+    }
+
+    /** Length of a plate up its slope, m. */
+    public double chordM() {
+        return rack.chordM();
+    }
+
+    /** Height of the lower edge above the roof, m. */
+    public double clearanceM() {
+        return rack.clearanceM();
     }
 
     /** How far a plate reaches over the roof, m. */
     public double runM() {
-        return chordM * Math.cos(Math.toRadians(tiltDeg));
+        return rack.runM();
     }
 
     /** How far the upper edge stands above the lower, m. */
     public double riseM() {
-        return chordM * Math.sin(Math.toRadians(tiltDeg));
+        return rack.riseM();
     }
 
     /** The weight of a place among the rows: 1/N for {@link RowPlace#FIRST}, the rest for an interior row. */
@@ -86,7 +98,7 @@ public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double 
      */
     public double profileDeg(double zenithDeg, double sunAzimuthDeg) {
         double zenith = Math.toRadians(zenithDeg);
-        double towards = Math.sin(zenith) * Math.cos(Math.toRadians(sunAzimuthDeg - azimuthDeg));
+        double towards = Math.sin(zenith) * Math.cos(Math.toRadians(sunAzimuthDeg - rack.azimuthDeg()));
         return Math.toDegrees(Math.atan2(Math.cos(zenith), towards));
     }
 
@@ -97,7 +109,7 @@ public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double 
      */
     public double shadedShare(double profileDeg) {
         double profile = Math.toRadians(profileDeg);
-        double across = chordM * Math.abs(Math.sin(profile + Math.toRadians(tiltDeg)));
+        double across = chordM() * Math.abs(Math.sin(profile + Math.toRadians(rack.tiltDeg())));
         double apart = Double.isInfinite(pitchM) ? pitchM : pitchM * Math.max(0, Math.sin(profile));
         return apart >= across ? 0 : 1 - apart / across;
     }
@@ -124,7 +136,7 @@ public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double 
 
     /** View factor from the front to the back of the row before it, and equally from a back to the front behind it. */
     public double neighbourView(RowPlace place) {
-        return alone(place) ? 0 : (shortDiagonal() + longDiagonal() - 2 * pitchM) / (2 * chordM);
+        return alone(place) ? 0 : (shortDiagonal() + longDiagonal() - 2 * pitchM) / (2 * chordM());
     }
 
     private boolean alone(RowPlace place) {
@@ -133,12 +145,12 @@ public record RackRows(double tiltDeg, double azimuthDeg, double chordM, double 
 
     /** Crossed strings over the triangle of plate, gap between upper edges and the short diagonal. */
     private double narrowView() {
-        return (chordM + pitchM - shortDiagonal()) / (2 * chordM);
+        return (chordM() + pitchM - shortDiagonal()) / (2 * chordM());
     }
 
     /** Crossed strings over the triangle of plate, gap between lower edges and the long diagonal. */
     private double wideView() {
-        return (chordM + pitchM - longDiagonal()) / (2 * chordM);
+        return (chordM() + pitchM - longDiagonal()) / (2 * chordM());
     }
 
     /** From a lower edge to the upper edge of the row before it. */

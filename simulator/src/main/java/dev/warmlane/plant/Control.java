@@ -1,22 +1,37 @@
 package dev.warmlane.plant;
 
 import dev.warmlane.site.Schedule;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 
 /**
  * Differential control of the collector circuit.
  *
- * @param onDifferenceK the pump starts when the dry plate would be this much warmer than the pool, K, 0.5 to 20
+ * @param onDifferenceK the pump starts when the dry plate would be this much warmer than the pool, K
  * @param offDifferenceK the pump stops when the water warms by less than this on its way through the collectors, or is
- *     less than this warmer than the pool when it comes back through the pipes, K, 0.02 to 5. Running
+ *     less than this warmer than the pool when it comes back through the pipes, K. Running
  *     without hunting needs at most onDifferenceK·F_R·U_L/(m'c) (Duffie and Beckman §10.4, from memory), about a tenth
  *     of onDifferenceK
- * @param limitC the pool temperature at which the collectors stop giving heat, °C, 10 to 40
+ * @param limitC the pool temperature at which the collectors stop giving heat, °C
  * @param shedAboveC the pool temperature above which the circuit also runs to cool the water, when that would lose heat
  *     as surely as it gains heat by day; at least {@code limitC}, infinite for never
  * @param pumping hours in which the circuit may run: 1 it may, 0 it may not
  */
 public record Control(double onDifferenceK, double offDifferenceK, double limitC, double shedAboveC, Schedule pumping) {
+
+    /** Range of {@link #onDifferenceK}. */
+    public static final Range ON_DIFFERENCE = Range.of("start difference", Dimension.TEMPERATURE_DIFFERENCE, 0.5, 20);
+
+    /** Range of {@link #offDifferenceK}. */
+    public static final Range OFF_DIFFERENCE = Range.of("stop difference", Dimension.TEMPERATURE_DIFFERENCE, 0.02, 5);
+
+    /** Range of {@link #limitC}; the upper end is that for bathing water, 40 °C (US CPSC; WHO 2006). */
+    public static final Range LIMIT = Range.of("solar limit temperature", Dimension.TEMPERATURE, 10, 40);
+
+
+    /** Range of {@link #shedAboveC} where the circuit ever cools; at least {@link #limitC}. */
+    public static final Range COOL_ABOVE =
+            Range.of("temperature above which the circuit cools", Dimension.TEMPERATURE, 10, 45);
 
     /** Default start difference, K; common practice, no source. */
     public static final double USUAL_ON_K = 4;
@@ -27,15 +42,13 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
      */
     public static final double USUAL_OFF_K = 0.3;
 
-    /** Checks every range. The upper limit is that for bathing water, 40 °C (US CPSC; WHO 2006). */
+    /** Checks every range. */
     public Control {
-        Checks.within("start difference", onDifferenceK, 0.5, 20, "K");
-        Checks.within("stop difference", offDifferenceK, 0.02, 5, "K");
-        Checks.within("solar limit temperature", limitC, 10, 40, "degC");
-        if (!(shedAboveC >= limitC)) {
-            throw new IllegalArgumentException(
-                    "the temperature above which the circuit cools must be at least the solar" + " limit, " + limitC
-                            + " degC, was " + shedAboveC);
+        ON_DIFFERENCE.check(onDifferenceK);
+        OFF_DIFFERENCE.check(offDifferenceK);
+        LIMIT.check(limitC);
+        if (shedAboveC != Double.POSITIVE_INFINITY) {
+            COOL_ABOVE.from(limitC).check(shedAboveC);
         }
     }
 

@@ -1,16 +1,21 @@
 package dev.warmlane.plant;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 
 /**
  * A gas that a heater burns.
  *
  * @param name what it is called
  * @param unit the unit it is sold in, m3 or L
- * @param heatMjPerUnit higher heating value, MJ per unit, 1 to 200
- * @param co2KgPerGj carbon dioxide per GJ of higher heating value, kg, 0 to 150
+ * @param heatMjPerUnit higher heating value, MJ per unit, in the range of {@link #heatPer}
+ * @param co2KgPerGj carbon dioxide per GJ of higher heating value, kg
  */
 public record Fuel(String name, String unit, double heatMjPerUnit, double co2KgPerGj) {
+
+    /** Range of {@link #co2KgPerGj}. */
+    public static final Range CO2 = Range.of("CO2 of the fuel", Dimension.MASS_PER_ENERGY, "kg/GJ", 0, 150);
+
 
     /**
      * Natural gas: 1,036 Btu/ft³ higher heating value, United States 2025 (Energy Information Administration) = 38.60
@@ -23,8 +28,17 @@ public record Fuel(String name, String unit, double heatMjPerUnit, double co2KgP
 
     /** Checks every range. */
     public Fuel {
-        Checks.within("heating value", heatMjPerUnit, 1, 200, "MJ per unit");
-        Checks.within("CO2 of the fuel", co2KgPerGj, 0, 150, "kg/GJ");
+        heatPer(unit).check(heatMjPerUnit);
+        CO2.check(co2KgPerGj);
+    }
+
+    /**
+     * Range of {@link #heatMjPerUnit}, the same whatever the fuel is sold by.
+     *
+     * @param unit m3 or L
+     */
+    public static Range heatPer(String unit) {
+        return Range.of("heating value", Dimension.HEATING_VALUE, "MJ/" + unit, 1, 200);
     }
 
     /** Units of fuel that hold an amount of heat, given in kWh of higher heating value. */

@@ -1,22 +1,34 @@
 package dev.warmlane.plant;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+
 
 /**
  * A gas heater that keeps the pool at a set point in the open season as far as its capacity reaches.
  *
  * @param fuel what it burns
- * @param efficiency heat to the water over higher heating value burned, 0.3 to 1. United States minimum: 0.78 (1990),
+ * @param efficiency heat to the water over higher heating value burned. United States minimum: 0.78 (1990),
  *     0.82 (2013)
- * @param capacityKw heat to the water at full load, kW, 1 to 20000
- * @param setPointC the pool temperature it keeps, °C, 10 to 40
+ * @param capacityKw heat to the water at full load, kW
+ * @param setPointC the pool temperature it keeps, °C
  */
 public record GasHeater(Fuel fuel, double efficiency, double capacityKw, double setPointC) {
 
-    /** Checks every range. The upper limit of the set point is that for bathing water, 40 °C. */
+    /** Range of {@link #efficiency}. */
+    public static final Range EFFICIENCY = Range.share("heater efficiency", 0.3, 1);
+
+    /** Range of {@link #capacityKw}. */
+    public static final Range CAPACITY = Range.of("heater capacity", Dimension.POWER, "kW", 1, 20_000);
+
+    /** Range of {@link #setPointC}; the upper end is that for bathing water, see {@link Control#LIMIT}. */
+    public static final Range SET_POINT = Range.of("heater set point", Dimension.TEMPERATURE, 10, 40);
+
+
+    /** Checks every range. */
     public GasHeater {
-        Checks.within("heater efficiency", efficiency, 0.3, 1, "");
-        Checks.within("heater capacity", capacityKw, 1, 20_000, "kW");
-        Checks.within("heater set point", setPointC, 10, 40, "degC");
+        EFFICIENCY.check(efficiency);
+        CAPACITY.check(capacityKw);
+        SET_POINT.check(setPointC);
     }
 }

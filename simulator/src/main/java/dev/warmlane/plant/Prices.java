@@ -1,21 +1,33 @@
 package dev.warmlane.plant;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+
 
 /**
  * What energy and collectors cost, in one currency.
  *
  * @param currency how money is written after a number, such as EUR
- * @param gasPerKwh price of gas per kWh of higher heating value, 0 to 10
- * @param electricityPerKwh price of electricity per kWh, 0 to 10
- * @param collectorPerM2 cost of the installed collectors per m², 0 to 10000; 0 where it is not known
+ * @param gasPerKwh price of gas per kWh of higher heating value
+ * @param electricityPerKwh price of electricity per kWh
+ * @param collectorPerM2 cost of the installed collectors per m²; 0 where it is not known
  */
 public record Prices(String currency, double gasPerKwh, double electricityPerKwh, double collectorPerM2) {
 
+    /** Range of {@link #gasPerKwh}. */
+    public static final Range GAS = Range.of("gas price", Dimension.PRICE_PER_ENERGY, "per kWh", 0, 10);
+
+    /** Range of {@link #electricityPerKwh}. */
+    public static final Range ELECTRICITY = Range.of("electricity price", Dimension.PRICE_PER_ENERGY, "per kWh", 0, 10);
+
+    /** Range of {@link #collectorPerM2}. */
+    public static final Range COLLECTOR = Range.of("collector price", Dimension.PRICE_PER_AREA, 0, 10_000);
+
+
     /** Checks every range. */
     public Prices {
-        Checks.within("gas price", gasPerKwh, 0, 10, "per kWh");
-        Checks.within("electricity price", electricityPerKwh, 0, 10, "per kWh");
-        Checks.within("collector price", collectorPerM2, 0, 10_000, "per m2");
+        GAS.check(gasPerKwh);
+        ELECTRICITY.check(electricityPerKwh);
+        COLLECTOR.check(collectorPerM2);
     }
 }

@@ -1,19 +1,30 @@
 package dev.warmlane.pool;
 
 import dev.warmlane.site.Schedule;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import java.util.Locale;
 
 /**
  * The people in the water.
  *
- * @param whenFull swimmers in the water at once when the pool is full, 0 to 10000
- * @param heatEachW heat that each gives to the water, W, 0 to 1500
- * @param greatestRise by how much many swimmers raise evaporation at most, as a share of that of the quiet pool, 0 to 2;
+ * @param whenFull swimmers in the water at once when the pool is full
+ * @param heatEachW heat that each gives to the water, W
+ * @param greatestRise by how much many swimmers raise evaporation at most, as a share of that of the quiet pool;
  *     see {@link #riseOfEvaporation}
  * @param presence how full the pool is, 0 to 1, by hour
  */
 public record Bathers(double whenFull, double heatEachW, double greatestRise, Schedule presence) {
+
+    /** Range of {@link #whenFull}. */
+    public static final Range WHEN_FULL = Range.number("swimmers when full", 0, 10_000);
+
+    /** Range of {@link #heatEachW}. */
+    public static final Range HEAT_EACH = Range.of("heat of a swimmer", Dimension.POWER, 0, 1500);
+
+    /** Range of {@link #greatestRise}. */
+    public static final Range GREATEST_RISE = Range.number("greatest rise of evaporation by swimmers", 0, 2);
+
 
     /** Heat of one swimmer, W: derived from metabolic tables, low certainty. */
     public static final double USUAL_HEAT_W = 600;
@@ -48,9 +59,9 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
 
     /** Checks every range. */
     public Bathers {
-        Checks.within("swimmers when full", whenFull, 0, 10_000, "");
-        Checks.within("heat of a swimmer", heatEachW, 0, 1500, "W");
-        Checks.within("greatest rise of evaporation by swimmers", greatestRise, 0, 2, "");
+        WHEN_FULL.check(whenFull);
+        HEAT_EACH.check(heatEachW);
+        GREATEST_RISE.check(greatestRise);
     }
 
     /**

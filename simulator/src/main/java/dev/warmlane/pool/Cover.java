@@ -1,25 +1,36 @@
 package dev.warmlane.pool;
 
 import dev.warmlane.site.Schedule;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 
 /**
  * A pool cover and when it is drawn.
  *
  * @param name what it is
- * @param evaporationCut share of evaporation it stops while on, 0 to 1
- * @param resistanceM2KW thermal resistance, m²K/W, 0 to 2; while on, convection and long-wave are multiplied by
+ * @param evaporationCut share of evaporation it stops while on
+ * @param resistanceM2KW thermal resistance, m²K/W; while on, convection and long-wave are multiplied by
  *     1/(1 + R(h_c + h_r))
- * @param solarLoss share of the sun it keeps from the water, 0 to 1
+ * @param solarLoss share of the sun it keeps from the water
  * @param drawn share of the surface that is covered, by hour
  */
 public record Cover(String name, double evaporationCut, double resistanceM2KW, double solarLoss, Schedule drawn) {
 
+    /** Range of {@link #evaporationCut}. */
+    public static final Range EVAPORATION_CUT = Range.share("evaporation cut of the cover", 0, 1);
+
+    /** Range of {@link #resistanceM2KW}. */
+    public static final Range RESISTANCE = Range.of("thermal resistance of the cover", Dimension.THERMAL_RESISTANCE, 0, 2);
+
+    /** Range of {@link #solarLoss}. */
+    public static final Range SOLAR_LOSS = Range.share("solar loss of the cover", 0, 1);
+
+
     /** Checks every range. */
     public Cover {
-        Checks.within("evaporation cut of the cover", evaporationCut, 0, 1, "");
-        Checks.within("thermal resistance of the cover", resistanceM2KW, 0, 2, "m2K/W");
-        Checks.within("solar loss of the cover", solarLoss, 0, 1, "");
+        EVAPORATION_CUT.check(evaporationCut);
+        RESISTANCE.check(resistanceM2KW);
+        SOLAR_LOSS.check(solarLoss);
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.warmlane.pool;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import java.util.Arrays;
 import java.util.List;
 
@@ -18,9 +19,13 @@ public sealed interface MainsWater {
     /**
      * One temperature a month.
      *
-     * @param temperaturesC twelve temperatures from January, °C, 0 to 40
+     * @param temperaturesC twelve temperatures from January, °C
      */
     record Monthly(List<Double> temperaturesC) implements MainsWater {
+
+        /** Range of {@link #temperaturesC}. */
+        public static final Range TEMPERATURE = Range.of("mains temperature", Dimension.TEMPERATURE, 0, 40);
+
 
         /** Checks number and ranges. */
         public Monthly {
@@ -29,7 +34,7 @@ public sealed interface MainsWater {
                 throw new IllegalArgumentException(
                         "mains water needs 12 temperatures, January first, got " + temperaturesC.size());
             }
-            temperaturesC.forEach(t -> Checks.within("mains temperature", t, 0, 40, "degC"));
+            temperaturesC.forEach(t -> TEMPERATURE.check(t));
         }
 
         /** The same temperature all year, °C. */

@@ -2,22 +2,23 @@ package dev.warmlane.pool;
 
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.Water;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+import dev.warmlane.units.Units;
 
 /**
  * A well-mixed basin.
  *
- * @param areaM2 water surface, m², 1 to 20000
- * @param depthM mean depth, m, 0.2 to 10
+ * @param areaM2 water surface, m²
+ * @param depthM mean depth, m
  * @param setting outdoors or in a hall
- * @param solarAbsorptance share of the sun on the surface that stays in the water, 0.3 to 1: 0.85 light finish, 0.90
+ * @param solarAbsorptance share of the sun on the surface that stays in the water: 0.85 light finish, 0.90
  *     dark finish, 0.05 less when heavily used (ISO/TR 12596 as cited by Kalogirou)
- * @param waterEmittance long-wave emittance of water, 0.8 to 1; 0.95
+ * @param waterEmittance long-wave emittance of water; 0.95
  * @param evaporation correlation for evaporation
- * @param groundConductanceWK steady conductance from the water through floor and walls to the ground, W/K, 0 to 50000; the
+ * @param groundConductanceWK steady conductance from the water through floor and walls to the ground, W/K; the
  *     ground's yearly swing goes with it
- * @param circulationW heat that the circulation (filter) pump leaves in the water while the pool is in its season, W, 0 to
- *     500000: its hydraulic power, all of which friction turns into heat; {@link #circulationPowerW}
+ * @param circulationW heat that the circulation (filter) pump leaves in the water while the pool is in its season, W: its hydraulic power, all of which friction turns into heat; {@link #circulationPowerW}
  */
 public record Pool(
         double areaM2,
@@ -28,6 +29,32 @@ public record Pool(
         Evaporation evaporation,
         double groundConductanceWK,
         double circulationW) {
+
+    /** Range of {@link #areaM2}. */
+    public static final Range AREA = Range.of("pool area", Dimension.AREA, 1, 20_000);
+
+    /** Range of {@link #depthM}. */
+    public static final Range DEPTH = Range.of("pool depth", Dimension.LENGTH, 0.2, 10);
+
+    /** Range of {@link #solarAbsorptance}. */
+    public static final Range ABSORPTANCE = Range.share("solar absorptance of the pool", 0.3, 1);
+
+    /** Range of {@link #waterEmittance}. */
+    public static final Range EMITTANCE = Range.share("emittance of the water", 0.8, 1);
+
+    /** Range of {@link #groundConductanceWK}. */
+    public static final Range GROUND_CONDUCTANCE = Range.of("ground conductance", Dimension.CONDUCTANCE, 0, 50_000);
+
+    /** Range of {@link #circulationW}. */
+    public static final Range CIRCULATION = Range.of("heat of the circulation pump", Dimension.POWER, 0, 500_000);
+
+
+    /** Range of the time in which the circulation pump moves the pool's volume once. */
+    public static final Range TURNOVER =
+            Range.of("turnover", Dimension.DURATION, 0.25 * Units.HOUR, 100 * Units.HOUR).writtenIn("h");
+
+    /** Range of the head that the circulation pump works against. */
+    public static final Range HEAD = Range.of("head of the circulation pump", Dimension.LENGTH, 1, 60);
 
     /** Head that a circulation pump works against, m: filter, pipes and nozzles; common practice, no source. */
     public static final double CIRCULATION_HEAD_M = 12;
@@ -43,12 +70,12 @@ public record Pool(
 
     /** Checks every range. */
     public Pool {
-        Checks.within("pool area", areaM2, 1, 20_000, "m2");
-        Checks.within("pool depth", depthM, 0.2, 10, "m");
-        Checks.within("solar absorptance of the pool", solarAbsorptance, 0.3, 1, "");
-        Checks.within("emittance of the water", waterEmittance, 0.8, 1, "");
-        Checks.within("ground conductance", groundConductanceWK, 0, 50_000, "W/K");
-        Checks.within("heat of the circulation pump", circulationW, 0, 500_000, "W");
+        AREA.check(areaM2);
+        DEPTH.check(depthM);
+        ABSORPTANCE.check(solarAbsorptance);
+        EMITTANCE.check(waterEmittance);
+        GROUND_CONDUCTANCE.check(groundConductanceWK);
+        CIRCULATION.check(circulationW);
     }
 
     /**

@@ -1,6 +1,7 @@
 package dev.warmlane.pool;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import dev.warmlane.wind.PoolShelter;
 
 /** Whether sun, sky and wind reach the water. */
@@ -16,18 +17,28 @@ public sealed interface PoolSetting {
     /**
      * A pool under the sky.
      *
-     * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m, 0 to 1.2; {@link PoolShelter} has
+     * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m; {@link PoolShelter} has
      *     usual ones
-     * @param shadedShare share of the sun that buildings and trees keep from the water, 0 to 1
-     * @param skyShare share of the sky that the water sees, 0 to 1; the rest radiates at air temperature
+     * @param shadedShare share of the sun that buildings and trees keep from the water
+     * @param skyShare share of the sky that the water sees; the rest radiates at air temperature
      */
     record Outdoor(double windFactor, double shadedShare, double skyShare) implements PoolSetting {
 
+        /** Range of {@link #windFactor}. */
+        public static final Range WIND_FACTOR = Range.number("pool wind factor", 0, 1.2);
+
+        /** Range of {@link #shadedShare}. */
+        public static final Range SHADED_SHARE = Range.share("shaded share of the pool", 0, 1);
+
+        /** Range of {@link #skyShare}. */
+        public static final Range SKY_SHARE = Range.share("sky share of the pool", 0, 1);
+
+
         /** Checks every range. */
         public Outdoor {
-            Checks.within("pool wind factor", windFactor, 0, 1.2, "");
-            Checks.within("shaded share of the pool", shadedShare, 0, 1, "");
-            Checks.within("sky share of the pool", skyShare, 0, 1, "");
+            WIND_FACTOR.check(windFactor);
+            SHADED_SHARE.check(shadedShare);
+            SKY_SHARE.check(skyShare);
         }
 
         @Override
@@ -54,17 +65,27 @@ public sealed interface PoolSetting {
     /**
      * A pool in a hall: no sun, no sky, still air.
      *
-     * @param hallTemperatureC air and walls of the hall, °C, 10 to 45
-     * @param hallHumidity relative humidity of the hall, 0.2 to 1
-     * @param airSpeedMs air speed at the water, m/s, 0 to 0.5; 0.05 to 0.1 is usual
+     * @param hallTemperatureC air and walls of the hall, °C
+     * @param hallHumidity relative humidity of the hall
+     * @param airSpeedMs air speed at the water, m/s; 0.05 to 0.1 is usual
      */
     record Indoor(double hallTemperatureC, double hallHumidity, double airSpeedMs) implements PoolSetting {
 
+        /** Range of {@link #hallTemperatureC}. */
+        public static final Range TEMPERATURE = Range.of("hall temperature", Dimension.TEMPERATURE, 10, 45);
+
+        /** Range of {@link #hallHumidity}. */
+        public static final Range HUMIDITY = Range.share("hall humidity", 0.2, 1);
+
+        /** Range of {@link #airSpeedMs}. */
+        public static final Range AIR_SPEED = Range.of("air speed in the hall", Dimension.SPEED, 0, 0.5);
+
+
         /** Checks every range. */
         public Indoor {
-            Checks.within("hall temperature", hallTemperatureC, 10, 45, "degC");
-            Checks.within("hall humidity", hallHumidity, 0.2, 1, "");
-            Checks.within("air speed in the hall", airSpeedMs, 0, 0.5, "m/s");
+            TEMPERATURE.check(hallTemperatureC);
+            HUMIDITY.check(hallHumidity);
+            AIR_SPEED.check(airSpeedMs);
         }
 
         @Override

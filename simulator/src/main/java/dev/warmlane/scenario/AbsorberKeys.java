@@ -1,8 +1,8 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.Absorber;
-import dev.warmlane.collector.PlateToFluid;
-import dev.warmlane.units.Dimension;
+import dev.warmlane.collector.PlateToFluid.Conductance;
+import dev.warmlane.collector.PlateToFluid.TubeSheet;
 
 /** Keys of the section collectors.absorber. */
 final class AbsorberKeys {
@@ -12,52 +12,52 @@ final class AbsorberKeys {
 
     static final Key<Double> ABSORPTANCE = Key.assumed(
             "absorptance",
-            Kinds.share(0.3, 1),
+            Absorber.ABSORPTANCE,
             "short-wave absorptance at normal incidence",
             Absorber.USUAL_MAT.absorptance(),
             USUAL_MAT);
     static final Key<Double> EMITTANCE = Key.assumed(
-            "emittance", Kinds.share(0.05, 1), "long-wave emittance", Absorber.USUAL_MAT.emittance(), USUAL_MAT);
+            "emittance", Absorber.EMITTANCE, "long-wave emittance", Absorber.USUAL_MAT.emittance(), USUAL_MAT);
     static final Key<Double> ROUGHNESS = Key.assumed(
             "roughness",
-            Kinds.factor(1, 2.2),
+            Absorber.ROUGHNESS,
             "roughness factor of the surface for forced convection, very smooth 1 to very rough",
             Absorber.USUAL_MAT.roughnessFactor(),
             "medium smooth, ASHRAE after Walton, from memory");
     static final Key<Double> CONDUCTANCE = Key.assumed(
             "conductance",
-            Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 5, 10_000),
+            Conductance.CONDUCTANCE,
             "conductance from plate to fluid; or give the tubes instead",
-            ((PlateToFluid.Conductance) Absorber.USUAL_MAT.plateToFluid()).wm2K(),
+            ((Conductance) Absorber.USUAL_MAT.plateToFluid()).wm2K(),
             USUAL_MAT);
     static final Key<Double> TUBE_PITCH = Key.optional(
             "tube_pitch",
-            Kinds.quantity(Dimension.LENGTH, "mm", 3, 500),
+            TubeSheet.TUBE_PITCH,
             "distance from tube to tube",
             "from conductance; not with conductance");
     static final Key<Double> OUTER_DIAMETER = Key.optional(
             "outer_diameter",
-            Kinds.quantity(Dimension.LENGTH, "mm", 2, 500),
+            TubeSheet.OUTER_DIAMETER,
             "outer diameter of a tube, at most tube_pitch",
             WITH_TUBES);
     static final Key<Double> INNER_DIAMETER = Key.optional(
             "inner_diameter",
-            Kinds.quantity(Dimension.LENGTH, "mm", 1, 500),
+            TubeSheet.INNER_DIAMETER,
             "inner diameter of a tube, less than outer_diameter",
             WITH_TUBES);
     static final Key<Double> FIN_THICKNESS = Key.optional(
             "fin_thickness",
-            Kinds.quantity(Dimension.LENGTH, "mm", 0.2, 20),
+            TubeSheet.FIN_THICKNESS,
             "thickness of the plate between tubes",
             WITH_TUBES);
     static final Key<Double> CONDUCTIVITY = Key.optional(
             "conductivity",
-            Kinds.quantity(Dimension.CONDUCTIVITY, "W/mK", 0.05, 400),
+            TubeSheet.CONDUCTIVITY,
             "conductivity of the material",
             WITH_TUBES);
     static final Key<Double> INNER_FILM = Key.optional(
             "inner_film",
-            Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 20, 20_000),
+            TubeSheet.INNER_FILM,
             "film coefficient inside the tube",
             "assumed with tube_pitch: laminar flow, 4.364 k/D");
 

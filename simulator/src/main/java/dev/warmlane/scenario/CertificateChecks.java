@@ -7,7 +7,6 @@ import static dev.warmlane.collector.CertificateLimits.MOST_SKY_SHARE;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.CertificateLimits;
-import dev.warmlane.units.Dimension;
 
 /**
  * Coefficients of a certificate that do not go together, told by the keys of the form they were given in. The limits are
@@ -17,8 +16,11 @@ final class CertificateChecks {
 
     private static final double REFERENCE_MS = CertificateCurve.REFERENCE_WIND_MS;
 
-    private static final Kind<Double> SPEED = Kinds.quantity(Dimension.SPEED, "m/s", 0, 20);
-    private static final Kind<Double> LOSS = Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 0, 60);
+    private static final Kind<Double> SPEED = Kinds.of(TestStand.HIGHEST_WIND);
+    private static final Kind<Double> LOSS = Kinds.of(CertificateCurve.A1);
+
+    private static final Kind<Double> A7 = Kinds.of(CertificateCurve.A7);
+    private static final Kind<Double> SHARE = Kinds.of(CertificateCurve.A4);
 
     private CertificateChecks() {}
 
@@ -26,15 +28,17 @@ final class CertificateChecks {
     static void form2013(Section s, double eta0, double bu, double b1, double b2, double ratio, TestStand stand) {
         double efficiency = eta0 * (1 - REFERENCE_MS * bu);
         double loss = b1 + REFERENCE_MS * b2;
-        if (efficiency < 0.1) {
+        if (efficiency < CertificateCurve.ETA0.lowest()) {
             s.error(
                     CertificateKeys.BU,
-                    "with this eta0 leaves an efficiency of " + share(efficiency) + " at 3 m/s; allowed: at least 0.1");
-        } else if (eta0 * bu * ratio > 0.2) {
+                    "with this eta0 leaves an efficiency of " + share(efficiency) + " at 3 m/s; allowed: at least "
+                            + share(CertificateCurve.ETA0.lowest()));
+        } else if (eta0 * bu * ratio > CertificateCurve.A7.highest()) {
             s.error(
                     CertificateKeys.BU,
                     "times eta0 and emittance_over_absorptance is " + share(eta0 * bu * ratio)
-                            + " s/m; allowed: at most 0.2 s/m");
+                            + " s/m; allowed: at most "
+                            + A7.show(CertificateCurve.A7.highest()));
         } else if (!CertificateLimits.isShare(1 - bu * stand.highestWindMs(), MOST_EFFICIENCY)) {
             s.error(
                     CertificateKeys.BU,
@@ -42,10 +46,11 @@ final class CertificateChecks {
                             + SPEED.show(stand.highestWindMs())
                             + "; allowed: bu times that wind at most 1: check bu, or lower test_wind_highest");
         }
-        if (loss > 60) {
+        if (loss > CertificateCurve.A1.highest()) {
             s.error(
                     CertificateKeys.B2,
-                    "with this b1 makes a loss of " + LOSS.show(loss) + " at 3 m/s; allowed: at most 60 W/m2K");
+                    "with this b1 makes a loss of " + LOSS.show(loss) + " at 3 m/s; allowed: at most "
+                            + LOSS.show(CertificateCurve.A1.highest()));
         }
         loss(
                 s,
@@ -106,7 +111,7 @@ final class CertificateChecks {
     }
 
     private static String share(double value) {
-        return Kinds.factor(-10, 10).show(value);
+        return SHARE.show(value);
     }
 
     /** How a form writes its loss. */

@@ -1,41 +1,48 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorArray.Filling;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting.OpenRack;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Plane;
+import dev.warmlane.irradiance.Rack;
+import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 
 /** Keys of the section collectors, without its parts. */
 final class CollectorKeys {
 
+    private static final Range PANELS_OF_AN_ARRAY = Range.number("number of panels", 1, 100_000);
+    private static final Range ROW_LENGTHS = Range.of("row length", Dimension.LENGTH, 0.5, 1000);
     private static final String WITH_RACK = "required for racks";
     private static final String WITH_TILT = "required for racks and pitched roofs";
 
     static final Key<String> NAME =
             Key.optional("name", WordKinds.text(), "what these collectors are called", "\"collectors\" and a number");
     static final Key<Double> AREA = Key.optional(
-            "area", Kinds.quantity(Dimension.AREA, "m2", 0.5, 100_000), "collector area", "required without panels");
+            "area", CollectorArray.AREA, "collector area", "required without panels");
     static final Key<Integer> PANELS = Key.optional(
-            "panels", Kinds.count(1, 100_000), "number of panels; the area is theirs", "required without area");
+            "panels", Kinds.count(PANELS_OF_AN_ARRAY), "number of panels; the area is theirs", "required without area");
     static final Key<Double> PANEL_AREA = Key.optional(
             "panel_area",
-            Kinds.quantity(Dimension.AREA, "m2", 0.1, 100),
+            CollectorArray.PANEL_AREA,
             "area of one panel; beside area it gives the steps of an area study",
             "required with panels");
     static final Key<Double> WATER_CONTENT = Key.assumed(
             "water_content",
-            Kinds.quantity(Dimension.VOLUME_PER_AREA, "L/m2", 0.5, 30),
+            Filling.WATER,
             "water that the collector holds",
             Filling.USUAL.waterLM2(),
             "middle of usual mats, low certainty");
     static final Key<Double> DRY_WEIGHT = Key.optional(
             "dry_weight",
-            Kinds.quantity(Dimension.MASS_PER_AREA, "kg/m2", 0.1, 50),
+            Filling.DRY_WEIGHT,
             "weight of the collector without water, for the load on the roof",
             "not known");
     static final Key<Double> FLOW = Key.assumed(
             "flow",
-            Kinds.quantity(Dimension.MASS_FLOW_PER_AREA, "kg/s/m2", 0.005, 0.3),
+            CollectorArray.FLOW,
             "water flow per collector area while running",
             CollectorArray.USUAL_FLOW_KG_S_M2,
             "about 0.07 US gal/min per ft2, common practice, no source");
@@ -45,37 +52,37 @@ final class CollectorKeys {
             "flat on the flat roof, on racks standing on it, or lying on a pitched roof");
     static final Key<Double> GAP = Key.assumed(
             "gap",
-            Kinds.quantity(Dimension.LENGTH, "mm", 0.5, 100),
+            Mounting.GAP,
             "mean gap between collector and roof, flat and pitched",
-            Mounting.FlatOnRoof.USUAL.gapM() * 1000,
+            Mounting.FlatOnRoof.USUAL.gapM(),
             "corrugations and welds, common practice, no source");
     static final Key<Double> TILT =
-            Key.optional("tilt", Kinds.quantity(Dimension.ANGLE, "deg", 0, 90), "tilt from the horizontal", WITH_TILT);
+            Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
     static final Key<Double> AZIMUTH = Key.optional(
             "azimuth",
-            Kinds.quantity(Dimension.ANGLE, "deg", 0, 360),
+            Plane.AZIMUTH,
             "direction the front faces, clockwise from north; 180 deg is south",
             WITH_TILT);
     static final Key<Double> CHORD = Key.optional(
             "chord",
-            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 20),
+            Rack.CHORD,
             "length of a rack's collector up the slope",
             WITH_RACK);
     static final Key<Double> PITCH = Key.optional(
             "pitch",
-            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 1000),
+            OpenRack.PITCH,
             "distance from row to row on the roof, at least chord times cosine of tilt",
             WITH_RACK);
     static final Key<Integer> ROWS =
-            Key.optional("rows", Kinds.count(1, 1000), "number of rows", "required for racks without row_length");
+            Key.optional("rows", Kinds.count(RackRows.ROWS), "number of rows", "required for racks without row_length");
     static final Key<Double> ROW_LENGTH = Key.optional(
             "row_length",
-            Kinds.quantity(Dimension.LENGTH, "m", 0.5, 1000),
+            ROW_LENGTHS,
             "length of a row; rows is then area / (chord times row_length), rounded up",
             "required for racks without rows");
     static final Key<Double> CLEARANCE = Key.optional(
             "clearance",
-            Kinds.quantity(Dimension.LENGTH, "m", 0, 5),
+            Rack.CLEARANCE,
             "height of a rack's lower edge above the roof",
             WITH_RACK);
     static final Key<BackKind> BACK = Key.assumed(
@@ -86,15 +93,15 @@ final class CollectorKeys {
             "racks are usually open, no source");
     static final Key<Double> BOARD_U_VALUE = Key.assumed(
             "board_u_value",
-            Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 0, 50),
+            Mounting.Back.BOARD,
             "conductance of the board behind a boarded rack, from face to face: conductivity over thickness",
             Mounting.Back.USUAL_BOARD_WM2K,
             "23 mm of foam, own choice; 12 mm of plywood have 11 W/m2K");
     static final Key<Double> INNER_WIND = Key.assumed(
             "inner_wind",
-            Kinds.factor(0.1, 1.5),
+            OpenRack.INNER_WIND,
             "wind at every row of racks but the first over that at the first",
-            Mounting.OpenRack.USUAL_INNER_WIND,
+            OpenRack.USUAL_INNER_WIND,
             "no shelter by the rows before; how much there is for heat is not known");
     static final Key<Mounting.WindRun> WIND_RUN = Key.assumed(
             "wind_run",
@@ -104,7 +111,7 @@ final class CollectorKeys {
             "a rack stands in the wind");
     static final Key<Double> SLOPE_LENGTH = Key.optional(
             "slope_length",
-            Kinds.quantity(Dimension.LENGTH, "m", 0.5, 50),
+            Mounting.FlushOnPitchedRoof.SLOPE_LENGTH,
             "length of a pitched roof up the slope",
             "required for pitched roofs");
 

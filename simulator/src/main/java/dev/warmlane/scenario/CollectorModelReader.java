@@ -68,10 +68,10 @@ final class CollectorModelReader {
 
     private static @Nullable PlateToFluid tubes(Section s) {
         s.refuse("not allowed with tube_pitch; give the conductance or the tubes", AbsorberKeys.CONDUCTANCE);
-        double pitch = s.get(AbsorberKeys.TUBE_PITCH) / 1000;
-        double outer = s.get(AbsorberKeys.OUTER_DIAMETER) / 1000;
-        double inner = s.get(AbsorberKeys.INNER_DIAMETER) / 1000;
-        double fin = s.get(AbsorberKeys.FIN_THICKNESS) / 1000;
+        double pitch = s.get(AbsorberKeys.TUBE_PITCH);
+        double outer = s.get(AbsorberKeys.OUTER_DIAMETER);
+        double inner = s.get(AbsorberKeys.INNER_DIAMETER);
+        double fin = s.get(AbsorberKeys.FIN_THICKNESS);
         double conductivity = s.get(AbsorberKeys.CONDUCTIVITY);
         if (!s.hasFailed() && outer > pitch) {
             s.error(AbsorberKeys.OUTER_DIAMETER, "is more than tube_pitch; allowed: up to tube_pitch");

@@ -1,9 +1,11 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorArray.Filling;
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
+import dev.warmlane.irradiance.RackRows;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -60,7 +62,7 @@ final class CollectorReader {
                 CollectorKeys.AZIMUTH,
                 CollectorKeys.SLOPE_LENGTH);
         refuseRackKeys(s, "allowed for racks only");
-        double gap = s.get(CollectorKeys.GAP) / 1000;
+        double gap = s.get(CollectorKeys.GAP);
         return s.build(() -> new Mounting.FlatOnRoof(gap));
     }
 
@@ -69,31 +71,38 @@ final class CollectorReader {
         double tilt = s.get(CollectorKeys.TILT);
         double azimuth = s.get(CollectorKeys.AZIMUTH);
         double slope = s.get(CollectorKeys.SLOPE_LENGTH);
-        double gap = s.get(CollectorKeys.GAP) / 1000;
+        double gap = s.get(CollectorKeys.GAP);
         return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap));
     }
 
     private static @Nullable Mounting rack(Section s, double area) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH);
-        double tilt = s.get(CollectorKeys.TILT);
-        double azimuth = s.get(CollectorKeys.AZIMUTH);
-        double chord = s.get(CollectorKeys.CHORD);
+        Rack rack = rack(s, CollectorKeys.CHORD, CollectorKeys.CLEARANCE);
         double pitch = s.get(CollectorKeys.PITCH);
-        double clearance = s.get(CollectorKeys.CLEARANCE);
         Mounting.Back back = back(s);
-        int rows = rows(s, area, chord);
+        int rows = rows(s, area, rack.chordM());
         double innerWind = innerWind(s, rows == 1);
-        double footprint = chord * Math.cos(Math.toRadians(tilt));
-        if (!s.hasFailed() && pitch < footprint) {
+        checkPitch(s, CollectorKeys.PITCH, pitch, rack);
+        Mounting.WindRun run = windRun(s, rack);
+        return s.build(() -> new Mounting.OpenRack(new RackRows(rack, pitch, rows), back, run, innerWind));
+    }
+
+    /** One rack; a stand-in for what is missing makes a rack too. */
+    static Rack rack(Section s, Key<Double> chord, Key<Double> clearance) {
+        return new Rack(
+                s.get(CollectorKeys.TILT), s.get(CollectorKeys.AZIMUTH), s.get(chord), s.get(clearance));
+    }
+
+    /** Refuses rows that stand over each other. */
+    static void checkPitch(Section s, Key<Double> key, double pitch, Rack rack) {
+        if (!s.hasFailed() && pitch < rack.runM()) {
             s.error(
-                    CollectorKeys.PITCH,
-                    "found " + CollectorKeys.PITCH.kind().show(pitch) + ", but a row covers "
-                            + CollectorKeys.PITCH.kind().show(Math.round(footprint * 1000) / 1000.0)
+                    key,
+                    "found " + key.kind().show(pitch) + ", but a row covers "
+                            + key.kind().show(Math.round(rack.runM() * 1000) / 1000.0)
                             + " of roof; allowed: at least chord times the cosine of tilt");
         }
-        Mounting.WindRun run = windRun(s, tilt, chord, clearance);
-        return s.build(() -> new Mounting.OpenRack(tilt, azimuth, chord, pitch, rows, clearance, back, run, innerWind));
     }
 
     /** The back of racks, with what its board lets through. */
@@ -113,10 +122,10 @@ final class CollectorReader {
     }
 
     /** What the wind has run over, if the racks lie as low as that asks. */
-    static Mounting.WindRun windRun(Section s, double tilt, double chord, double clearance) {
+    static Mounting.WindRun windRun(Section s, Rack rack) {
         Mounting.WindRun run = s.get(CollectorKeys.WIND_RUN);
         if (!s.hasFailed()) {
-            run.refused(tilt, chord, clearance).ifPresent(why -> s.error(CollectorKeys.WIND_RUN, why));
+            run.refused(rack).ifPresent(why -> s.error(CollectorKeys.WIND_RUN, why));
         }
         return run;
     }

@@ -37,7 +37,7 @@ final class CollectorWriter {
 
     private static void mounting(TomlText out, Mounting mounting) {
         if (mounting instanceof Mounting.FlatOnRoof flat) {
-            out.key(CollectorKeys.MOUNTING, MountingKind.FLAT).key(CollectorKeys.GAP, flat.gapM() * 1000);
+            out.key(CollectorKeys.MOUNTING, MountingKind.FLAT).key(CollectorKeys.GAP, flat.gapM());
         } else if (mounting instanceof Mounting.OpenRack rack) {
             out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
                     .key(CollectorKeys.TILT, rack.tiltDeg())
@@ -53,7 +53,7 @@ final class CollectorWriter {
                     .key(CollectorKeys.TILT, pitched.tiltDeg())
                     .key(CollectorKeys.AZIMUTH, pitched.azimuthDeg())
                     .key(CollectorKeys.SLOPE_LENGTH, pitched.slopeLengthM())
-                    .key(CollectorKeys.GAP, pitched.gapM() * 1000);
+                    .key(CollectorKeys.GAP, pitched.gapM());
         }
     }
 
@@ -73,10 +73,10 @@ final class CollectorWriter {
         if (absorber.plateToFluid() instanceof PlateToFluid.Conductance conductance) {
             out.key(AbsorberKeys.CONDUCTANCE, conductance.wm2K());
         } else if (absorber.plateToFluid() instanceof PlateToFluid.TubeSheet tubes) {
-            out.key(AbsorberKeys.TUBE_PITCH, tubes.tubePitchM() * 1000)
-                    .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM() * 1000)
-                    .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM() * 1000)
-                    .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM() * 1000)
+            out.key(AbsorberKeys.TUBE_PITCH, tubes.tubePitchM())
+                    .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM())
+                    .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM())
+                    .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM())
                     .key(AbsorberKeys.CONDUCTIVITY, tubes.conductivityWmK())
                     .key(AbsorberKeys.INNER_FILM, tubes.innerFilmWm2K());
         }

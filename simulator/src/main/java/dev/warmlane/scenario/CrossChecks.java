@@ -69,10 +69,10 @@ final class CrossChecks {
                         PlantKeys.SET_POINT,
                         "is above control.limit, " + temperature(limit) + ": from there on gas alone warms the pool");
             }
-            if (h.setPointC() > built.comfortMaximumC()) {
+            if (h.setPointC() > built.comfort().tooWarmC()) {
                 heater.warning(
                         PlantKeys.SET_POINT,
-                        "is above season.comfort_maximum, " + temperature(built.comfortMaximumC()));
+                        "is above season.comfort_maximum, " + temperature(built.comfort().tooWarmC()));
             }
         });
         if (limit < built.comfortC() && !built.arrays().isEmpty()) {

@@ -1,13 +1,13 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.plant.Fuel;
 import dev.warmlane.scenario.FuelHeatKind.FuelHeat;
-import dev.warmlane.units.Dimension;
 
 /** The higher heating value of a fuel, which also tells whether it is sold by the cubic metre or by the litre. */
 record FuelHeatKind() implements Kind<FuelHeat> {
 
-    private static final Kind<Double> PER_M3 = Kinds.quantity(Dimension.HEATING_VALUE, "MJ/m3", 1, 200);
-    private static final Kind<Double> PER_LITRE = Kinds.quantity(Dimension.HEATING_VALUE, "MJ/L", 1, 200);
+    private static final Kind<Double> PER_M3 = Kinds.of(Fuel.heatPer("m3"));
+    private static final Kind<Double> PER_LITRE = Kinds.of(Fuel.heatPer("L"));
 
     @Override
     public FuelHeat read(Object toml) throws BadValueException {

@@ -1,5 +1,7 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.irradiance.AngleCoefficient;
+import dev.warmlane.irradiance.IncidenceModifier;
 import java.util.List;
 
 /** Keys of the section collectors.incidence. */
@@ -18,11 +20,11 @@ final class IncidenceKeys {
             "from surface; not with surface or b0");
     static final Key<Double> B0 = Key.optional(
             "b0",
-            Kinds.factor(0, 1),
+            AngleCoefficient.B0,
             "coefficient of the modifier for beam, K = 1 - b0 (1/cos - 1)",
             "from surface; not with surface or beam");
     static final Key<Double> DIFFUSE =
-            Key.optional("diffuse", Kinds.factor(0, 1.5), "modifier for all diffuse light", "required with beam or b0");
+            Key.optional("diffuse", IncidenceModifier.DIFFUSE, "modifier for all diffuse light", "required with beam or b0");
 
     static final SectionSchema INCIDENCE = SectionSchema.optional(
             "incidence",

@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.units.Range;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,9 +26,19 @@ record Key<T>(
         return new Key<>(name, kind, meaning, "required", null, "");
     }
 
+    /** A number that must be given. */
+    static Key<Double> required(String name, Range range, String meaning) {
+        return required(name, Kinds.of(range), meaning);
+    }
+
     /** A key without a usual value: {@code otherwise} says in words when it must be given, or what holds without it. */
     static <T> Key<T> optional(String name, Kind<T> kind, String meaning, String otherwise) {
         return new Key<>(name, kind, meaning, otherwise, null, "");
+    }
+
+    /** A number without a usual value. */
+    static Key<Double> optional(String name, Range range, String meaning, String otherwise) {
+        return optional(name, Kinds.of(range), meaning, otherwise);
     }
 
     /** A key whose usual value is an assumption, which the report will name. */
@@ -35,8 +46,18 @@ record Key<T>(
         return new Key<>(name, kind, meaning, "", usual, why);
     }
 
+    /** A number whose usual value is an assumption. */
+    static Key<Double> assumed(String name, Range range, String meaning, double usual, String why) {
+        return assumed(name, Kinds.of(range), meaning, usual, why);
+    }
+
     /** A key whose usual value is a convention of the file, nothing assumed about the job. */
     static <T> Key<T> convention(String name, Kind<T> kind, String meaning, T usual) {
         return new Key<>(name, kind, meaning, "", usual, "");
+    }
+
+    /** A number whose usual value is a convention of the file. */
+    static Key<Double> convention(String name, Range range, String meaning, double usual) {
+        return convention(name, Kinds.of(range), meaning, usual);
     }
 }

@@ -1,7 +1,6 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.pool.MainsWater;
-import dev.warmlane.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -12,7 +11,7 @@ record MainsKind() implements Kind<MainsWater> {
 
     private static final String FROM_AIR = "from air";
 
-    private static final Kind<Double> TEMPERATURE = Kinds.quantity(Dimension.TEMPERATURE, "degC", 0, 40);
+    private static final Kind<Double> TEMPERATURE = Kinds.of(MainsWater.Monthly.TEMPERATURE);
 
     @Override
     public MainsWater read(Object toml) throws BadValueException {

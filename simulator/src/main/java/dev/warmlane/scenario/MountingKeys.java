@@ -1,8 +1,9 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RowSpacing;
-import dev.warmlane.units.Dimension;
 import java.time.MonthDay;
 
 /** Keys of the section mountings; those that mean what they mean for collectors are the same. */
@@ -12,19 +13,19 @@ final class MountingKeys {
             Key.required("name", WordKinds.text(), "what this mounting is called, no two alike");
     static final Key<Double> CHORD = Key.assumed(
             "chord",
-            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 20),
+            Rack.CHORD,
             "length of a rack's collector up the slope; a panel is panel_area over chord wide",
             MountingOption.USUAL_CHORD_M,
             "common practice, no source");
     static final Key<Double> CLEARANCE = Key.assumed(
             "clearance",
-            Kinds.quantity(Dimension.LENGTH, "m", 0, 5),
+            Rack.CLEARANCE,
             "height of a rack's lower edge above the roof",
             MountingOption.USUAL_CLEARANCE_M,
             "common practice, no source");
     static final Key<Double> PITCH = Key.optional(
             "pitch",
-            Kinds.quantity(Dimension.LENGTH, "m", 0.2, 1000),
+            Mounting.OpenRack.PITCH,
             "distance from row to row on the roof, at least chord times cosine of tilt",
             "from spacing; not with spacing");
     static final Key<SolarHoursKind.SolarHours> SPACING = Key.assumed(
@@ -46,7 +47,7 @@ final class MountingKeys {
             "few long rows");
     static final Key<Double> ROOF_AREA = Key.optional(
             "roof_area",
-            Kinds.quantity(Dimension.AREA, "m2", 0.5, 100_000),
+            MountingOption.Pitched.ROOF_AREA,
             "area of a pitched roof that collectors may cover",
             "the usable area of the flat roof");
 

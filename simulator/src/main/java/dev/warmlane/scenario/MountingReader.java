@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RowSpacing;
 import java.util.ArrayList;
@@ -59,7 +60,7 @@ final class MountingReader {
                 CollectorKeys.SLOPE_LENGTH,
                 MountingKeys.ROOF_AREA);
         refuseRackKeys(s);
-        double gap = s.get(CollectorKeys.GAP) / 1000;
+        double gap = s.get(CollectorKeys.GAP);
         return s.build(() -> new MountingOption.Flat(name, new Mounting.FlatOnRoof(gap)));
     }
 
@@ -68,7 +69,7 @@ final class MountingReader {
         double tilt = s.get(CollectorKeys.TILT);
         double azimuth = s.get(CollectorKeys.AZIMUTH);
         double slope = s.get(CollectorKeys.SLOPE_LENGTH);
-        double gap = s.get(CollectorKeys.GAP) / 1000;
+        double gap = s.get(CollectorKeys.GAP);
         OptionalDouble area = s.has(MountingKeys.ROOF_AREA)
                 ? OptionalDouble.of(s.get(MountingKeys.ROOF_AREA))
                 : OptionalDouble.empty();
@@ -79,20 +80,16 @@ final class MountingReader {
     private static @Nullable MountingOption racks(Section s, String name) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH, MountingKeys.ROOF_AREA);
-        double tilt = s.get(CollectorKeys.TILT);
-        double azimuth = s.get(CollectorKeys.AZIMUTH);
-        double chord = s.get(MountingKeys.CHORD);
-        double clearance = s.get(MountingKeys.CLEARANCE);
+        Rack rack = CollectorReader.rack(s, MountingKeys.CHORD, MountingKeys.CLEARANCE);
         Mounting.Back back = CollectorReader.back(s);
         double innerWind = CollectorReader.innerWind(s, false);
-        RowSpacing spacing = spacing(s, chord * Math.cos(Math.toRadians(tilt)));
+        RowSpacing spacing = spacing(s, rack);
         MountingOption.RoofSide along = s.get(MountingKeys.ROWS_ALONG);
-        Mounting.WindRun run = CollectorReader.windRun(s, tilt, chord, clearance);
-        return s.build(() ->
-                new MountingOption.Racks(name, tilt, azimuth, chord, clearance, back, run, innerWind, spacing, along));
+        Mounting.WindRun run = CollectorReader.windRun(s, rack);
+        return s.build(() -> new MountingOption.Racks(name, rack, back, run, innerWind, spacing, along));
     }
 
-    private static RowSpacing spacing(Section s, double footprint) {
+    private static RowSpacing spacing(Section s, Rack rack) {
         if (!s.has(MountingKeys.PITCH)) {
             SolarHoursKind.SolarHours hours = s.get(MountingKeys.SPACING);
             return new RowSpacing.Unshaded(
@@ -104,13 +101,7 @@ final class MountingReader {
         }
         s.refuse("not allowed with pitch; give pitch or spacing", MountingKeys.SPACING, MountingKeys.SPACING_DATE);
         double pitch = s.get(MountingKeys.PITCH);
-        if (!s.hasFailed() && pitch < footprint) {
-            s.error(
-                    MountingKeys.PITCH,
-                    "found " + MountingKeys.PITCH.kind().show(pitch) + ", but a row covers "
-                            + MountingKeys.PITCH.kind().show(Math.round(footprint * 1000) / 1000.0)
-                            + " of roof; allowed: at least chord times the cosine of tilt");
-        }
+        CollectorReader.checkPitch(s, MountingKeys.PITCH, pitch, rack);
         return new RowSpacing.FixedPitch(pitch);
     }
 

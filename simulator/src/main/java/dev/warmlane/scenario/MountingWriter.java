@@ -13,7 +13,7 @@ final class MountingWriter {
         out.section("[[mountings]]").key(MountingKeys.NAME, option.name());
         if (option instanceof MountingOption.Flat flat) {
             out.key(CollectorKeys.MOUNTING, MountingKind.FLAT)
-                    .key(CollectorKeys.GAP, flat.mounting().gapM() * 1000);
+                    .key(CollectorKeys.GAP, flat.mounting().gapM());
         } else if (option instanceof MountingOption.Racks racks) {
             out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
                     .key(CollectorKeys.TILT, racks.tiltDeg())
@@ -29,7 +29,7 @@ final class MountingWriter {
                     .key(CollectorKeys.TILT, pitched.mounting().tiltDeg())
                     .key(CollectorKeys.AZIMUTH, pitched.mounting().azimuthDeg())
                     .key(CollectorKeys.SLOPE_LENGTH, pitched.mounting().slopeLengthM())
-                    .key(CollectorKeys.GAP, pitched.mounting().gapM() * 1000);
+                    .key(CollectorKeys.GAP, pitched.mounting().gapM());
             pitched.roofAreaM2().ifPresent(area -> out.key(MountingKeys.ROOF_AREA, area));
         }
     }

@@ -1,8 +1,9 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.site.Roof;
+import dev.warmlane.site.Site;
 import dev.warmlane.site.Terrain;
-import dev.warmlane.units.Dimension;
+import dev.warmlane.weather.WeatherReadOptions;
 
 /** Keys of the sections site, roof and report. */
 final class PlaceKeys {
@@ -13,12 +14,12 @@ final class PlaceKeys {
             "weather", WordKinds.text(), "weather file of a typical year, seen from the folder of the scenario file");
     static final Key<Double> UTC_OFFSET = Key.optional(
             "utc_offset",
-            Kinds.quantity(Dimension.DURATION, "h", -12, 14),
+            Site.UTC_OFFSET,
             "local standard time of the weather file minus UTC, such as \"-5 h\", where the file has it wrong or is in UTC",
             "the weather file's; for a file in UTC the one that goes with the longitude");
     static final Key<Double> IRRADIANCE_TIME = Key.optional(
             "irradiance_time",
-            Kinds.quantity(Dimension.DURATION, "h", -12, 12),
+            WeatherReadOptions.CENTRE,
             "time that the weather file's irradiance belongs to, after the start of its hour (the middle is \"0.5 h\");"
                     + " taken as it is, even where the sun contradicts",
             "what the file's format says, tested against the sun");
@@ -35,50 +36,50 @@ final class PlaceKeys {
     private static final Roof USUAL = Roof.builder(20, 10, 4).build();
 
     static final Key<Double> LENGTH =
-            Key.required("length", Kinds.quantity(Dimension.LENGTH, "m", 1, 500), "longer side of the roof");
+            Key.required("length", Roof.LENGTH, "longer side of the roof");
     static final Key<Double> WIDTH =
-            Key.required("width", Kinds.quantity(Dimension.LENGTH, "m", 1, 500), "shorter side of the roof");
+            Key.required("width", Roof.WIDTH, "shorter side of the roof");
     static final Key<Double> HEIGHT = Key.required(
-            "height", Kinds.quantity(Dimension.LENGTH, "m", 2, 200), "height of the roof above the ground");
+            "height", Roof.HEIGHT, "height of the roof above the ground");
     static final Key<Double> ALBEDO = Key.assumed(
             "albedo",
-            Kinds.share(0, 0.95),
+            Roof.ALBEDO,
             "share of short-wave that the bare roof reflects; a white membrane about 0.6",
             USUAL.albedo(),
             "aged dark roofing");
     static final Key<Double> EMITTANCE = Key.assumed(
             "emittance",
-            Kinds.share(0.1, 1),
+            Roof.EMITTANCE,
             "long-wave emittance of the bare roof",
             USUAL.emittance(),
             "roofing other than bare metal");
     static final Key<Double> U_VALUE = Key.assumed(
             "u_value",
-            Kinds.quantity(Dimension.HEAT_TRANSFER_COEFFICIENT, "W/m2K", 0, 10),
+            Roof.U_VALUE,
             "heat transmission from the roof's surface to the room below; insulated 0.25, bare deck 2",
             USUAL.uValueWm2K(),
             "between an insulated roof and a bare deck");
     static final Key<Double> ROOM_TEMPERATURE = Key.assumed(
             "room_temperature",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", -20, 50),
+            Roof.ROOM_TEMPERATURE,
             "temperature of the room below",
             USUAL.roomTemperatureC(),
             "a room for people");
     static final Key<Double> ROUGHNESS = Key.assumed(
             "roughness",
-            Kinds.factor(1, 2.2),
+            Roof.ROUGHNESS,
             "roughness factor of the bare roof for forced convection, very smooth 1 to very rough",
             USUAL.roughnessFactor(),
             "medium smooth membrane, ASHRAE after Walton, from memory");
     static final Key<Double> WIND_SPEED_RATIO = Key.assumed(
             "wind_speed_ratio",
-            Kinds.factor(0, 2),
+            Roof.WIND_SPEED_RATIO,
             "wind speed along the roof over the undisturbed speed at its height; parapets and neighbours lower it",
             USUAL.windSpeedRatio(),
             "published roof-level ratios are not consistent enough for another value");
     static final Key<Double> USABLE_SHARE = Key.assumed(
             "usable_share",
-            Kinds.share(0.01, 1),
+            Roof.USABLE_SHARE,
             "share of the roof's area that collectors may cover",
             USUAL.usableShare(),
             "common practice, no source");

@@ -1,8 +1,13 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.plant.Control;
+import dev.warmlane.plant.Fuel;
+import dev.warmlane.plant.GasHeater;
+import dev.warmlane.plant.Pipes;
+import dev.warmlane.plant.Prices;
 import dev.warmlane.plant.StartWater;
-import dev.warmlane.units.Dimension;
+import dev.warmlane.season.Comfort;
+import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 
 /** Keys of the sections pipes, heater, prices, control, season and schedule. */
@@ -13,13 +18,13 @@ final class PlantKeys {
 
     static final Key<Double> HEAT_LOSS = Key.assumed(
             "heat_loss",
-            Kinds.quantity(Dimension.CONDUCTANCE, "W/K", 0, 5000),
+            Pipes.HEAT_LOSS,
             "heat loss of supply and return pipe to the air while running",
             0.0,
             "not counted; about 1 % of heat on a large job, 4 % on a small one");
     static final Key<Double> PUMP_POWER = Key.assumed(
             "pump_power",
-            Kinds.quantity(Dimension.POWER, "W", 0, 100_000),
+            Pipes.PUMP_POWER,
             "electrical power that the collectors need on top of what the pool's filter needs",
             0.0,
             "the filter pump does it");
@@ -33,20 +38,20 @@ final class PlantKeys {
             Key.optional("fuel_heat", new FuelHeatKind(), "higher heating value of your own fuel", OWN_FUEL);
     static final Key<Double> FUEL_CO2 = Key.optional(
             "fuel_co2",
-            Kinds.quantity(Dimension.MASS_PER_ENERGY, "kg/GJ", 0, 150),
+            Fuel.CO2,
             "carbon dioxide of your own fuel on the higher heating value",
             OWN_FUEL);
     static final Key<Double> EFFICIENCY = Key.assumed(
             "efficiency",
-            Kinds.share(0.3, 1),
+            GasHeater.EFFICIENCY,
             "heat to the water over the higher heating value burned",
             0.82,
             "United States minimum of 2013");
     static final Key<Double> CAPACITY = Key.required(
-            "capacity", Kinds.quantity(Dimension.POWER, "kW", 1, 20_000), "heat to the water at full load");
+            "capacity", GasHeater.CAPACITY, "heat to the water at full load");
     static final Key<Double> SET_POINT = Key.required(
             "set_point",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            GasHeater.SET_POINT,
             "pool temperature that the heater keeps in the open season");
     static final SectionSchema HEATER = SectionSchema.optional(
             "heater",
@@ -63,13 +68,13 @@ final class PlantKeys {
             Key.required("currency", WordKinds.text(), "how money is written after a number, such as \"EUR\"");
     static final Key<Double> GAS_PRICE = Key.required(
             "gas",
-            Kinds.quantity(Dimension.PRICE_PER_ENERGY, "per kWh", 0, 10),
+            Prices.GAS,
             "price of gas on its higher heating value");
     static final Key<Double> ELECTRICITY_PRICE = Key.required(
-            "electricity", Kinds.quantity(Dimension.PRICE_PER_ENERGY, "per kWh", 0, 10), "price of electricity");
+            "electricity", Prices.ELECTRICITY, "price of electricity");
     static final Key<Double> COLLECTOR_PRICE = Key.convention(
             "collectors",
-            Kinds.quantity(Dimension.PRICE_PER_AREA, "per m2", 0, 10_000),
+            Prices.COLLECTOR,
             "cost of the installed collectors; 0 where it is not known",
             0.0);
     static final SectionSchema PRICES = SectionSchema.optional(
@@ -82,25 +87,25 @@ final class PlantKeys {
 
     static final Key<Double> ON_DIFFERENCE = Key.assumed(
             "on_difference",
-            Kinds.quantity(Dimension.TEMPERATURE_DIFFERENCE, "K", 0.5, 20),
+            Control.ON_DIFFERENCE,
             "the pump starts when the dry plate would be this much warmer than the pool",
             Control.USUAL_ON_K,
             "with 0.3 K it hunts in calm hours only; common practice, no source");
     static final Key<Double> OFF_DIFFERENCE = Key.assumed(
             "off_difference",
-            Kinds.quantity(Dimension.TEMPERATURE_DIFFERENCE, "K", 0.02, 5),
+            Control.OFF_DIFFERENCE,
             "the pump stops when the water warms by less than this, about a tenth of on_difference",
             Control.USUAL_OFF_K,
             "with 4 K it hunts in calm hours only; a larger one costs heat");
     static final Key<Double> LIMIT = Key.assumed(
             "limit",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            Control.LIMIT,
             "pool temperature at which the collectors stop giving heat",
             30.0,
             "the usual upper end of comfort, common practice, no source");
     static final Key<Double> COOL_ABOVE = Key.optional(
             "cool_above",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 45),
+            Control.COOL_ABOVE,
             "pool temperature above which the circuit also runs to cool the water, as on clear nights",
             "never runs to cool");
     static final Key<WordKinds.Span> PUMPING = Key.assumed(
@@ -132,26 +137,26 @@ final class PlantKeys {
             ALL_DAY);
     static final Key<Double> START_TEMPERATURE = Key.optional(
             "start_temperature",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 0.5, 40),
+            StartWater.Given.TEMPERATURE,
             "temperature of the water on the first morning",
             "from days_standing; not with days_standing");
     static final Key<Integer> DAYS_STANDING = Key.assumed(
             "days_standing",
-            Kinds.count(1, 365),
+            Kinds.count(StartWater.StandingFilled.DAYS),
             "days that the filled pool stands before opening and takes its temperature by itself",
             StartWater.StandingFilled.USUAL.days(),
             "long enough to forget what it was filled at, common practice, no source");
     static final Key<Double> COMFORT = Key.assumed(
             "comfort",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            Comfort.WARM_ENOUGH,
             "temperature from which people find the pool warm enough",
-            26.0,
+            Comfort.USUAL.warmEnoughC(),
             "within 25 to 28 degC of competition pools");
     static final Key<Double> COMFORT_MAXIMUM = Key.assumed(
             "comfort_maximum",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 40),
+            Comfort.TOO_WARM,
             "temperature above which people find the pool too warm, at least comfort",
-            30.0,
+            Comfort.USUAL.tooWarmC(),
             "common practice, no source");
     static final SectionSchema SEASON = SectionSchema.optional(
             "season",
@@ -171,7 +176,7 @@ final class PlantKeys {
             "hours", WordKinds.hours(), "hours of the rule, over midnight as \"20-8\"", new WordKinds.Span(0, 24));
     static final Key<Double> SHARE = Key.convention(
             "share",
-            Kinds.share(0, 1),
+            Schedule.Rule.SHARE,
             "how far the cover is drawn, how full the pool is; for open and pumping 1 yes or 0 no",
             1.0);
     static final SectionSchema SCHEDULE = SectionSchema.repeated(

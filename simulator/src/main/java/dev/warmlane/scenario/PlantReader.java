@@ -9,6 +9,7 @@ import dev.warmlane.plant.Prices;
 import dev.warmlane.plant.StartWater;
 import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
+import dev.warmlane.season.Comfort;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 import java.util.Objects;
@@ -98,8 +99,7 @@ final class PlantReader {
         return s.build(() -> new StartWater.StandingFilled(days));
     }
 
-    /** Comfort and highest comfortable temperature, °C. */
-    static double[] comfort(Section s) {
+    static @Nullable Comfort comfort(Section s) {
         double comfort = s.get(PlantKeys.COMFORT);
         double maximum = s.get(PlantKeys.COMFORT_MAXIMUM);
         if (s.sound(PlantKeys.COMFORT) && s.sound(PlantKeys.COMFORT_MAXIMUM) && maximum < comfort) {
@@ -111,6 +111,6 @@ final class PlantReader {
                             + PlantKeys.COMFORT_MAXIMUM.kind().show(maximum)
                             + "; allowed: comfort up to comfort_maximum");
         }
-        return new double[] {comfort, maximum};
+        return s.build(() -> new Comfort(comfort, maximum));
     }
 }

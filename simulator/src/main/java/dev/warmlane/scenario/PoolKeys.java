@@ -1,29 +1,34 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.MainsWater;
+import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting.Indoor;
+import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import dev.warmlane.wind.PoolShelter;
 
 /** Keys of the sections pool, water and cover. */
 final class PoolKeys {
 
-    private static final Kind<Double> LENGTH_KIND = Kinds.quantity(Dimension.LENGTH, "m", 0.5, 500);
+    private static final Range SIDE = Range.of("side of the pool", Dimension.LENGTH, 0.5, 500);
     private static final String INDOOR_ONLY = "required indoors, not allowed outdoors";
 
     static final Key<Double> AREA = Key.optional(
             "area",
-            Kinds.quantity(Dimension.AREA, "m2", 1, 20_000),
+            Pool.AREA,
             "water surface",
             "required without length and width");
     static final Key<Double> LENGTH =
-            Key.optional("length", LENGTH_KIND, "length of a rectangular water surface", "required without area");
+            Key.optional("length", SIDE, "length of a rectangular water surface", "required without area");
     static final Key<Double> WIDTH =
-            Key.optional("width", LENGTH_KIND, "width of a rectangular water surface", "required without area");
+            Key.optional("width", SIDE, "width of a rectangular water surface", "required without area");
     static final Key<Double> DEPTH =
-            Key.required("depth", Kinds.quantity(Dimension.LENGTH, "m", 0.2, 10), "mean depth of the water");
+            Key.required("depth", Pool.DEPTH, "mean depth of the water");
     static final Key<Setting> SETTING =
             Key.required("setting", WordKinds.choice(Setting.class), "under the sky or in a hall");
     static final Key<Finish> FINISH = Key.assumed(
@@ -34,7 +39,7 @@ final class PoolKeys {
             "absorptance 0.85, ISO/TR 12596 as cited by Kalogirou");
     static final Key<Double> ABSORPTANCE = Key.optional(
             "absorptance",
-            Kinds.share(0.3, 1),
+            Pool.ABSORPTANCE,
             "share of the sun on the surface that stays in the water; 0.05 less than its finish when heavily used",
             "from finish; not with finish");
     static final Key<PoolShelter> WIND_SHELTER = Key.assumed(
@@ -45,31 +50,31 @@ final class PoolKeys {
             "wind factor 0.30, ISO/TR 12596:1995, from memory; the largest uncertainty of an outdoor pool");
     static final Key<Double> WIND_FACTOR = Key.optional(
             "wind_factor",
-            Kinds.factor(0, 1.2),
+            Outdoor.WIND_FACTOR,
             "wind at 0.3 m above the water over the station's wind at 10 m, outdoors",
             "from wind_shelter; not with wind_shelter");
     static final Key<Double> SHADED_SHARE = Key.assumed(
             "shaded_share",
-            Kinds.share(0, 1),
+            Outdoor.SHADED_SHARE,
             "share of the sun that buildings and trees keep from the water, outdoors",
             0.0,
             "nothing shades the pool");
     static final Key<Double> SKY_SHARE = Key.assumed(
             "sky_share",
-            Kinds.share(0, 1),
+            Outdoor.SKY_SHARE,
             "share of the sky that the water sees, outdoors",
             1.0,
             "nothing hides the sky");
     static final Key<Double> HALL_TEMPERATURE = Key.optional(
             "hall_temperature",
-            Kinds.quantity(Dimension.TEMPERATURE, "degC", 10, 45),
+            Indoor.TEMPERATURE,
             "temperature of the hall, its air and its walls",
             INDOOR_ONLY);
     static final Key<Double> HALL_HUMIDITY =
-            Key.optional("hall_humidity", Kinds.share(0.2, 1), "relative humidity of the hall", INDOOR_ONLY);
+            Key.optional("hall_humidity", Indoor.HUMIDITY, "relative humidity of the hall", INDOOR_ONLY);
     static final Key<Double> AIR_SPEED = Key.assumed(
             "air_speed",
-            Kinds.quantity(Dimension.SPEED, "m/s", 0, 0.5),
+            Indoor.AIR_SPEED,
             "air speed at the water, indoors; 0.05 to 0.1 m/s is usual",
             0.075,
             "middle of the usual 0.05 to 0.1 m/s");
@@ -81,55 +86,55 @@ final class PoolKeys {
             "Smith, Löf and Jones 1994, measured on an outdoor pool");
     static final Key<Double> WATER_EMITTANCE = Key.assumed(
             "water_emittance",
-            Kinds.share(0.8, 1),
+            Pool.EMITTANCE,
             "long-wave emittance of water",
             Pool.WATER_EMITTANCE,
             "usual value for water");
     static final Key<Double> GROUND_CONDUCTANCE = Key.optional(
             "ground_conductance",
-            Kinds.quantity(Dimension.CONDUCTANCE, "W/K", 0, 50_000),
+            Pool.GROUND_CONDUCTANCE,
             "conductance from the water through floor and walls to the ground",
             "from area and depth, assumed by ISO 13370");
     static final Key<Double> BATHERS = Key.assumed(
             "bathers",
-            Kinds.factor(0, 10_000),
+            Bathers.WHEN_FULL,
             "people in the water at once when the pool is full",
             0.0,
             "nobody counted");
     static final Key<Double> BATHER_HEAT = Key.assumed(
             "bather_heat",
-            Kinds.quantity(Dimension.POWER, "W", 0, 1500),
+            Bathers.HEAT_EACH,
             "heat that each gives to the water while swimming",
             Bathers.USUAL_HEAT_W,
             "from metabolic tables, low certainty");
     static final Key<Double> BATHER_EVAPORATION_RISE = Key.assumed(
             "bather_evaporation_rise",
-            Kinds.factor(0, 2),
+            Bathers.GREATEST_RISE,
             "by how much bathers raise evaporation over that of quiet water at most, from one on every 5.3 m2 of water"
                     + " on; fewer raise it in proportion",
             Bathers.USUAL_RISE,
             "to 1.70 times quiet, Smith, Löf and Jones, ASHRAE Transactions, paper 4146; 0.4 to 0.7 is published");
     static final Key<Double> CIRCULATION_POWER = Key.assumed(
             "circulation_power",
-            Kinds.quantity(Dimension.POWER, "W", 0, 500_000),
+            Pool.CIRCULATION,
             "hydraulic power of the circulation (filter) pump over the season, which ends as heat in the water: its"
                     + " electrical power times its efficiency",
             0.0,
             "no heat counted for it");
     static final Key<Double> TURNOVER = Key.optional(
             "turnover",
-            Kinds.quantity(Dimension.DURATION, "h", 0.25, 100),
+            Pool.TURNOVER,
             "time in which the circulation pump moves the pool's volume once; 6 h is common practice",
             "not with circulation_power");
     static final Key<Double> CIRCULATION_HEAD = Key.assumed(
             "circulation_head",
-            Kinds.quantity(Dimension.LENGTH, "m", 1, 60),
+            Pool.HEAD,
             "head that the circulation pump works against, with turnover only",
             Pool.CIRCULATION_HEAD_M,
             "filter, pipes and nozzles, common practice, no source");
     static final Key<Double> MAKE_UP = Key.assumed(
             "make_up",
-            Kinds.quantity(Dimension.VOLUME_FLOW, "L/day", 0, 2_000_000),
+            MakeUp.WATER,
             "water replaced in the open season beyond what evaporates: backwash, splashing",
             0.0,
             "no more than evaporates");
@@ -178,14 +183,14 @@ final class PoolKeys {
     static final Key<String> COVER_NAME =
             Key.optional("name", WordKinds.text(), "what the cover is called", "the name of its kind, or \"cover\"");
     static final Key<Double> EVAPORATION_CUT =
-            Key.optional("evaporation_cut", Kinds.share(0, 1), "share of evaporation it stops while on", FROM_KIND);
+            Key.optional("evaporation_cut", Cover.EVAPORATION_CUT, "share of evaporation it stops while on", FROM_KIND);
     static final Key<Double> RESISTANCE = Key.optional(
             "resistance",
-            Kinds.quantity(Dimension.THERMAL_RESISTANCE, "m2K/W", 0, 2),
+            Cover.RESISTANCE,
             "thermal resistance of the cover",
             FROM_KIND);
     static final Key<Double> SOLAR_LOSS = Key.optional(
-            "solar_loss", Kinds.share(0, 1), "share of the sun it keeps from the water while on", FROM_KIND);
+            "solar_loss", Cover.SOLAR_LOSS, "share of the sun it keeps from the water while on", FROM_KIND);
     static final Key<WordKinds.Span> DRAWN = Key.assumed(
             "drawn",
             WordKinds.hours(),

@@ -12,7 +12,6 @@ import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.PoolKeys.CoverKind;
 import dev.warmlane.scenario.PoolKeys.Setting;
 import dev.warmlane.site.Schedule;
-import dev.warmlane.units.Units;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -114,7 +113,7 @@ final class PoolReader {
     private static double circulation(Section s, double area, double depth) {
         if (s.has(PoolKeys.TURNOVER)) {
             s.refuse("not allowed with turnover; give one of them", PoolKeys.CIRCULATION_POWER);
-            double turnoverS = s.get(PoolKeys.TURNOVER) * Units.HOUR;
+            double turnoverS = s.get(PoolKeys.TURNOVER);
             return Pool.circulationPowerW(area * depth, turnoverS, s.get(PoolKeys.CIRCULATION_HEAD));
         }
         s.refuse("allowed with turnover only", PoolKeys.CIRCULATION_HEAD);

@@ -42,11 +42,11 @@ final class ReportUnits {
         if (units == ReportSettings.Units.METRIC || us == null) {
             return (rounded(value, METRIC_DIGITS) + " " + unit).strip();
         }
-        double base = Quantity.parse(Kinds.plain(value) + " " + unit, dimension);
+        double base = Quantity.base(value, unit, dimension);
         return rounded(Quantity.in(us, base, dimension), US_DIGITS) + " " + us;
     }
 
     private static String rounded(double value, MathContext digits) {
-        return Kinds.plain(new BigDecimal(value).round(digits).doubleValue());
+        return Quantity.plain(new BigDecimal(value).round(digits).doubleValue());
     }
 }

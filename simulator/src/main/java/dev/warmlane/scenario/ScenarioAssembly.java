@@ -13,6 +13,7 @@ import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
+import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -64,7 +65,7 @@ final class ScenarioAssembly {
         Section seasonSection = document.one(PlantKeys.SEASON);
         OpeningSeason season = PlantReader.season(seasonSection, schedules);
         StartWater startWater = PlantReader.startWater(seasonSection);
-        double[] comfort = PlantReader.comfort(seasonSection);
+        Comfort comfort = PlantReader.comfort(seasonSection);
 
         Section modelSection = document.one(ModelKeys.MODELS);
         ReportSettings report = PlaceReader.report(reportSection, name);
@@ -83,8 +84,7 @@ final class ScenarioAssembly {
                 .control(requireNonNull(control))
                 .season(requireNonNull(season))
                 .startWater(requireNonNull(startWater))
-                .comfortC(comfort[0])
-                .comfortMaximumC(comfort[1])
+                .comfort(requireNonNull(comfort))
                 .build();
         CrossChecks.run(
                 built,

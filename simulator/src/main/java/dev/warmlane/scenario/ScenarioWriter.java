@@ -184,8 +184,8 @@ public final class ScenarioWriter {
         } else if (installation.startWater() instanceof StartWater.StandingFilled standing) {
             out.key(PlantKeys.DAYS_STANDING, standing.days());
         }
-        out.key(PlantKeys.COMFORT, installation.comfortC())
-                .key(PlantKeys.COMFORT_MAXIMUM, installation.comfortMaximumC());
+        out.key(PlantKeys.COMFORT, installation.comfort().warmEnoughC())
+                .key(PlantKeys.COMFORT_MAXIMUM, installation.comfort().tooWarmC());
     }
 
     private static void schedules(TomlText out, Installation installation) {

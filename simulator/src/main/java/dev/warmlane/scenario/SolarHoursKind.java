@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.units.Quantity;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -38,7 +39,7 @@ record SolarHoursKind() implements Kind<SolarHoursKind.SolarHours> {
     public String write(SolarHours value) {
         return value.equals(SolarHours.NOON)
                 ? "\"noon\""
-                : "\"" + Kinds.plain(value.from()) + "-" + Kinds.plain(value.to()) + "\"";
+                : "\"" + Quantity.plain(value.from()) + "-" + Quantity.plain(value.to()) + "\"";
     }
 
     @Override

@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.irradiance.IncidenceModifier;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -11,7 +12,7 @@ record TenNumbersKind() implements Kind<List<Double>> {
 
     private static final int COUNT = 10;
 
-    private static final Kind<Double> NUMBER = Kinds.factor(0, 1.5);
+    private static final Kind<Double> NUMBER = Kinds.of(IncidenceModifier.BEAM);
 
     @Override
     public List<Double> read(Object toml) throws BadValueException {
@@ -35,7 +36,7 @@ record TenNumbersKind() implements Kind<List<Double>> {
 
     @Override
     public String allowed() {
-        return "a list of ten numbers, 0 to 1.5, the first 1 and the last 0";
+        return "a list of ten numbers, " + IncidenceModifier.BEAM.ends() + ", the first 1 and the last 0";
     }
 
     @Override

@@ -40,8 +40,7 @@ public final class Installation {
     private final Control control;
     private final OpeningSeason season;
     private final StartWater startWater;
-    private final double comfortC;
-    private final double comfortMaximumC;
+    private final Comfort comfort;
     private final @Nullable Prices prices;
 
     private Installation(Builder b) {
@@ -60,9 +59,7 @@ public final class Installation {
         this.control = b.control;
         this.season = b.season;
         this.startWater = b.startWater;
-        this.comfortC = Checks.within("comfort temperature", b.comfortC, 10, 40, "degC");
-        this.comfortMaximumC =
-                Checks.within("highest comfortable temperature", b.comfortMaximumC, comfortC, 40, "degC");
+        this.comfort = b.comfort;
         this.prices = b.prices;
         bathers.checkRoom(pool.areaM2());
     }
@@ -86,8 +83,7 @@ public final class Installation {
         b.control = control;
         b.season = season;
         b.startWater = startWater;
-        b.comfortC = comfortC;
-        b.comfortMaximumC = comfortMaximumC;
+        b.comfort = comfort;
         b.prices = prices;
         return b;
     }
@@ -172,14 +168,14 @@ public final class Installation {
         return startWater;
     }
 
-    /** The temperature from which people find the pool warm enough, °C. */
-    public double comfortC() {
-        return comfortC;
+    /** Between which temperatures people like the water. */
+    public Comfort comfort() {
+        return comfort;
     }
 
-    /** The temperature above which people find the pool too warm, °C. */
-    public double comfortMaximumC() {
-        return comfortMaximumC;
+    /** The temperature from which people find the pool warm enough, °C. */
+    public double comfortC() {
+        return comfort.warmEnoughC();
     }
 
     /** What energy and collectors cost, where it is known. */
@@ -207,8 +203,7 @@ public final class Installation {
         private Control control = Control.withLimit(30);
         private OpeningSeason season = OpeningSeason.wholeYear();
         private StartWater startWater = StartWater.StandingFilled.USUAL;
-        private double comfortC = 26;
-        private double comfortMaximumC = 30;
+        private Comfort comfort = Comfort.USUAL;
         private @Nullable Prices prices;
 
         private Builder(String name, Pool pool, Roof roof) {
@@ -301,15 +296,9 @@ public final class Installation {
             return this;
         }
 
-        /** See {@link Installation#comfortC}. */
-        public Builder comfortC(double value) {
-            comfortC = value;
-            return this;
-        }
-
-        /** See {@link Installation#comfortMaximumC}. */
-        public Builder comfortMaximumC(double value) {
-            comfortMaximumC = value;
+        /** See {@link Installation#comfort}. */
+        public Builder comfort(Comfort value) {
+            comfort = value;
             return this;
         }
 

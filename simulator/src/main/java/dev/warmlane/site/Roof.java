@@ -1,20 +1,22 @@
 package dev.warmlane.site;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+
 
 /**
  * The flat roof that collectors lie or stand on.
  *
- * @param lengthM longer side, m, 1 to 500
- * @param widthM shorter side, m, 1 to 500
- * @param heightM height of the roof above the ground, m, 2 to 200
- * @param albedo share of short-wave that the bare roof reflects, 0 to 0.95
- * @param emittance long-wave emittance of the bare roof, 0.1 to 1
- * @param uValueWm2K heat transmission from the roof's surface to the room below, W/m²K, 0 to 10
- * @param roomTemperatureC temperature of the room below, °C, -20 to 50
+ * @param lengthM longer side, m
+ * @param widthM shorter side, m
+ * @param heightM height of the roof above the ground, m
+ * @param albedo share of short-wave that the bare roof reflects
+ * @param emittance long-wave emittance of the bare roof
+ * @param uValueWm2K heat transmission from the roof's surface to the room below, W/m²K
+ * @param roomTemperatureC temperature of the room below, °C
  * @param roughnessFactor roughness of the bare roof for forced convection, 1 (very smooth) to 2.2 (very rough)
- * @param windSpeedRatio wind speed along the roof over the undisturbed speed at its height, 0 to 2
- * @param usableShare share of the roof's area that collectors may cover, above 0 to 1
+ * @param windSpeedRatio wind speed along the roof over the undisturbed speed at its height
+ * @param usableShare share of the roof's area that collectors may cover
  */
 public record Roof(
         double lengthM,
@@ -28,18 +30,49 @@ public record Roof(
         double windSpeedRatio,
         double usableShare) {
 
+    /** Range of {@link #lengthM}. */
+    public static final Range LENGTH = Range.of("roof length", Dimension.LENGTH, 1, 500);
+
+    /** Range of {@link #widthM}. */
+    public static final Range WIDTH = Range.of("roof width", Dimension.LENGTH, 1, 500);
+
+    /** Range of {@link #heightM}. */
+    public static final Range HEIGHT = Range.of("roof height", Dimension.LENGTH, 2, 200);
+
+    /** Range of {@link #albedo}. */
+    public static final Range ALBEDO = Range.share("roof albedo", 0, 0.95);
+
+    /** Range of {@link #emittance}. */
+    public static final Range EMITTANCE = Range.share("roof emittance", 0.1, 1);
+
+    /** Range of {@link #uValueWm2K}. */
+    public static final Range U_VALUE = Range.of("roof U value", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 10);
+
+    /** Range of {@link #roomTemperatureC}. */
+    public static final Range ROOM_TEMPERATURE = Range.of("room temperature", Dimension.TEMPERATURE, -20, 50);
+
+    /** Range of {@link #roughnessFactor}. */
+    public static final Range ROUGHNESS = Range.number("roof roughness factor", 1, 2.2);
+
+    /** Range of {@link #windSpeedRatio}. */
+    public static final Range WIND_SPEED_RATIO = Range.number("roof wind speed ratio", 0, 2);
+
+    /** Range of {@link #usableShare}. */
+    public static final Range USABLE_SHARE = Range.share("usable share of the roof", 0.01, 1);
+
+
     /** Checks every range. */
     public Roof {
-        Checks.within("roof length", lengthM, 1, 500, "m");
-        Checks.within("roof width", widthM, 1, 500, "m");
-        Checks.within("roof height", heightM, 2, 200, "m");
-        Checks.within("roof albedo", albedo, 0, 0.95, "");
-        Checks.within("roof emittance", emittance, 0.1, 1, "");
-        Checks.within("roof U value", uValueWm2K, 0, 10, "W/m2K");
-        Checks.within("room temperature", roomTemperatureC, -20, 50, "degC");
-        Checks.within("roof roughness factor", roughnessFactor, 1, 2.2, "");
-        Checks.within("roof wind speed ratio", windSpeedRatio, 0, 2, "");
-        Checks.within("usable share of the roof", usableShare, 0.01, 1, "");
+        LENGTH.check(lengthM);
+        WIDTH.check(widthM);
+        HEIGHT.check(heightM);
+        ALBEDO.check(albedo);
+        EMITTANCE.check(emittance);
+        U_VALUE.check(uValueWm2K);
+        ROOM_TEMPERATURE.check(roomTemperatureC);
+        ROUGHNESS.check(roughnessFactor);
+        WIND_SPEED_RATIO.check(windSpeedRatio);
+        USABLE_SHARE.check(usableShare);
     }
 
     /** Starts a roof of a size and height, m, with the defaults of {@link Builder}. */

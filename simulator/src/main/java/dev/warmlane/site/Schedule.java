@@ -1,6 +1,7 @@
 package dev.warmlane.site;
 
 import dev.warmlane.units.Checks;
+import dev.warmlane.units.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -138,9 +139,13 @@ public final class Schedule {
      * @param toMonth last month, 1 to 12; before {@code fromMonth} the rule runs over New Year
      * @param fromHour first hour of day, 0 to 23
      * @param toHour hour of day it ends at, 0 to 24; at or before {@code fromHour} the rule runs over midnight
-     * @param share the share it sets, 0 to 1
+     * @param share the share it sets
      */
     public record Rule(int fromMonth, int toMonth, int fromHour, int toHour, double share) {
+
+        /** Range of {@link #share}. */
+        public static final Range SHARE = Range.share("share", 0, 1);
+
 
         /** Checks every range. */
         public Rule {
@@ -148,7 +153,7 @@ public final class Schedule {
             Checks.within("last month", toMonth, 1, 12, "");
             Checks.within("first hour", fromHour, 0, 23, "");
             Checks.within("last hour", toHour, 0, 24, "");
-            Checks.within("share", share, 0, 1, "");
+            SHARE.check(share);
         }
 
         private boolean fits(int month, int hour) {

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 public record AreaRange(double fromM2, double toM2, int designs) {
 
     /** Half of what one array may have, so that there is room for the design beyond the last, m². */
-    public static final double LARGEST_M2 = CollectorArray.LARGEST_M2 / 2;
+    public static final double LARGEST_M2 = CollectorArray.AREA.highest() / 2;
 
     /** How many designs a study has unless somebody asks for another number. */
     public static final int USUAL_DESIGNS = 8;
@@ -98,10 +98,10 @@ public record AreaRange(double fromM2, double toM2, int designs) {
         double factor = fromM2 / installation.collectorAreaM2();
         for (CollectorArray array : installation.arrays()) {
             double least = AreaSteps.wholePanels(array, factor * array.areaM2());
-            if (least < CollectorArray.SMALLEST_M2) {
+            if (least < CollectorArray.AREA.lowest()) {
                 throw new IllegalArgumentException(
                         "from " + plain(fromM2) + " m2 is too small: " + array.name() + " would have " + plain(least)
-                                + " m2 of it; the least is " + CollectorArray.SMALLEST_M2 + " m2");
+                                + " m2 of it; the least is " + CollectorArray.AREA.lowest() + " m2");
             }
         }
     }

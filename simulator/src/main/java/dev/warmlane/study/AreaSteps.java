@@ -49,7 +49,7 @@ final class AreaSteps {
         return with(template.arrays().stream()
                 // a very small array beside very large ones stays as small as one can be
                 .map(array -> array.withAreaM2(
-                        Math.max(CollectorArray.SMALLEST_M2, wholePanels(array, factor * array.areaM2()))))
+                        Math.max(CollectorArray.AREA.lowest(), wholePanels(array, factor * array.areaM2()))))
                 .toList());
     }
 

@@ -1,9 +1,12 @@
 package dev.warmlane.study;
 
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Site;
-import dev.warmlane.units.Checks;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,16 +39,13 @@ public sealed interface MountingOption {
      * Racks with the usual chord, clearance and spacing and an open back, in rows along the longer side of the roof.
      *
      * @param name what the designer calls them
-     * @param tiltDeg tilt, degrees, 0 to 90
-     * @param azimuthDeg direction the fronts face, degrees clockwise from north, 0 to 360
+     * @param tiltDeg tilt, degrees
+     * @param azimuthDeg direction the fronts face, degrees clockwise from north
      */
     static Racks racks(String name, double tiltDeg, double azimuthDeg) {
         return new Racks(
                 name,
-                tiltDeg,
-                azimuthDeg,
-                USUAL_CHORD_M,
-                USUAL_CLEARANCE_M,
+                new Rack(tiltDeg, azimuthDeg, USUAL_CHORD_M, USUAL_CLEARANCE_M),
                 Mounting.Back.OPEN,
                 Mounting.WindRun.CHORD,
                 Mounting.OpenRack.USUAL_INNER_WIND,
@@ -65,22 +65,16 @@ public sealed interface MountingOption {
      * Rows of racks on the flat roof.
      *
      * @param name what the designer calls it
-     * @param tiltDeg tilt, degrees, 0 to 90
-     * @param azimuthDeg direction the fronts face, degrees clockwise from north, 0 to 360
-     * @param chordM length of the collector up the slope, m, 0.2 to 20
-     * @param clearanceM height of the lower edge above the roof, m, 0 to 5
+     * @param rack one of the racks
      * @param back open to wind and roof, or closed by a board
      * @param windRun the surface the wind has run over
-     * @param innerWind wind at every row but the first over that at the first, 0.1 to 1.5
+     * @param innerWind wind at every row but the first over that at the first
      * @param spacing how far the rows stand apart
      * @param along the side of the roof that the rows run along, whatever way it lies by the compass
      */
     record Racks(
             String name,
-            double tiltDeg,
-            double azimuthDeg,
-            double chordM,
-            double clearanceM,
+            Rack rack,
             Mounting.Back back,
             Mounting.WindRun windRun,
             double innerWind,
@@ -88,30 +82,46 @@ public sealed interface MountingOption {
             RoofSide along)
             implements MountingOption {
 
-        /** Checks every range. */
+        /** Checks the wind and its run. */
         public Racks {
-            Checks.within("rack tilt", tiltDeg, 0, 90, "degrees");
-            Checks.within("rack azimuth", azimuthDeg, 0, 360, "degrees");
-            Checks.within("rack chord", chordM, 0.2, 20, "m");
-            Checks.within("rack clearance", clearanceM, 0, 5, "m");
-            Checks.within("wind at inner rows", innerWind, 0.1, 1.5, "");
-            windRun.check(tiltDeg, chordM, clearanceM);
+            Mounting.OpenRack.INNER_WIND.check(innerWind);
+            windRun.check(rack);
+        }
+
+        /** Tilt, degrees. */
+        public double tiltDeg() {
+            return rack.tiltDeg();
+        }
+
+        /** Direction the fronts face, degrees clockwise from north. */
+        public double azimuthDeg() {
+            return rack.azimuthDeg();
+        }
+
+        /** Length of the collector up the slope, m. */
+        public double chordM() {
+            return rack.chordM();
+        }
+
+        /** Height of the lower edge above the roof, m. */
+        public double clearanceM() {
+            return rack.clearanceM();
         }
 
         /** The same racks with another back. */
         public Racks withBack(Mounting.Back value) {
-            return new Racks(name, tiltDeg, azimuthDeg, chordM, clearanceM, value, windRun, innerWind, spacing, along);
+            return new Racks(name, rack, value, windRun, innerWind, spacing, along);
         }
 
         /** The same racks with another wind at their inner rows. */
         public Racks withInnerWind(double value) {
-            return new Racks(name, tiltDeg, azimuthDeg, chordM, clearanceM, back, windRun, value, spacing, along);
+            return new Racks(name, rack, back, windRun, value, spacing, along);
         }
 
         /** The same racks at another tilt; too steep for a run over the roof, they have the film of their chord. */
         public Racks withTiltDeg(double value) {
-            Mounting.WindRun run = windRun.within(value, chordM, clearanceM);
-            return new Racks(name, value, azimuthDeg, chordM, clearanceM, back, run, innerWind, spacing, along);
+            Rack turned = rack.withTiltDeg(value);
+            return new Racks(name, turned, back, windRun.within(turned), innerWind, spacing, along);
         }
     }
 
@@ -124,7 +134,20 @@ public sealed interface MountingOption {
      *     flat roof, so that the same area of building is compared
      */
     record Pitched(String name, Mounting.FlushOnPitchedRoof mounting, OptionalDouble roofAreaM2)
-            implements MountingOption {}
+            implements MountingOption {
+
+        /** Range of {@link #roofAreaM2}: that of the collectors on it. */
+        public static final Range ROOF_AREA = Range.of(
+                "area of the pitched roof",
+                Dimension.AREA,
+                CollectorArray.AREA.lowest(),
+                CollectorArray.AREA.highest());
+
+        /** Checks the range. */
+        public Pitched {
+            roofAreaM2.ifPresent(ROOF_AREA::check);
+        }
+    }
 
     /** A side of the roof. */
     enum RoofSide {
@@ -156,14 +179,12 @@ public sealed interface MountingOption {
         List<MountingOption> options = new ArrayList<>();
         options.add(new Flat("flat", mats));
         for (int tilt : new int[] {15, 30, 45}) {
+            Rack rack = new Rack(tilt, site.southern() ? 0 : 180, like.chordM(), like.clearanceM());
             options.add(new Racks(
                     "racks " + tilt + "°",
-                    tilt,
-                    site.southern() ? 0 : 180,
-                    like.chordM(),
-                    like.clearanceM(),
+                    rack,
                     like.back(),
-                    like.windRun().within(tilt, like.chordM(), like.clearanceM()),
+                    like.windRun().within(rack),
                     like.innerWind(),
                     USUAL_SPACING,
                     RoofSide.LONG));
@@ -182,10 +203,7 @@ public sealed interface MountingOption {
             double widestM = Mounting.OpenRack.MOST_PITCH_CHORDS * rack.chordM();
             return Optional.of(new Racks(
                     DESCRIBED,
-                    rack.tiltDeg(),
-                    rack.azimuthDeg(),
-                    rack.chordM(),
-                    rack.clearanceM(),
+                    rack.rack(),
                     rack.back(),
                     rack.windRun(),
                     rack.innerWind(),

@@ -2,6 +2,7 @@ package dev.warmlane.study;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import java.util.Optional;
@@ -25,11 +26,6 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
 
     /** Keeps rounding from losing a panel or a row that just fits. */
     private static final double ROUNDING = 1e-9;
-
-    /** Least area that an array can have, m²; anything smaller is nothing. */
-    private static final double LEAST_M2 = 0.5;
-
-    private static final int MOST_ROWS = 1000;
 
     /**
      * The most of an option that fits.
@@ -81,7 +77,7 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
     }
 
     private static boolean enough(double areaM2) {
-        return areaM2 >= LEAST_M2;
+        return areaM2 >= CollectorArray.AREA.lowest();
     }
 
     private static double panelAreaM2(Installation installation) {
@@ -121,7 +117,7 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
             double depth = along ? shorter : longer;
             double pitch = racks.spacing()
                     .pitchM(racks.chordM(), racks.tiltDeg(), racks.azimuthDeg(), latitudeDeg, installation.season());
-            double run = racks.chordM() * Math.cos(Math.toRadians(racks.tiltDeg()));
+            double run = racks.rack().runM();
             if (pitch < run * (1 - ROUNDING)) {
                 throw new IllegalArgumentException("rows of \"" + racks.name() + "\" would overlap: their pitch is "
                         + pitch + " m, but a row covers " + run + " m of roof; widen the pitch");
@@ -129,7 +125,7 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
             pitch = Math.max(pitch, run);
             int most = depth < run * (1 - ROUNDING)
                     ? 0
-                    : (int) Math.min(MOST_ROWS, 1 + Math.floor((depth - run) / pitch + ROUNDING));
+                    : (int) Math.min(RackRows.ROWS.highest(), 1 + Math.floor((depth - run) / pitch + ROUNDING));
             double perRow = panelM2 > 0
                     ? Math.floor(length / (panelM2 / racks.chordM()) + ROUNDING) * panelM2
                     : length * racks.chordM();
@@ -137,16 +133,8 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
         }
 
         RoofFit fit(double areaM2, int rows, double panelM2) {
-            Mounting rack = new Mounting.OpenRack(
-                    racks.tiltDeg(),
-                    racks.azimuthDeg(),
-                    racks.chordM(),
-                    pitchM,
-                    rows,
-                    racks.clearanceM(),
-                    racks.back(),
-                    racks.windRun(),
-                    racks.innerWind());
+            RackRows layout = new RackRows(racks.rack(), pitchM, rows);
+            Mounting rack = new Mounting.OpenRack(layout, racks.back(), racks.windRun(), racks.innerWind());
             return new RoofFit(areaM2, panels(areaM2, panelM2), rack, lengthM, rows <= most && areaOfOneM2 > 0);
         }
     }

@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.site.HourOfYear;
@@ -27,13 +28,14 @@ public sealed interface RowSpacing {
     /**
      * A given distance.
      *
-     * @param pitchM from row to row, m, 0.2 to 1000; at least the run of a rack on the roof
+     * @param pitchM from row to row, m; at least the run of a rack on the roof
      */
     record FixedPitch(double pitchM) implements RowSpacing {
 
+
         /** Checks the range. */
         public FixedPitch {
-            Checks.within("row pitch", pitchM, 0.2, 1000, "m");
+            Mounting.OpenRack.PITCH.check(pitchM);
         }
 
         @Override

@@ -1,6 +1,9 @@
 package dev.warmlane.units;
 
-/** Range checks that say what was found and what is allowed, for the constructors of validated records. */
+/**
+ * Range checks that say what was found and what is allowed, for arguments that nobody writes into a file; those that
+ * somebody does have a {@link Range}.
+ */
 public final class Checks {
 
     private Checks() {}
@@ -12,15 +15,9 @@ public final class Checks {
      */
     public static double within(String what, double value, double lowest, double highest, String unit) {
         if (!(value >= lowest && value <= highest)) {
-            throw new IllegalArgumentException(what + " must be " + plain(lowest) + " to " + plain(highest)
-                    + (unit.isEmpty() ? "" : " " + unit) + ", was " + plain(value));
+            throw new IllegalArgumentException(what + " must be " + Quantity.plain(lowest) + " to "
+                    + Quantity.plain(highest) + (unit.isEmpty() ? "" : " " + unit) + ", was " + Quantity.plain(value));
         }
         return value;
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? Long.toString((long) value)
-                : Double.toString(value);
     }
 }

@@ -88,8 +88,11 @@ public enum Dimension {
     /** Speed, m/s. */
     SPEED("a speed", unit("m/s", 1), unit("km/h", 1000 / HOUR), unit("ft/s", FOOT), unit("mph", MILE / HOUR)),
 
-    /** Share of a whole, dimensionless; the one dimension that may be written as a plain number. */
+    /** Share of a whole, dimensionless; a plain number or a percentage. */
     FRACTION("a fraction", unit("", 1), unit("%", 0.01)),
+
+    /** Number without a unit: a factor, a count. */
+    NUMBER("a number", unit("", 1)),
 
     /** Pressure, kPa. */
     PRESSURE(
@@ -219,7 +222,7 @@ public enum Dimension {
         return phrase;
     }
 
-    /** Symbol of the base unit, in which {@link Quantity#parse} returns; empty for a fraction. */
+    /** Symbol of the base unit, in which {@link Quantity#parse} returns; empty for a fraction and for a number. */
     public String baseUnit() {
         return units.get(0).symbol();
     }

@@ -1,6 +1,7 @@
 package dev.warmlane.units;
 
 import dev.warmlane.files.Printable;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,9 @@ public final class Quantity {
             Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
     private static final Pattern MORE_DIGITS = Pattern.compile("[,.']?\\d.*");
 
+    private static final double LONGEST_PLAIN = 1e9;
+    private static final double SHORTEST_PLAIN = 1e-9;
+
     private static final Pattern SECOND_NUMBER = Pattern.compile(".*\\s\\d.*");
 
     private Quantity() {}
@@ -31,6 +35,18 @@ public final class Quantity {
      * @throws QuantityException if the text is not a number with a unit of that dimension
      */
     public static double parse(String text, Dimension dimension) {
+        return parse(text, dimension, dimension.baseUnit());
+    }
+
+    /**
+     * The value in a unit of the dimension; a number that was written in that unit comes back as it stands.
+     *
+     * @param text a number and a unit
+     * @param dimension what the text must be
+     * @param in one of {@link Dimension#allowedUnits}
+     * @throws QuantityException if the text is not a number with a unit of that dimension
+     */
+    public static double parse(String text, Dimension dimension, String in) {
         String trimmed = text.strip().replace('\u2212', '-');
         Matcher matcher = NUMBER_AND_UNIT.matcher(trimmed);
         if (!matcher.matches()) {
@@ -48,7 +64,7 @@ public final class Quantity {
         if (unit == null) {
             throw unknownUnit(text, dimension, written);
         }
-        double value = unit.toBase(number);
+        double value = convert(number, unit, known(in, dimension));
         if (Double.isInfinite(value)) {
             throw failure(text, dimension, "is too large", "");
         }
@@ -63,11 +79,43 @@ public final class Quantity {
      * @throws QuantityException if the dimension has no such unit
      */
     public static double in(String unit, double value, Dimension dimension) {
+        return known(unit, dimension).fromBase(value);
+    }
+
+    /**
+     * A value of a unit in the base unit of the dimension.
+     *
+     * @param value in the unit
+     * @param unit one of {@link Dimension#allowedUnits}
+     * @throws QuantityException if the dimension has no such unit
+     */
+    public static double base(double value, String unit, Dimension dimension) {
+        return known(unit, dimension).toBase(value);
+    }
+
+    /**
+     * A number without exponent and without a useless ".0", from which the same number is read; one that would be very
+     * long as Java writes it.
+     */
+    public static String plain(double value) {
+        double size = Math.abs(value);
+        if (!(size < LONGEST_PLAIN) || (size > 0 && size < SHORTEST_PLAIN)) {
+            return Double.toString(value);
+        }
+        BigDecimal exact = BigDecimal.valueOf(value).stripTrailingZeros();
+        return (exact.scale() < 0 ? exact.setScale(0) : exact).toPlainString();
+    }
+
+    private static double convert(double number, Unit from, Unit to) {
+        return from.equals(to) ? number : to.fromBase(from.toBase(number));
+    }
+
+    private static Unit known(String unit, Dimension dimension) {
         Unit found = dimension.find(unit);
         if (found == null) {
             throw unknownUnit(unit, dimension, unit);
         }
-        return found.fromBase(value);
+        return found;
     }
 
     /** The value with the base unit, so that {@link #parse} returns exactly the same value: "743.2 m2". */

@@ -14,10 +14,19 @@ record Unit(String symbol, double factor, double offset) {
     }
 
     double toBase(double number) {
-        return (number + offset) * factor;
+        return parts() > 0 ? (number + offset) / parts() : (number + offset) * factor;
     }
 
     double fromBase(double value) {
-        return value / factor - offset;
+        return (parts() > 0 ? value * parts() : value / factor) - offset;
+    }
+
+    /**
+     * How many make the base unit, where that is a whole number, else 0: a thousandth has no exact factor, but dividing by
+     * a thousand rounds once, so that 9 mm are 0.009 m to the last digit.
+     */
+    private double parts() {
+        double parts = Math.rint(1 / factor);
+        return factor < 1 && parts * factor == 1 ? parts : 0;
     }
 }

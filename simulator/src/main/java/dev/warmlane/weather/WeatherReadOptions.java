@@ -1,6 +1,8 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.units.Checks;
+import dev.warmlane.site.Site;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,22 +10,26 @@ import org.jspecify.annotations.Nullable;
  *
  * @param utcOffsetHours local standard time minus UTC, hours, in place of the file's, or of the one that goes with the
  *     longitude where the file is in UTC; null to take those
- * @param centreHours the time that irradiance belongs to, in hours after the start of its hour, -12 to 12; null to
+ * @param centreHours the time that irradiance belongs to, in hours after the start of its hour; null to
  *     take the format's convention and test it. A given value is used even where the file does not close with it, and
  *     the year then says so.
  */
 public record WeatherReadOptions(
         @Nullable Double utcOffsetHours, @Nullable Double centreHours) {
 
+    /** Range of {@link #centreHours}. */
+    public static final Range CENTRE = Range.of("time of irradiance after the start of its hour", Dimension.DURATION, "h", -12, 12);
+
+
     private static final WeatherReadOptions DEFAULTS = new WeatherReadOptions(null, null);
 
     /** Checks the ranges. */
     public WeatherReadOptions {
         if (utcOffsetHours != null) {
-            Checks.within("UTC offset", utcOffsetHours, -12, 14, "hours");
+            Site.UTC_OFFSET.check(utcOffsetHours);
         }
         if (centreHours != null) {
-            Checks.within("time of irradiance", centreHours, -12, 12, "hours after the start of the hour");
+            CENTRE.check(centreHours);
         }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.season.Demo;
 import dev.warmlane.site.HourOfYear;
@@ -68,10 +69,7 @@ class RackWindTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new MountingOption.Racks(
                         "low",
-                        tiltDeg,
-                        180,
-                        2,
-                        clearanceM,
+                        new Rack(tiltDeg, 180, 2, clearanceM),
                         racks.back(),
                         Mounting.WindRun.ROOF,
                         1,

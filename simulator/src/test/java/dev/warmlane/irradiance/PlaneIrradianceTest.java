@@ -209,10 +209,10 @@ class PlaneIrradianceTest {
     void refusesPlanesThatAreNone() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Plane(91, 180))
-                .withMessage("tilt must be 0 to 90 degrees, was 91");
+                .withMessage("tilt must be 0 to 90 deg, was 91");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Plane(30, -10))
-                .withMessage("azimuth must be 0 to 360 degrees clockwise from north, was -10");
+                .withMessage("azimuth, clockwise from north, must be 0 to 360 deg, was -10");
     }
 
     private static double sum(IntToDoubleFunction column) {

@@ -48,7 +48,7 @@ class RackRowsTest {
     void skyViewIsTheMeanOfWhatTheNeighbourLeavesOfEachDirection() {
         // ½∫ (1 - shaded)·sin(p + tilt) dp over the directions of the sky before the plate
         int directions = 20_000;
-        double tilt = Math.toRadians(ROWS.tiltDeg());
+        double tilt = Math.toRadians(ROWS.rack().tiltDeg());
         double seen = 0;
         for (int i = 0; i < directions; i++) {
             double profile = (i + 0.5) * (Math.PI - tilt) / directions;
@@ -104,7 +104,7 @@ class RackRowsTest {
         PlaneIrradiance plane = PlaneIrradiance.of(year, ROWS.plane(), SkyModel.ISOTROPIC);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             if (year.sun().isUp(hour)) {
-                boolean onFront = shading.profileDeg(hour) < 180 - ROWS.tiltDeg();
+                boolean onFront = shading.profileDeg(hour) < 180 - ROWS.rack().tiltDeg();
                 assertThat(onFront).isEqualTo(plane.cosIncidence(hour) > 0);
             } else {
                 assertThat(shading.shadedShare(hour)).isZero();

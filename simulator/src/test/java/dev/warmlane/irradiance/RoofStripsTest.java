@@ -148,7 +148,7 @@ class RoofStripsTest {
         double[] lit = new double[strips.count()];
         strips.litShares(profileDeg, lit);
         double onRoof = sum(strips, i -> lit[i] * strips.widthM(i)) * Math.sin(Math.toRadians(profileDeg));
-        double across = Math.abs(Math.sin(Math.toRadians(profileDeg + ROWS.tiltDeg())));
+        double across = Math.abs(Math.sin(Math.toRadians(profileDeg + ROWS.rack().tiltDeg())));
         double onPlate = ROWS.chordM() * across * (1 - ROWS.shadedShare(profileDeg));
         assertThat(onRoof + onPlate).isCloseTo(ROWS.pitchM() * Math.sin(Math.toRadians(profileDeg)), within(CLOSURE));
     }
@@ -243,7 +243,7 @@ class RoofStripsTest {
                     nearest = Math.min(nearest, hit(rows, k * rows.pitchM(), x, cos, sin));
                 }
                 boolean front =
-                        sin * Math.cos(Math.toRadians(rows.tiltDeg())) + cos * Math.sin(Math.toRadians(rows.tiltDeg()))
+                        sin * Math.cos(Math.toRadians(rows.rack().tiltDeg())) + cos * Math.sin(Math.toRadians(rows.rack().tiltDeg()))
                                 < 0;
                 int what = Double.isInfinite(nearest) ? 0 : front ? 1 : 2;
                 seen[what] += 1.0 / (places * directions);
@@ -262,8 +262,8 @@ class RoofStripsTest {
     private static double litSeenByRays(RackRows row, double profileDeg) {
         int places = 400;
         int directions = 2000;
-        double sin = Math.sin(Math.toRadians(row.tiltDeg()));
-        double cos = Math.cos(Math.toRadians(row.tiltDeg()));
+        double sin = Math.sin(Math.toRadians(row.rack().tiltDeg()));
+        double cos = Math.cos(Math.toRadians(row.rack().tiltDeg()));
         double sunX = Math.cos(Math.toRadians(profileDeg));
         double sunZ = Math.sin(Math.toRadians(profileDeg));
         int lit = 0;

@@ -10,6 +10,7 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.irradiance.AngleCoefficient;
 import dev.warmlane.irradiance.AngleTable;
+import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.plant.Control;
@@ -26,6 +27,7 @@ import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
@@ -88,7 +90,7 @@ class RoundTripTest {
                 new PlateToFluid.TubeSheet(0.0101, 0.0079, 0.0061, 0.0011, 0.37, 430.7),
                 new AngleCoefficient(0.017, 0.97));
         Mounting low = new Mounting.OpenRack(
-                3.3, 211, 1.9, 2.1, 7, 0.03, Mounting.Back.boarded(4.7), Mounting.WindRun.ROOF, 0.73);
+                new RackRows(3.3, 211, 1.9, 2.1, 7, 0.03), Mounting.Back.boarded(4.7), Mounting.WindRun.ROOF, 0.73);
         Installation installation = Installation.builder(
                         "every variant",
                         new Pool(
@@ -134,8 +136,7 @@ class RoundTripTest {
                 .control(new Control(3.7, 0.27, 28.3, 29.7, Schedule.daily(7, 19)))
                 .season(new OpeningSeason(MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17)))
                 .startWater(new StartWater.Given(17.3))
-                .comfortC(23.3)
-                .comfortMaximumC(29.1)
+                .comfort(new Comfort(23.3, 29.1))
                 .build();
 
         comesBack(installation);

@@ -62,7 +62,7 @@ class ComfortSummaryTest {
         Installation built = SampleForecasts.BARE.installation().toBuilder()
                 .heater(new GasHeater(Fuel.NATURAL_GAS, 0.85, 5000, comfort))
                 .startWater(new StartWater.Given(comfort))
-                .comfortC(comfort)
+                .comfort(new Comfort(comfort, 30))
                 .build();
 
         SeasonLedger ledger = SampleForecasts.municipal(built).with();

@@ -62,7 +62,7 @@ class ExtremePoolsTest {
     @Test
     void theWorthOfTheNextSquareMetreIsThereForTheLargestArrayToo() {
         Installation installation = Demo.pool(1.8)
-                .arrays(Demo.FLAT.withAreaM2(CollectorArray.LARGEST_M2))
+                .arrays(Demo.FLAT.withAreaM2(CollectorArray.AREA.highest()))
                 .build();
         assertThat(SeasonForecast.of(installation, weather).summary().nextSquareMetre())
                 .isPresent();

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateFlow;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
@@ -219,10 +220,7 @@ class MountingStudyTest {
         assertThat(last(own))
                 .isEqualTo(new Racks(
                         "as described",
-                        10,
-                        170,
-                        1.4,
-                        0.15,
+                        new Rack(10, 170, 1.4, 0.15),
                         Mounting.Back.OPEN,
                         Mounting.WindRun.CHORD,
                         Mounting.OpenRack.USUAL_INNER_WIND,

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
@@ -30,10 +31,7 @@ class RoofFitTest {
     private static Racks racks(double pitch, RoofSide along) {
         return new Racks(
                 "racks",
-                30,
-                180,
-                2,
-                0.3,
+                new Rack(30, 180, 2, 0.3),
                 Mounting.Back.OPEN,
                 Mounting.WindRun.CHORD,
                 Mounting.OpenRack.USUAL_INNER_WIND,

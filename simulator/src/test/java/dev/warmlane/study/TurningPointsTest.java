@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
@@ -89,10 +90,7 @@ class TurningPointsTest {
         WeatherYear weather = Demo.weather("hot-dry");
         MountingOption.Racks close = new MountingOption.Racks(
                 "close",
-                45,
-                180,
-                2,
-                0.3,
+                new Rack(45, 180, 2, 0.3),
                 Mounting.Back.OPEN,
                 Mounting.WindRun.CHORD,
                 Mounting.OpenRack.USUAL_INNER_WIND,

@@ -1,0 +1,112 @@
+package dev.warmlane.units;
+
+/**
+ * What an input may be: the least and the greatest value, both allowed, and the unit they are in. It stands beside the
+ * value that it bounds, which asks it in its constructor; a scenario's key refers to the same range, so that kind, unit,
+ * spelling and message of the key follow from here.
+ *
+ * @param what what the number is, as a message calls it
+ * @param dimension the kind of quantity
+ * @param unit the unit that the value is held in, a symbol of the dimension
+ * @param written the unit that people write it in, where another is handier
+ * @param lowest the least value, in {@code unit}
+ * @param highest the greatest value, in {@code unit}
+ */
+public record Range(String what, Dimension dimension, String unit, String written, double lowest, double highest) {
+
+    /** Checks that the dimension has both units and that the ends are in order. */
+    public Range {
+        Quantity.in(unit, 0, dimension);
+        Quantity.in(written, 0, dimension);
+        if (!(lowest <= highest)) {
+            throw new IllegalArgumentException(
+                    "the range of " + what + " ends at " + highest + ", before it begins, at " + lowest);
+        }
+    }
+
+    /** A quantity in the base unit of its dimension. */
+    public static Range of(String what, Dimension dimension, double lowest, double highest) {
+        return of(what, dimension, dimension.baseUnit(), lowest, highest);
+    }
+
+    /** A quantity in one of the units of its dimension. */
+    public static Range of(String what, Dimension dimension, String unit, double lowest, double highest) {
+        return new Range(what, dimension, unit, unit, lowest, highest);
+    }
+
+    /** A share of a whole, which may be written as a percentage. */
+    public static Range share(String what, double lowest, double highest) {
+        return of(what, Dimension.FRACTION, lowest, highest);
+    }
+
+    /** A plain number, whole or not. */
+    public static Range number(String what, double lowest, double highest) {
+        return of(what, Dimension.NUMBER, lowest, highest);
+    }
+
+    /** The same range, written by people in another unit than the value is held in. */
+    public Range writtenIn(String symbol) {
+        return new Range(what, dimension, unit, symbol, lowest, highest);
+    }
+
+    /** The same range of one of several values, which a message calls by a name of its own. */
+    public Range named(String name) {
+        return new Range(name, dimension, unit, written, lowest, highest);
+    }
+
+    /** The same range of a value that has another at its lower end. */
+    public Range from(double otherLowest) {
+        return new Range(what, dimension, unit, written, otherLowest, highest);
+    }
+
+    /** The same range of a value that has another at its upper end. */
+    public Range upTo(double otherHighest) {
+        return new Range(what, dimension, unit, written, lowest, otherHighest);
+    }
+
+    /** Whether a value lies in the range; NaN does not. */
+    public boolean holds(double value) {
+        return value >= lowest && value <= highest;
+    }
+
+    /**
+     * Returns the value if it lies in the range.
+     *
+     * @throws IllegalArgumentException naming the quantity, the value and the range otherwise, or for NaN
+     */
+    public double check(double value) {
+        return Checks.within(what, value, lowest, highest, unit);
+    }
+
+    /**
+     * The value of a text, in the unit that it is held in, whether it lies in the range or not.
+     *
+     * @throws QuantityException if the text is not a number with a unit of the dimension
+     */
+    public double read(String text) {
+        return Quantity.parse(text, dimension, unit);
+    }
+
+    /**
+     * The value with the unit that people write, or with the one it is held in where only that gives exactly the same
+     * value back to {@link #read}.
+     */
+    public String write(double value) {
+        String text = text(inWritten(value), written);
+        return read(text) == value ? text : text(value, unit);
+    }
+
+    /** A held value as a number of the unit that people write. */
+    public double inWritten(double value) {
+        return unit.equals(written) ? value : Quantity.in(written, Quantity.base(value, unit, dimension), dimension);
+    }
+
+    /** Both ends and the unit that people write: {@code 0.5 to 100 mm}. */
+    public String ends() {
+        return Quantity.plain(inWritten(lowest)) + " to " + text(inWritten(highest), written);
+    }
+
+    private static String text(double number, String symbol) {
+        return (Quantity.plain(number) + " " + symbol).strip();
+    }
+}
