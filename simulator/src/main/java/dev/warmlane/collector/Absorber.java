@@ -3,6 +3,7 @@ package dev.warmlane.collector;
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.units.Range;
+import java.util.function.Function;
 
 /**
  * An unglazed absorber described by its surface and its conductance from plate to fluid.
@@ -68,5 +69,10 @@ public record Absorber(
     /** The same absorber with another way from plate to fluid. */
     public Absorber withPlateToFluid(PlateToFluid value) {
         return new Absorber(absorptance, emittance, roughnessFactor, value, incidence);
+    }
+
+    @Override
+    public <T> T match(Function<Absorber, T> absorber, Function<CertificateCurve, T> certificate) {
+        return absorber.apply(this);
     }
 }

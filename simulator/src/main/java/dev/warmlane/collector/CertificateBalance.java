@@ -121,7 +121,8 @@ final class CertificateBalance implements HourlyHeat {
     }
 
     /** Daylight hours in which the wind lay outside the tested range and its nearer end was used. */
-    int hoursOutside() {
+    @Override
+    public int hoursOutside() {
         int hours = 0;
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             hours += outsideTest[hour] && exposure.irradiance[hour] > 0 ? 1 : 0;

@@ -3,6 +3,7 @@ package dev.warmlane.collector;
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import java.util.function.Function;
 
 /**
  * The heat of an unglazed collector as a test certificate states it, in the form of ISO 9806:2017 (from memory),
@@ -212,5 +213,10 @@ public record CertificateCurve(
         public TestStand withBackOpen(boolean value) {
             return new TestStand(value, lengthM, lowestWindMs, highestWindMs);
         }
+    }
+
+    @Override
+    public <T> T match(Function<Absorber, T> absorber, Function<CertificateCurve, T> certificate) {
+        return certificate.apply(this);
     }
 }

@@ -83,11 +83,12 @@ public record CollectorArray(
      * have longer rows, not more of them.
      */
     public double flatRoofTakenM2() {
-        if (mounting instanceof Mounting.OpenRack rack) {
-            double rowLength = areaM2 / (rack.rows() * rack.chordM());
-            return rowLength * ((rack.rows() - 1) * rack.pitchM() + rack.rack().runM());
-        }
-        return mounting instanceof Mounting.FlatOnRoof ? areaM2 : 0;
+        return mounting.match(flat -> areaM2, this::takenByRows, pitched -> 0.0);
+    }
+
+    private double takenByRows(Mounting.OpenRack racks) {
+        double rowLength = areaM2 / (racks.rows() * racks.chordM());
+        return rowLength * ((racks.rows() - 1) * racks.pitchM() + racks.rack().runM());
     }
 
     /**

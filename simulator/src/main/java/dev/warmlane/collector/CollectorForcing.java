@@ -51,9 +51,7 @@ public final class CollectorForcing {
         List<Part> parts = parts(around, array);
         for (Part part : parts) {
             HourlyHeat heat = heat(around, array, part.exposure);
-            if (heat instanceof CertificateBalance certificate) {
-                outside = Math.max(outside, certificate.hoursOutside());
-            }
+            outside = Math.max(outside, heat.hoursOutside());
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
                 irradiance[hour] += part.weight * part.exposure.irradiance[hour];
                 curves.add(hour, part.weight, heat);
@@ -114,9 +112,7 @@ public final class CollectorForcing {
      * does not tell one loss from another.
      */
     public Optional<PlateAccount> account() {
-        return array.model() instanceof Absorber absorber
-                ? Optional.of(new PlateAccount(around, absorber, array.flowKgSM2(), parts))
-                : Optional.empty();
+        return array.model().absorber().map(absorber -> new PlateAccount(around, absorber, array.flowKgSM2(), parts));
     }
 
     /** A share of an array that sees the same things. */
@@ -125,28 +121,31 @@ public final class CollectorForcing {
     /** The parts of an array: one, or for racks in rows the first row and the rest. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
         double roughness =
-                array.model() instanceof Absorber absorber ? absorber.roughnessFactor() : CertificateBalance.ROUGHNESS;
+                array.model().match(Absorber::roughnessFactor, certificate -> CertificateBalance.ROUGHNESS);
         Exposures exposures = new Exposures(around, array.model().incidence(), roughness);
         Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
+        return array.mounting()
+                .match(
+                        flat -> List.of(new Part(1, exposures.flat(flat))),
+                        racks -> rows(racks, place -> exposures.rack(racks, place, collector)),
+                        pitched -> List.of(new Part(1, exposures.pitched(pitched))));
+    }
+
+    private static List<Part> rows(Mounting.OpenRack racks, Function<RowPlace, Exposure> exposure) {
+        double single = 1.0 / racks.rows();
         List<Part> parts = new ArrayList<>();
-        if (array.mounting() instanceof Mounting.OpenRack rack) {
-            double single = 1.0 / rack.rows();
-            parts.add(new Part(single, exposures.rack(rack, RowPlace.FIRST, collector)));
-            if (rack.rows() > 1) {
-                parts.add(new Part(1 - single, exposures.rack(rack, RowPlace.INTERIOR, collector)));
-            }
-        } else if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
-            parts.add(new Part(1, exposures.flat(flat)));
-        } else {
-            parts.add(new Part(1, exposures.pitched((Mounting.FlushOnPitchedRoof) array.mounting())));
+        parts.add(new Part(single, exposure.apply(RowPlace.FIRST)));
+        if (racks.rows() > 1) {
+            parts.add(new Part(1 - single, exposure.apply(RowPlace.INTERIOR)));
         }
         return parts;
     }
 
     static HourlyHeat heat(CollectorSurroundings around, CollectorArray array, Exposure exposure) {
-        if (array.model() instanceof Absorber absorber) {
-            return new PlateBalance(exposure, absorber, around.air(), array.flowKgSM2());
-        }
-        return new CertificateBalance(exposure, (CertificateCurve) array.model(), around.air(), array.flowKgSM2());
+        double flow = array.flowKgSM2();
+        return array.model()
+                .match(
+                        absorber -> new PlateBalance(exposure, absorber, around.air(), flow),
+                        certificate -> new CertificateBalance(exposure, certificate, around.air(), flow));
     }
 }

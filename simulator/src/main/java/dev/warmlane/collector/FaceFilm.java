@@ -38,9 +38,10 @@ abstract class FaceFilm {
             double roughnessFactor,
             NaturalFace natural,
             Blend blend) {
-        return correlation instanceof FilmCorrelation.WindFit fit
-                ? new Fitted(fit, windMs)
-                : new Physical(air, windMs, runM, roughnessFactor, natural, blend == Blend.ON_ROOF);
+        return correlation.match(
+                physical -> new Physical(air, windMs, runM, roughnessFactor, natural, blend == Blend.ON_ROOF),
+                linear -> new Fitted(linear, windMs),
+                mitchell -> new Fitted(mitchell, windMs));
     }
 
     /** A film between two others. */

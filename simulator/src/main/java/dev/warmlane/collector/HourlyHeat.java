@@ -8,4 +8,9 @@ interface HourlyHeat {
 
     /** Useful heat with water entering at a temperature, W/m². */
     double heatWm2(int hour, double inletC);
+
+    /** Daylight hours in which the wind lay outside what a certificate was tested in; 0 for what was not tested. */
+    default int hoursOutside() {
+        return 0;
+    }
 }

@@ -7,6 +7,7 @@ import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** How collectors are mounted: which way they face, what the wind and the sky can reach, and what is behind them. */
 public sealed interface Mounting {
@@ -19,6 +20,14 @@ public sealed interface Mounting {
 
     /** Direction the front faces, degrees clockwise from north; without meaning at tilt 0. */
     double azimuthDeg();
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched);
+
+    /** Rows of racks; nothing for what does not stand in rows. */
+    default Optional<OpenRack> racks() {
+        return match(flat -> Optional.empty(), Optional::of, pitched -> Optional.empty());
+    }
 
     /**
      * Mats laid flat on a flat roof. Only the top meets wind and sky; the back loses heat through a thin gap and the
@@ -44,6 +53,11 @@ public sealed interface Mounting {
         @Override
         public double azimuthDeg() {
             return 180;
+        }
+
+        @Override
+        public <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
+            return flat.apply(this);
         }
     }
 
@@ -168,6 +182,11 @@ public sealed interface Mounting {
         public OpenRack withInnerWind(double value) {
             return new OpenRack(layout, back, windRun, value);
         }
+
+        @Override
+        public <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
+            return rack.apply(this);
+        }
     }
 
     /**
@@ -195,6 +214,11 @@ public sealed interface Mounting {
         /** The same roof with another gap below the collector, m. */
         public FlushOnPitchedRoof withGapM(double value) {
             return new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, value);
+        }
+
+        @Override
+        public <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
+            return pitched.apply(this);
         }
     }
 

@@ -2,7 +2,7 @@ package dev.warmlane.collector;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
-
+import java.util.function.Function;
 
 /** The thermal way from the absorber plate to the fluid in its tubes. */
 public sealed interface PlateToFluid {
@@ -15,6 +15,9 @@ public sealed interface PlateToFluid {
      * @return F', 0 to 1
      */
     double efficiencyFactor(double lossWm2K);
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Conductance, T> conductance, Function<TubeSheet, T> tubes);
 
     /**
      * A given conductance: F' = U_i / (U_i + U_L).
@@ -35,6 +38,11 @@ public sealed interface PlateToFluid {
         @Override
         public double efficiencyFactor(double lossWm2K) {
             return wm2K / (wm2K + lossWm2K);
+        }
+
+        @Override
+        public <T> T match(Function<Conductance, T> conductance, Function<TubeSheet, T> tubes) {
+            return conductance.apply(this);
         }
     }
 
@@ -115,6 +123,11 @@ public sealed interface PlateToFluid {
             double wall = Math.log(outerDiameterM / innerDiameterM) / (2 * Math.PI * conductivityWmK);
             double film = 1 / (Math.PI * innerDiameterM * innerFilmWm2K);
             return 1 / lossWm2K / (tubePitchM * (plate + wall + film));
+        }
+
+        @Override
+        public <T> T match(Function<Conductance, T> conductance, Function<TubeSheet, T> tubes) {
+            return tubes.apply(this);
         }
     }
 }

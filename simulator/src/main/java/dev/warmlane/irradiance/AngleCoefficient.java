@@ -1,6 +1,7 @@
 package dev.warmlane.irradiance;
 
 import dev.warmlane.units.Range;
+import java.util.function.Function;
 
 /**
  * Modifiers from a test certificate that gives one coefficient: {@code K = 1 - b0·(1/cosθ - 1)} (Souka and Safwat 1966,
@@ -43,5 +44,10 @@ public record AngleCoefficient(double b0, double diffuse) implements IncidenceMo
     @Override
     public double groundReflected(double tiltDeg) {
         return diffuse;
+    }
+
+    @Override
+    public <T> T match(Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
+        return coefficient.apply(this);
     }
 }

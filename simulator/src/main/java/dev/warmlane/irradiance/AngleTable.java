@@ -2,6 +2,7 @@ package dev.warmlane.irradiance;
 
 import dev.warmlane.units.Checks;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Modifiers from a test certificate: K for beam at every tenth degree from 0 to 90, straight lines between, and one K
@@ -48,5 +49,10 @@ public record AngleTable(List<Double> beamAtTens, double diffuse) implements Inc
     @Override
     public double groundReflected(double tiltDeg) {
         return diffuse;
+    }
+
+    @Override
+    public <T> T match(Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
+        return table.apply(this);
     }
 }

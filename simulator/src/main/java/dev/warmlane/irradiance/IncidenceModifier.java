@@ -1,6 +1,7 @@
 package dev.warmlane.irradiance;
 
 import dev.warmlane.units.Range;
+import java.util.function.Function;
 
 /**
  * How much less a surface absorbs of light that does not come straight on: K, the ratio to normal incidence, for beam by
@@ -38,4 +39,8 @@ public sealed interface IncidenceModifier permits MatteBlack, AngleTable, AngleC
      * @param tiltDeg tilt of the plane, degrees, 0 to 90
      */
     double groundReflected(double tiltDeg);
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(
+            Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient);
 }

@@ -1,5 +1,6 @@
 package dev.warmlane.irradiance;
 
+import java.util.function.Function;
 
 /**
  * A flat black coating: Duffie and Beckman, Solar Engineering of Thermal Processes, equation 4.11.1 (from memory), a
@@ -40,5 +41,10 @@ public record MatteBlack() implements IncidenceModifier {
     private static double polynomial(double t) {
         double high = 9.0244e-7 + t * (-1.8e-8 + t * (1.7734e-10 - t * 6.9937e-13));
         return 1 + t * (-1.5879e-3 + t * (2.7314e-4 + t * (-2.3026e-5 + t * high)));
+    }
+
+    @Override
+    public <T> T match(Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
+        return black.apply(this);
     }
 }

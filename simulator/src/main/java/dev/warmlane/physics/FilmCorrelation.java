@@ -1,6 +1,7 @@
 package dev.warmlane.physics;
 
 import dev.warmlane.units.Checks;
+import java.util.function.Function;
 
 /**
  * How the film coefficient of one face is found: from the physics of {@link Film} (the default), or by a published fit
@@ -11,8 +12,16 @@ public sealed interface FilmCorrelation {
     /** Forced and natural flow by {@link Film}, blended by the mounting. */
     FilmCorrelation PHYSICAL = new Physical();
 
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell);
+
     /** Marks the choice of {@link Film}. */
-    record Physical() implements FilmCorrelation {}
+    record Physical() implements FilmCorrelation {
+        @Override
+        public <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell) {
+            return physical.apply(this);
+        }
+    }
 
     /** A fit that knows the wind alone. */
     sealed interface WindFit extends FilmCorrelation {
@@ -51,6 +60,11 @@ public sealed interface FilmCorrelation {
         public double coefficient(double windMs) {
             return stillAir + perMs * windMs;
         }
+
+        @Override
+        public <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell) {
+            return linear.apply(this);
+        }
     }
 
     /**
@@ -70,6 +84,11 @@ public sealed interface FilmCorrelation {
         @Override
         public double coefficient(double windMs) {
             return Math.max(5, 8.6 * Math.pow(windMs, 0.6) / Math.pow(Math.cbrt(buildingVolumeM3), 0.4));
+        }
+
+        @Override
+        public <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell) {
+            return mitchell.apply(this);
         }
     }
 }

@@ -42,6 +42,9 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
      */
     public static final double USUAL_OFF_K = 0.3;
 
+    /** Default solar limit, °C: the usual upper end of comfort; common practice, no source. */
+    public static final double USUAL_LIMIT_C = 30;
+
     /** Checks every range. */
     public Control {
         ON_DIFFERENCE.check(onDifferenceK);

@@ -25,6 +25,9 @@ public record GasHeater(Fuel fuel, double efficiency, double capacityKw, double 
     public static final Range SET_POINT = Range.of("heater set point", Dimension.TEMPERATURE, 10, 40);
 
 
+    /** Efficiency taken where none is known: the United States minimum of 2013 for pool heaters. */
+    public static final double USUAL_EFFICIENCY = 0.82;
+
     /** Checks every range. */
     public GasHeater {
         EFFICIENCY.check(efficiency);

@@ -2,10 +2,13 @@ package dev.warmlane.plant;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
-
+import java.util.function.Function;
 
 /** How warm the pool is on the morning it opens. */
 public sealed interface StartWater {
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Given, T> given, Function<StandingFilled, T> standing);
 
     /**
      * A given temperature.
@@ -21,6 +24,11 @@ public sealed interface StartWater {
         /** Checks the range. */
         public Given {
             TEMPERATURE.check(temperatureC);
+        }
+
+        @Override
+        public <T> T match(Function<Given, T> given, Function<StandingFilled, T> standing) {
+            return given.apply(this);
         }
     }
 
@@ -43,6 +51,11 @@ public sealed interface StartWater {
         /** Checks the range. */
         public StandingFilled {
             DAYS.check(days);
+        }
+
+        @Override
+        public <T> T match(Function<Given, T> given, Function<StandingFilled, T> standing) {
+            return standing.apply(this);
         }
     }
 }

@@ -41,7 +41,7 @@ public enum Evaporation {
 
     /** What quiet water evaporates in a setting, as a share of the equation. */
     public double quietFactor(PoolSetting setting) {
-        return setting instanceof PoolSetting.Outdoor ? quietOutdoors : quietIndoors;
+        return setting.match(outdoor -> quietOutdoors, indoor -> quietIndoors);
     }
 
     /** The strongest wind at the water that the correlation was measured in, m/s; infinite where none is known. */

@@ -4,9 +4,13 @@ import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 
 /** Temperature of the water from the mains. */
 public sealed interface MainsWater {
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<FromAir, T> fromAir, Function<Monthly, T> monthly);
 
     /**
      * Estimated from the year's air temperature by the rule of Burch and Christensen 2007 (Towards Development of an
@@ -14,7 +18,12 @@ public sealed interface MainsWater {
      * − 90), with A the yearly mean, D the span between the warmest and coldest monthly means, r = 0.4 + 0.01·(A − 44)
      * and lag = 35 − 1.0·(A − 44) days. South of the equator the year is turned by half.
      */
-    record FromAir() implements MainsWater {}
+    record FromAir() implements MainsWater {
+        @Override
+        public <T> T match(Function<FromAir, T> fromAir, Function<Monthly, T> monthly) {
+            return fromAir.apply(this);
+        }
+    }
 
     /**
      * One temperature a month.
@@ -42,6 +51,11 @@ public sealed interface MainsWater {
             Double[] all = new Double[12];
             Arrays.fill(all, temperatureC);
             return new Monthly(List.of(all));
+        }
+
+        @Override
+        public <T> T match(Function<FromAir, T> fromAir, Function<Monthly, T> monthly) {
+            return monthly.apply(this);
         }
     }
 }

@@ -1,6 +1,7 @@
 package dev.warmlane.pool;
 
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 import dev.warmlane.weather.WeatherYear;
 
 /** The mains temperature in every hour of the year, from a {@link MainsWater}. */
@@ -9,19 +10,19 @@ final class MainsWaterTemperature {
     private MainsWaterTemperature() {}
 
     static double[] hourly(MainsWater mains, WeatherYear weather) {
+        return mains.match(fromAir -> fromAir(weather), MainsWaterTemperature::byMonth);
+    }
+
+    private static double[] byMonth(MainsWater.Monthly monthly) {
         double[] temperature = new double[HourOfYear.HOURS];
-        if (mains instanceof MainsWater.Monthly monthly) {
-            for (int hour = 0; hour < temperature.length; hour++) {
-                temperature[hour] = monthly.temperaturesC().get(HourOfYear.monthOf(hour) - 1);
-            }
-        } else {
-            fillFromAir(temperature, weather);
+        for (int hour = 0; hour < temperature.length; hour++) {
+            temperature[hour] = monthly.temperaturesC().get(HourOfYear.monthOf(hour) - 1);
         }
         return temperature;
     }
 
     /** The rule of {@link MainsWater.FromAir}, which is written in degrees Fahrenheit. */
-    private static void fillFromAir(double[] temperature, WeatherYear weather) {
+    private static double[] fromAir(WeatherYear weather) {
         double mean = 0;
         double coldest = Double.MAX_VALUE;
         double warmest = -Double.MAX_VALUE;
@@ -35,17 +36,19 @@ final class MainsWaterTemperature {
             coldest = Math.min(coldest, monthly);
             warmest = Math.max(warmest, monthly);
         }
-        double meanF = mean * 1.8 + 32;
-        double spanF = (warmest - coldest) * 1.8;
+        double meanF = Units.fahrenheit(mean);
+        double spanF = Units.fahrenheitDifference(warmest - coldest);
         double ratio = 0.4 + 0.01 * (meanF - 44);
         double lagDays = 35 - (meanF - 44);
         double halfYearDays = weather.site().southern() ? HourOfYear.DAYS / 2.0 : 0;
+        double[] temperature = new double[HourOfYear.HOURS];
         for (int hour = 0; hour < temperature.length; hour++) {
             double day = HourOfYear.dayOf(hour) + 1 + halfYearDays;
             double angle = Math.toRadians(0.986 * (day - 15 - lagDays) - 90);
             double fahrenheit = meanF + 6 + ratio * spanF / 2 * Math.sin(angle);
             // water in the mains does not freeze
-            temperature[hour] = Math.max(0.5, (fahrenheit - 32) / 1.8);
+            temperature[hour] = Math.max(0.5, Units.celsius(fahrenheit));
         }
+        return temperature;
     }
 }

@@ -3,6 +3,8 @@ package dev.warmlane.pool;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.wind.PoolShelter;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Whether sun, sky and wind reach the water. */
 public sealed interface PoolSetting {
@@ -13,6 +15,14 @@ public sealed interface PoolSetting {
      * @param stationWindMs wind of the weather station at 10 m, m/s
      */
     double windAtWaterMs(double stationWindMs);
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Outdoor, T> outdoor, Function<Indoor, T> indoor);
+
+    /** The surroundings of a pool under the sky; nothing for one in a hall. */
+    default Optional<Outdoor> outdoor() {
+        return match(Optional::of, indoor -> Optional.empty());
+    }
 
     /**
      * A pool under the sky.
@@ -60,6 +70,11 @@ public sealed interface PoolSetting {
         public Outdoor withWindFactor(double value) {
             return new Outdoor(value, shadedShare, skyShare);
         }
+
+        @Override
+        public <T> T match(Function<Outdoor, T> outdoor, Function<Indoor, T> indoor) {
+            return outdoor.apply(this);
+        }
     }
 
     /**
@@ -91,6 +106,11 @@ public sealed interface PoolSetting {
         @Override
         public double windAtWaterMs(double stationWindMs) {
             return airSpeedMs;
+        }
+
+        @Override
+        public <T> T match(Function<Outdoor, T> outdoor, Function<Indoor, T> indoor) {
+            return indoor.apply(this);
         }
     }
 }

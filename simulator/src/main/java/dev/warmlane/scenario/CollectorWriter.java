@@ -4,9 +4,6 @@ import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.collector.PlateToFluid;
-import dev.warmlane.irradiance.AngleCoefficient;
-import dev.warmlane.irradiance.AngleTable;
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.scenario.CollectorKeys.MountingKind;
 
@@ -26,35 +23,35 @@ final class CollectorWriter {
             out.key(CollectorKeys.DRY_WEIGHT, array.filling().dryKgM2());
         }
         mounting(out, array.mounting());
-        if (array.model() instanceof Absorber absorber) {
-            absorber(out, absorber);
-            incidence(out, absorber.incidence());
-        } else if (array.model() instanceof CertificateCurve curve) {
-            certificate(out, curve);
-            incidence(out, curve.incidence());
-        }
+        array.model().match(absorber -> absorber(out, absorber), certificate -> certificate(out, certificate));
+        incidence(out, array.model().incidence());
     }
 
-    private static void mounting(TomlText out, Mounting mounting) {
-        if (mounting instanceof Mounting.FlatOnRoof flat) {
-            out.key(CollectorKeys.MOUNTING, MountingKind.FLAT).key(CollectorKeys.GAP, flat.gapM());
-        } else if (mounting instanceof Mounting.OpenRack rack) {
-            out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
-                    .key(CollectorKeys.TILT, rack.tiltDeg())
-                    .key(CollectorKeys.AZIMUTH, rack.azimuthDeg())
-                    .key(CollectorKeys.CHORD, rack.chordM())
-                    .key(CollectorKeys.PITCH, rack.pitchM())
-                    .key(CollectorKeys.ROWS, rack.rows())
-                    .key(CollectorKeys.CLEARANCE, rack.clearanceM());
-            back(out, rack.back());
-            out.key(CollectorKeys.WIND_RUN, rack.windRun()).key(CollectorKeys.INNER_WIND, rack.innerWind());
-        } else if (mounting instanceof Mounting.FlushOnPitchedRoof pitched) {
-            out.key(CollectorKeys.MOUNTING, MountingKind.PITCHED)
-                    .key(CollectorKeys.TILT, pitched.tiltDeg())
-                    .key(CollectorKeys.AZIMUTH, pitched.azimuthDeg())
-                    .key(CollectorKeys.SLOPE_LENGTH, pitched.slopeLengthM())
-                    .key(CollectorKeys.GAP, pitched.gapM());
-        }
+    private static TomlText mounting(TomlText out, Mounting mounting) {
+        return mounting.match(
+                flat -> out.key(CollectorKeys.MOUNTING, MountingKind.FLAT).key(CollectorKeys.GAP, flat.gapM()),
+                rack -> {
+                    out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
+                            .key(CollectorKeys.TILT, rack.tiltDeg())
+                            .key(CollectorKeys.AZIMUTH, rack.azimuthDeg())
+                            .key(CollectorKeys.CHORD, rack.chordM())
+                            .key(CollectorKeys.PITCH, rack.pitchM())
+                            .key(CollectorKeys.ROWS, rack.rows())
+                            .key(CollectorKeys.CLEARANCE, rack.clearanceM());
+                    back(out, rack.back());
+                    return out.key(CollectorKeys.WIND_RUN, rack.windRun())
+                            .key(CollectorKeys.INNER_WIND, rack.innerWind());
+                },
+                pitched -> pitched(out, pitched));
+    }
+
+    /** Lying on a pitched roof. */
+    static TomlText pitched(TomlText out, Mounting.FlushOnPitchedRoof pitched) {
+        return out.key(CollectorKeys.MOUNTING, MountingKind.PITCHED)
+                .key(CollectorKeys.TILT, pitched.tiltDeg())
+                .key(CollectorKeys.AZIMUTH, pitched.azimuthDeg())
+                .key(CollectorKeys.SLOPE_LENGTH, pitched.slopeLengthM())
+                .key(CollectorKeys.GAP, pitched.gapM());
     }
 
     /** The back of racks, with what its board lets through. */
@@ -65,25 +62,24 @@ final class CollectorWriter {
         }
     }
 
-    private static void absorber(TomlText out, Absorber absorber) {
+    private static TomlText absorber(TomlText out, Absorber absorber) {
         out.section("[collectors.absorber]")
                 .key(AbsorberKeys.ABSORPTANCE, absorber.absorptance())
                 .key(AbsorberKeys.EMITTANCE, absorber.emittance())
                 .key(AbsorberKeys.ROUGHNESS, absorber.roughnessFactor());
-        if (absorber.plateToFluid() instanceof PlateToFluid.Conductance conductance) {
-            out.key(AbsorberKeys.CONDUCTANCE, conductance.wm2K());
-        } else if (absorber.plateToFluid() instanceof PlateToFluid.TubeSheet tubes) {
-            out.key(AbsorberKeys.TUBE_PITCH, tubes.tubePitchM())
-                    .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM())
-                    .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM())
-                    .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM())
-                    .key(AbsorberKeys.CONDUCTIVITY, tubes.conductivityWmK())
-                    .key(AbsorberKeys.INNER_FILM, tubes.innerFilmWm2K());
-        }
+        return absorber.plateToFluid()
+                .match(
+                        conductance -> out.key(AbsorberKeys.CONDUCTANCE, conductance.wm2K()),
+                        tubes -> out.key(AbsorberKeys.TUBE_PITCH, tubes.tubePitchM())
+                                .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM())
+                                .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM())
+                                .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM())
+                                .key(AbsorberKeys.CONDUCTIVITY, tubes.conductivityWmK())
+                                .key(AbsorberKeys.INNER_FILM, tubes.innerFilmWm2K()));
     }
 
-    private static void certificate(TomlText out, CertificateCurve curve) {
-        out.section("[collectors.certificate]")
+    private static TomlText certificate(TomlText out, CertificateCurve curve) {
+        return out.section("[collectors.certificate]")
                 .key(CertificateKeys.FORM, CertificateKeys.Form.ISO_9806_2017)
                 .key(CertificateKeys.ETA0, curve.eta0())
                 .key(CertificateKeys.A1, curve.a1())
@@ -103,12 +99,10 @@ final class CollectorWriter {
 
     private static void incidence(TomlText out, IncidenceModifier incidence) {
         out.section("[collectors.incidence]");
-        if (incidence instanceof AngleTable table) {
-            out.key(IncidenceKeys.BEAM, table.beamAtTens()).key(IncidenceKeys.DIFFUSE, table.diffuse());
-        } else if (incidence instanceof AngleCoefficient coefficient) {
-            out.key(IncidenceKeys.B0, coefficient.b0()).key(IncidenceKeys.DIFFUSE, coefficient.diffuse());
-        } else {
-            out.key(IncidenceKeys.SURFACE, IncidenceKeys.Surface.MATTE_BLACK);
-        }
+        incidence.match(
+                black -> out.key(IncidenceKeys.SURFACE, IncidenceKeys.Surface.MATTE_BLACK),
+                table -> out.key(IncidenceKeys.BEAM, table.beamAtTens()).key(IncidenceKeys.DIFFUSE, table.diffuse()),
+                coefficient -> out.key(IncidenceKeys.B0, coefficient.b0())
+                        .key(IncidenceKeys.DIFFUSE, coefficient.diffuse()));
     }
 }

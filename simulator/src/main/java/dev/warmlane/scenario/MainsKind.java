@@ -44,10 +44,11 @@ record MainsKind() implements Kind<MainsWater> {
 
     @Override
     public String write(MainsWater value) {
-        if (value instanceof MainsWater.Monthly monthly) {
-            return monthly.temperaturesC().stream().map(TEMPERATURE::write).collect(Collectors.joining(", ", "[", "]"));
-        }
-        return "\"" + FROM_AIR + "\"";
+        return value.match(
+                fromAir -> "\"" + FROM_AIR + "\"",
+                monthly -> monthly.temperaturesC().stream()
+                        .map(TEMPERATURE::write)
+                        .collect(Collectors.joining(", ", "[", "]")));
     }
 
     @Override

@@ -43,10 +43,7 @@ final class ModelKeys {
         }
 
         static Film of(FilmCorrelation film) {
-            if (film instanceof FilmCorrelation.Linear linear) {
-                return valueOf(linear.name());
-            }
-            return film instanceof FilmCorrelation.Mitchell ? MITCHELL : PHYSICAL;
+            return film.match(physical -> PHYSICAL, linear -> valueOf(linear.name()), mitchell -> MITCHELL);
         }
     }
 

@@ -45,7 +45,7 @@ final class PlantKeys {
             "efficiency",
             GasHeater.EFFICIENCY,
             "heat to the water over the higher heating value burned",
-            0.82,
+            GasHeater.USUAL_EFFICIENCY,
             "United States minimum of 2013");
     static final Key<Double> CAPACITY = Key.required(
             "capacity", GasHeater.CAPACITY, "heat to the water at full load");
@@ -101,7 +101,7 @@ final class PlantKeys {
             "limit",
             Control.LIMIT,
             "pool temperature at which the collectors stop giving heat",
-            30.0,
+            Control.USUAL_LIMIT_C,
             "the usual upper end of comfort, common practice, no source");
     static final Key<Double> COOL_ABOVE = Key.optional(
             "cool_above",

@@ -4,11 +4,9 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.plant.Prices;
-import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Pool;
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.WordKinds.Span;
@@ -86,17 +84,16 @@ public final class ScenarioWriter {
     private static void pool(TomlText out, Installation installation) {
         Pool pool = installation.pool();
         out.section("[pool]").key(PoolKeys.AREA, pool.areaM2()).key(PoolKeys.DEPTH, pool.depthM());
-        if (pool.setting() instanceof PoolSetting.Outdoor outdoor) {
-            out.key(PoolKeys.SETTING, PoolKeys.Setting.OUTDOOR)
-                    .key(PoolKeys.WIND_FACTOR, outdoor.windFactor())
-                    .key(PoolKeys.SHADED_SHARE, outdoor.shadedShare())
-                    .key(PoolKeys.SKY_SHARE, outdoor.skyShare());
-        } else if (pool.setting() instanceof PoolSetting.Indoor indoor) {
-            out.key(PoolKeys.SETTING, PoolKeys.Setting.INDOOR)
-                    .key(PoolKeys.HALL_TEMPERATURE, indoor.hallTemperatureC())
-                    .key(PoolKeys.HALL_HUMIDITY, indoor.hallHumidity())
-                    .key(PoolKeys.AIR_SPEED, indoor.airSpeedMs());
-        }
+        pool.setting()
+                .match(
+                        outdoor -> out.key(PoolKeys.SETTING, PoolKeys.Setting.OUTDOOR)
+                                .key(PoolKeys.WIND_FACTOR, outdoor.windFactor())
+                                .key(PoolKeys.SHADED_SHARE, outdoor.shadedShare())
+                                .key(PoolKeys.SKY_SHARE, outdoor.skyShare()),
+                        indoor -> out.key(PoolKeys.SETTING, PoolKeys.Setting.INDOOR)
+                                .key(PoolKeys.HALL_TEMPERATURE, indoor.hallTemperatureC())
+                                .key(PoolKeys.HALL_HUMIDITY, indoor.hallHumidity())
+                                .key(PoolKeys.AIR_SPEED, indoor.airSpeedMs()));
         out.key(PoolKeys.ABSORPTANCE, pool.solarAbsorptance())
                 .key(PoolKeys.EVAPORATION, pool.evaporation())
                 .key(PoolKeys.WATER_EMITTANCE, pool.waterEmittance())
@@ -179,11 +176,11 @@ public final class ScenarioWriter {
         out.section("[season]")
                 .key(PlantKeys.FIRST_DAY, installation.season().first())
                 .key(PlantKeys.LAST_DAY, installation.season().last());
-        if (installation.startWater() instanceof StartWater.Given given) {
-            out.key(PlantKeys.START_TEMPERATURE, given.temperatureC());
-        } else if (installation.startWater() instanceof StartWater.StandingFilled standing) {
-            out.key(PlantKeys.DAYS_STANDING, standing.days());
-        }
+        installation
+                .startWater()
+                .match(
+                        given -> out.key(PlantKeys.START_TEMPERATURE, given.temperatureC()),
+                        standing -> out.key(PlantKeys.DAYS_STANDING, standing.days()));
         out.key(PlantKeys.COMFORT, installation.comfort().warmEnoughC())
                 .key(PlantKeys.COMFORT_MAXIMUM, installation.comfort().tooWarmC());
     }

@@ -3,7 +3,6 @@ package dev.warmlane.scenario;
 import dev.warmlane.physics.Water;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.pool.Pool;
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.units.Units;
 import java.util.List;
@@ -50,7 +49,7 @@ final class SizeChecks {
     }
 
     private static void hall(Pool pool, Section section) {
-        if (pool.setting() instanceof PoolSetting.Indoor indoor && indoor.hallTemperatureC() > HALL_AT_MOST_C) {
+        if (pool.setting().match(outdoor -> false, indoor -> indoor.hallTemperatureC() > HALL_AT_MOST_C)) {
             section.warning(
                     PoolKeys.HALL_TEMPERATURE, text("is above %.0f degC: nobody stays in such a hall", HALL_AT_MOST_C));
         }

@@ -2,7 +2,6 @@ package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorArray.Filling;
-import dev.warmlane.collector.Mounting;
 import dev.warmlane.physics.Water;
 import java.util.OptionalInt;
 
@@ -34,7 +33,7 @@ public record ArraySummary(
                 array.panelAreaM2() > 0
                         ? OptionalInt.of((int) Math.round(array.areaM2() / array.panelAreaM2()))
                         : OptionalInt.empty(),
-                array.mounting() instanceof Mounting.OpenRack rack ? OptionalInt.of(rack.rows()) : OptionalInt.empty(),
+                array.mounting().racks().map(racks -> OptionalInt.of(racks.rows())).orElse(OptionalInt.empty()),
                 array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * 3600,
                 array.areaM2() * array.filling().waterLM2(),
                 array.filling());

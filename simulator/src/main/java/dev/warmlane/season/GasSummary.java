@@ -7,9 +7,6 @@ import dev.warmlane.pool.Flow;
 /** The gas that the collectors' heat stands for. All gas in kWh of its higher heating value. */
 public sealed interface GasSummary {
 
-    /** Efficiency taken where there is no heater: the United States minimum of 2013 for pool heaters. */
-    double USUAL_EFFICIENCY = 0.82;
-
     /** The gas. */
     Fuel fuel();
 
@@ -59,7 +56,8 @@ public sealed interface GasSummary {
     /** Compares the heat of an installation's pool with that of the same pool without collectors. */
     static GasSummary of(Installation installation, HeatBalance with, HeatBalance without) {
         if (installation.heater().isEmpty()) {
-            return new WouldHaveBurned(Fuel.NATURAL_GAS, USUAL_EFFICIENCY, with.deliveredKwh() / USUAL_EFFICIENCY);
+            double efficiency = GasHeater.USUAL_EFFICIENCY;
+            return new WouldHaveBurned(Fuel.NATURAL_GAS, efficiency, with.deliveredKwh() / efficiency);
         }
         GasHeater heater = installation.heater().get();
         return new Displaced(

@@ -200,7 +200,7 @@ public final class Installation {
         private CollectorPhysics collectorPhysics = CollectorPhysics.USUAL;
         private Pipes pipes = Pipes.NONE;
         private @Nullable GasHeater heater;
-        private Control control = Control.withLimit(30);
+        private Control control = Control.withLimit(Control.USUAL_LIMIT_C);
         private OpeningSeason season = OpeningSeason.wholeYear();
         private StartWater startWater = StartWater.StandingFilled.USUAL;
         private Comfort comfort = Comfort.USUAL;

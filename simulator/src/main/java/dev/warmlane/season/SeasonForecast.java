@@ -77,11 +77,11 @@ public record SeasonForecast(SeasonLedger with, SeasonLedger without, SeasonForc
             return Optional.empty();
         }
         boolean mayGrow =
-                built.arrays().stream().allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.LARGEST_M2);
+                built.arrays().stream().allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.AREA.highest());
         double factor = mayGrow ? 1 + GROWTH : 1 - GROWTH;
         Installation other = built.toBuilder()
                 .arrays(built.arrays().stream()
-                        .map(array -> array.withAreaM2(Math.max(CollectorArray.SMALLEST_M2, array.areaM2() * factor)))
+                        .map(array -> array.withAreaM2(Math.max(CollectorArray.AREA.lowest(), array.areaM2() * factor)))
                         .toList())
                 .build();
         return Optional.of(new SeasonForecast(SeasonSimulator.simulate(other, forcing), without, forcing, weather));

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 
 /** Parameters of the collectors. Where there are several arrays, those that have the thing are varied together. */
 final class CollectorParameters {
@@ -114,32 +115,31 @@ final class CollectorParameters {
     }
 
     private static Optional<Absorber> absorber(CollectorArray array) {
-        return array.model() instanceof Absorber absorber ? Optional.of(absorber) : Optional.empty();
+        return array.model().absorber();
     }
 
     private static Optional<Double> conductance(CollectorArray array) {
         return absorber(array)
-                .map(Absorber::plateToFluid)
-                .filter(PlateToFluid.Conductance.class::isInstance)
-                .map(way -> ((PlateToFluid.Conductance) way).wm2K());
+                .flatMap(absorber -> absorber.plateToFluid()
+                        .match(conductance -> Optional.of(conductance.wm2K()), tubes -> Optional.empty()));
     }
 
     private static CollectorArray withConductance(CollectorArray array, double wm2K) {
         return withWay(array, new PlateToFluid.Conductance(wm2K));
     }
 
-    private static Optional<Double> conductivity(CollectorArray array) {
+    private static Optional<PlateToFluid.TubeSheet> tubes(CollectorArray array) {
         return absorber(array)
-                .map(Absorber::plateToFluid)
-                .filter(PlateToFluid.TubeSheet.class::isInstance)
-                .map(way -> ((PlateToFluid.TubeSheet) way).conductivityWmK());
+                .flatMap(absorber -> absorber.plateToFluid().match(conductance -> Optional.empty(), Optional::of));
+    }
+
+    private static Optional<Double> conductivity(CollectorArray array) {
+        return tubes(array).map(PlateToFluid.TubeSheet::conductivityWmK);
     }
 
     private static CollectorArray withConductivity(CollectorArray array, double wmK) {
-        return absorber(array)
-                .map(Absorber::plateToFluid)
-                .filter(PlateToFluid.TubeSheet.class::isInstance)
-                .map(way -> withWay(array, ((PlateToFluid.TubeSheet) way).withConductivityWmK(wmK)))
+        return tubes(array)
+                .map(tubes -> withWay(array, tubes.withConductivityWmK(wmK)))
                 .orElse(array);
     }
 
@@ -153,56 +153,50 @@ final class CollectorParameters {
         if (absorber(array).isEmpty()) {
             return Optional.empty();
         }
-        if (array.mounting() instanceof Mounting.FlatOnRoof flat) {
-            return Optional.of(flat.gapM());
-        }
-        return array.mounting() instanceof Mounting.FlushOnPitchedRoof pitched
-                ? Optional.of(pitched.gapM())
-                : Optional.empty();
+        return array.mounting()
+                .match(
+                        flat -> Optional.of(flat.gapM()),
+                        racks -> Optional.empty(),
+                        pitched -> Optional.of(pitched.gapM()));
     }
 
     private static CollectorArray withGap(CollectorArray array, double gapM) {
-        return array.withMounting(
-                array.mounting() instanceof Mounting.FlushOnPitchedRoof pitched
-                        ? pitched.withGapM(gapM)
-                        : new Mounting.FlatOnRoof(gapM));
+        return array.withMounting(array.mounting()
+                .match(flat -> new Mounting.FlatOnRoof(gapM), racks -> racks, pitched -> pitched.withGapM(gapM)));
     }
 
     private static Optional<Double> clearance(CollectorArray array) {
-        return array.mounting() instanceof Mounting.OpenRack rack ? Optional.of(rack.clearanceM()) : Optional.empty();
+        return array.mounting().racks().map(Mounting.OpenRack::clearanceM);
     }
 
     private static Optional<Double> board(CollectorArray array) {
-        boolean told =
-                array.model() instanceof CertificateCurve curve && !curve.test().backOpen();
-        return !told
-                        && array.mounting() instanceof Mounting.OpenRack rack
-                        && !rack.back().open()
-                ? Optional.of(rack.back().boardWm2K())
-                : Optional.empty();
+        boolean told = array.model()
+                .certificate()
+                .filter(certificate -> !certificate.test().backOpen())
+                .isPresent();
+        return array.mounting()
+                .racks()
+                .filter(racks -> !told && !racks.back().open())
+                .map(racks -> racks.back().boardWm2K());
     }
 
     private static CollectorArray withBoard(CollectorArray array, double boardWm2K) {
-        return array.mounting() instanceof Mounting.OpenRack rack
-                ? array.withMounting(rack.withBack(Mounting.Back.boarded(boardWm2K)))
-                : array;
+        return withRacks(array, racks -> racks.withBack(Mounting.Back.boarded(boardWm2K)));
     }
 
     private static Optional<Double> innerWind(CollectorArray array) {
-        return array.mounting() instanceof Mounting.OpenRack rack && rack.rows() > 1
-                ? Optional.of(rack.innerWind())
-                : Optional.empty();
+        return array.mounting().racks().filter(racks -> racks.rows() > 1).map(Mounting.OpenRack::innerWind);
     }
 
     private static CollectorArray withInnerWind(CollectorArray array, double share) {
-        return array.mounting() instanceof Mounting.OpenRack rack
-                ? array.withMounting(rack.withInnerWind(share))
-                : array;
+        return withRacks(array, racks -> racks.withInnerWind(share));
     }
 
     private static CollectorArray withClearance(CollectorArray array, double clearanceM) {
-        return array.mounting() instanceof Mounting.OpenRack rack
-                ? array.withMounting(rack.withClearanceM(clearanceM))
-                : array;
+        return withRacks(array, racks -> racks.withClearanceM(clearanceM));
+    }
+
+    private static CollectorArray withRacks(CollectorArray array, UnaryOperator<Mounting.OpenRack> change) {
+        return array.mounting().racks().map(change).map(array::withMounting).orElse(array);
     }
 }

@@ -1,6 +1,5 @@
 package dev.warmlane.study;
 
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
@@ -51,7 +50,7 @@ public record ExposureStudy(List<Case> cases) {
      * @throws java.util.concurrent.CancellationException if the runs were cancelled
      */
     public static ExposureStudy of(Installation installation, SharedForcing forcing, Runs runs) {
-        boolean outdoor = installation.pool().setting() instanceof PoolSetting.Outdoor;
+        boolean outdoor = installation.pool().setting().outdoor().isPresent();
         List<WindExposure> pools = outdoor ? ALL : List.of(WindExposure.LIKELY);
         List<WindExposure> roofs = installation.arrays().isEmpty() ? List.of(WindExposure.LIKELY) : ALL;
         List<Place> places = new ArrayList<>();
@@ -81,18 +80,22 @@ public record ExposureStudy(List<Case> cases) {
             SeasonForecast forecast = SeasonForecast.of(moved, forcing.of(moved), forcing.weather());
             return new Case(
                     pool,
-                    moved.pool().setting() instanceof PoolSetting.Outdoor outdoor
-                            ? OptionalDouble.of(outdoor.windFactor())
-                            : OptionalDouble.empty(),
+                    moved.pool()
+                            .setting()
+                            .match(
+                                    outdoor -> OptionalDouble.of(outdoor.windFactor()),
+                                    indoor -> OptionalDouble.empty()),
                     roof,
                     moved.terrain(),
                     PeriodSummary.of(forecast, Periods.season(forecast.with())));
         }
 
         private Installation poolAt(Installation built) {
-            return built.pool().setting() instanceof PoolSetting.Outdoor outdoor
-                    ? PoolWindBand.withPoolWind(built, pool.poolWindFactor(outdoor.windFactor()))
-                    : built;
+            return built.pool()
+                    .setting()
+                    .match(
+                            outdoor -> PoolWindBand.withPoolWind(built, pool.poolWindFactor(outdoor.windFactor())),
+                            indoor -> built);
         }
 
         private Installation roofAt(Installation built) {

@@ -76,7 +76,7 @@ final class MountingDuel {
 
     /** The variables that these racks have. */
     List<TurningVariable> variables() {
-        boolean oneRow = racks.built.arrays().get(0).mounting() instanceof Mounting.OpenRack rack && rack.rows() == 1;
+        boolean oneRow = racks.built.arrays().get(0).mounting().racks().filter(r -> r.rows() == 1).isPresent();
         return Stream.of(TurningVariable.values())
                 .filter(v ->
                         v != TurningVariable.BOARD_U_VALUE || !option.back().open())
@@ -86,12 +86,14 @@ final class MountingDuel {
 
     /** The least value that can be built: racks at a fixed pitch must be steep enough not to overlap. */
     double lowest(TurningVariable variable) {
-        if (variable == TurningVariable.RACK_TILT
-                && option.spacing() instanceof RowSpacing.FixedPitch fixed
-                && fixed.pitchM() < option.chordM()) {
-            return Math.toDegrees(Math.acos(fixed.pitchM() / option.chordM()));
-        }
-        return variable.from();
+        return variable == TurningVariable.RACK_TILT
+                ? option.spacing().match(this::flattest, unshaded -> variable.from())
+                : variable.from();
+    }
+
+    private double flattest(RowSpacing.FixedPitch fixed) {
+        double share = fixed.pitchM() / option.chordM();
+        return share < 1 ? Math.toDegrees(Math.acos(share)) : TurningVariable.RACK_TILT.from();
     }
 
     private Heats onRoof(Roof roof) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** A way to mount the collectors that a study compares with others; how many rows it takes follows from the area. */
 public sealed interface MountingOption {
@@ -29,6 +30,9 @@ public sealed interface MountingOption {
 
     /** What the designer calls it. */
     String name();
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Flat, T> flat, Function<Racks, T> racks, Function<Pitched, T> pitched);
 
     /** Mats flat on the flat roof in the usual way. */
     static Flat flat(String name) {
@@ -59,7 +63,12 @@ public sealed interface MountingOption {
      * @param name what the designer calls it
      * @param mounting how they lie
      */
-    record Flat(String name, Mounting.FlatOnRoof mounting) implements MountingOption {}
+    record Flat(String name, Mounting.FlatOnRoof mounting) implements MountingOption {
+        @Override
+        public <T> T match(Function<Flat, T> flat, Function<Racks, T> racks, Function<Pitched, T> pitched) {
+            return flat.apply(this);
+        }
+    }
 
     /**
      * Rows of racks on the flat roof.
@@ -123,6 +132,11 @@ public sealed interface MountingOption {
             Rack turned = rack.withTiltDeg(value);
             return new Racks(name, turned, back, windRun.within(turned), innerWind, spacing, along);
         }
+
+        @Override
+        public <T> T match(Function<Flat, T> flat, Function<Racks, T> racks, Function<Pitched, T> pitched) {
+            return racks.apply(this);
+        }
     }
 
     /**
@@ -147,6 +161,11 @@ public sealed interface MountingOption {
         public Pitched {
             roofAreaM2.ifPresent(ROOF_AREA::check);
         }
+
+        @Override
+        public <T> T match(Function<Flat, T> flat, Function<Racks, T> racks, Function<Pitched, T> pitched) {
+            return pitched.apply(this);
+        }
     }
 
     /** A side of the roof. */
@@ -165,9 +184,7 @@ public sealed interface MountingOption {
      */
     static List<MountingOption> usual(Installation installation, Site site) {
         Mounting.OpenRack like = installation.arrays().stream()
-                .map(array -> array.mounting())
-                .filter(Mounting.OpenRack.class::isInstance)
-                .map(Mounting.OpenRack.class::cast)
+                .flatMap(array -> array.mounting().racks().stream())
                 .findFirst()
                 .orElse(new Mounting.OpenRack(0, 180, USUAL_CHORD_M, USUAL_CHORD_M, 1, USUAL_CLEARANCE_M));
         Mounting.FlatOnRoof mats = installation.arrays().stream()
@@ -197,21 +214,26 @@ public sealed interface MountingOption {
         if (installation.arrays().isEmpty()) {
             return Optional.empty();
         }
-        Mounting own = installation.arrays().get(0).mounting();
-        if (own instanceof Mounting.OpenRack rack) {
-            // a row that stands alone may have any pitch
-            double widestM = Mounting.OpenRack.MOST_PITCH_CHORDS * rack.chordM();
-            return Optional.of(new Racks(
-                    DESCRIBED,
-                    rack.rack(),
-                    rack.back(),
-                    rack.windRun(),
-                    rack.innerWind(),
-                    new RowSpacing.FixedPitch(Math.min(rack.pitchM(), widestM)),
-                    RoofSide.LONG));
-        }
-        return own instanceof Mounting.FlushOnPitchedRoof pitched
-                ? Optional.of(new Pitched(DESCRIBED, pitched, OptionalDouble.empty()))
-                : Optional.empty();
+        return installation
+                .arrays()
+                .get(0)
+                .mounting()
+                .match(
+                        flat -> Optional.empty(),
+                        racks -> Optional.of(asDescribed(racks)),
+                        pitched -> Optional.of(new Pitched(DESCRIBED, pitched, OptionalDouble.empty())));
+    }
+
+    private static Racks asDescribed(Mounting.OpenRack racks) {
+        // a row that stands alone may have any pitch
+        double widestM = Mounting.OpenRack.MOST_PITCH_CHORDS * racks.chordM();
+        return new Racks(
+                DESCRIBED,
+                racks.rack(),
+                racks.back(),
+                racks.windRun(),
+                racks.innerWind(),
+                new RowSpacing.FixedPitch(Math.min(racks.pitchM(), widestM)),
+                RoofSide.LONG);
     }
 }

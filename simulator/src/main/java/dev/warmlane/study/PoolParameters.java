@@ -1,7 +1,6 @@
 package dev.warmlane.study;
 
 import dev.warmlane.pool.Bathers;
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.Parameter.Ends;
 import dev.warmlane.study.Parameter.Lens;
@@ -41,7 +40,7 @@ final class PoolParameters {
                     "absorptance of the basin",
                     Dimension.FRACTION,
                     new Lens(
-                            i -> i.pool().setting() instanceof PoolSetting.Outdoor
+                            i -> i.pool().setting().outdoor().isPresent()
                                     ? List.of(i.pool().solarAbsorptance())
                                     : List.of(),
                             (i, to) -> i.toBuilder()
@@ -86,9 +85,7 @@ final class PoolParameters {
     private PoolParameters() {}
 
     private static List<Double> windFactor(Installation installation) {
-        return installation.pool().setting() instanceof PoolSetting.Outdoor outdoor
-                ? List.of(outdoor.windFactor())
-                : List.of();
+        return installation.pool().setting().match(outdoor -> List.of(outdoor.windFactor()), indoor -> List.of());
     }
 
     private static Installation withWindFactor(Installation installation, DoubleUnaryOperator to) {

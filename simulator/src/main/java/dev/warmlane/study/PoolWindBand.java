@@ -1,7 +1,6 @@
 package dev.warmlane.study;
 
 import dev.warmlane.pool.PoolForcing;
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
@@ -45,22 +44,26 @@ public record PoolWindBand(Case sheltered, Case likely, Case exposed) {
 
     /** Simulates the other two seasons; nothing for a pool in a hall, which has no wind. */
     public static Optional<PoolWindBand> of(SeasonForecast forecast) {
-        if (!(forecast.installation().pool().setting() instanceof PoolSetting.Outdoor outdoor)) {
-            return Optional.empty();
-        }
-        return Optional.of(new PoolWindBand(
-                at(forecast, WindExposure.SHELTERED.poolWindFactor(outdoor.windFactor())),
-                new Case(outdoor.windFactor(), forecast),
-                at(forecast, WindExposure.EXPOSED.poolWindFactor(outdoor.windFactor()))));
+        return forecast.installation()
+                .pool()
+                .setting()
+                .outdoor()
+                .map(outdoor -> new PoolWindBand(
+                        at(forecast, WindExposure.SHELTERED.poolWindFactor(outdoor.windFactor())),
+                        new Case(outdoor.windFactor(), forecast),
+                        at(forecast, WindExposure.EXPOSED.poolWindFactor(outdoor.windFactor()))));
     }
 
     /** An outdoor installation with another wind factor at the pool; one with a pool in a hall as it is. */
     static Installation withPoolWind(Installation installation, double windFactor) {
-        return installation.pool().setting() instanceof PoolSetting.Outdoor outdoor
-                ? installation.toBuilder()
-                        .pool(installation.pool().withSetting(outdoor.withWindFactor(windFactor)))
-                        .build()
-                : installation;
+        return installation
+                .pool()
+                .setting()
+                .match(
+                        outdoor -> installation.toBuilder()
+                                .pool(installation.pool().withSetting(outdoor.withWindFactor(windFactor)))
+                                .build(),
+                        indoor -> installation);
     }
 
     private static Case at(SeasonForecast forecast, double windFactor) {

@@ -38,15 +38,21 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
      */
     public static Optional<RoofFit> most(Installation installation, double latitudeDeg, MountingOption option) {
         double panel = panelAreaM2(installation);
-        if (option instanceof MountingOption.Racks racks) {
-            Rows rows = Rows.of(installation, latitudeDeg, racks, panel);
-            double area = rows.most * rows.areaOfOneM2;
-            return enough(area) ? Optional.of(rows.fit(area, rows.most, panel)) : Optional.empty();
-        }
-        double limit = limitM2(installation, option);
-        double area = panel > 0 ? Math.floor(limit / panel + ROUNDING) * panel : limit;
+        double roof = installation.roof().usableAreaM2();
+        return option.match(
+                flat -> mostLying(flat.mounting(), roof, panel),
+                racks -> {
+                    Rows rows = Rows.of(installation, latitudeDeg, racks, panel);
+                    double area = rows.most * rows.areaOfOneM2;
+                    return enough(area) ? Optional.of(rows.fit(area, rows.most, panel)) : Optional.empty();
+                },
+                pitched -> mostLying(pitched.mounting(), pitched.roofAreaM2().orElse(roof), panel));
+    }
+
+    private static Optional<RoofFit> mostLying(Mounting mounting, double limitM2, double panelM2) {
+        double area = panelM2 > 0 ? Math.floor(limitM2 / panelM2 + ROUNDING) * panelM2 : limitM2;
         return enough(area)
-                ? Optional.of(new RoofFit(area, panels(area, panel), mounting(option), 0, true))
+                ? Optional.of(new RoofFit(area, panels(area, panelM2), mounting, 0, true))
                 : Optional.empty();
     }
 
@@ -57,23 +63,25 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
      */
     public static RoofFit ofArea(Installation installation, double latitudeDeg, MountingOption option, double areaM2) {
         double panel = panelAreaM2(installation);
-        if (option instanceof MountingOption.Racks racks) {
-            Rows rows = Rows.of(installation, latitudeDeg, racks, panel);
-            // a panel longer than the roof still stands somewhere: one to a row
-            double one = rows.areaOfOneM2 > 0 ? rows.areaOfOneM2 : panel;
-            return rows.fit(areaM2, (int) Math.max(1, Math.ceil(areaM2 / one - ROUNDING)), panel);
-        }
-        return new RoofFit(
-                areaM2,
-                panels(areaM2, panel),
-                mounting(option),
-                0,
-                areaM2 <= limitM2(installation, option) * (1 + ROUNDING));
+        double roof = installation.roof().usableAreaM2();
+        return option.match(
+                flat -> lying(flat.mounting(), roof, areaM2, panel),
+                racks -> {
+                    Rows rows = Rows.of(installation, latitudeDeg, racks, panel);
+                    // a panel longer than the roof still stands somewhere: one to a row
+                    double one = rows.areaOfOneM2 > 0 ? rows.areaOfOneM2 : panel;
+                    return rows.fit(areaM2, (int) Math.max(1, Math.ceil(areaM2 / one - ROUNDING)), panel);
+                },
+                pitched -> lying(pitched.mounting(), pitched.roofAreaM2().orElse(roof), areaM2, panel));
+    }
+
+    private static RoofFit lying(Mounting mounting, double limitM2, double areaM2, double panelM2) {
+        return new RoofFit(areaM2, panels(areaM2, panelM2), mounting, 0, areaM2 <= limitM2 * (1 + ROUNDING));
     }
 
     /** Rows of racks; nothing for what does not stand in rows. */
     public Optional<Mounting.OpenRack> racks() {
-        return mounting instanceof Mounting.OpenRack rack ? Optional.of(rack) : Optional.empty();
+        return mounting.racks();
     }
 
     private static boolean enough(double areaM2) {
@@ -85,19 +93,6 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
                 .findFirst()
                 .map(CollectorArray::panelAreaM2)
                 .orElse(0.0);
-    }
-
-    private static double limitM2(Installation installation, MountingOption option) {
-        double roof = installation.roof().usableAreaM2();
-        return option instanceof MountingOption.Pitched pitched
-                ? pitched.roofAreaM2().orElse(roof)
-                : roof;
-    }
-
-    private static Mounting mounting(MountingOption option) {
-        return option instanceof MountingOption.Pitched pitched
-                ? pitched.mounting()
-                : ((MountingOption.Flat) option).mounting();
     }
 
     private static OptionalInt panels(double areaM2, double panelAreaM2) {

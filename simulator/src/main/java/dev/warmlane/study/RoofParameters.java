@@ -1,7 +1,5 @@
 package dev.warmlane.study;
 
-import dev.warmlane.collector.Absorber;
-import dev.warmlane.collector.Mounting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.study.Parameter.Ends;
@@ -29,7 +27,7 @@ final class RoofParameters {
                     "albedo of the roof",
                     Dimension.FRACTION,
                     roof(
-                            i -> i.arrays().stream().anyMatch(a -> !(a.mounting() instanceof Mounting.FlatOnRoof)),
+                            i -> i.arrays().stream().anyMatch(a -> a.mounting().match(flat -> false, racks -> true, pitched -> true)),
                             Roof::albedo,
                             Roof.Builder::albedo),
                     Ends.at(0.1, 0.6),
@@ -53,13 +51,14 @@ final class RoofParameters {
     private RoofParameters() {}
 
     private static boolean hasRacks(Installation installation) {
-        return installation.arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
+        return installation.arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
     }
 
     /** Racks see a roof whose temperature it moves; mats lose through it, unless a certificate has that already. */
     private static boolean losesThroughRoof(Installation installation) {
         return installation.arrays().stream()
-                .anyMatch(array -> array.mounting() instanceof Mounting.OpenRack || array.model() instanceof Absorber);
+                .anyMatch(array -> array.mounting().racks().isPresent()
+                        || array.model().absorber().isPresent());
     }
 
     private static Lens roof(

@@ -9,6 +9,7 @@ import dev.warmlane.units.Checks;
 import java.time.MonthDay;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** How far rows of racks stand apart. */
 public sealed interface RowSpacing {
@@ -24,6 +25,9 @@ public sealed interface RowSpacing {
      * @throws IllegalArgumentException if the rule cannot be kept there
      */
     double pitchM(double chordM, double tiltDeg, double azimuthDeg, double latitudeDeg, OpeningSeason season);
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<FixedPitch, T> fixed, Function<Unshaded, T> unshaded);
 
     /**
      * A given distance.
@@ -42,6 +46,11 @@ public sealed interface RowSpacing {
         public double pitchM(
                 double chordM, double tiltDeg, double azimuthDeg, double latitudeDeg, OpeningSeason season) {
             return pitchM;
+        }
+
+        @Override
+        public <T> T match(Function<FixedPitch, T> fixed, Function<Unshaded, T> unshaded) {
+            return fixed.apply(this);
         }
     }
 
@@ -129,6 +138,11 @@ public sealed interface RowSpacing {
                 }
             }
             return lowest;
+        }
+
+        @Override
+        public <T> T match(Function<FixedPitch, T> fixed, Function<Unshaded, T> unshaded) {
+            return unshaded.apply(this);
         }
     }
 }

@@ -54,36 +54,38 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
                     "a sensitivity study needs collectors, but " + installation.name() + " has none");
         }
         List<Skipped> skipped = new ArrayList<>();
-        List<Parameter> varied = new ArrayList<>();
-        List<Variation.Range> ranges = new ArrayList<>();
+        List<Varied> varied = new ArrayList<>();
         List<Installation> installations = new ArrayList<>(List.of(installation));
         for (Parameter parameter : parameters) {
-            Variation variation = parameter.in(installation);
-            if (variation instanceof Variation.NotHere notHere) {
-                skipped.add(new Skipped(parameter.name(), notHere.why()));
-            } else if (variation instanceof Variation.Range range && changesNothing(range)) {
-                skipped.add(new Skipped(parameter.name(), "it stays the same at both ends"));
-            } else if (variation instanceof Variation.Range range) {
-                varied.add(parameter);
-                ranges.add(range);
-                installations.add(range.low().installation());
-                installations.add(range.high().installation());
-            }
+            parameter
+                    .in(installation)
+                    .match(
+                            range -> changesNothing(range)
+                                    ? skipped.add(new Skipped(parameter.name(), "it stays the same at both ends"))
+                                    : varied.add(new Varied(parameter, range)),
+                            notHere -> skipped.add(new Skipped(parameter.name(), notHere.why())));
+        }
+        for (Varied one : varied) {
+            installations.add(one.range.low().installation());
+            installations.add(one.range.high().installation());
         }
         List<PeriodSummary> seasons = runs.map(installations, built -> season(built, forcing));
         PeriodSummary described = seasons.get(0);
         List<Sensitivity> effects = new ArrayList<>();
         for (int i = 0; i < varied.size(); i++) {
+            Variation.Range range = varied.get(i).range;
             effects.add(new Sensitivity(
-                    varied.get(i).name(),
-                    varied.get(i).why(),
-                    ranges.get(i).described(),
-                    end(ranges.get(i).low(), described, seasons.get(1 + 2 * i)),
-                    end(ranges.get(i).high(), described, seasons.get(2 + 2 * i))));
+                    varied.get(i).parameter.name(),
+                    varied.get(i).parameter.why(),
+                    range.described(),
+                    end(range.low(), described, seasons.get(1 + 2 * i)),
+                    end(range.high(), described, seasons.get(2 + 2 * i))));
         }
         effects.sort(Comparator.comparingDouble(Sensitivity::effectOnHeatKwh).reversed());
         return new SensitivityStudy(described, effects, skipped);
     }
+
+    private record Varied(Parameter parameter, Variation.Range range) {}
 
     private static boolean changesNothing(Variation.Range range) {
         return range.low().setting().equals(range.described())

@@ -59,9 +59,11 @@ record TestBackParameter() implements Parameter {
     }
 
     private static CollectorArray with(CollectorArray array, boolean open) {
-        return array.model() instanceof CertificateCurve curve
-                ? array.withModel(curve.withTest(curve.test().withBackOpen(open)))
-                : array;
+        return array.model()
+                .match(
+                        absorber -> array,
+                        certificate -> array.withModel(
+                                certificate.withTest(certificate.test().withBackOpen(open))));
     }
 
     private static String words(boolean open) {

@@ -1,9 +1,13 @@
 package dev.warmlane.study;
 
 import dev.warmlane.season.Installation;
+import java.util.function.Function;
 
 /** What becomes of a {@link Parameter} in an installation. */
 public sealed interface Variation {
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Range, T> range, Function<NotHere, T> notHere);
 
     /**
      * It can be varied.
@@ -12,7 +16,12 @@ public sealed interface Variation {
      * @param low the one end
      * @param high the other end
      */
-    record Range(Setting described, End low, End high) implements Variation {}
+    record Range(Setting described, End low, End high) implements Variation {
+        @Override
+        public <T> T match(Function<Range, T> range, Function<NotHere, T> notHere) {
+            return range.apply(this);
+        }
+    }
 
     /**
      * One end: the same installation but for the parameter.
@@ -27,5 +36,10 @@ public sealed interface Variation {
      *
      * @param why the reason, for people
      */
-    record NotHere(String why) implements Variation {}
+    record NotHere(String why) implements Variation {
+        @Override
+        public <T> T match(Function<Range, T> range, Function<NotHere, T> notHere) {
+            return notHere.apply(this);
+        }
+    }
 }

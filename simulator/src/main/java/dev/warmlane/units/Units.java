@@ -85,6 +85,11 @@ public final class Units {
         return celsius * 1.8 + 32;
     }
 
+    /** °F as °C. */
+    public static double celsius(double fahrenheit) {
+        return (fahrenheit - 32) / 1.8;
+    }
+
     /** A difference in K as a difference in °F. */
     public static double fahrenheitDifference(double kelvin) {
         return kelvin * 1.8;
