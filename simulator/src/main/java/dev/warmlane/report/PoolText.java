@@ -85,7 +85,7 @@ final class PoolText {
         row("  first and last of them", firstAndLast(with), firstAndLast(without));
         row("Open hours at " + temperature(installation.comfortC()) + " or above", hours(with), hours(without));
         row(
-                "Days above " + temperature(installation.comfort().tooWarmC()),
+                "Days above " + temperature(installation.comfortMaximumC()),
                 String.valueOf(with.daysTooWarm()),
                 String.valueOf(without.daysTooWarm()));
     }

@@ -69,10 +69,10 @@ final class CrossChecks {
                         PlantKeys.SET_POINT,
                         "is above control.limit, " + temperature(limit) + ": from there on gas alone warms the pool");
             }
-            if (h.setPointC() > built.comfort().tooWarmC()) {
+            if (h.setPointC() > built.comfortMaximumC()) {
                 heater.warning(
                         PlantKeys.SET_POINT,
-                        "is above season.comfort_maximum, " + temperature(built.comfort().tooWarmC()));
+                        "is above season.comfort_maximum, " + temperature(built.comfortMaximumC()));
             }
         });
         if (limit < built.comfortC() && !built.arrays().isEmpty()) {

@@ -61,7 +61,7 @@ public record ComfortSummary(
             openDays++;
             openHours += hours;
             double mean = sum / hours;
-            daysTooWarm += mean > installation.comfort().tooWarmC() + ROUNDING_K ? 1 : 0;
+            daysTooWarm += mean > installation.comfortMaximumC() + ROUNDING_K ? 1 : 0;
             if (warmEnough(mean, installation)) {
                 daysAtComfort++;
                 last = Optional.of(HourOfYear.dateOf(ledger.hourOfYear(from)));

@@ -178,6 +178,11 @@ public final class Installation {
         return comfort.warmEnoughC();
     }
 
+    /** The temperature above which people find the pool too warm, °C. */
+    public double comfortMaximumC() {
+        return comfort.tooWarmC();
+    }
+
     /** What energy and collectors cost, where it is known. */
     public Optional<Prices> prices() {
         return Optional.ofNullable(prices);
