@@ -31,7 +31,6 @@ public record Absorber(
     /** Range of {@link #roughnessFactor}. */
     public static final Range ROUGHNESS = Range.number("collector roughness factor", 1, 2.2);
 
-
     /**
      * A usual black plastic mat of tubes. From memory and of low certainty: absorptance 0.94, emittance 0.92,
      * plate-to-fluid conductance 250 W/m²K (efficiency factor about 0.93 at a loss coefficient of 20 W/m²K, the middle

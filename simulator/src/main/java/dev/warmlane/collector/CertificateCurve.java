@@ -81,7 +81,6 @@ public record CertificateCurve(
     /** Range of {@code emittanceOverAbsorptance}. */
     public static final Range EMITTANCE_RATIO = Range.number("emittance over absorptance", 0.05, 1.2);
 
-
     /** The reference wind of the 2017 form, m/s. */
     public static final double REFERENCE_WIND_MS = 3;
 
@@ -200,7 +199,6 @@ public record CertificateCurve(
 
         /** Range of {@link #highestWindMs}. */
         public static final Range HIGHEST_WIND = Range.of("highest tested wind", Dimension.SPEED, 0, 20);
-
 
         /** Checks every range. */
         public TestStand {

@@ -3,7 +3,6 @@ package dev.warmlane.collector;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * Collectors of one kind, mounted one way, on one pumped circuit.
  *
@@ -32,7 +31,6 @@ public record CollectorArray(
 
     /** Range of {@link #panelAreaM2} where there are panels. */
     public static final Range PANEL_AREA = Range.of("panel area", Dimension.AREA, 0.1, 100);
-
 
     /** Usual specific flow, kg/s per m²: about 0.07 US gal/min per ft², the middle of common practice; no source. */
     public static final double USUAL_FLOW_KG_S_M2 = 0.05;
@@ -100,11 +98,12 @@ public record CollectorArray(
     public record Filling(double waterLM2, double dryKgM2) {
 
         /** Range of {@link #waterLM2}. */
-        public static final Range WATER = Range.of("water in the collector", Dimension.VOLUME_PER_AREA, "L/m2", 0.5, 30);
+        public static final Range WATER =
+                Range.of("water in the collector", Dimension.VOLUME_PER_AREA, "L/m2", 0.5, 30);
 
         /** Range of {@link #dryKgM2} where it is known. */
-        public static final Range DRY_WEIGHT = Range.of("dry weight of the collector", Dimension.MASS_PER_AREA, 0.1, 50);
-
+        public static final Range DRY_WEIGHT =
+                Range.of("dry weight of the collector", Dimension.MASS_PER_AREA, 0.1, 50);
 
         /**
          * Usual plastic mats hold 2.6 to 4.2 L/m² (derived from tubes of 5 to 6 mm bore side by side, low certainty): the

@@ -120,8 +120,7 @@ public final class CollectorForcing {
 
     /** The parts of an array: one, or for racks in rows the first row and the rest. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
-        double roughness =
-                array.model().match(Absorber::roughnessFactor, certificate -> CertificateBalance.ROUGHNESS);
+        double roughness = array.model().match(Absorber::roughnessFactor, certificate -> CertificateBalance.ROUGHNESS);
         Exposures exposures = new Exposures(around, array.model().incidence(), roughness);
         Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
         return array.mounting()

@@ -13,7 +13,8 @@ import java.util.function.Function;
 public sealed interface Mounting {
 
     /** Range of the mean gap between a collector and the roof that it lies on. */
-    Range GAP = Range.of("gap below the collector", Dimension.LENGTH, 0.0005, 0.1).writtenIn("mm");
+    Range GAP =
+            Range.of("gap below the collector", Dimension.LENGTH, 0.0005, 0.1).writtenIn("mm");
 
     /** Tilt from the horizontal, degrees. */
     double tiltDeg();
@@ -56,7 +57,8 @@ public sealed interface Mounting {
         }
 
         @Override
-        public <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
+        public <T> T match(
+                Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
             return flat.apply(this);
         }
     }
@@ -114,11 +116,7 @@ public sealed interface Mounting {
                 double clearanceM,
                 Back back,
                 WindRun windRun) {
-            this(
-                    new RackRows(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM),
-                    back,
-                    windRun,
-                    USUAL_INNER_WIND);
+            this(new RackRows(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM), back, windRun, USUAL_INNER_WIND);
         }
 
         /** One of the equal racks. */
@@ -184,7 +182,8 @@ public sealed interface Mounting {
         }
 
         @Override
-        public <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
+        public <T> T match(
+                Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
             return rack.apply(this);
         }
     }
@@ -202,7 +201,6 @@ public sealed interface Mounting {
         /** Range of {@link #slopeLengthM}. */
         public static final Range SLOPE_LENGTH = Range.of("slope length", Dimension.LENGTH, 0.5, 50);
 
-
         /** Checks every range. */
         public FlushOnPitchedRoof {
             Plane.TILT.check(tiltDeg);
@@ -217,7 +215,8 @@ public sealed interface Mounting {
         }
 
         @Override
-        public <T> T match(Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
+        public <T> T match(
+                Function<FlatOnRoof, T> flat, Function<OpenRack, T> rack, Function<FlushOnPitchedRoof, T> pitched) {
             return pitched.apply(this);
         }
     }
@@ -232,8 +231,8 @@ public sealed interface Mounting {
     record Back(boolean open, double boardWm2K) {
 
         /** Range of {@link #boardWm2K}. */
-        public static final Range BOARD = Range.of("conductance of the board", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 50);
-
+        public static final Range BOARD =
+                Range.of("conductance of the board", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 50);
 
         /**
          * What is assumed of a board, W/m²K: 23 mm of foam of 0.035 W/mK (handbook tables, from memory), own choice. 50 mm of

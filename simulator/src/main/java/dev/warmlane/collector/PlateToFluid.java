@@ -27,8 +27,8 @@ public sealed interface PlateToFluid {
     record Conductance(double wm2K) implements PlateToFluid {
 
         /** Range of {@link #wm2K}. */
-        public static final Range CONDUCTANCE = Range.of("plate to fluid conductance", Dimension.HEAT_TRANSFER_COEFFICIENT, 5, 10_000);
-
+        public static final Range CONDUCTANCE =
+                Range.of("plate to fluid conductance", Dimension.HEAT_TRANSFER_COEFFICIENT, 5, 10_000);
 
         /** Checks the range. */
         public Conductance {
@@ -67,23 +67,27 @@ public sealed interface PlateToFluid {
             implements PlateToFluid {
 
         /** Range of {@link #tubePitchM}. */
-        public static final Range TUBE_PITCH = Range.of("tube pitch", Dimension.LENGTH, 0.003, 0.5).writtenIn("mm");
+        public static final Range TUBE_PITCH =
+                Range.of("tube pitch", Dimension.LENGTH, 0.003, 0.5).writtenIn("mm");
 
         /** Range of {@link #outerDiameterM}. */
-        public static final Range OUTER_DIAMETER = Range.of("outer tube diameter", Dimension.LENGTH, 0.002, 0.5).writtenIn("mm");
+        public static final Range OUTER_DIAMETER =
+                Range.of("outer tube diameter", Dimension.LENGTH, 0.002, 0.5).writtenIn("mm");
 
         /** Range of {@link #innerDiameterM}. */
-        public static final Range INNER_DIAMETER = Range.of("inner tube diameter", Dimension.LENGTH, 0.001, 0.5).writtenIn("mm");
+        public static final Range INNER_DIAMETER =
+                Range.of("inner tube diameter", Dimension.LENGTH, 0.001, 0.5).writtenIn("mm");
 
         /** Range of {@link #finThicknessM}. */
-        public static final Range FIN_THICKNESS = Range.of("fin thickness", Dimension.LENGTH, 0.0002, 0.02).writtenIn("mm");
+        public static final Range FIN_THICKNESS =
+                Range.of("fin thickness", Dimension.LENGTH, 0.0002, 0.02).writtenIn("mm");
 
         /** Range of {@link #conductivityWmK}. */
         public static final Range CONDUCTIVITY = Range.of("conductivity", Dimension.CONDUCTIVITY, 0.05, 400);
 
         /** Range of {@link #innerFilmWm2K}. */
-        public static final Range INNER_FILM = Range.of("inner film coefficient", Dimension.HEAT_TRANSFER_COEFFICIENT, 20, 20_000);
-
+        public static final Range INNER_FILM =
+                Range.of("inner film coefficient", Dimension.HEAT_TRANSFER_COEFFICIENT, 20, 20_000);
 
         /** A bore as wide as its tube is a slip; own choice, m. */
         private static final double LEAST_WALL_M = 1e-5;

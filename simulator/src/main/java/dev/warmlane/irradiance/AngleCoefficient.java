@@ -16,7 +16,6 @@ public record AngleCoefficient(double b0, double diffuse) implements IncidenceMo
     /** Range of {@link #b0}. */
     public static final Range B0 = Range.number("incidence coefficient b0", 0, 1);
 
-
     private static final double EQUATION_END_DEG = 60;
 
     /** Checks both ranges. */
@@ -47,7 +46,8 @@ public record AngleCoefficient(double b0, double diffuse) implements IncidenceMo
     }
 
     @Override
-    public <T> T match(Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
+    public <T> T match(
+            Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
         return coefficient.apply(this);
     }
 }

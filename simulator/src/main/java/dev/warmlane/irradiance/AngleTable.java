@@ -13,7 +13,6 @@ import java.util.function.Function;
  */
 public record AngleTable(List<Double> beamAtTens, double diffuse) implements IncidenceModifier {
 
-
     private static final int STEPS = 9;
 
     /** Checks the table. */
@@ -52,7 +51,8 @@ public record AngleTable(List<Double> beamAtTens, double diffuse) implements Inc
     }
 
     @Override
-    public <T> T match(Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
+    public <T> T match(
+            Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
         return table.apply(this);
     }
 }

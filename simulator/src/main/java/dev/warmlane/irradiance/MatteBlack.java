@@ -44,7 +44,8 @@ public record MatteBlack() implements IncidenceModifier {
     }
 
     @Override
-    public <T> T match(Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
+    public <T> T match(
+            Function<MatteBlack, T> black, Function<AngleTable, T> table, Function<AngleCoefficient, T> coefficient) {
         return black.apply(this);
     }
 }

@@ -3,7 +3,6 @@ package dev.warmlane.irradiance;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * How a plane lies.
  *
@@ -17,7 +16,6 @@ public record Plane(double tiltDeg, double azimuthDeg) {
 
     /** Range of {@link #azimuthDeg}. */
     public static final Range AZIMUTH = Range.of("azimuth, clockwise from north,", Dimension.ANGLE, 0, 360);
-
 
     /** The plane that lies flat. */
     public static final Plane HORIZONTAL = new Plane(0, 180);

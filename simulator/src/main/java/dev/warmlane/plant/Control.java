@@ -28,7 +28,6 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
     /** Range of {@link #limitC}; the upper end is that for bathing water, 40 °C (US CPSC; WHO 2006). */
     public static final Range LIMIT = Range.of("solar limit temperature", Dimension.TEMPERATURE, 10, 40);
 
-
     /** Range of {@link #shedAboveC} where the circuit ever cools; at least {@link #limitC}. */
     public static final Range COOL_ABOVE =
             Range.of("temperature above which the circuit cools", Dimension.TEMPERATURE, 10, 45);

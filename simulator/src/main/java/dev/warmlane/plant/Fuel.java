@@ -16,7 +16,6 @@ public record Fuel(String name, String unit, double heatMjPerUnit, double co2KgP
     /** Range of {@link #co2KgPerGj}. */
     public static final Range CO2 = Range.of("CO2 of the fuel", Dimension.MASS_PER_ENERGY, "kg/GJ", 0, 150);
 
-
     /**
      * Natural gas: 1,036 Btu/ft³ higher heating value, United States 2025 (Energy Information Administration) = 38.60
      * MJ/m³; 53.06 kg CO2/MMBtu (US Environmental Protection Agency) = 50.29 kg/GJ.

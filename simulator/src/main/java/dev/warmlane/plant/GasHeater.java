@@ -3,7 +3,6 @@ package dev.warmlane.plant;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * A gas heater that keeps the pool at a set point in the open season as far as its capacity reaches.
  *
@@ -23,7 +22,6 @@ public record GasHeater(Fuel fuel, double efficiency, double capacityKw, double 
 
     /** Range of {@link #setPointC}; the upper end is that for bathing water, see {@link Control#LIMIT}. */
     public static final Range SET_POINT = Range.of("heater set point", Dimension.TEMPERATURE, 10, 40);
-
 
     /** Efficiency taken where none is known: the United States minimum of 2013 for pool heaters. */
     public static final double USUAL_EFFICIENCY = 0.82;

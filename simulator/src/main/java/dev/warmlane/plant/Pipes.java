@@ -3,7 +3,6 @@ package dev.warmlane.plant;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * Supply and return pipe of one collector circuit, and its pump.
  *
@@ -17,7 +16,6 @@ public record Pipes(double heatLossWK, double pumpPowerW) {
 
     /** Range of {@link #pumpPowerW}. */
     public static final Range PUMP_POWER = Range.of("pump power", Dimension.POWER, 0, 100_000);
-
 
     /** No loss and no extra pump. */
     public static final Pipes NONE = new Pipes(0, 0);

@@ -3,7 +3,6 @@ package dev.warmlane.plant;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * What energy and collectors cost, in one currency.
  *
@@ -22,7 +21,6 @@ public record Prices(String currency, double gasPerKwh, double electricityPerKwh
 
     /** Range of {@link #collectorPerM2}. */
     public static final Range COLLECTOR = Range.of("collector price", Dimension.PRICE_PER_AREA, 0, 10_000);
-
 
     /** Checks every range. */
     public Prices {

@@ -20,7 +20,6 @@ public sealed interface StartWater {
         /** Range of {@link #temperatureC}. */
         public static final Range TEMPERATURE = Range.of("start temperature", Dimension.TEMPERATURE, 0.5, 40);
 
-
         /** Checks the range. */
         public Given {
             TEMPERATURE.check(temperatureC);
@@ -43,7 +42,6 @@ public sealed interface StartWater {
 
         /** Range of {@link #days}. */
         public static final Range DAYS = Range.number("days before opening", 1, 365);
-
 
         /** Long enough for a pool of usual depth to forget what it was filled at (common practice, no source). */
         public static final StandingFilled USUAL = new StandingFilled(30);

@@ -25,7 +25,6 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
     /** Range of {@link #greatestRise}. */
     public static final Range GREATEST_RISE = Range.number("greatest rise of evaporation by swimmers", 0, 2);
 
-
     /** Heat of one swimmer, W: derived from metabolic tables, low certainty. */
     public static final double USUAL_HEAT_W = 600;
 

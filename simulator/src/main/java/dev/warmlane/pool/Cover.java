@@ -20,11 +20,11 @@ public record Cover(String name, double evaporationCut, double resistanceM2KW, d
     public static final Range EVAPORATION_CUT = Range.share("evaporation cut of the cover", 0, 1);
 
     /** Range of {@link #resistanceM2KW}. */
-    public static final Range RESISTANCE = Range.of("thermal resistance of the cover", Dimension.THERMAL_RESISTANCE, 0, 2);
+    public static final Range RESISTANCE =
+            Range.of("thermal resistance of the cover", Dimension.THERMAL_RESISTANCE, 0, 2);
 
     /** Range of {@link #solarLoss}. */
     public static final Range SOLAR_LOSS = Range.share("solar loss of the cover", 0, 1);
-
 
     /** Checks every range. */
     public Cover {

@@ -35,7 +35,6 @@ public sealed interface MainsWater {
         /** Range of {@link #temperaturesC}. */
         public static final Range TEMPERATURE = Range.of("mains temperature", Dimension.TEMPERATURE, 0, 40);
 
-
         /** Checks number and ranges. */
         public Monthly {
             temperaturesC = List.copyOf(temperaturesC);

@@ -3,7 +3,6 @@ package dev.warmlane.pool;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * Water that is replaced: all that evaporates, and what backwash, splashing and carried-out water take.
  *
@@ -14,7 +13,6 @@ public record MakeUp(double litresPerDay, MainsWater mains) {
 
     /** Range of {@link #litresPerDay}. */
     public static final Range WATER = Range.of("make-up water", Dimension.VOLUME_FLOW, "L/day", 0, 2_000_000);
-
 
     /** Checks the range. */
     public MakeUp {

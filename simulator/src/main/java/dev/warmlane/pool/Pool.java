@@ -48,10 +48,9 @@ public record Pool(
     /** Range of {@link #circulationW}. */
     public static final Range CIRCULATION = Range.of("heat of the circulation pump", Dimension.POWER, 0, 500_000);
 
-
     /** Range of the time in which the circulation pump moves the pool's volume once. */
-    public static final Range TURNOVER =
-            Range.of("turnover", Dimension.DURATION, 0.25 * Units.HOUR, 100 * Units.HOUR).writtenIn("h");
+    public static final Range TURNOVER = Range.of("turnover", Dimension.DURATION, 0.25 * Units.HOUR, 100 * Units.HOUR)
+            .writtenIn("h");
 
     /** Range of the head that the circulation pump works against. */
     public static final Range HEAD = Range.of("head of the circulation pump", Dimension.LENGTH, 1, 60);

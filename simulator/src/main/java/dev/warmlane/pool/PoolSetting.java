@@ -43,7 +43,6 @@ public sealed interface PoolSetting {
         /** Range of {@link #skyShare}. */
         public static final Range SKY_SHARE = Range.share("sky share of the pool", 0, 1);
 
-
         /** Checks every range. */
         public Outdoor {
             WIND_FACTOR.check(windFactor);
@@ -94,7 +93,6 @@ public sealed interface PoolSetting {
 
         /** Range of {@link #airSpeedMs}. */
         public static final Range AIR_SPEED = Range.of("air speed in the hall", Dimension.SPEED, 0, 0.5);
-
 
         /** Checks every range. */
         public Indoor {

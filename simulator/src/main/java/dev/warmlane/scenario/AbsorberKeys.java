@@ -31,30 +31,18 @@ final class AbsorberKeys {
             ((Conductance) Absorber.USUAL_MAT.plateToFluid()).wm2K(),
             USUAL_MAT);
     static final Key<Double> TUBE_PITCH = Key.optional(
-            "tube_pitch",
-            TubeSheet.TUBE_PITCH,
-            "distance from tube to tube",
-            "from conductance; not with conductance");
+            "tube_pitch", TubeSheet.TUBE_PITCH, "distance from tube to tube", "from conductance; not with conductance");
     static final Key<Double> OUTER_DIAMETER = Key.optional(
-            "outer_diameter",
-            TubeSheet.OUTER_DIAMETER,
-            "outer diameter of a tube, at most tube_pitch",
-            WITH_TUBES);
+            "outer_diameter", TubeSheet.OUTER_DIAMETER, "outer diameter of a tube, at most tube_pitch", WITH_TUBES);
     static final Key<Double> INNER_DIAMETER = Key.optional(
             "inner_diameter",
             TubeSheet.INNER_DIAMETER,
             "inner diameter of a tube, less than outer_diameter",
             WITH_TUBES);
-    static final Key<Double> FIN_THICKNESS = Key.optional(
-            "fin_thickness",
-            TubeSheet.FIN_THICKNESS,
-            "thickness of the plate between tubes",
-            WITH_TUBES);
-    static final Key<Double> CONDUCTIVITY = Key.optional(
-            "conductivity",
-            TubeSheet.CONDUCTIVITY,
-            "conductivity of the material",
-            WITH_TUBES);
+    static final Key<Double> FIN_THICKNESS =
+            Key.optional("fin_thickness", TubeSheet.FIN_THICKNESS, "thickness of the plate between tubes", WITH_TUBES);
+    static final Key<Double> CONDUCTIVITY =
+            Key.optional("conductivity", TubeSheet.CONDUCTIVITY, "conductivity of the material", WITH_TUBES);
     static final Key<Double> INNER_FILM = Key.optional(
             "inner_film",
             TubeSheet.INNER_FILM,

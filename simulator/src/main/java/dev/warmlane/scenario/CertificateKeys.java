@@ -1,7 +1,7 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.CertificateCurve;
+import dev.warmlane.collector.CertificateCurve.TestStand;
 
 /** Keys of the section collectors.certificate. */
 final class CertificateKeys {
@@ -16,72 +16,38 @@ final class CertificateKeys {
             "the form of its coefficients: unglazed ISO 9806:2013, or ISO 9806:2017");
     static final Key<Double> ETA0 =
             Key.required("eta0", CertificateCurve.ETA0, "zero-loss efficiency: in still air (2013), at 3 m/s (2017)");
-    static final Key<Double> BU = Key.optional(
-            "bu",
-            CertificateCurve.BU,
-            "wind dependence of the zero-loss efficiency",
-            OF_2013);
-    static final Key<Double> B1 = Key.optional(
-            "b1",
-            CertificateCurve.B1,
-            "loss coefficient in still air",
-            OF_2013);
-    static final Key<Double> B2 = Key.optional(
-            "b2",
-            CertificateCurve.B2,
-            "wind dependence of the loss",
-            OF_2013);
+    static final Key<Double> BU =
+            Key.optional("bu", CertificateCurve.BU, "wind dependence of the zero-loss efficiency", OF_2013);
+    static final Key<Double> B1 = Key.optional("b1", CertificateCurve.B1, "loss coefficient in still air", OF_2013);
+    static final Key<Double> B2 = Key.optional("b2", CertificateCurve.B2, "wind dependence of the loss", OF_2013);
     static final Key<Double> EMITTANCE_RATIO = Key.optional(
             "emittance_over_absorptance",
             CertificateCurve.EMITTANCE_RATIO,
             "long-wave emittance over short-wave absorptance",
             OF_2013);
-    static final Key<Double> A1 = Key.optional(
-            "a1",
-            CertificateCurve.A1,
-            "loss coefficient at 3 m/s",
-            OF_2017);
+    static final Key<Double> A1 = Key.optional("a1", CertificateCurve.A1, "loss coefficient at 3 m/s", OF_2017);
     static final Key<Double> A2 = Key.assumed(
             "a2",
             CertificateCurve.A2,
             "temperature dependence of the loss, 2017 form; counted above air temperature",
             0.0,
             NONE);
-    static final Key<Double> A3 = Key.optional(
-            "a3",
-            CertificateCurve.A3,
-            "wind dependence of the loss",
-            OF_2017);
+    static final Key<Double> A3 = Key.optional("a3", CertificateCurve.A3, "wind dependence of the loss", OF_2017);
     static final Key<Double> A4 = Key.optional("a4", CertificateCurve.A4, "sky temperature dependence", OF_2017);
-    static final Key<Double> A6 = Key.optional(
-            "a6",
-            CertificateCurve.A6,
-            "wind dependence of the zero-loss efficiency",
-            OF_2017);
-    static final Key<Double> A7 = Key.assumed(
-            "a7",
-            CertificateCurve.A7,
-            "wind dependence of the sky term, 2017 form",
-            0.0,
-            NONE);
+    static final Key<Double> A6 =
+            Key.optional("a6", CertificateCurve.A6, "wind dependence of the zero-loss efficiency", OF_2017);
+    static final Key<Double> A7 =
+            Key.assumed("a7", CertificateCurve.A7, "wind dependence of the sky term, 2017 form", 0.0, NONE);
     static final Key<Double> A8 = Key.assumed(
-            "a8",
-            CertificateCurve.A8,
-            "radiation loss, 2017 form; counted above air temperature",
-            0.0,
-            NONE);
+            "a8", CertificateCurve.A8, "radiation loss, 2017 form; counted above air temperature", 0.0, NONE);
     static final Key<TestBack> TEST_BACK = Key.required(
             "test_back", WordKinds.choice(TestBack.class), "whether the wind reached the back of the tested collector");
-    static final Key<Double> TEST_LENGTH = Key.required(
-            "test_length",
-            TestStand.LENGTH,
-            "length of the tested collector along the wind");
+    static final Key<Double> TEST_LENGTH =
+            Key.required("test_length", TestStand.LENGTH, "length of the tested collector along the wind");
     static final Key<Double> TEST_WIND_LOWEST =
             Key.required("test_wind_lowest", TestStand.LOWEST_WIND, "lowest tested wind");
-    static final Key<Double> TEST_WIND_HIGHEST = Key.required(
-            "test_wind_highest",
-            TestStand.HIGHEST_WIND,
-            "highest tested wind, at least test_wind_lowest");
+    static final Key<Double> TEST_WIND_HIGHEST =
+            Key.required("test_wind_highest", TestStand.HIGHEST_WIND, "highest tested wind, at least test_wind_lowest");
 
     static final SectionSchema CERTIFICATE = SectionSchema.optional(
             "certificate",

@@ -1,9 +1,9 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.collector.Mounting.OpenRack;
+import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.Mounting.OpenRack;
 import dev.warmlane.irradiance.Plane;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
@@ -20,8 +20,8 @@ final class CollectorKeys {
 
     static final Key<String> NAME =
             Key.optional("name", WordKinds.text(), "what these collectors are called", "\"collectors\" and a number");
-    static final Key<Double> AREA = Key.optional(
-            "area", CollectorArray.AREA, "collector area", "required without panels");
+    static final Key<Double> AREA =
+            Key.optional("area", CollectorArray.AREA, "collector area", "required without panels");
     static final Key<Integer> PANELS = Key.optional(
             "panels", Kinds.count(PANELS_OF_AN_ARRAY), "number of panels; the area is theirs", "required without area");
     static final Key<Double> PANEL_AREA = Key.optional(
@@ -56,18 +56,11 @@ final class CollectorKeys {
             "mean gap between collector and roof, flat and pitched",
             Mounting.FlatOnRoof.USUAL.gapM(),
             "corrugations and welds, common practice, no source");
-    static final Key<Double> TILT =
-            Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
+    static final Key<Double> TILT = Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
     static final Key<Double> AZIMUTH = Key.optional(
-            "azimuth",
-            Plane.AZIMUTH,
-            "direction the front faces, clockwise from north; 180 deg is south",
-            WITH_TILT);
-    static final Key<Double> CHORD = Key.optional(
-            "chord",
-            Rack.CHORD,
-            "length of a rack's collector up the slope",
-            WITH_RACK);
+            "azimuth", Plane.AZIMUTH, "direction the front faces, clockwise from north; 180 deg is south", WITH_TILT);
+    static final Key<Double> CHORD =
+            Key.optional("chord", Rack.CHORD, "length of a rack's collector up the slope", WITH_RACK);
     static final Key<Double> PITCH = Key.optional(
             "pitch",
             OpenRack.PITCH,
@@ -80,11 +73,8 @@ final class CollectorKeys {
             ROW_LENGTHS,
             "length of a row; rows is then area / (chord times row_length), rounded up",
             "required for racks without rows");
-    static final Key<Double> CLEARANCE = Key.optional(
-            "clearance",
-            Rack.CLEARANCE,
-            "height of a rack's lower edge above the roof",
-            WITH_RACK);
+    static final Key<Double> CLEARANCE =
+            Key.optional("clearance", Rack.CLEARANCE, "height of a rack's lower edge above the roof", WITH_RACK);
     static final Key<BackKind> BACK = Key.assumed(
             "back",
             WordKinds.choice(BackKind.class),

@@ -1,7 +1,7 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
@@ -90,8 +90,7 @@ final class CollectorReader {
 
     /** One rack; a stand-in for what is missing makes a rack too. */
     static Rack rack(Section s, Key<Double> chord, Key<Double> clearance) {
-        return new Rack(
-                s.get(CollectorKeys.TILT), s.get(CollectorKeys.AZIMUTH), s.get(chord), s.get(clearance));
+        return new Rack(s.get(CollectorKeys.TILT), s.get(CollectorKeys.AZIMUTH), s.get(chord), s.get(clearance));
     }
 
     /** Refuses rows that stand over each other. */

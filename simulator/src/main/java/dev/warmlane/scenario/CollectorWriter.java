@@ -68,14 +68,13 @@ final class CollectorWriter {
                 .key(AbsorberKeys.EMITTANCE, absorber.emittance())
                 .key(AbsorberKeys.ROUGHNESS, absorber.roughnessFactor());
         return absorber.plateToFluid()
-                .match(
-                        conductance -> out.key(AbsorberKeys.CONDUCTANCE, conductance.wm2K()),
-                        tubes -> out.key(AbsorberKeys.TUBE_PITCH, tubes.tubePitchM())
-                                .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM())
-                                .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM())
-                                .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM())
-                                .key(AbsorberKeys.CONDUCTIVITY, tubes.conductivityWmK())
-                                .key(AbsorberKeys.INNER_FILM, tubes.innerFilmWm2K()));
+                .match(conductance -> out.key(AbsorberKeys.CONDUCTANCE, conductance.wm2K()), tubes -> out.key(
+                                AbsorberKeys.TUBE_PITCH, tubes.tubePitchM())
+                        .key(AbsorberKeys.OUTER_DIAMETER, tubes.outerDiameterM())
+                        .key(AbsorberKeys.INNER_DIAMETER, tubes.innerDiameterM())
+                        .key(AbsorberKeys.FIN_THICKNESS, tubes.finThicknessM())
+                        .key(AbsorberKeys.CONDUCTIVITY, tubes.conductivityWmK())
+                        .key(AbsorberKeys.INNER_FILM, tubes.innerFilmWm2K()));
     }
 
     private static TomlText certificate(TomlText out, CertificateCurve curve) {
@@ -102,7 +101,7 @@ final class CollectorWriter {
         incidence.match(
                 black -> out.key(IncidenceKeys.SURFACE, IncidenceKeys.Surface.MATTE_BLACK),
                 table -> out.key(IncidenceKeys.BEAM, table.beamAtTens()).key(IncidenceKeys.DIFFUSE, table.diffuse()),
-                coefficient -> out.key(IncidenceKeys.B0, coefficient.b0())
-                        .key(IncidenceKeys.DIFFUSE, coefficient.diffuse()));
+                coefficient ->
+                        out.key(IncidenceKeys.B0, coefficient.b0()).key(IncidenceKeys.DIFFUSE, coefficient.diffuse()));
     }
 }

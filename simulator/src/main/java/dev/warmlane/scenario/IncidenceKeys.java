@@ -23,8 +23,8 @@ final class IncidenceKeys {
             AngleCoefficient.B0,
             "coefficient of the modifier for beam, K = 1 - b0 (1/cos - 1)",
             "from surface; not with surface or beam");
-    static final Key<Double> DIFFUSE =
-            Key.optional("diffuse", IncidenceModifier.DIFFUSE, "modifier for all diffuse light", "required with beam or b0");
+    static final Key<Double> DIFFUSE = Key.optional(
+            "diffuse", IncidenceModifier.DIFFUSE, "modifier for all diffuse light", "required with beam or b0");
 
     static final SectionSchema INCIDENCE = SectionSchema.optional(
             "incidence",

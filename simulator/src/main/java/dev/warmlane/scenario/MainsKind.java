@@ -44,11 +44,9 @@ record MainsKind() implements Kind<MainsWater> {
 
     @Override
     public String write(MainsWater value) {
-        return value.match(
-                fromAir -> "\"" + FROM_AIR + "\"",
-                monthly -> monthly.temperaturesC().stream()
-                        .map(TEMPERATURE::write)
-                        .collect(Collectors.joining(", ", "[", "]")));
+        return value.match(fromAir -> "\"" + FROM_AIR + "\"", monthly -> monthly.temperaturesC().stream()
+                .map(TEMPERATURE::write)
+                .collect(Collectors.joining(", ", "[", "]")));
     }
 
     @Override

@@ -35,9 +35,7 @@ final class MountingWriter {
     }
 
     private static TomlText spacing(TomlText out, RowSpacing.Unshaded unshaded) {
-        out.key(
-                MountingKeys.SPACING,
-                new SolarHoursKind.SolarHours(unshaded.fromSolarHour(), unshaded.toSolarHour()));
+        out.key(MountingKeys.SPACING, new SolarHoursKind.SolarHours(unshaded.fromSolarHour(), unshaded.toSolarHour()));
         unshaded.date().ifPresent(date -> out.key(MountingKeys.SPACING_DATE, date));
         return out;
     }

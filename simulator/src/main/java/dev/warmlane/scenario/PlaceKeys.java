@@ -35,12 +35,9 @@ final class PlaceKeys {
 
     private static final Roof USUAL = Roof.builder(20, 10, 4).build();
 
-    static final Key<Double> LENGTH =
-            Key.required("length", Roof.LENGTH, "longer side of the roof");
-    static final Key<Double> WIDTH =
-            Key.required("width", Roof.WIDTH, "shorter side of the roof");
-    static final Key<Double> HEIGHT = Key.required(
-            "height", Roof.HEIGHT, "height of the roof above the ground");
+    static final Key<Double> LENGTH = Key.required("length", Roof.LENGTH, "longer side of the roof");
+    static final Key<Double> WIDTH = Key.required("width", Roof.WIDTH, "shorter side of the roof");
+    static final Key<Double> HEIGHT = Key.required("height", Roof.HEIGHT, "height of the roof above the ground");
     static final Key<Double> ALBEDO = Key.assumed(
             "albedo",
             Roof.ALBEDO,

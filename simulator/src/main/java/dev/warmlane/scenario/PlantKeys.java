@@ -36,23 +36,17 @@ final class PlantKeys {
             Key.optional("fuel_name", WordKinds.text(), "what your own fuel is called", OWN_FUEL);
     static final Key<FuelHeatKind.FuelHeat> FUEL_HEAT =
             Key.optional("fuel_heat", new FuelHeatKind(), "higher heating value of your own fuel", OWN_FUEL);
-    static final Key<Double> FUEL_CO2 = Key.optional(
-            "fuel_co2",
-            Fuel.CO2,
-            "carbon dioxide of your own fuel on the higher heating value",
-            OWN_FUEL);
+    static final Key<Double> FUEL_CO2 =
+            Key.optional("fuel_co2", Fuel.CO2, "carbon dioxide of your own fuel on the higher heating value", OWN_FUEL);
     static final Key<Double> EFFICIENCY = Key.assumed(
             "efficiency",
             GasHeater.EFFICIENCY,
             "heat to the water over the higher heating value burned",
             GasHeater.USUAL_EFFICIENCY,
             "United States minimum of 2013");
-    static final Key<Double> CAPACITY = Key.required(
-            "capacity", GasHeater.CAPACITY, "heat to the water at full load");
-    static final Key<Double> SET_POINT = Key.required(
-            "set_point",
-            GasHeater.SET_POINT,
-            "pool temperature that the heater keeps in the open season");
+    static final Key<Double> CAPACITY = Key.required("capacity", GasHeater.CAPACITY, "heat to the water at full load");
+    static final Key<Double> SET_POINT =
+            Key.required("set_point", GasHeater.SET_POINT, "pool temperature that the heater keeps in the open season");
     static final SectionSchema HEATER = SectionSchema.optional(
             "heater",
             "the gas heater; a pool without this section has none",
@@ -66,17 +60,11 @@ final class PlantKeys {
 
     static final Key<String> CURRENCY =
             Key.required("currency", WordKinds.text(), "how money is written after a number, such as \"EUR\"");
-    static final Key<Double> GAS_PRICE = Key.required(
-            "gas",
-            Prices.GAS,
-            "price of gas on its higher heating value");
-    static final Key<Double> ELECTRICITY_PRICE = Key.required(
-            "electricity", Prices.ELECTRICITY, "price of electricity");
+    static final Key<Double> GAS_PRICE = Key.required("gas", Prices.GAS, "price of gas on its higher heating value");
+    static final Key<Double> ELECTRICITY_PRICE =
+            Key.required("electricity", Prices.ELECTRICITY, "price of electricity");
     static final Key<Double> COLLECTOR_PRICE = Key.convention(
-            "collectors",
-            Prices.COLLECTOR,
-            "cost of the installed collectors; 0 where it is not known",
-            0.0);
+            "collectors", Prices.COLLECTOR, "cost of the installed collectors; 0 where it is not known", 0.0);
     static final SectionSchema PRICES = SectionSchema.optional(
             "prices",
             "what energy and collectors cost; without this section nothing is said of money",

@@ -18,17 +18,13 @@ final class PoolKeys {
     private static final Range SIDE = Range.of("side of the pool", Dimension.LENGTH, 0.5, 500);
     private static final String INDOOR_ONLY = "required indoors, not allowed outdoors";
 
-    static final Key<Double> AREA = Key.optional(
-            "area",
-            Pool.AREA,
-            "water surface",
-            "required without length and width");
+    static final Key<Double> AREA =
+            Key.optional("area", Pool.AREA, "water surface", "required without length and width");
     static final Key<Double> LENGTH =
             Key.optional("length", SIDE, "length of a rectangular water surface", "required without area");
     static final Key<Double> WIDTH =
             Key.optional("width", SIDE, "width of a rectangular water surface", "required without area");
-    static final Key<Double> DEPTH =
-            Key.required("depth", Pool.DEPTH, "mean depth of the water");
+    static final Key<Double> DEPTH = Key.required("depth", Pool.DEPTH, "mean depth of the water");
     static final Key<Setting> SETTING =
             Key.required("setting", WordKinds.choice(Setting.class), "under the sky or in a hall");
     static final Key<Finish> FINISH = Key.assumed(
@@ -66,10 +62,7 @@ final class PoolKeys {
             1.0,
             "nothing hides the sky");
     static final Key<Double> HALL_TEMPERATURE = Key.optional(
-            "hall_temperature",
-            Indoor.TEMPERATURE,
-            "temperature of the hall, its air and its walls",
-            INDOOR_ONLY);
+            "hall_temperature", Indoor.TEMPERATURE, "temperature of the hall, its air and its walls", INDOOR_ONLY);
     static final Key<Double> HALL_HUMIDITY =
             Key.optional("hall_humidity", Indoor.HUMIDITY, "relative humidity of the hall", INDOOR_ONLY);
     static final Key<Double> AIR_SPEED = Key.assumed(
@@ -96,11 +89,7 @@ final class PoolKeys {
             "conductance from the water through floor and walls to the ground",
             "from area and depth, assumed by ISO 13370");
     static final Key<Double> BATHERS = Key.assumed(
-            "bathers",
-            Bathers.WHEN_FULL,
-            "people in the water at once when the pool is full",
-            0.0,
-            "nobody counted");
+            "bathers", Bathers.WHEN_FULL, "people in the water at once when the pool is full", 0.0, "nobody counted");
     static final Key<Double> BATHER_HEAT = Key.assumed(
             "bather_heat",
             Bathers.HEAT_EACH,
@@ -184,11 +173,8 @@ final class PoolKeys {
             Key.optional("name", WordKinds.text(), "what the cover is called", "the name of its kind, or \"cover\"");
     static final Key<Double> EVAPORATION_CUT =
             Key.optional("evaporation_cut", Cover.EVAPORATION_CUT, "share of evaporation it stops while on", FROM_KIND);
-    static final Key<Double> RESISTANCE = Key.optional(
-            "resistance",
-            Cover.RESISTANCE,
-            "thermal resistance of the cover",
-            FROM_KIND);
+    static final Key<Double> RESISTANCE =
+            Key.optional("resistance", Cover.RESISTANCE, "thermal resistance of the cover", FROM_KIND);
     static final Key<Double> SOLAR_LOSS = Key.optional(
             "solar_loss", Cover.SOLAR_LOSS, "share of the sun it keeps from the water while on", FROM_KIND);
     static final Key<WordKinds.Span> DRAWN = Key.assumed(

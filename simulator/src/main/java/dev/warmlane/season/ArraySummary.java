@@ -33,7 +33,10 @@ public record ArraySummary(
                 array.panelAreaM2() > 0
                         ? OptionalInt.of((int) Math.round(array.areaM2() / array.panelAreaM2()))
                         : OptionalInt.empty(),
-                array.mounting().racks().map(racks -> OptionalInt.of(racks.rows())).orElse(OptionalInt.empty()),
+                array.mounting()
+                        .racks()
+                        .map(racks -> OptionalInt.of(racks.rows()))
+                        .orElse(OptionalInt.empty()),
                 array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * 3600,
                 array.areaM2() * array.filling().waterLM2(),
                 array.filling());

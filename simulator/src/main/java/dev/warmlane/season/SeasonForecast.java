@@ -76,8 +76,8 @@ public record SeasonForecast(SeasonLedger with, SeasonLedger without, SeasonForc
         if (built.arrays().isEmpty()) {
             return Optional.empty();
         }
-        boolean mayGrow =
-                built.arrays().stream().allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.AREA.highest());
+        boolean mayGrow = built.arrays().stream()
+                .allMatch(array -> array.areaM2() * (1 + GROWTH) <= CollectorArray.AREA.highest());
         double factor = mayGrow ? 1 + GROWTH : 1 - GROWTH;
         Installation other = built.toBuilder()
                 .arrays(built.arrays().stream()

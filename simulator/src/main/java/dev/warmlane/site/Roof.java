@@ -3,7 +3,6 @@ package dev.warmlane.site;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
-
 /**
  * The flat roof that collectors lie or stand on.
  *
@@ -59,7 +58,6 @@ public record Roof(
 
     /** Range of {@link #usableShare}. */
     public static final Range USABLE_SHARE = Range.share("usable share of the roof", 0.01, 1);
-
 
     /** Checks every range. */
     public Roof {

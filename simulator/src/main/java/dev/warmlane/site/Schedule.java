@@ -146,7 +146,6 @@ public final class Schedule {
         /** Range of {@link #share}. */
         public static final Range SHARE = Range.share("share", 0, 1);
 
-
         /** Checks every range. */
         public Rule {
             Checks.within("first month", fromMonth, 1, 12, "");

@@ -18,7 +18,6 @@ public record Site(String name, double latitudeDeg, double longitudeDeg, double 
     /** Range of {@link #utcOffsetHours}. */
     public static final Range UTC_OFFSET = Range.of("UTC offset", Dimension.DURATION, "h", -12, 14);
 
-
     /** Checks every range. */
     public Site {
         Checks.within("latitude", latitudeDeg, -90, 90, "degrees");

@@ -1,7 +1,6 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.Absorber;
-import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
@@ -119,9 +118,8 @@ final class CollectorParameters {
     }
 
     private static Optional<Double> conductance(CollectorArray array) {
-        return absorber(array)
-                .flatMap(absorber -> absorber.plateToFluid()
-                        .match(conductance -> Optional.of(conductance.wm2K()), tubes -> Optional.empty()));
+        return absorber(array).flatMap(absorber -> absorber.plateToFluid()
+                .match(conductance -> Optional.of(conductance.wm2K()), tubes -> Optional.empty()));
     }
 
     private static CollectorArray withConductance(CollectorArray array, double wm2K) {

@@ -76,7 +76,13 @@ final class MountingDuel {
 
     /** The variables that these racks have. */
     List<TurningVariable> variables() {
-        boolean oneRow = racks.built.arrays().get(0).mounting().racks().filter(r -> r.rows() == 1).isPresent();
+        boolean oneRow = racks.built
+                .arrays()
+                .get(0)
+                .mounting()
+                .racks()
+                .filter(r -> r.rows() == 1)
+                .isPresent();
         return Stream.of(TurningVariable.values())
                 .filter(v ->
                         v != TurningVariable.BOARD_U_VALUE || !option.back().open())

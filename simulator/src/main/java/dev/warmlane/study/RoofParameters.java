@@ -27,7 +27,8 @@ final class RoofParameters {
                     "albedo of the roof",
                     Dimension.FRACTION,
                     roof(
-                            i -> i.arrays().stream().anyMatch(a -> a.mounting().match(flat -> false, racks -> true, pitched -> true)),
+                            i -> i.arrays().stream()
+                                    .anyMatch(a -> a.mounting().match(flat -> false, racks -> true, pitched -> true)),
                             Roof::albedo,
                             Roof.Builder::albedo),
                     Ends.at(0.1, 0.6),
@@ -51,7 +52,8 @@ final class RoofParameters {
     private RoofParameters() {}
 
     private static boolean hasRacks(Installation installation) {
-        return installation.arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
+        return installation.arrays().stream()
+                .anyMatch(array -> array.mounting().racks().isPresent());
     }
 
     /** Racks see a roof whose temperature it moves; mats lose through it, unless a certificate has that already. */

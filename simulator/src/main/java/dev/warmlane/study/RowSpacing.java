@@ -36,7 +36,6 @@ public sealed interface RowSpacing {
      */
     record FixedPitch(double pitchM) implements RowSpacing {
 
-
         /** Checks the range. */
         public FixedPitch {
             Mounting.OpenRack.PITCH.check(pitchM);

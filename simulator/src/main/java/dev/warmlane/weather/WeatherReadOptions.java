@@ -18,8 +18,8 @@ public record WeatherReadOptions(
         @Nullable Double utcOffsetHours, @Nullable Double centreHours) {
 
     /** Range of {@link #centreHours}. */
-    public static final Range CENTRE = Range.of("time of irradiance after the start of its hour", Dimension.DURATION, "h", -12, 12);
-
+    public static final Range CENTRE =
+            Range.of("time of irradiance after the start of its hour", Dimension.DURATION, "h", -12, 12);
 
     private static final WeatherReadOptions DEFAULTS = new WeatherReadOptions(null, null);
 

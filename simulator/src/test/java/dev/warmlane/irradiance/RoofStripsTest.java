@@ -148,7 +148,8 @@ class RoofStripsTest {
         double[] lit = new double[strips.count()];
         strips.litShares(profileDeg, lit);
         double onRoof = sum(strips, i -> lit[i] * strips.widthM(i)) * Math.sin(Math.toRadians(profileDeg));
-        double across = Math.abs(Math.sin(Math.toRadians(profileDeg + ROWS.rack().tiltDeg())));
+        double across =
+                Math.abs(Math.sin(Math.toRadians(profileDeg + ROWS.rack().tiltDeg())));
         double onPlate = ROWS.chordM() * across * (1 - ROWS.shadedShare(profileDeg));
         assertThat(onRoof + onPlate).isCloseTo(ROWS.pitchM() * Math.sin(Math.toRadians(profileDeg)), within(CLOSURE));
     }
@@ -242,9 +243,9 @@ class RoofStripsTest {
                 for (int k = -neighbours; k <= neighbours; k++) {
                     nearest = Math.min(nearest, hit(rows, k * rows.pitchM(), x, cos, sin));
                 }
-                boolean front =
-                        sin * Math.cos(Math.toRadians(rows.rack().tiltDeg())) + cos * Math.sin(Math.toRadians(rows.rack().tiltDeg()))
-                                < 0;
+                boolean front = sin * Math.cos(Math.toRadians(rows.rack().tiltDeg()))
+                                + cos * Math.sin(Math.toRadians(rows.rack().tiltDeg()))
+                        < 0;
                 int what = Double.isInfinite(nearest) ? 0 : front ? 1 : 2;
                 seen[what] += 1.0 / (places * directions);
             }

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
+import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingOption.Flat;
 import dev.warmlane.study.MountingOption.Pitched;
 import dev.warmlane.study.MountingOption.Racks;
 import dev.warmlane.study.MountingOption.RoofSide;
-import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RowSpacing;
 import dev.warmlane.weather.WeatherReadOptions;
 import java.io.IOException;
@@ -51,7 +51,13 @@ class MountingSectionsTest {
 
     private static Racks racks(String name, RowSpacing spacing, RoofSide along) {
         return new Racks(
-                name, new Rack(4, 190, 2.5, 0.05), Mounting.Back.boarded(2.3), Mounting.WindRun.ROOF, 0.6, spacing, along);
+                name,
+                new Rack(4, 190, 2.5, 0.05),
+                Mounting.Back.boarded(2.3),
+                Mounting.WindRun.ROOF,
+                0.6,
+                spacing,
+                along);
     }
 
     @Test

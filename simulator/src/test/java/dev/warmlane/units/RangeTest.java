@@ -12,7 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a range says of itself, and that what it writes it reads. */
 class RangeTest {
 
-    private static final Range GAP = Range.of("gap", Dimension.LENGTH, 0.0005, 0.1).writtenIn("mm");
+    private static final Range GAP =
+            Range.of("gap", Dimension.LENGTH, 0.0005, 0.1).writtenIn("mm");
 
     private static Stream<Range> ranges() {
         return Stream.of(
