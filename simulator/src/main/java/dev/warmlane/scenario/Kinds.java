@@ -14,7 +14,7 @@ final class Kinds {
 
     /** A number of a range: with its unit in quotes, or plain where it has none; a share may also be a percentage. */
     static Kind<Double> of(Range range) {
-        return new Number(range);
+        return new Amount(range);
     }
 
     /** A whole number of a range. */
@@ -22,16 +22,16 @@ final class Kinds {
         return new Count(range);
     }
 
-    private record Number(Range range) implements Kind<Double> {
+    private record Amount(Range range) implements Kind<Double> {
 
         @Override
         public Double read(Object toml) throws BadValueException {
             double value;
             if (toml instanceof String text && (percent() || !plain())) {
                 value = read(text);
-            } else if (toml instanceof java.lang.Number number && plain()) {
+            } else if (toml instanceof Number number && plain()) {
                 value = number.doubleValue();
-            } else if (toml instanceof java.lang.Number) {
+            } else if (toml instanceof Number) {
                 throw new BadValueException("found " + toml + ", a number without a unit; write it in quotes with its"
                         + " unit, \"" + toml + " " + range.written() + "\"; allowed: " + allowed());
             } else {
@@ -62,13 +62,13 @@ final class Kinds {
 
         /** A share that was written as a percentage without its sign; what is just above 1 is another slip. */
         private String inPercent(Object toml, double value) {
-            boolean meant = percent() && toml instanceof java.lang.Number && value >= 2 && range.holds(value / 100);
+            boolean meant = percent() && toml instanceof Number && value >= 2 && range.holds(value / 100);
             return meant ? "; did you mean \"" + toml + " %\"?" : "";
         }
 
         /** The value beside a text in other units, so that it can be compared with what is allowed. */
         private String inOurUnit(Object toml, double value) {
-            boolean same = toml instanceof java.lang.Number
+            boolean same = toml instanceof Number
                     || !(Math.abs(range.inWritten(value)) < LONGEST_TOLD)
                     || toml.toString().strip().endsWith(" " + range.written());
             return same ? "" : ", that is " + show(value);
