@@ -2,6 +2,7 @@ package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.physics.SurfaceRoughness;
 import dev.warmlane.units.Range;
 import java.util.function.Function;
 
@@ -29,14 +30,15 @@ public record Absorber(
     public static final Range EMITTANCE = Range.share("emittance", 0.05, 1);
 
     /** Range of {@link #roughnessFactor}. */
-    public static final Range ROUGHNESS = Range.number("collector roughness factor", 1, 2.2);
+    public static final Range ROUGHNESS = SurfaceRoughness.FACTOR.named("collector roughness factor");
 
     /**
      * A usual black plastic mat of tubes. From memory and of low certainty: absorptance 0.94, emittance 0.92,
      * plate-to-fluid conductance 250 W/m²K (efficiency factor about 0.93 at a loss coefficient of 20 W/m²K, the middle
-     * of what mats of small tubes side by side reach); roughness factor 1.13, medium smooth.
+     * of what mats of small tubes side by side reach); medium smooth.
      */
-    public static final Absorber USUAL_MAT = new Absorber(0.94, 0.92, 1.13, new PlateToFluid.Conductance(250));
+    public static final Absorber USUAL_MAT = new Absorber(
+            0.94, 0.92, SurfaceRoughness.MEDIUM_SMOOTH.factor(), new PlateToFluid.Conductance(250));
 
     /** An absorber that takes slanting light as matte black paint does. */
     public Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid) {

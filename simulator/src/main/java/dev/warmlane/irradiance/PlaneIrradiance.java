@@ -93,19 +93,6 @@ public final class PlaneIrradiance {
                 : Math.max(0, sky * ((1 - f1) * plane.skyView() + f2 * sinTilt));
     }
 
-    /** The plane. */
-    public Plane plane() {
-        return plane;
-    }
-
-    /**
-     * Cosine of the angle between the sun and the plane's normal, -1 to 1; below 0 the sun stands behind the plane; 0
-     * while the sun is down.
-     */
-    public double cosIncidence(int hour) {
-        return cosIncidence[hour];
-    }
-
     /** Angle between the sun and the plane's normal, degrees, 0 to 180; 90 while the sun is down. */
     public double incidenceDeg(int hour) {
         double cos = cosIncidence[hour];
@@ -139,11 +126,6 @@ public final class PlaneIrradiance {
     /** All light of the sky except beam, W/m². */
     public double skyWm2(int hour) {
         return circumsolar[hour] + background[hour];
-    }
-
-    /** Beam and sky, W/m²; what the ground reflects comes on top. */
-    public double beamAndSkyWm2(int hour) {
-        return beam[hour] + skyWm2(hour);
     }
 
     /**

@@ -39,11 +39,6 @@ public record RackRows(Rack rack, double pitchM, int rows) {
         this(new Rack(tiltDeg, azimuthDeg, chordM, clearanceM), pitchM, rows);
     }
 
-    /** One row alone. */
-    public static RackRows single(Plane plane, double chordM, double clearanceM) {
-        return new RackRows(plane.tiltDeg(), plane.azimuthDeg(), chordM, Double.POSITIVE_INFINITY, 1, clearanceM);
-    }
-
     /**
      * The least pitch at which rows do not shade each other while the sun stands at a profile angle:
      * {@code chord·sin(profile + tilt)/sin(profile)}, m. The lower the angle, the longer the shadow, so the sun's lowest
@@ -83,11 +78,6 @@ public record RackRows(Rack rack, double pitchM, int rows) {
     /** How far the upper edge stands above the lower, m. */
     public double riseM() {
         return rack.riseM();
-    }
-
-    /** The weight of a place among the rows: 1/N for {@link RowPlace#FIRST}, the rest for an interior row. */
-    public double weight(RowPlace place) {
-        return place == RowPlace.FIRST ? 1.0 / rows : (rows - 1.0) / rows;
     }
 
     /**

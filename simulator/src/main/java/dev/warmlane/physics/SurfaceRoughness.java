@@ -1,5 +1,7 @@
 package dev.warmlane.physics;
 
+import dev.warmlane.units.Range;
+
 /**
  * How much a rough surface raises the forced film coefficient over that of a smooth plate: the multipliers that the
  * ASHRAE Handbook of Fundamentals and Walton (Thermal Analysis Research Program reference manual, NBSIR 83-2655, 1983)
@@ -18,6 +20,9 @@ public enum SurfaceRoughness {
     ROUGH(1.67),
     /** Stucco. */
     VERY_ROUGH(2.17);
+
+    /** Range of the multiplier: a little beyond the roughest. */
+    public static final Range FACTOR = Range.number("roughness factor", 1, 2.2);
 
     private final double factor;
 

@@ -3,10 +3,10 @@ package dev.warmlane.physics;
 /**
  * Liquid water at atmospheric pressure.
  *
- * <p>All four equations are those of Popiel and Wojtkowiak, "Simple formulas for thermophysical properties of liquid
+ * <p>All three equations are those of Popiel and Wojtkowiak, "Simple formulas for thermophysical properties of liquid
  * water for heat transfer calculations (from 0 °C to 150 °C)", Heat Transfer Engineering 19(3), 1998, 87-101, for pure
  * water. Between 20 and 30 °C the tests hold density to standard tables within 0.05 %, specific heat and latent heat
- * within 0.2 %, and conductivity within 0.6 %. Below 0 °C each function returns its value at 0 °C, since liquid water
+ * within 0.2 %. Below 0 °C each function returns its value at 0 °C, since liquid water
  * ends there.
  */
 public final class Water {
@@ -51,16 +51,5 @@ public final class Water {
         double t = Math.max(temperatureC, 0);
         double root = Math.sqrt(t);
         return 1000 * (2500.304 + t * (-2.2521025 - 0.021465847 * root + t * (3.1750136e-4 * root - 2.8607959e-5 * t)));
-    }
-
-    /**
-     * Thermal conductivity, W/mK.
-     *
-     * @param temperatureC water temperature, °C, 0 to 150
-     */
-    public static double conductivityWmK(double temperatureC) {
-        double t = Math.max(temperatureC, 0);
-        double root = Math.sqrt(t);
-        return 0.5650285 - 0.0009412945 * root + t * (0.0026363895 - 0.00012516934 * root - 1.5154918e-6 * t);
     }
 }

@@ -1,5 +1,6 @@
 package dev.warmlane.site;
 
+import dev.warmlane.physics.SurfaceRoughness;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 
@@ -51,7 +52,7 @@ public record Roof(
     public static final Range ROOM_TEMPERATURE = Range.of("room temperature", Dimension.TEMPERATURE, -20, 50);
 
     /** Range of {@link #roughnessFactor}. */
-    public static final Range ROUGHNESS = Range.number("roof roughness factor", 1, 2.2);
+    public static final Range ROUGHNESS = SurfaceRoughness.FACTOR.named("roof roughness factor");
 
     /** Range of {@link #windSpeedRatio}. */
     public static final Range WIND_SPEED_RATIO = Range.number("roof wind speed ratio", 0, 2);
@@ -102,8 +103,7 @@ public record Roof(
 
     /**
      * Gathers a roof. Defaults: albedo 0.2 and emittance 0.9 (aged dark roofing), U value 0.5 W/m²K (between an
-     * insulated roof, 0.25, and a bare deck, 2), room 22 °C, roughness factor 1.13 (medium smooth membrane, ASHRAE
-     * after Walton, from memory), wind speed ratio 1 (published roof-level ratios are not consistent enough for another
+     * insulated roof, 0.25, and a bare deck, 2), room 22 °C, a medium smooth membrane, wind speed ratio 1 (published roof-level ratios are not consistent enough for another
      * default), usable share 0.8 (common practice, no source).
      */
     public static final class Builder {
@@ -114,7 +114,7 @@ public record Roof(
         private double emittance = 0.9;
         private double uValueWm2K = 0.5;
         private double roomTemperatureC = 22;
-        private double roughnessFactor = 1.13;
+        private double roughnessFactor = SurfaceRoughness.MEDIUM_SMOOTH.factor();
         private double windSpeedRatio = 1;
         private double usableShare = 0.8;
 

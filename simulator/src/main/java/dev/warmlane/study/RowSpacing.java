@@ -75,11 +75,6 @@ public sealed interface RowSpacing {
             Checks.within("last unshaded solar hour", toSolarHour, fromSolarHour, 24, "h");
         }
 
-        /** No shade at solar noon of the season's day with the lowest sun. */
-        public static Unshaded atNoon() {
-            return new Unshaded(12, 12, Optional.empty());
-        }
-
         /** The day that the rule is kept on. */
         public MonthDay dateAt(double latitudeDeg, OpeningSeason season) {
             return date.orElseGet(() -> lowestNoonSun(latitudeDeg, season));

@@ -158,13 +158,6 @@ public enum Dimension {
     THERMAL_RESISTANCE(
             "a thermal resistance", unit("m2K/W", 1), unit("h ft2 F/Btu", HOUR * FOOT2 * FAHRENHEIT_DEGREE / BTU)),
 
-    /** Heat capacity of a unit of area, J/m²K. */
-    CAPACITY_PER_AREA(
-            "a heat capacity per area",
-            unit("J/m2K", 1),
-            unit("kJ/m2K", 1e3),
-            unit("Btu/ft2F", BTU / FOOT2 / FAHRENHEIT_DEGREE)),
-
     /** Heat in a unit of volume of fuel, J/m³. */
     HEATING_VALUE(
             "a heating value",
@@ -195,14 +188,6 @@ public enum Dimension {
             unit("per GJ", 1e-9),
             unit("per therm", 1 / THERM),
             unit("per MMBtu", 1 / MMBTU)),
-
-    /** Price of a volume, currency per m³. */
-    PRICE_PER_VOLUME(
-            "a price of a volume",
-            unit("per m3", 1),
-            unit("per L", 1 / LITRE),
-            unit("per ft3", 1 / FOOT3),
-            unit("per gal", 1 / US_GALLON)),
 
     /** Price of a unit of area, currency per m². */
     PRICE_PER_AREA("a price of an area", unit("per m2", 1), unit("per ft2", 1 / FOOT2));

@@ -118,11 +118,6 @@ public final class Quantity {
         return found;
     }
 
-    /** The value with the base unit, so that {@link #parse} returns exactly the same value: "743.2 m2". */
-    public static String format(double value, Dimension dimension) {
-        return (value + " " + dimension.baseUnit()).strip();
-    }
-
     private static QuantityException unknownUnit(String text, Dimension dimension, String written) {
         if (written.isEmpty()) {
             return failure(text, dimension, "has no unit", "");

@@ -121,10 +121,6 @@ final class FileText {
                 : text.replace("\r\r\n", "\n").replace("\r\n", "\n").replace('\r', '\n');
     }
 
-    Path path() {
-        return path;
-    }
-
     int lines() {
         return lines;
     }

@@ -1,6 +1,6 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.physics.Constants;
+import dev.warmlane.physics.SkyLongWave;
 import dev.warmlane.site.HourOfYear;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -71,7 +71,7 @@ public record WeatherSummary(List<Period> months, Period year) {
                 mean(start, end, weather::dewPointC),
                 mean(start, end, weather::relativeHumidity),
                 mean(start, end, weather::windSpeedMs),
-                Math.sqrt(Math.sqrt(longWave / Constants.STEFAN_BOLTZMANN)) - Constants.KELVIN);
+                SkyLongWave.skyTemperatureC(longWave));
     }
 
     private static double sumKwh(int start, int end, IntToDoubleFunction irradiance) {

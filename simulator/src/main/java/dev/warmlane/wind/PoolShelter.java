@@ -16,9 +16,6 @@ public enum PoolShelter {
      */
     EXPOSED(0.40);
 
-    /** Height above the water that the factor refers to, m. */
-    public static final double HEIGHT_M = 0.3;
-
     private final double factor;
 
     PoolShelter(double factor) {

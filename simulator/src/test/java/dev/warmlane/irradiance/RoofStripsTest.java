@@ -89,7 +89,7 @@ class RoofStripsTest {
         "20, 2, 0"
     })
     void backSeesAsMuchLitRoofAsRaysFind(double tiltDeg, double chordM, double clearanceM) {
-        RackRows row = RackRows.single(new Plane(tiltDeg, 180), chordM, clearanceM);
+        RackRows row = new RackRows(tiltDeg, 180, chordM, Double.POSITIVE_INFINITY, 1, clearanceM);
         RoofStrips strips = RoofStrips.below(row, RowPlace.FIRST);
         for (double profileDeg = 25; profileDeg < 180; profileDeg += 12.5) {
             assertThat(litSeen(strips, profileDeg))
@@ -121,7 +121,7 @@ class RoofStripsTest {
 
     @Test
     void parallelPlatesSeeWhatHottelFound() {
-        RackRows flat = RackRows.single(new Plane(0, 180), 1.2, 0.3);
+        RackRows flat = new RackRows(0, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
         RoofStrips strips = RoofStrips.below(flat, RowPlace.FIRST);
         double below = IntStream.range(0, strips.count())
                 .filter(i -> strips.fromM(i) >= -1.2 && strips.fromM(i) + strips.widthM(i) <= 0)
@@ -134,7 +134,7 @@ class RoofStripsTest {
 
     @Test
     void mountingStandsSymmetricWhenItLies() {
-        RoofStrips strips = RoofStrips.below(RackRows.single(new Plane(0, 180), 1.2, 0.3), RowPlace.FIRST);
+        RoofStrips strips = RoofStrips.below(new RackRows(0, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3), RowPlace.FIRST);
         int last = strips.count() - 2;
         for (int i = 0; i <= last; i++) {
             assertThat(strips.skyView(i)).isCloseTo(strips.skyView(last - i), within(CLOSURE));
@@ -156,7 +156,7 @@ class RoofStripsTest {
 
     @Test
     void shadowFallsBehindThePlateWhenTheSunStandsBeforeIt() {
-        RackRows row = RackRows.single(new Plane(30, 180), 1.2, 0.3);
+        RackRows row = new RackRows(30, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
         RoofStrips strips = RoofStrips.below(row, RowPlace.FIRST);
         double[] lit = new double[strips.count()];
         strips.litShares(45, lit);
@@ -221,7 +221,7 @@ class RoofStripsTest {
 
     @Test
     void aRowAloneHasNoInterior() {
-        RackRows alone = RackRows.single(new Plane(30, 180), 1.2, 0.3);
+        RackRows alone = new RackRows(30, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RoofStrips.below(alone, RowPlace.INTERIOR))
                 .withMessageContaining("no interior");

@@ -33,12 +33,6 @@ class WaterTest {
         assertThat(Water.densityKgM3(4)).isGreaterThan(Water.densityKgM3(2)).isGreaterThan(Water.densityKgM3(6));
     }
 
-    @Test
-    void conductsAsTheStandardReferenceValue() {
-        // 0.6065 W/mK at 298.15 K: Ramires et al., J. Phys. Chem. Ref. Data 24, 1995 (from memory); 0.6 % uncertainty
-        assertThat(Water.conductivityWmK(25)).isCloseTo(0.6065, Percentage.withPercentage(0.6));
-    }
-
     @ParameterizedTest
     @ValueSource(doubles = {5, 15, 25, 35, 45})
     void latentHeatFollowsFromTheSaturationPressure(double temperatureC) {
@@ -56,6 +50,5 @@ class WaterTest {
         assertThat(Water.densityKgM3(-5)).isEqualTo(Water.densityKgM3(0));
         assertThat(Water.specificHeatJKgK(-5)).isEqualTo(Water.specificHeatJKgK(0));
         assertThat(Water.latentHeatJKg(-5)).isEqualTo(Water.latentHeatJKg(0));
-        assertThat(Water.conductivityWmK(-5)).isEqualTo(Water.conductivityWmK(0));
     }
 }

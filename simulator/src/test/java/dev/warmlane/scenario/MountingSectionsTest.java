@@ -37,7 +37,7 @@ class MountingSectionsTest {
         List<MountingOption> options = List.of(
                 new Flat("mats", new Mounting.FlatOnRoof(0.008)),
                 racks("fixed", new RowSpacing.FixedPitch(3.25), RoofSide.SHORT),
-                racks("noon", RowSpacing.Unshaded.atNoon(), RoofSide.LONG),
+                racks("noon", new RowSpacing.Unshaded(12, 12, Optional.empty()), RoofSide.LONG),
                 racks("hours", new RowSpacing.Unshaded(9.5, 15, Optional.of(MonthDay.of(12, 21))), RoofSide.LONG),
                 new Pitched("own", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.of(120.5)),
                 new Pitched("same", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.empty()));

@@ -69,7 +69,7 @@ class RowSpacingTest {
 
     @Test
     void moreHoursNeedMoreRoom() {
-        double noon = Unshaded.atNoon().pitchM(2, 30, 150, 48, SUMMER);
+        double noon = new Unshaded(12, 12, Optional.empty()).pitchM(2, 30, 150, 48, SUMMER);
 
         assertThat(new Unshaded(9, 15, Optional.empty()).pitchM(2, 30, 150, 48, SUMMER))
                 .isGreaterThan(noon);
@@ -77,11 +77,11 @@ class RowSpacingTest {
 
     @Test
     void withoutADateTheLowestNoonSunOfTheSeasonCounts() {
-        assertThat(Unshaded.atNoon().dateAt(48, SUMMER)).isEqualTo(MonthDay.of(9, 15));
-        assertThat(Unshaded.atNoon()
+        assertThat(new Unshaded(12, 12, Optional.empty()).dateAt(48, SUMMER)).isEqualTo(MonthDay.of(9, 15));
+        assertThat(new Unshaded(12, 12, Optional.empty())
                         .dateAt(-37, new OpeningSeason(MonthDay.of(10, 20), MonthDay.of(4, 10), Schedule.ALWAYS)))
                 .isEqualTo(MonthDay.of(4, 10));
-        assertThat(Unshaded.atNoon().dateAt(48, OpeningSeason.wholeYear()).getMonthValue())
+        assertThat(new Unshaded(12, 12, Optional.empty()).dateAt(48, OpeningSeason.wholeYear()).getMonthValue())
                 .isEqualTo(12);
     }
 

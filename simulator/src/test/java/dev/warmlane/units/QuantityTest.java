@@ -2,7 +2,6 @@ package dev.warmlane.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashSet;
@@ -59,8 +58,6 @@ class QuantityTest {
                     1 Btu/h ft F        | CONDUCTIVITY | 1.730735
                     1 Btu/h F           | CONDUCTANCE | 0.5275279
                     40 W/K              | CONDUCTANCE | 40
-                    15 kJ/m2K           | CAPACITY_PER_AREA | 15000
-                    1 Btu/ft2F          | CAPACITY_PER_AREA | 20441.75
                     95 %                | FRACTION | 0.95
                     95%                 | FRACTION | 0.95
                     0.82                | FRACTION | 0.82
@@ -84,8 +81,6 @@ class QuantityTest {
                     0.36 per kWh        | PRICE_PER_ENERGY | 1e-7
                     0.36/kWh            | PRICE_PER_ENERGY | 1e-7
                     1.05505585262 per therm | PRICE_PER_ENERGY | 1e-8
-                    0.85 per m3         | PRICE_PER_VOLUME | 0.85
-                    3.785411784 per gal | PRICE_PER_VOLUME | 1000
                     120 per m2          | PRICE_PER_AREA | 120
                     4 Ws/m3K            | WIND_LOSS_COEFFICIENT | 4
                     0.02 s/m            | PER_SPEED | 0.02
@@ -128,30 +123,12 @@ class QuantityTest {
                 .hasMessageContaining(message);
     }
 
-    @Test
-    void exceptionCarriesItsParts() {
-        QuantityException thrown =
-                catchThrowableOfType(QuantityException.class, () -> Quantity.parse("300 KW", Dimension.POWER));
-        assertThat(thrown.found()).isEqualTo("300 KW");
-        assertThat(thrown.dimension()).isEqualTo(Dimension.POWER);
-        assertThat(thrown.nearestUnit()).contains("kW");
-    }
-
     @ParameterizedTest
     @EnumSource
     void everyUnitGoesThereAndBack(Dimension dimension) {
         for (String unit : dimension.allowedUnits()) {
             double value = Quantity.parse("12.75 " + unit, dimension);
             assertThat(Quantity.in(unit, value, dimension)).isCloseTo(12.75, within(1e-12));
-        }
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void formatIsReadBackExactly(Dimension dimension) {
-        for (double value : new double[] {0, 0.1, 743.2243, -1.0 / 3, 1e-9, 6.02e23}) {
-            assertThat(Quantity.parse(Quantity.format(value, dimension), dimension))
-                    .isEqualTo(value);
         }
     }
 
@@ -172,7 +149,7 @@ class QuantityTest {
         try {
             Locale.setDefault(Locale.GERMANY);
             assertThat(Quantity.parse("0.82", Dimension.FRACTION)).isEqualTo(0.82);
-            assertThat(Quantity.format(0.5, Dimension.AREA)).isEqualTo("0.5 m2");
+            assertThat(Quantity.plain(0.5)).isEqualTo("0.5");
         } finally {
             Locale.setDefault(before);
         }

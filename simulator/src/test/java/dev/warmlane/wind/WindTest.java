@@ -50,7 +50,7 @@ class WindTest {
     @Test
     void openPoolFollowsFromTheLogarithmicProfile() {
         double grass = 0.03; // roughness length, m
-        double derived = Math.log(PoolShelter.HEIGHT_M / grass) / Math.log(WindProfile.STATION_HEIGHT_M / grass);
+        double derived = Math.log(0.3 / grass) / Math.log(WindProfile.STATION_HEIGHT_M / grass);
         assertThat(PoolShelter.EXPOSED.factor()).isCloseTo(derived, within(0.005)); // stated to two digits
     }
 
