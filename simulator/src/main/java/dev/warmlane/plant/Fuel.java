@@ -2,6 +2,7 @@ package dev.warmlane.plant;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Units;
 
 /**
  * A gas that a heater burns.
@@ -42,11 +43,11 @@ public record Fuel(String name, String unit, double heatMjPerUnit, double co2KgP
 
     /** Units of fuel that hold an amount of heat, given in kWh of higher heating value. */
     public double unitsForKwh(double kwh) {
-        return kwh * 3.6 / heatMjPerUnit;
+        return Units.megajoules(kwh) / heatMjPerUnit;
     }
 
     /** Carbon dioxide of burning an amount of heat, kg, given in kWh of higher heating value. */
     public double co2KgForKwh(double kwh) {
-        return kwh * 3.6e-3 * co2KgPerGj;
+        return Units.gigajoules(kwh * Units.KWH) * co2KgPerGj;
     }
 }

@@ -5,8 +5,8 @@ import dev.warmlane.physics.MoistAir;
 import dev.warmlane.physics.Tabulated;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 import dev.warmlane.weather.WeatherYear;
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -35,8 +35,6 @@ public final class PoolForcing {
     private static final int CELLS_PER_K = 16;
     static final Tabulated SATURATION_KPA = new Tabulated(MoistAir::saturationPressureKpa, 0, HOTTEST_C, CELLS_PER_K);
     static final Tabulated LATENT_J_KG = new Tabulated(Water::latentHeatJKg, 0, HOTTEST_C, CELLS_PER_K);
-
-    private static final double SECONDS_PER_DAY = 86_400;
 
     private final Pool pool;
     private final Optional<Cover> cover;
@@ -77,18 +75,18 @@ public final class PoolForcing {
         this.circulationWm2 = pool.circulationW() / pool.areaM2();
         this.groundC = GroundTemperature.hourly(pool, weather);
         // one litre is taken as one kilogram: mains water is within 0.2 % of it
-        this.makeUpKgSM2 = makeUp.litresPerDay() / SECONDS_PER_DAY / pool.areaM2();
+        this.makeUpKgSM2 = makeUp.litresPerDay() / Units.DAY / pool.areaM2();
         this.mainsC = MainsWaterTemperature.hourly(makeUp.mains(), weather);
         this.evaporationCut = cover.map(Cover::evaporationCut).orElse(0.0);
         this.coverResistance = cover.map(Cover::resistanceM2KW).orElse(0.0);
-        if (pool.setting() instanceof PoolSetting.Outdoor outdoor) {
-            fillOutdoor(outdoor, weather);
-        } else {
-            fillIndoor((PoolSetting.Indoor) pool.setting());
-        }
+        PoolSetting setting = pool.setting();
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double wind = pool.setting().windAtWaterMs(weather.windSpeedMs(hour));
-            double quiet = pool.evaporation().quietFactor(pool.setting());
+            airC[hour] = setting.airC(weather, hour);
+            vapourKpa[hour] = setting.vapourKpa(weather, hour);
+            sun[hour] = setting.sunWm2(weather, hour);
+            longWaveIn[hour] = setting.longWaveWm2(weather, hour);
+            double wind = setting.windAtWaterMs(weather.windSpeedMs(hour));
+            double quiet = pool.evaporation().quietFactor(setting);
             double evaporation = pool.evaporation().heatWm2Kpa(wind) * quiet;
             evaporationWm2Kpa[hour] = evaporation;
             moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), hour);
@@ -196,21 +194,5 @@ public final class PoolForcing {
         out.put(Flow.GROUND, groundWm2K * (groundC[hour] - waterC), -groundWm2K);
         out.put(Flow.MAKE_UP, replaced * (mainsC[hour] - waterC), -replaced);
         out.evaporated(evaporated);
-    }
-
-    private void fillOutdoor(PoolSetting.Outdoor outdoor, WeatherYear weather) {
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            airC[hour] = weather.airTemperatureC(hour);
-            vapourKpa[hour] = weather.vapourPressureKpa(hour);
-            sun[hour] = weather.globalHorizontalWm2(hour) * (1 - outdoor.shadedShare());
-            longWaveIn[hour] = outdoor.skyShare() * weather.skyLongWaveWm2(hour)
-                    + (1 - outdoor.skyShare()) * Constants.blackBody(airC[hour]);
-        }
-    }
-
-    private void fillIndoor(PoolSetting.Indoor indoor) {
-        Arrays.fill(airC, indoor.hallTemperatureC());
-        Arrays.fill(vapourKpa, indoor.hallHumidity() * MoistAir.saturationPressureKpa(indoor.hallTemperatureC()));
-        Arrays.fill(longWaveIn, Constants.blackBody(indoor.hallTemperatureC()));
     }
 }

@@ -1,7 +1,10 @@
 package dev.warmlane.pool;
 
+import dev.warmlane.physics.Constants;
+import dev.warmlane.physics.MoistAir;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.wind.PoolShelter;
 import java.util.Optional;
 import java.util.function.Function;
@@ -15,6 +18,18 @@ public sealed interface PoolSetting {
      * @param stationWindMs wind of the weather station at 10 m, m/s
      */
     double windAtWaterMs(double stationWindMs);
+
+    /** Sun on the water in an hour, W/m². */
+    double sunWm2(WeatherYear weather, int hour);
+
+    /** Air over the water in an hour, °C. */
+    double airC(WeatherYear weather, int hour);
+
+    /** Vapour pressure of that air, kPa. */
+    double vapourKpa(WeatherYear weather, int hour);
+
+    /** Long-wave of sky and surroundings on the water in an hour, W/m². */
+    double longWaveWm2(WeatherYear weather, int hour);
 
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
     <T> T match(Function<Outdoor, T> outdoor, Function<Indoor, T> indoor);
@@ -53,6 +68,27 @@ public sealed interface PoolSetting {
         @Override
         public double windAtWaterMs(double stationWindMs) {
             return windFactor * stationWindMs;
+        }
+
+        @Override
+        public double sunWm2(WeatherYear weather, int hour) {
+            return weather.globalHorizontalWm2(hour) * (1 - shadedShare);
+        }
+
+        @Override
+        public double airC(WeatherYear weather, int hour) {
+            return weather.airTemperatureC(hour);
+        }
+
+        @Override
+        public double vapourKpa(WeatherYear weather, int hour) {
+            return weather.vapourPressureKpa(hour);
+        }
+
+        @Override
+        public double longWaveWm2(WeatherYear weather, int hour) {
+            return skyShare * weather.skyLongWaveWm2(hour)
+                    + (1 - skyShare) * Constants.blackBody(weather.airTemperatureC(hour));
         }
 
         /** An unshaded pool that sees the whole sky, in usual surroundings. */
@@ -104,6 +140,26 @@ public sealed interface PoolSetting {
         @Override
         public double windAtWaterMs(double stationWindMs) {
             return airSpeedMs;
+        }
+
+        @Override
+        public double sunWm2(WeatherYear weather, int hour) {
+            return 0;
+        }
+
+        @Override
+        public double airC(WeatherYear weather, int hour) {
+            return hallTemperatureC;
+        }
+
+        @Override
+        public double vapourKpa(WeatherYear weather, int hour) {
+            return hallHumidity * MoistAir.saturationPressureKpa(hallTemperatureC);
+        }
+
+        @Override
+        public double longWaveWm2(WeatherYear weather, int hour) {
+            return Constants.blackBody(hallTemperatureC);
         }
 
         @Override

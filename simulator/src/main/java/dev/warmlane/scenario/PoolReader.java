@@ -24,7 +24,7 @@ final class PoolReader {
         double area = area(s);
         double depth = s.get(PoolKeys.DEPTH);
         PoolSetting setting = setting(s);
-        double absorptance = absorptance(s, setting instanceof PoolSetting.Indoor);
+        double absorptance = absorptance(s, setting != null && setting.outdoor().isEmpty());
         double emittance = s.get(PoolKeys.WATER_EMITTANCE);
         Evaporation evaporation = s.get(PoolKeys.EVAPORATION);
         double ground = ground(s, area, depth);

@@ -1,8 +1,9 @@
 package dev.warmlane.season;
 
-import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorArray.Filling;
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.physics.Water;
+import dev.warmlane.units.Units;
 import java.util.OptionalInt;
 
 /**
@@ -37,7 +38,7 @@ public record ArraySummary(
                         .racks()
                         .map(racks -> OptionalInt.of(racks.rows()))
                         .orElse(OptionalInt.empty()),
-                array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * 3600,
+                array.areaM2() * array.flowKgSM2() / Water.densityKgM3(25) * Units.HOUR,
                 array.areaM2() * array.filling().waterLM2(),
                 array.filling());
     }

@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.units.Units;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -41,7 +42,7 @@ public record CollectorHeat(
             peak = Math.max(peak, ledger.deliveredKwh(index));
             for (int a = 0; a < arrays.size(); a++) {
                 CollectorForcing collector = forcing.collectors().get(a);
-                irradiation += arrays.get(a).areaM2() * collector.irradianceWm2(hour) / 1000;
+                irradiation += Units.kwhOfWattHours(arrays.get(a).areaM2() * collector.irradianceWm2(hour));
                 double outlet = ledger.outletC(a, index);
                 if (!Double.isNaN(outlet)) {
                     lowest = Math.min(lowest, outlet);

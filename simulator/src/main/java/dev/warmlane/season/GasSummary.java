@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import dev.warmlane.plant.Fuel;
 import dev.warmlane.plant.GasHeater;
 import dev.warmlane.pool.Flow;
+import java.util.function.Function;
 
 /** The gas that the collectors' heat stands for. All gas in kWh of its higher heating value. */
 public sealed interface GasSummary {
@@ -12,6 +13,9 @@ public sealed interface GasSummary {
 
     /** The gas that the collectors' heat stands for, kWh. */
     double replacedKwh();
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Displaced, T> displaced, Function<WouldHaveBurned, T> wouldHaveBurned);
 
     /** The same in the units the fuel is sold in. */
     default double replacedUnits() {
@@ -42,6 +46,11 @@ public sealed interface GasSummary {
         public double burnedCo2Kg() {
             return fuel.co2KgForKwh(burnedKwh);
         }
+
+        @Override
+        public <T> T match(Function<Displaced, T> displaced, Function<WouldHaveBurned, T> wouldHaveBurned) {
+            return displaced.apply(this);
+        }
     }
 
     /**
@@ -51,7 +60,12 @@ public sealed interface GasSummary {
      * @param efficiency of that heater, 0 to 1
      * @param replacedKwh the gas, kWh
      */
-    record WouldHaveBurned(Fuel fuel, double efficiency, double replacedKwh) implements GasSummary {}
+    record WouldHaveBurned(Fuel fuel, double efficiency, double replacedKwh) implements GasSummary {
+        @Override
+        public <T> T match(Function<Displaced, T> displaced, Function<WouldHaveBurned, T> wouldHaveBurned) {
+            return wouldHaveBurned.apply(this);
+        }
+    }
 
     /** Compares the heat of an installation's pool with that of the same pool without collectors. */
     static GasSummary of(Installation installation, HeatBalance with, HeatBalance without) {

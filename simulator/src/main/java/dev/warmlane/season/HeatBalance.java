@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.pool.Flow;
+import dev.warmlane.units.Units;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -15,8 +16,6 @@ import java.util.Map;
  * @param makeUpM3 mains water that replaced what evaporated, splashed out and was drained, m³, 1000 kg to the m³
  */
 public record HeatBalance(Map<Flow, Double> kwh, double storedKwh, double evaporatedKg, double makeUpM3) {
-
-    private static final double J_PER_KWH = 3.6e6;
 
     /** Keeps its own copy of the map, in the order of the kinds. */
     public HeatBalance {
@@ -34,9 +33,9 @@ public record HeatBalance(Map<Flow, Double> kwh, double storedKwh, double evapor
         double drained = installation.makeUp().litresPerDay() * period.hours() / 24;
         return new HeatBalance(
                 ledger.heatKwh(period),
-                stored * installation.pool().areaM2() / J_PER_KWH,
+                stored * installation.pool().areaM2() / Units.KWH,
                 evaporated,
-                (evaporated + drained) / 1000);
+                Units.cubicMetres(evaporated + drained));
     }
 
     /** Heat of a kind, kWh, positive into the water. */

@@ -30,9 +30,8 @@ public record MoneySummary(
 
     private static MoneySummary of(Installation installation, Prices prices, PeriodSummary season) {
         double cost = prices.collectorPerM2() * installation.collectorAreaM2();
-        boolean heated = season.gas() instanceof GasSummary.Displaced;
-        double burned = season.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
-        double without = heated ? burned + season.gas().replacedKwh() : 0;
+        double burned = season.gas().match(GasSummary.Displaced::burnedKwh, none -> 0.0);
+        double without = season.gas().match(gas -> burned + gas.replacedKwh(), none -> 0.0);
         return new MoneySummary(
                 prices.currency(),
                 burned * prices.gasPerKwh(),

@@ -29,9 +29,10 @@ public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displaced
                     + one.collectors().areaM2() + " m2");
         }
         double perM2 = (other.balance().deliveredKwh() - one.balance().deliveredKwh()) / addedM2;
-        OptionalDouble displaced = other.gas() instanceof GasSummary.Displaced
-                ? OptionalDouble.of((other.gas().replacedKwh() - one.gas().replacedKwh()) / addedM2)
-                : OptionalDouble.empty();
+        OptionalDouble displaced = other.gas()
+                .match(
+                        gas -> OptionalDouble.of((gas.replacedKwh() - one.gas().replacedKwh()) / addedM2),
+                        none -> OptionalDouble.empty());
         double price = prices.map(Prices::collectorPerM2).orElse(0.0);
         return new NextSquareMetre(
                 perM2, displaced, price > 0 && perM2 > 0 ? OptionalDouble.of(price / perM2) : OptionalDouble.empty());

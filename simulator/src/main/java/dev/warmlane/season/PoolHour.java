@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.physics.Water;
+import dev.warmlane.units.Units;
 import java.util.Arrays;
 import java.util.List;
 
@@ -28,8 +29,6 @@ final class PoolHour {
      * water then stays where it is and the circuits run for just the share of the time that this takes.
      */
     private static final int MOST_PIECES = 200;
-
-    private static final double HOUR_S = 3600;
 
     /** Specific heat of water in the collectors, J/kgK; over 10 to 40 °C it changes by 0.3 %. */
     static final double WATER_HEAT_J_KGK = Water.specificHeatJKgK(25);
@@ -90,7 +89,7 @@ final class PoolHour {
         for (Pump pump : pumps) {
             pump.startHour(hour, waterC, inUse > 0 && mayPump, shedAboveC);
         }
-        double left = HOUR_S;
+        double left = Units.HOUR;
         for (int piece = 1; left > 0; piece++) {
             boolean hunting = piece > MOST_PIECES;
             balance.look(hour, waterC, inUse);

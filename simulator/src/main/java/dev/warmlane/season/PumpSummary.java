@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.units.Units;
 import java.util.OptionalDouble;
 
 /**
@@ -21,7 +22,7 @@ public record PumpSummary(double hours, double electricityKwh, OptionalDouble he
                 hours += share * ledger.runShare(a, index);
             }
         }
-        double electricity = hours * installation.pipes().pumpPowerW() / 1000;
+        double electricity = Units.kwhOfWattHours(hours * installation.pipes().pumpPowerW());
         return new PumpSummary(
                 hours,
                 electricity,

@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.pool.Flow;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,8 +12,6 @@ import java.util.Map;
  * safe to share.
  */
 public final class SeasonLedger {
-
-    private static final double J_PER_KWH = 3.6e6;
 
     private final Installation installation;
     private final int firstHour;
@@ -104,7 +103,7 @@ public final class SeasonLedger {
 
     /** Heat of a kind in an hour, kWh for the whole pool. */
     public double heatKwh(Flow flow, int index) {
-        return cell(index, flow.ordinal()) * installation.pool().areaM2() / J_PER_KWH;
+        return cell(index, flow.ordinal()) * installation.pool().areaM2() / Units.KWH;
     }
 
     /** Heat of a kind in a period, kWh for the whole pool. */
@@ -123,7 +122,7 @@ public final class SeasonLedger {
         }
         Map<Flow, Double> kwh = new EnumMap<>(Flow.class);
         for (Flow flow : Flow.values()) {
-            kwh.put(flow, sums[flow.ordinal()] * installation.pool().areaM2() / J_PER_KWH);
+            kwh.put(flow, sums[flow.ordinal()] * installation.pool().areaM2() / Units.KWH);
         }
         return kwh;
     }
@@ -137,7 +136,7 @@ public final class SeasonLedger {
     public double arrayHeatKwh(int array, int index) {
         return cell(index, LedgerRow.arrayCell(array, LedgerRow.HEAT))
                 * installation.pool().areaM2()
-                / J_PER_KWH;
+                / Units.KWH;
     }
 
     /** Useful heat of one array in a period, kWh. */
@@ -147,7 +146,7 @@ public final class SeasonLedger {
 
     /** Share of an hour in which an array's pump ran, 0 to 1. */
     public double runShare(int array, int index) {
-        return cell(index, LedgerRow.arrayCell(array, LedgerRow.RUN)) / 3600;
+        return cell(index, LedgerRow.arrayCell(array, LedgerRow.RUN)) / Units.HOUR;
     }
 
     /** Mean temperature of the water that left an array while it ran in an hour, °C; NaN if it did not run. */
@@ -158,7 +157,7 @@ public final class SeasonLedger {
 
     /** Heat that the collectors could have given in an hour but the pool, at its limit, did not take, kWh. */
     public double refusedKwh(int index) {
-        return cell(index, LedgerRow.REFUSED) * installation.pool().areaM2() / J_PER_KWH;
+        return cell(index, LedgerRow.REFUSED) * installation.pool().areaM2() / Units.KWH;
     }
 
     /** The same in a period, kWh. */
@@ -181,7 +180,7 @@ public final class SeasonLedger {
     }
 
     private double sumKwh(int cell, Period period) {
-        return sum(cell, period) * installation.pool().areaM2() / J_PER_KWH;
+        return sum(cell, period) * installation.pool().areaM2() / Units.KWH;
     }
 
     private double sum(int cell, Period period) {

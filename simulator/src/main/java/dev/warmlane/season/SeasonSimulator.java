@@ -60,14 +60,17 @@ public final class SeasonSimulator {
 
     /** Fills the pool and lets it stand, or takes the temperature that is given. */
     private static void fill(Installation installation, SeasonForcing forcing, PoolHour hour) {
-        if (installation.startWater() instanceof StartWater.Given given) {
-            hour.waterC = given.temperatureC();
-            return;
-        }
+        hour.waterC = installation
+                .startWater()
+                .match(StartWater.Given::temperatureC, standing -> stand(installation, forcing, hour, standing.days()));
+    }
+
+    /** The temperature that the filled pool takes by itself in some days, °C. */
+    private static double stand(Installation installation, SeasonForcing forcing, PoolHour hour, int days) {
         boolean neverCloses = installation.season().hours() == HourOfYear.HOURS;
         int first = installation.season().firstHour();
         // filled from the mains; a month later that hardly matters
-        int before = ((StartWater.StandingFilled) installation.startWater()).days() * 24;
+        int before = days * 24;
         hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
         LedgerRow row = LedgerRow.alone(installation.arrays().size());
         for (int index = before; index > 0; index--) {
@@ -80,6 +83,7 @@ public final class SeasonSimulator {
                 check(installation, hour, hourOfYear);
             }
         }
+        return hour.waterC;
     }
 
     private static void open(Installation installation, PoolHour hour, int hourOfYear, LedgerRow row) {

@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.plant.GasHeater;
+import dev.warmlane.units.Units;
 import java.util.Optional;
 
 /**
@@ -15,7 +16,7 @@ record Thermostat(double setPointC, double capacityWm2) {
     static final Thermostat OFF = new Thermostat(Double.NEGATIVE_INFINITY, 0);
 
     static Thermostat of(Optional<GasHeater> heater, double poolAreaM2) {
-        return heater.map(h -> new Thermostat(h.setPointC(), h.capacityKw() * 1000 / poolAreaM2))
+        return heater.map(h -> new Thermostat(h.setPointC(), Units.watts(h.capacityKw()) / poolAreaM2))
                 .orElse(OFF);
     }
 

@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
@@ -114,7 +115,7 @@ public record WorkingRange(
      * @param expansionPerK thermal expansion α, 1/K
      */
     public double pipeMovementMm(double bayM, double expansionPerK) {
-        return expansionPerK * bayM * 1000 * (highestPlateC - lowestPlateC);
+        return Units.millimetres(expansionPerK * bayM) * (highestPlateC - lowestPlateC);
     }
 
     private static double hottestPlateC(List<CollectorForcing> collectors, int hour) {

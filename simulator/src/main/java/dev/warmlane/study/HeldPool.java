@@ -5,6 +5,7 @@ import dev.warmlane.physics.Water;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 
 /**
  * Season heat with the water held at one temperature, whatever the collectors give: it shows what the temperature of the
@@ -36,6 +37,6 @@ public final class HeldPool {
                 sum += heat;
             }
         }
-        return sum / 1000;
+        return Units.kwhOfWattHours(sum);
     }
 }

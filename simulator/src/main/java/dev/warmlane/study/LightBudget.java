@@ -6,6 +6,7 @@ import dev.warmlane.collector.PlateFlows;
 import dev.warmlane.season.Period;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.units.Units;
 import dev.warmlane.weather.WeatherYear;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -144,15 +145,15 @@ public record LightBudget(
             double perHour = hours > 0 ? 1 / hours : 0;
             Map<PlateFlow, Double> kwhM2 = new EnumMap<>(PlateFlow.class);
             for (PlateFlow flow : PlateFlow.values()) {
-                kwhM2.put(flow, heat[flow.ordinal()] / 1000);
+                kwhM2.put(flow, Units.kwhOfWattHours(heat[flow.ordinal()]));
             }
             return new LightBudget(
                     hours,
-                    irradianceAllHours / 1000,
-                    irradiance / 1000,
+                    Units.kwhOfWattHours(irradianceAllHours),
+                    Units.kwhOfWattHours(irradiance),
                     kwhM2,
                     warmedHours,
-                    warmedByAir / 1000,
+                    Units.kwhOfWattHours(warmedByAir),
                     filmFront * perHour,
                     filmBack * perHour,
                     water * perHour,

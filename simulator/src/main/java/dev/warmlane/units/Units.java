@@ -6,6 +6,12 @@ package dev.warmlane.units;
  */
 public final class Units {
 
+    /** What kilo stands for. */
+    private static final double KILO = 1000;
+
+    /** Pascal, kPa. */
+    public static final double PASCAL = 1 / KILO;
+
     /** Inch, m. */
     public static final double INCH = 0.0254;
 
@@ -68,6 +74,31 @@ public final class Units {
     /** Joules as kWh. */
     public static double kwh(double joules) {
         return joules / KWH;
+    }
+
+    /** Watt-hours as kWh; also W/m² summed over hours as kWh/m². */
+    public static double kwhOfWattHours(double wattHours) {
+        return wattHours / KILO;
+    }
+
+    /** kWh as MJ. */
+    public static double megajoules(double kwh) {
+        return kwh * (KWH / 1e6);
+    }
+
+    /** Kilowatts as watts. */
+    public static double watts(double kilowatts) {
+        return kilowatts * KILO;
+    }
+
+    /** Metres as millimetres. */
+    public static double millimetres(double metres) {
+        return metres * KILO;
+    }
+
+    /** Litres as m³; also kilograms of water, one to the litre. */
+    public static double cubicMetres(double litres) {
+        return litres / KILO;
     }
 
     /** Joules as GJ. */

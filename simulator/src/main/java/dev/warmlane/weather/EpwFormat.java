@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.site.Site;
+import dev.warmlane.units.Units;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -15,7 +16,7 @@ final class EpwFormat implements WeatherFormat {
             field(WeatherColumn.AIR, 7, "dry bulb", 1, 99.9),
             field(WeatherColumn.DEW, 8, "dew point", 1, 99.9),
             field(WeatherColumn.RELATIVE_HUMIDITY, 9, "relative humidity", 1, 999),
-            field(WeatherColumn.PRESSURE, 10, "pressure", 1e-3, 999_999),
+            field(WeatherColumn.PRESSURE, 10, "pressure", Units.PASCAL, 999_999),
             field(WeatherColumn.LONG_WAVE, 13, "horizontal infrared", 1, 9999),
             field(WeatherColumn.GLOBAL, 14, "global horizontal", 1, 9999),
             field(WeatherColumn.DIRECT, 15, "direct normal", 1, 9999),

@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.site.Site;
+import dev.warmlane.units.Units;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class HeaderSlips {
     /** The offsets of standard time that are kept anywhere, from the time zone database of the JDK. */
     private static final Set<Double> KEPT = ZoneId.getAvailableZoneIds().stream()
             .map(id -> ZoneId.of(id).getRules().getStandardOffset(NOWADAYS))
-            .map(offset -> offset.getTotalSeconds() / 3600.0)
+            .map(offset -> offset.getTotalSeconds() / Units.HOUR)
             .collect(Collectors.toUnmodifiableSet());
 
     private HeaderSlips() {}

@@ -1,6 +1,7 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.site.Site;
+import dev.warmlane.units.Units;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +25,7 @@ final class PvgisFormat implements WeatherFormat {
             field(WeatherColumn.DIFFUSE, 5, "Gd(h)", 1),
             field(WeatherColumn.LONG_WAVE, 6, "IR(h)", 1),
             field(WeatherColumn.WIND, 7, "WS10m", 1),
-            field(WeatherColumn.PRESSURE, 9, "SP", 1e-3));
+            field(WeatherColumn.PRESSURE, 9, "SP", Units.PASCAL));
 
     @Override
     public String title() {

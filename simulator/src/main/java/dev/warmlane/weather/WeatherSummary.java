@@ -2,6 +2,7 @@ package dev.warmlane.weather;
 
 import dev.warmlane.physics.SkyLongWave;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Units;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -75,7 +76,8 @@ public record WeatherSummary(List<Period> months, Period year) {
     }
 
     private static double sumKwh(int start, int end, IntToDoubleFunction irradiance) {
-        return IntStream.range(start, end).mapToDouble(irradiance).sum() / 1000;
+        return Units.kwhOfWattHours(
+                IntStream.range(start, end).mapToDouble(irradiance).sum());
     }
 
     private static double mean(int start, int end, IntToDoubleFunction values) {

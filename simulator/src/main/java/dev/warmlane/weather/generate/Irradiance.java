@@ -3,6 +3,7 @@ package dev.warmlane.weather.generate;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
+import dev.warmlane.units.Units;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
@@ -96,10 +97,10 @@ final class Irradiance {
                     "%s: mean global horizontal irradiation must be %.2f to %.2f kWh/m² a day at this site, was %s"
                             + " (cloudless with very clean air: %.2f); check its unit and the site's latitude",
                     MonthlyNormals.monthName(month),
-                    lowest / 1000 / days,
-                    highest / 1000 / days,
+                    Units.kwhOfWattHours(lowest) / days,
+                    Units.kwhOfWattHours(highest) / days,
                     kwhM2Day,
-                    cloudless / 1000 / days));
+                    Units.kwhOfWattHours(cloudless) / days));
         }
         double low = -STEEPEST;
         double high = STEEPEST;
