@@ -17,11 +17,12 @@ module dev.warmlane {
     requires VectorGraphics2D;
     requires xchart;
 
+    exports dev.warmlane.circuit;
     exports dev.warmlane.collector;
     exports dev.warmlane.files;
+    exports dev.warmlane.heater;
     exports dev.warmlane.irradiance;
     exports dev.warmlane.physics;
-    exports dev.warmlane.plant;
     exports dev.warmlane.pool;
     exports dev.warmlane.report;
     exports dev.warmlane.report.chart;

@@ -1,6 +1,6 @@
 package dev.warmlane.report;
 
-import dev.warmlane.plant.Fuel;
+import dev.warmlane.heater.Fuel;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Units;

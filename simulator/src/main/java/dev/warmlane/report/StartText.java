@@ -1,6 +1,6 @@
 package dev.warmlane.report;
 
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import java.util.Optional;

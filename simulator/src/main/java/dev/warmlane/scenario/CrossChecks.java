@@ -1,7 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;

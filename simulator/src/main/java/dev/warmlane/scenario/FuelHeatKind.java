@@ -1,6 +1,6 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.plant.Fuel;
+import dev.warmlane.heater.Fuel;
 import dev.warmlane.scenario.FuelHeatKind.FuelHeat;
 
 /** The higher heating value of a fuel, which also tells whether it is sold by the cubic metre or by the litre. */

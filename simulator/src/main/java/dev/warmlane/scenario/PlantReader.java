@@ -1,15 +1,15 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.Pipes;
-import dev.warmlane.plant.Prices;
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Pipes;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.season.Comfort;
+import dev.warmlane.season.Prices;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 import java.util.Objects;

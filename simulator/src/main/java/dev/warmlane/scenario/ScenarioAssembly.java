@@ -2,19 +2,19 @@ package dev.warmlane.scenario;
 
 import static java.util.Objects.requireNonNull;
 
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.Pipes;
-import dev.warmlane.plant.Prices;
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.MakeUp;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.study.MountingOption;

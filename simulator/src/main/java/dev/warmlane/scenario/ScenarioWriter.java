@@ -1,9 +1,8 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.Prices;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Pool;
@@ -11,6 +10,7 @@ import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.study.MountingOption;

@@ -1,7 +1,7 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.physics.Water;
-import dev.warmlane.plant.GasHeater;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.season.Installation;
 import dev.warmlane.units.Units;

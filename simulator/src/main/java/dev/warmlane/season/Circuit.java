@@ -1,9 +1,9 @@
 package dev.warmlane.season;
 
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
-import dev.warmlane.plant.Control;
 
 /**
  * One array with its share of the pipes: what it gives the pool at a temperature, and when its pump runs. Heat is per m²

@@ -1,7 +1,7 @@
 package dev.warmlane.season;
 
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Flow;
 import java.util.function.Function;
 

@@ -1,6 +1,5 @@
 package dev.warmlane.season;
 
-import dev.warmlane.plant.Prices;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

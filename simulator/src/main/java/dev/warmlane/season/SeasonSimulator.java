@@ -1,6 +1,6 @@
 package dev.warmlane.season;
 
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.HourOfYear;
 
 /** Steps an installation through its season, hour by hour. Stateless and safe to use from many threads. */

@@ -1,6 +1,6 @@
 package dev.warmlane.season;
 
-import dev.warmlane.plant.GasHeater;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.units.Units;
 import java.util.Optional;
 

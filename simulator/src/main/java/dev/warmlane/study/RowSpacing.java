@@ -2,7 +2,7 @@ package dev.warmlane.study;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.RackRows;
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SolarDay;
 import dev.warmlane.units.Checks;

@@ -1,6 +1,6 @@
 package dev.warmlane.benchmark;
 
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.AreaRange;

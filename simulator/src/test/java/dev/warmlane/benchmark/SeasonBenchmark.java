@@ -4,7 +4,7 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.season.AdaptiveSeason;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.PlateFlow;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.physics.Water;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;

@@ -2,7 +2,7 @@ package dev.warmlane.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.plant.GasHeater;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonLedger;

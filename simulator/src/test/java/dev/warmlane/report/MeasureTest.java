@@ -3,7 +3,7 @@ package dev.warmlane.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.warmlane.plant.Fuel;
+import dev.warmlane.heater.Fuel;
 import dev.warmlane.scenario.ReportSettings.Units;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;

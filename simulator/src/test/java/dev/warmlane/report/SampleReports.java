@@ -1,6 +1,6 @@
 package dev.warmlane.report;
 
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;

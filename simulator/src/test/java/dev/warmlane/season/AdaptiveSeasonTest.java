@@ -2,10 +2,10 @@ package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.Pipes;
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Pipes;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

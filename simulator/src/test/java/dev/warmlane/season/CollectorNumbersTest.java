@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import java.util.List;

@@ -3,10 +3,10 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;

@@ -2,16 +2,16 @@ package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.Pipes;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;

@@ -1,15 +1,15 @@
 package dev.warmlane.season;
 
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherFiles;

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.warmlane.SyntheticYear;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;

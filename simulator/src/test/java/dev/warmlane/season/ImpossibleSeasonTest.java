@@ -3,9 +3,9 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.warmlane.plant.OpeningSeason;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;

@@ -1,9 +1,9 @@
 package dev.warmlane.season;
 
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.HeatCurves;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.GasHeater;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.PoolFlows;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.site.HourOfYear;

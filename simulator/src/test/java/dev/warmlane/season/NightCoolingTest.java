@@ -2,7 +2,7 @@ package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.plant.Control;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;

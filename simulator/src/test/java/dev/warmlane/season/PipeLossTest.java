@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.warmlane.SyntheticYear;
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.physics.Water;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.OpeningSeason;
-import dev.warmlane.plant.Pipes;
-import dev.warmlane.plant.StartWater;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import java.time.MonthDay;

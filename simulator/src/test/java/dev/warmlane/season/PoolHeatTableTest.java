@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.DocBlock;
 import dev.warmlane.RealWeather;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
-import dev.warmlane.plant.StartWater;
+import dev.warmlane.circuit.Control;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;

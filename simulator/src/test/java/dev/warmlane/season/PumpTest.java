@@ -3,7 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.warmlane.plant.Control;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import org.junit.jupiter.api.Test;

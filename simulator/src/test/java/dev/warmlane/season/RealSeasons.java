@@ -1,11 +1,11 @@
 package dev.warmlane.season;
 
 import dev.warmlane.RealWeather;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.plant.Control;
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.site.Schedule;

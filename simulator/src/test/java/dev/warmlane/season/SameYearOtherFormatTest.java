@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.DocBlock;
 import dev.warmlane.RealWeather;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.physics.MoistAir;
-import dev.warmlane.plant.Control;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherFiles;

@@ -2,8 +2,8 @@ package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.plant.Fuel;
-import dev.warmlane.plant.GasHeater;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,10 +1,10 @@
 package dev.warmlane.study;
 
 import dev.warmlane.DocBlock;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.plant.Control;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Flow;

@@ -3,7 +3,7 @@ package dev.warmlane.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.warmlane.plant.Control;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForcing;

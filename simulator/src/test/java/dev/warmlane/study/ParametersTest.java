@@ -2,13 +2,13 @@ package dev.warmlane.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.irradiance.MatteBlack;
-import dev.warmlane.plant.Pipes;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;

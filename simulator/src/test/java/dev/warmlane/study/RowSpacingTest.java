@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.irradiance.RackRows;
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.study.RowSpacing.FixedPitch;
 import dev.warmlane.study.RowSpacing.Unshaded;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
-import dev.warmlane.plant.OpeningSeason;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Schedule;

@@ -1,6 +1,6 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.plant.GasHeater;
+import dev.warmlane.heater.GasHeater;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;

@@ -1,4 +1,4 @@
-package dev.warmlane.plant;
+package dev.warmlane.pool;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;

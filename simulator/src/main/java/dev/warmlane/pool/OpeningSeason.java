@@ -1,4 +1,4 @@
-package dev.warmlane.plant;
+package dev.warmlane.pool;
 
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;

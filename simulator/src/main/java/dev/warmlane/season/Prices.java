@@ -1,4 +1,4 @@
-package dev.warmlane.plant;
+package dev.warmlane.season;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;

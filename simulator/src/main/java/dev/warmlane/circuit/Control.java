@@ -1,4 +1,4 @@
-package dev.warmlane.plant;
+package dev.warmlane.circuit;
 
 import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Dimension;

@@ -1,4 +1,4 @@
-package dev.warmlane.plant;
+package dev.warmlane.heater;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
@@ -20,7 +20,7 @@ public record GasHeater(Fuel fuel, double efficiency, double capacityKw, double 
     /** Range of {@link #capacityKw}. */
     public static final Range CAPACITY = Range.of("heater capacity", Dimension.POWER, "kW", 1, 20_000);
 
-    /** Range of {@link #setPointC}; the upper end is that for bathing water, see {@link Control#LIMIT}. */
+    /** Range of {@link #setPointC}; the upper end is that for bathing water, 40 °C (US CPSC; WHO 2006). */
     public static final Range SET_POINT = Range.of("heater set point", Dimension.TEMPERATURE, 10, 40);
 
     /** Efficiency taken where none is known: the United States minimum of 2013 for pool heaters. */
