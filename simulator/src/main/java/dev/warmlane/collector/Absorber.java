@@ -37,8 +37,8 @@ public record Absorber(
      * plate-to-fluid conductance 250 W/m²K (efficiency factor about 0.93 at a loss coefficient of 20 W/m²K, the middle
      * of what mats of small tubes side by side reach); medium smooth.
      */
-    public static final Absorber USUAL_MAT = new Absorber(
-            0.94, 0.92, SurfaceRoughness.MEDIUM_SMOOTH.factor(), new PlateToFluid.Conductance(250));
+    public static final Absorber USUAL_MAT =
+            new Absorber(0.94, 0.92, SurfaceRoughness.MEDIUM_SMOOTH.factor(), new PlateToFluid.Conductance(250));
 
     /** An absorber that takes slanting light as matte black paint does. */
     public Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid) {

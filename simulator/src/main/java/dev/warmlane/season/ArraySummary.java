@@ -1,7 +1,7 @@
 package dev.warmlane.season;
 
-import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorArray.Filling;
 import dev.warmlane.physics.Water;
 import dev.warmlane.units.Units;
 import java.util.OptionalInt;

@@ -157,12 +157,9 @@ class PlaneIrradianceTest {
 
     @Test
     void hemispheresMirror() {
-        double north =
-                sum(PlaneIrradiance.of(Years.clear(Years.NORTH), new Plane(30, 180), SkyModel.PEREZ));
-        double south =
-                sum(PlaneIrradiance.of(Years.clear(Years.SOUTH), new Plane(30, 0), SkyModel.PEREZ));
-        double wrongWay =
-                sum(PlaneIrradiance.of(Years.clear(Years.SOUTH), new Plane(30, 180), SkyModel.PEREZ));
+        double north = sum(PlaneIrradiance.of(Years.clear(Years.NORTH), new Plane(30, 180), SkyModel.PEREZ));
+        double south = sum(PlaneIrradiance.of(Years.clear(Years.SOUTH), new Plane(30, 0), SkyModel.PEREZ));
+        double wrongWay = sum(PlaneIrradiance.of(Years.clear(Years.SOUTH), new Plane(30, 180), SkyModel.PEREZ));
         // the seasons are not equally long and the brightness of the sky follows the distance of the sun
         assertThat(south / north).isCloseTo(1, within(0.01));
         assertThat(wrongWay).isLessThan(0.75 * south);

@@ -134,7 +134,8 @@ class RoofStripsTest {
 
     @Test
     void mountingStandsSymmetricWhenItLies() {
-        RoofStrips strips = RoofStrips.below(new RackRows(0, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3), RowPlace.FIRST);
+        RoofStrips strips =
+                RoofStrips.below(new RackRows(0, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3), RowPlace.FIRST);
         int last = strips.count() - 2;
         for (int i = 0; i <= last; i++) {
             assertThat(strips.skyView(i)).isCloseTo(strips.skyView(last - i), within(CLOSURE));

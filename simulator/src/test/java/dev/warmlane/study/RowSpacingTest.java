@@ -81,7 +81,9 @@ class RowSpacingTest {
         assertThat(new Unshaded(12, 12, Optional.empty())
                         .dateAt(-37, new OpeningSeason(MonthDay.of(10, 20), MonthDay.of(4, 10), Schedule.ALWAYS)))
                 .isEqualTo(MonthDay.of(4, 10));
-        assertThat(new Unshaded(12, 12, Optional.empty()).dateAt(48, OpeningSeason.wholeYear()).getMonthValue())
+        assertThat(new Unshaded(12, 12, Optional.empty())
+                        .dateAt(48, OpeningSeason.wholeYear())
+                        .getMonthValue())
                 .isEqualTo(12);
     }
 
