@@ -1,8 +1,7 @@
 package dev.warmlane.wind;
 
 import dev.warmlane.units.Checks;
-import org.apache.commons.math3.analysis.UnivariateFunction;
-import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.apache.commons.math3.special.Beta;
 
 /** The run of the wind over a flat rectangular roof. */
 public final class RoofRun {
@@ -23,8 +22,9 @@ public final class RoofRun {
      *
      * <p>∫ c^0.8 dy = (a / cos θ)^0.8 (b cos θ + a sin θ / 9),
      *
-     * <p>the other directions follow by exchanging a and b. The integral over θ is done numerically, to 1e-9. A roof of
-     * 30 m x 14 m has 16.9 m, a square 0.88 of its side, a long narrow roof 1.86 of its width. (The plain mean of the
+     * <p>the other directions follow by exchanging a and b. Over θ from 0 to δ, the direction of
+     * the diagonal, that makes a^0.8 [b/2 B(sin² δ; 1/2, 0.6) + a/9 (1 - cos^0.2 δ) / 0.2], B the incomplete beta function. A
+     * roof of 30 m x 14 m has 16.9 m, a square 0.88 of its side, a long narrow roof 1.86 of its width. (The plain mean of the
      * runs, 18.7 m for the first, would give a coefficient 2 % lower and grows without limit as the roof gets longer.)
      *
      * @param lengthM one side of the roof, m, 0.1 to 1000
@@ -41,12 +41,12 @@ public final class RoofRun {
 
     /** The integral of c^0.8 over the strips, over the directions from the side a up to the diagonal. */
     private static double overDirections(double a, double b) {
-        UnivariateFunction strips = direction -> {
-            double cosine = Math.cos(direction);
-            double longest = a / cosine;
-            return Math.pow(longest, 1 + FILM_EXPONENT) * (b * cosine + a * Math.sin(direction) / 9);
-        };
-        var integrator = new IterativeLegendreGaussIntegrator(16, 1e-10, 1e-12);
-        return integrator.integrate(100_000, strips, 0, Math.atan2(b, a));
+        double diagonal = Math.hypot(a, b);
+        double sine = b / diagonal;
+        double second = (1 - FILM_EXPONENT) / 2;
+        double whole = Math.exp(Beta.logBeta(0.5, second));
+        double acrossWhole = b / 2 * whole * Beta.regularizedBeta(sine * sine, 0.5, second);
+        double acrossCorners = a / 9 * (1 - Math.pow(a / diagonal, -FILM_EXPONENT)) / -FILM_EXPONENT;
+        return Math.pow(a, 1 + FILM_EXPONENT) * (acrossWhole + acrossCorners);
     }
 }
