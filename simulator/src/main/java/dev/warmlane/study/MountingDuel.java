@@ -1,6 +1,9 @@
 package dev.warmlane.study;
 
+import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
@@ -11,21 +14,34 @@ import dev.warmlane.season.TemperatureSummary;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
-/** Season heat of a flat array and of racks of the same area as one thing changes. Safe for many threads. */
+/**
+ * Season heat of a flat array and of racks of the same area as one thing changes. Safe for many threads. What is asked twice
+ * is worked out once; the pool's forcing serves all.
+ */
 final class MountingDuel {
 
     private final Installation template;
     private final WeatherYear weather;
+    private final PoolForcing pool;
+    private final CollectorSurroundings around;
     private final Mounted flat;
+    private final double flatKwhM2;
     private final MountingOption.Racks option;
     private final Mounted racks;
+    private final Map<Asked, Heats> known = new ConcurrentHashMap<>();
 
     MountingDuel(Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
         this.template = template;
         this.weather = weather;
+        this.pool = PoolForcing.of(
+                template.pool(), template.cover(), template.bathers(), template.makeUp(), weather);
+        this.around = around(template.roof());
         this.flat = mounted(flat);
+        this.flatKwhM2 = this.flat.heatKwhM2();
         this.option = racks;
         this.racks = mounted(racks);
     }
@@ -46,18 +62,30 @@ final class MountingDuel {
 
     /** Heat of both where a variable has a value and everything else is as it is. */
     Heats at(TurningVariable variable, double value) {
+        Asked asked = new Asked(variable, value);
+        Heats heats = known.get(asked);
+        if (heats == null) {
+            heats = found(variable, value);
+            known.put(asked, heats);
+        }
+        return heats;
+    }
+
+    private record Asked(TurningVariable variable, double value) {}
+
+    private Heats found(TurningVariable variable, double value) {
         return switch (variable) {
             case ROOF_WIND_RATIO ->
                 onRoof(template.roof().toBuilder().windSpeedRatio(value).build());
             case ROOF_ALBEDO -> onRoof(template.roof().toBuilder().albedo(value).build());
             case POOL_TEMPERATURE -> new Heats(flat.heldKwhM2(value), racks.heldKwhM2(value));
             case RACK_TILT ->
-                new Heats(flat.heatKwhM2(), mounted(option.withTiltDeg(value)).heatKwhM2());
+                new Heats(flatKwhM2, mounted(option.withTiltDeg(value)).heatKwhM2());
             case INNER_WIND ->
-                new Heats(flat.heatKwhM2(), mounted(option.withInnerWind(value)).heatKwhM2());
+                new Heats(flatKwhM2, mounted(option.withInnerWind(value)).heatKwhM2());
             case BOARD_U_VALUE ->
                 new Heats(
-                        flat.heatKwhM2(),
+                        flatKwhM2,
                         mounted(option.withBack(Mounting.Back.boarded(value))).heatKwhM2());
         };
     }
@@ -103,22 +131,33 @@ final class MountingDuel {
     }
 
     private Heats onRoof(Roof roof) {
+        CollectorSurroundings there = around(roof);
         return new Heats(
-                Mounted.of(flat.built.toBuilder().roof(roof).build(), weather).heatKwhM2(),
-                Mounted.of(racks.built.toBuilder().roof(roof).build(), weather).heatKwhM2());
+                mounted(flat.built.toBuilder().roof(roof).build(), there).heatKwhM2(),
+                mounted(racks.built.toBuilder().roof(roof).build(), there).heatKwhM2());
     }
 
     private Mounted mounted(MountingOption one) {
         RoofFit fit = RoofFit.ofArea(template, weather.site().latitudeDeg(), one, template.collectorAreaM2());
-        return Mounted.of(MountingStudy.mounted(template, one, fit), weather);
+        return mounted(MountingStudy.mounted(template, one, fit), around);
+    }
+
+    private Mounted mounted(Installation built, CollectorSurroundings where) {
+        return new Mounted(
+                built,
+                new SeasonForcing(
+                        pool,
+                        built.arrays().stream()
+                                .map(array -> CollectorForcing.of(where, array))
+                                .toList()));
+    }
+
+    private CollectorSurroundings around(Roof roof) {
+        return new CollectorSurroundings(weather, roof, template.terrain(), template.collectorPhysics());
     }
 
     /** An installation with its forcing. */
     private record Mounted(Installation built, SeasonForcing forcing) {
-
-        static Mounted of(Installation built, WeatherYear weather) {
-            return new Mounted(built, SeasonForcing.of(built, weather));
-        }
 
         double heatKwhM2() {
             SeasonLedger ledger = SeasonSimulator.simulate(built, forcing);
