@@ -37,8 +37,7 @@ final class MountingDuel {
     MountingDuel(Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
         this.template = template;
         this.weather = weather;
-        this.pool = PoolForcing.of(
-                template.pool(), template.cover(), template.bathers(), template.makeUp(), weather);
+        this.pool = PoolForcing.of(template.pool(), template.cover(), template.bathers(), template.makeUp(), weather);
         this.around = around(template.roof());
         this.flat = mounted(flat);
         this.flatKwhM2 = this.flat.heatKwhM2();
