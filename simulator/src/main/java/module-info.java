@@ -26,7 +26,7 @@ module dev.warmlane {
     exports dev.warmlane.pool;
     exports dev.warmlane.report;
     exports dev.warmlane.report.chart;
-    exports dev.warmlane.report.page;
+    exports dev.warmlane.report.write;
     exports dev.warmlane.scenario;
     exports dev.warmlane.season;
     exports dev.warmlane.site;

@@ -1,9 +1,6 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.AreaParts;
-import dev.warmlane.report.StudyText;
-import dev.warmlane.report.page.StudyFiles;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.AreaReport;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.AreaRange;
@@ -69,18 +66,12 @@ final class AreasCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         Scenario scenario = options.scenario(err);
-        ReportSettings.Units units = scenario.report().units();
         Installation installation = scenario.installation();
         AreaRange range = range(installation);
         SharedForcing forcing = new SharedForcing(scenario.readWeather());
         AreaStudy study = AreaStudy.of(
                 installation, range, forcing, Runs.onAllCores(TerminalProgress.of(err, "collector areas")));
-        String text = StudyText.of(study, units).text();
-        options.hand(
-                spec.commandLine().getOut(),
-                err,
-                text,
-                () -> StudyFiles.of(StudyOptions.described(scenario, forcing), new AreaParts(study, units)));
+        options.hand(spec, AreaReport.of(study, StudyOptions.described(scenario, forcing)));
         return 0;
     }
 

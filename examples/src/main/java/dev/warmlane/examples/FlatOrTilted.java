@@ -5,19 +5,19 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
-import dev.warmlane.report.MountingText;
-import dev.warmlane.scenario.ReportSettings.Units;
+import dev.warmlane.report.MountingReport;
+import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.ImpossibleSeasonException;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.wind.PoolShelter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 
 /** A designer asks: do the mats lie flat on the roof, or stand on racks? The one argument is a weather file. */
 public final class FlatOrTilted {
@@ -34,8 +34,7 @@ public final class FlatOrTilted {
         MountingOption racks = MountingOption.racks("racks 20°", 20, 180);
         List<MountingOption> options = List.of(MountingOption.flat("flat"), racks);
         MountingStudy study = MountingStudy.of(lido(), WeatherFiles.read(weatherFile), options);
-        System.out.print(MountingText.of(study, Optional.empty(), Units.METRIC, List.of())
-                .briefText());
+        System.out.print(TextWriter.brief(MountingReport.of(study, UnitSystem.METRIC)));
     }
 
     static Installation lido() {

@@ -1,8 +1,9 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.files.Printable;
-import dev.warmlane.report.WeatherText;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.WeatherReport;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.PlainWeatherWriter;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.generate.NormalsFile;
@@ -58,7 +59,7 @@ final class GenerateCommand implements Callable<Integer> {
             defaultValue = "metric",
             converter = UnitsConverter.class,
             description = "Units of what is printed: metric (the default) or us.")
-    private ReportSettings.Units units = ReportSettings.Units.METRIC;
+    private UnitSystem units = UnitSystem.METRIC;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
@@ -75,7 +76,7 @@ final class GenerateCommand implements Callable<Integer> {
             PlainWeatherWriter.write(year, output);
         }
         PrintWriter out = spec.commandLine().getOut();
-        out.print(WeatherText.of(year, units));
+        out.print(TextWriter.full(WeatherReport.of(year, units)));
         if (output != null) {
             out.println();
             out.println("Written:");

@@ -1,6 +1,7 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.report.AreaTables;
+import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioException;
 import dev.warmlane.scenario.ScenarioReader;
@@ -29,7 +30,8 @@ public final class HowMuchArea {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         AreaStudy study = AreaStudy.of(scenario.installation(), scenario.readWeather(), new AreaRange(50, 400, 15));
 
-        System.out.println(AreaTables.areas(study, scenario.report().units()).text());
+        System.out.println(
+                TextWriter.table(AreaTables.areas(study, scenario.report().units())));
         study.designs().stream()
                 .filter(design -> design.fitsRoof() && design.next().deliveredKwhPerM2() >= LEAST_KWH_M2)
                 .max(Comparator.comparingDouble(AreaDesign::areaM2))

@@ -1,10 +1,7 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.files.Printable;
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.MountingParts;
-import dev.warmlane.report.MountingText;
-import dev.warmlane.report.page.StudyFiles;
+import dev.warmlane.report.MountingReport;
+import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
@@ -22,10 +19,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -55,16 +51,8 @@ final class MountingsCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path scenarioFile;
 
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FOLDER",
-            description = "Folder to write the comparison, its charts and its csv files to; made where it is missing.")
-    private @Nullable Path output;
-
-    @Option(
-            names = {"-f", "--full"},
-            description = "Print the months and what was assumed too, as mountings.txt has them.")
-    private boolean full;
+    @Mixin
+    private final ReportOutput output = new ReportOutput();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
@@ -72,7 +60,6 @@ final class MountingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> err.println("warning: " + warning));
@@ -80,32 +67,9 @@ final class MountingsCommand implements Callable<Integer> {
         List<Assumption> assumed = new ArrayList<>(scenario.assumed());
         assumed.addAll(scenario.mountingsAssumed());
         MountingStudy study = study(scenario, weather, assumed);
-        Optional<TurningPoints> turning = turning(study);
-        MountingText text = MountingText.of(study, turning, scenario.report().units(), assumed);
-        List<Path> written = output == null ? List.of() : write(output, scenario, study, turning, assumed);
-        out.print(full ? text.text() : text.briefText());
-        if (!written.isEmpty()) {
-            out.println();
-            out.println("Written:");
-            written.forEach(file -> out.println("  " + Printable.line(file.toString())));
-        }
-        out.flush();
+        Subject described = Subject.of(SeasonForecast.of(study.template(), study.weather()), scenario);
+        output.hand(spec, MountingReport.of(study, turning(study), described.assuming(assumed)));
         return 0;
-    }
-
-    private List<Path> write(
-            Path folder,
-            Scenario scenario,
-            MountingStudy study,
-            Optional<TurningPoints> turning,
-            List<Assumption> assumed)
-            throws IOException {
-        StudyFiles files = StudyFiles.of(
-                ForecastReport.of(SeasonForecast.of(study.template(), study.weather()), scenario.report(), assumed),
-                new MountingParts(study, turning, scenario.report().units()));
-        List<Path> written = files.files().write(folder);
-        files.withoutCharts().ifPresent(why -> spec.commandLine().getErr().println("warning: " + why));
-        return written;
     }
 
     private MountingStudy study(Scenario scenario, WeatherYear weather, List<Assumption> assumed) throws IOException {

@@ -2,7 +2,8 @@ package dev.warmlane.examples;
 
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastTables;
-import dev.warmlane.report.page.ForecastFiles;
+import dev.warmlane.report.write.ReportFiles;
+import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioException;
 import dev.warmlane.scenario.ScenarioReader;
@@ -26,13 +27,14 @@ public final class OwnersForecast {
     private static void forecast(Path scenarioFile, Path folder) throws IOException {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
-        ForecastReport report = ForecastReport.of(forecast, scenario.report(), scenario.assumed());
-        PeriodSummary season = report.summary().season();
+        PeriodSummary season = forecast.summary().season();
 
-        System.out.println(ForecastTables.weeks(forecast, report.units()).text());
+        System.out.println(TextWriter.table(
+                ForecastTables.weeks(forecast, scenario.report().units())));
         System.out.println("Days warm enough: " + season.comfort().daysAtComfort() + ", without collectors "
                 + season.comfortWithout().daysAtComfort());
-        for (Path file : ForecastFiles.of(report).files().write(folder)) {
+        ReportFiles files = ReportFiles.of(ForecastReport.of(forecast, scenario));
+        for (Path file : files.files().write(folder)) {
             System.out.println(file);
         }
     }

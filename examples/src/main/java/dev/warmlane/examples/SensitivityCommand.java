@@ -1,9 +1,6 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.SensitivityParts;
-import dev.warmlane.report.StudyText;
-import dev.warmlane.report.page.StudyFiles;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.SensitivityReport;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.ExposureStudy;
@@ -45,22 +42,13 @@ final class SensitivityCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         Scenario scenario = options.scenario(err);
-        ReportSettings.Units units = scenario.report().units();
         Installation installation = scenario.installation();
         SharedForcing forcing = new SharedForcing(scenario.readWeather());
         ExposureStudy exposure =
                 ExposureStudy.of(installation, forcing, Runs.onAllCores(TerminalProgress.of(err, "wind exposure")));
         SensitivityStudy sensitivity = SensitivityStudy.of(
                 installation, forcing, Runs.onAllCores(TerminalProgress.of(err, "one thing at a time")));
-        String text =
-                StudyText.of(installation.name(), exposure, sensitivity, units).text();
-        options.hand(
-                spec.commandLine().getOut(),
-                err,
-                text,
-                () -> StudyFiles.of(
-                        StudyOptions.described(scenario, forcing),
-                        new SensitivityParts(installation.name(), exposure, sensitivity, units)));
+        options.hand(spec, SensitivityReport.of(exposure, sensitivity, StudyOptions.described(scenario, forcing)));
         return 0;
     }
 }

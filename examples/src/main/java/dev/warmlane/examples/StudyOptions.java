@@ -1,8 +1,7 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.files.Printable;
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.page.StudyFiles;
+import dev.warmlane.report.Report;
+import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.Installation;
@@ -11,10 +10,8 @@ import dev.warmlane.study.SharedForcing;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 
 /** What every study is given: a scenario file, and where its files go. */
@@ -24,11 +21,8 @@ final class StudyOptions {
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path scenarioFile;
 
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FOLDER",
-            description = "Folder to write page, text, charts and csv files to; made where it is missing.")
-    private @Nullable Path output;
+    @Mixin
+    private final ReportOutput output = new ReportOutput();
 
     /**
      * Reads the scenario, its warnings going to {@code err}.
@@ -44,28 +38,14 @@ final class StudyOptions {
         return scenario;
     }
 
-    /** The forecast of the scenario as it is described, which pages of studies begin from. */
-    static ForecastReport described(Scenario scenario, SharedForcing forcing) {
+    /** What the study starts from. */
+    static Subject described(Scenario scenario, SharedForcing forcing) {
         Installation installation = scenario.installation();
-        return ForecastReport.of(
-                SeasonForecast.of(installation, forcing.of(installation), forcing.weather()),
-                scenario.report(),
-                scenario.assumed());
+        return Subject.of(SeasonForecast.of(installation, forcing.of(installation), forcing.weather()), scenario);
     }
 
-    /** Prints the text; where a folder was given, makes the files, writes them there and says so. */
-    void hand(PrintWriter out, PrintWriter err, String text, Supplier<StudyFiles> files) throws IOException {
-        if (output == null) {
-            out.print(text);
-        } else {
-            StudyFiles made = files.get();
-            List<Path> written = made.files().write(output);
-            made.withoutCharts().ifPresent(why -> err.println("warning: " + why));
-            out.print(text);
-            out.println();
-            out.println("Written:");
-            written.forEach(file -> out.println("  " + Printable.line(file.toString())));
-        }
-        out.flush();
+    /** Prints the report, and writes its files where a folder was given. */
+    void hand(CommandSpec spec, Report report) throws IOException {
+        output.hand(spec, report);
     }
 }

@@ -1,7 +1,8 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.report.WeatherText;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.WeatherReport;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherReadOptions;
 import java.io.IOException;
@@ -35,7 +36,7 @@ final class WeatherCommand implements Callable<Integer> {
             defaultValue = "metric",
             converter = UnitsConverter.class,
             description = "Units: metric (the default) or us.")
-    private ReportSettings.Units units = ReportSettings.Units.METRIC;
+    private UnitSystem units = UnitSystem.METRIC;
 
     @Option(
             names = "--utc-offset",
@@ -56,7 +57,7 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String text = WeatherText.of(WeatherFiles.read(file, reading()), units);
+        String text = TextWriter.full(WeatherReport.of(WeatherFiles.read(file, reading()), units));
         spec.commandLine().getOut().print(text);
         spec.commandLine().getOut().flush();
         return 0;

@@ -2,9 +2,9 @@ package dev.warmlane.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.generate.NormalsFile;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -77,8 +77,8 @@ class GuideTest {
 
         assertThat(metric.warnings()).isEmpty();
         assertThat(us.warnings()).isEmpty();
-        assertThat(metric.report().units()).isEqualTo(ReportSettings.Units.METRIC);
-        assertThat(us.report().units()).isEqualTo(ReportSettings.Units.US);
+        assertThat(metric.report().units()).isEqualTo(UnitSystem.METRIC);
+        assertThat(us.report().units()).isEqualTo(UnitSystem.US);
         double[] values = numbers(metric);
         double[] usValues = numbers(us);
         for (int i = 0; i < values.length; i++) {

@@ -42,13 +42,23 @@ class StudyCommandsTest extends CommandRuns {
 
     @Test
     void studiesWriteTheirFiles() {
-        assertThat(run("areas", DEMO, "--steps", "2", "-o", folder.toString())).isZero();
-        assertThat(run("sensitivity", DEMO, "-o", folder.toString())).isZero();
+        assertThat(run("areas", DEMO, "--steps", "2", "--full", "-o", folder.toString()))
+                .isZero();
+        assertThat(run("sensitivity", DEMO, "--full", "-o", folder.toString())).isZero();
 
         assertThat(folder.resolve("areas.csv")).isNotEmptyFile();
         assertThat(folder.resolve("exposure.csv")).isNotEmptyFile();
         assertThat(folder.resolve("sensitivity.csv")).isNotEmptyFile();
         assertThat(out.toString()).startsWith(read("areas.txt")).contains(read("sensitivity.txt"), "Written:");
+    }
+
+    @Test
+    void firstPagesAreShorterThanTheWhole() {
+        assertThat(run("areas", DEMO, "--steps", "2")).isZero();
+
+        assertThat(out.toString())
+                .contains("In short", "How to read it", "Cautions")
+                .doesNotContain("Model and sources");
     }
 
     private String read(String name) {

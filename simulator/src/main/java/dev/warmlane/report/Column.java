@@ -1,7 +1,8 @@
 package dev.warmlane.report;
 
 import dev.warmlane.files.Printable;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 
 /**
  * A column of a table.
@@ -30,7 +31,7 @@ public record Column(String header, String unit, String csvName, int decimals, b
     }
 
     /** A column of numbers of a measure; {@code name} is the csv name without the unit. */
-    public static Column of(String header, String name, Measure measure, ReportSettings.Units units) {
+    public static Column of(String header, String name, Measure measure, UnitSystem units) {
         String suffix = measure.suffix(units);
         return new Column(
                 header,

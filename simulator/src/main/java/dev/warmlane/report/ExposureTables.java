@@ -1,27 +1,20 @@
 package dev.warmlane.report;
 
-import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.GasSummary;
-import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.WindExposure;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 
 /** An exposure study as tables. */
-public final class ExposureTables {
+final class ExposureTables {
 
     private ExposureTables() {}
 
     /** One measure for people: the pool down, the roof across. */
-    private static Table square(
-            ExposureStudy study,
-            ReportSettings.Units units,
-            String name,
-            Measure measure,
-            ToDoubleFunction<PeriodSummary> number) {
+    static Table square(ExposureStudy study, UnitSystem units, PeriodColumn column) {
         List<WindExposure> roofs = study.cases().stream()
                 .map(ExposureStudy.Case::roof)
                 .distinct()
@@ -36,13 +29,13 @@ public final class ExposureTables {
                 .words("the pool lies", "pool", pool -> poolWords(study.at(pool, WindExposure.LIKELY)));
         for (WindExposure roof : roofs) {
             String header = "roof " + roof.label() + "\n" + terrain(study.at(WindExposure.LIKELY, roof));
-            table.number(
+            table.optional(
                     header,
-                    name + "_" + roof.name().toLowerCase(Locale.ROOT),
-                    measure,
-                    pool -> number.applyAsDouble(study.at(pool, roof).season()));
+                    column.csvName() + "_" + roof.name().toLowerCase(Locale.ROOT),
+                    column.measure(),
+                    pool -> column.of(study.at(pool, roof).season()));
         }
-        return table.build(pools, List.of());
+        return table.build(pools);
     }
 
     /** Whether a case is described, or has another wind than what is described: the same season is not shown twice. */
@@ -54,57 +47,29 @@ public final class ExposureTables {
                 || one.terrain() != described.terrain();
     }
 
-    /** Mean temperature of the season. */
-    public static Table means(ExposureStudy study, ReportSettings.Units units) {
-        return square(
-                study, units, "water_mean", Measure.TEMPERATURE, s -> s.water().meanC());
-    }
-
-    /** Heat delivered. */
-    public static Table heat(ExposureStudy study, ReportSettings.Units units) {
-        return square(study, units, "delivered", Measure.HEAT, s -> s.balance().deliveredKwh());
-    }
-
-    /** Gas displaced, or the gas a heater would have burned for the same heat. */
-    public static Table gas(ExposureStudy study, ReportSettings.Units units) {
-        return square(study, units, "gas", Measure.HEAT, s -> s.gas().replacedKwh());
-    }
-
     /** Every case in a row, for csv. */
-    static Table all(ExposureStudy study, ReportSettings.Units units) {
+    static Table all(ExposureStudy study, UnitSystem units) {
         TableBuilder<ExposureStudy.Case> table = new TableBuilder<ExposureStudy.Case>(units)
-                .words("pool", "pool", c -> c.pool().label())
+                .words("pool", c -> c.pool().label())
                 .optional("pool wind factor", "pool_wind_factor", Measure.FACTOR, ExposureStudy.Case::poolWindFactor)
-                .words("roof", "roof", c -> c.roof().label())
-                .words("terrain", "terrain", ExposureTables::terrain)
-                .number("mean", "water_mean", Measure.TEMPERATURE, c -> c.season()
-                        .water()
-                        .meanC())
-                .number("without", "water_without_mean", Measure.TEMPERATURE, c -> c.season()
-                        .waterWithout()
-                        .meanC())
-                .number("comfort", "at_comfort", Measure.DAYS, c -> c.season()
-                        .comfort()
-                        .daysAtComfort())
-                .number("without", "at_comfort_without", Measure.DAYS, c -> c.season()
-                        .comfortWithout()
-                        .daysAtComfort())
-                .number("delivered", "delivered", Measure.HEAT, c -> c.season()
-                        .balance()
-                        .deliveredKwh());
+                .words("roof", c -> c.roof().label())
+                .words("terrain", ExposureTables::terrain)
+                .periods(
+                        ExposureStudy.Case::season,
+                        PeriodColumn.WATER_MEAN,
+                        PeriodColumn.WITHOUT_MEAN,
+                        PeriodColumn.AT_COMFORT,
+                        PeriodColumn.AT_COMFORT_WITHOUT,
+                        PeriodColumn.DELIVERED);
         if (displaces(study)) {
-            table.number("burned", "gas_burned", Measure.HEAT, c -> ForecastTables.burned(c.season()));
+            table.periods(ExposureStudy.Case::season, PeriodColumn.GAS_BURNED);
         }
-        return table.number(
-                        "gas",
-                        displaces(study) ? "gas_displaced" : "gas_a_heater_would_have_burned",
-                        Measure.HEAT,
-                        c -> c.season().gas().replacedKwh())
-                .build(study.cases(), List.of());
+        return table.periods(ExposureStudy.Case::season, PeriodColumn.gas(displaces(study)))
+                .build(study.cases());
     }
 
     static boolean displaces(ExposureStudy study) {
-        return study.cases().get(0).season().gas() instanceof GasSummary.Displaced;
+        return PeriodColumn.displaces(study.cases().get(0).season());
     }
 
     private static String poolWords(ExposureStudy.Case one) {

@@ -1,67 +1,95 @@
 package dev.warmlane.report;
 
-import dev.warmlane.scenario.Assumption;
-import dev.warmlane.scenario.Finding;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.Block.Picture;
+import dev.warmlane.report.Report.Data;
+import dev.warmlane.report.chart.ForecastCharts;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.study.PoolWindBand;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/**
- * All that charts and page are made from, so that both show the same numbers.
- *
- * @param forecast the season hour by hour
- * @param summary the season summed up
- * @param wind the same season with the pool sheltered and exposed; nothing for a pool in a hall
- * @param settings title and units
- * @param assumed what was assumed where nothing was given
- * @param warnings what the scenario holds that is allowed but hardly meant
- */
-public record ForecastReport(
-        SeasonForecast forecast,
-        SeasonSummary summary,
-        Optional<PoolWindBand> wind,
-        ReportSettings settings,
-        List<Assumption> assumed,
-        List<Finding> warnings) {
+/** The report of one season. A section is a method here and a line in {@link #sections}. */
+public final class ForecastReport {
 
-    /** Keeps its own copies of the lists. */
-    public ForecastReport {
-        assumed = List.copyOf(assumed);
-        warnings = List.copyOf(warnings);
+    private static final Set<Place> FIRST = Set.of(Place.FIRST_SHEET);
+    private static final Set<Place> TECHNICAL = Set.of(Place.TECHNICAL);
+
+    private final Subject subject;
+    private final CommonSections common;
+    private final Optional<PoolWindBand> wind;
+
+    private ForecastReport(Subject subject) {
+        this.subject = subject;
+        this.common = new CommonSections(subject);
+        this.wind = PoolWindBand.of(subject.forecast());
     }
 
-    /** A report on an installation that comes from no scenario file, so that there are no warnings about one. */
-    public ForecastReport(
-            SeasonForecast forecast,
-            SeasonSummary summary,
-            Optional<PoolWindBand> wind,
-            ReportSettings settings,
-            List<Assumption> assumed) {
-        this(forecast, summary, wind, settings, assumed, List.of());
+    /** The report of a scenario's season. */
+    public static Report of(SeasonForecast forecast, Scenario scenario) {
+        return of(Subject.of(forecast, scenario));
     }
 
-    /** Sums a forecast up; simulates the season for a sheltered and an exposed pool on the way. */
-    public static ForecastReport of(SeasonForecast forecast, ReportSettings settings, List<Assumption> assumed) {
-        return new ForecastReport(forecast, forecast.summary(), PoolWindBand.of(forecast), settings, assumed);
+    /** The report of a season; simulates it for a sheltered and an exposed pool on the way. */
+    public static Report of(Subject subject) {
+        ForecastReport report = new ForecastReport(subject);
+        return new Report(
+                "forecast", subject.settings().title(), report.common.place(), report.sections(), report.data());
     }
 
-    /** Sums up the forecast of a scenario, with what it assumes and warns of. */
-    public static ForecastReport of(SeasonForecast forecast, Scenario scenario) {
-        return new ForecastReport(
-                forecast,
-                forecast.summary(),
-                PoolWindBand.of(forecast),
-                scenario.report(),
-                scenario.assumed(),
-                scenario.warnings());
+    private List<Section> sections() {
+        return CommonSections.list(
+                List.of(
+                        common.job(),
+                        new ForecastAnswer(subject, wind).section(),
+                        common.lookAt(),
+                        months(),
+                        pool(),
+                        HeatSections.collectors(subject),
+                        GasSection.of(subject),
+                        balance(),
+                        CertaintySection.of(subject, wind),
+                        WorkingRangeSection.of(subject)),
+                common.last(List.of(subject.season())));
     }
 
-    /** The units of its numbers. */
-    public ReportSettings.Units units() {
-        return settings.units();
+    private List<Data> data() {
+        SeasonForecast forecast = subject.forecast();
+        return List.of(
+                new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
+                new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),
+                new Data("hours", () -> HourTable.of(forecast, subject.units())));
+    }
+
+    /** The days above it: with the exposure where there is any. */
+    private Section months() {
+        Section months = Section.of("Month by month", Place.ANSWER)
+                .with(
+                        FIRST,
+                        new Picture(
+                                "season-exposure",
+                                name -> wind.map(band -> ForecastCharts.exposure(name, subject, band))));
+        return (wind.isPresent() ? months : months.with(FIRST, season()))
+                .with(ForecastTables.months(subject.forecast(), subject.units()));
+    }
+
+    /** Where the first sheet shows the exposure, the range of the days stands here. */
+    private Section pool() {
+        Section pool = PoolSection.of(subject);
+        return (wind.isPresent() ? pool.with(TECHNICAL, season()) : pool)
+                .with(TECHNICAL, new Picture("temperature-duration", name -> ForecastCharts.duration(name, subject)));
+    }
+
+    private Picture season() {
+        return new Picture("season-temperature", name -> Optional.of(ForecastCharts.season(name, subject)));
+    }
+
+    private Section balance() {
+        return HeatSections.balance(subject)
+                .with(
+                        TECHNICAL,
+                        new Picture("pool-balance", name -> Optional.of(ForecastCharts.balance(name, subject))))
+                .with(TECHNICAL, new Picture("heat-and-gas", name -> ForecastCharts.heatAndGas(name, subject)));
     }
 }

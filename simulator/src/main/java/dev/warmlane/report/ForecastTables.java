@@ -1,71 +1,136 @@
 package dev.warmlane.report;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.PoolSetting;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.ComfortSummary;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
-/** Tables of a forecast for people: narrow enough for a page. {@link PeriodTables} and {@link HourTable} have all. */
+/** Weeks and months of a forecast: for people, narrow enough for a page, and all of it for csv. */
 public final class ForecastTables {
+
+    private static final Function<PeriodSummary, PeriodSummary> ITSELF = Function.identity();
 
     private ForecastTables() {}
 
     /** Month by month, the season below. */
-    public static Table months(SeasonForecast forecast, ReportSettings.Units units) {
+    public static Table months(SeasonForecast forecast, UnitSystem units) {
         return table(forecast, units, "month", forecast.months());
     }
 
     /** Week by week from opening, the season below. */
-    public static Table weeks(SeasonForecast forecast, ReportSettings.Units units) {
+    public static Table weeks(SeasonForecast forecast, UnitSystem units) {
         return table(forecast, units, "week", forecast.weeks());
     }
 
-    private static Table table(
-            SeasonForecast forecast, ReportSettings.Units units, String name, List<PeriodSummary> rows) {
+    private static Table table(SeasonForecast forecast, UnitSystem units, String name, List<PeriodSummary> rows) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
         TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(units)
-                .words(name, name, p -> p.period().label());
+                .words(name, p -> p.period().label());
         if (name.equals("week")) {
             table.words("from", "first_day", ForecastTables::firstDay);
         }
         boolean indoor = forecast.installation().pool().setting() instanceof PoolSetting.Indoor;
-        table.number(indoor ? "outdoor\nair" : "air", "air_mean", Measure.TEMPERATURE, PeriodSummary::airMeanC)
-                .number("pool", "water_mean", Measure.TEMPERATURE, p -> p.water()
-                        .meanC())
-                .number("lowest", "water_lowest", Measure.TEMPERATURE, p -> p.water()
-                        .lowestC())
-                .number("highest", "water_highest", Measure.TEMPERATURE, p -> p.water()
-                        .highestC())
-                .number("without", "water_without_mean", Measure.TEMPERATURE, p -> p.waterWithout()
-                        .meanC())
+        table.period(indoor ? "outdoor\nair" : "air", ITSELF, PeriodColumn.AIR)
+                .period("pool", ITSELF, PeriodColumn.WATER_MEAN)
+                .period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)
+                .period("highest", ITSELF, PeriodColumn.WATER_HIGHEST)
+                .period("without", ITSELF, PeriodColumn.WITHOUT_MEAN)
                 .optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
                 .optionalCount("\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()))
-                .number("solar\nheat", "delivered", Measure.HEAT, p -> p.balance()
-                        .deliveredKwh());
-        if (season.gas() instanceof GasSummary.Displaced) {
-            table.number("gas\nburned", "gas_burned", Measure.HEAT, ForecastTables::burned)
-                    .number("gas\ndisplaced", "gas_displaced", Measure.HEAT, p -> p.gas()
-                            .replacedKwh());
+                .period("solar\nheat", ITSELF, PeriodColumn.DELIVERED);
+        if (PeriodColumn.displaces(season)) {
+            table.period("gas\nburned", ITSELF, PeriodColumn.GAS_BURNED)
+                    .period("gas\ndisplaced", ITSELF, PeriodColumn.GAS_DISPLACED);
         }
         return table.build(rows, List.of(season));
-    }
-
-    static String firstDay(PeriodSummary period) {
-        return HourOfYear.label(period.firstHour()).substring(0, "MM-dd".length());
-    }
-
-    static double burned(PeriodSummary period) {
-        return period.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
     }
 
     /** Nothing where the pool was closed all the time. */
     private static OptionalInt daysAtComfort(ComfortSummary comfort) {
         return comfort.openDays() > 0 ? OptionalInt.of(comfort.daysAtComfort()) : OptionalInt.empty();
+    }
+
+    /** Everything of the months, for csv. */
+    static Table allOfMonths(SeasonForecast forecast, UnitSystem units) {
+        return all("month", forecast.months(), units);
+    }
+
+    /** Everything of the weeks, for csv. */
+    static Table allOfWeeks(SeasonForecast forecast, UnitSystem units) {
+        return all("week", forecast.weeks(), units);
+    }
+
+    private static Table all(String name, List<PeriodSummary> rows, UnitSystem units) {
+        TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(units)
+                .words(name, p -> p.period().label())
+                .words("first_day", ForecastTables::firstDay)
+                .periods(
+                        ITSELF,
+                        PeriodColumn.LENGTH,
+                        PeriodColumn.AIR,
+                        PeriodColumn.WATER_MEAN,
+                        PeriodColumn.WATER_LOWEST,
+                        PeriodColumn.WATER_HIGHEST,
+                        PeriodColumn.COLDEST_DAY,
+                        PeriodColumn.WARMEST_DAY,
+                        PeriodColumn.WITHOUT_MEAN,
+                        PeriodColumn.WITHOUT_LOWEST,
+                        PeriodColumn.WITHOUT_HIGHEST,
+                        PeriodColumn.OPEN_DAYS,
+                        PeriodColumn.AT_COMFORT,
+                        PeriodColumn.AT_COMFORT_WITHOUT,
+                        PeriodColumn.TOO_WARM,
+                        PeriodColumn.OPEN_HOURS,
+                        PeriodColumn.HOURS_AT_COMFORT,
+                        PeriodColumn.HOURS_AT_COMFORT_WITHOUT,
+                        PeriodColumn.IRRADIATION,
+                        PeriodColumn.DELIVERED,
+                        PeriodColumn.DELIVERED_PER_AREA,
+                        PeriodColumn.EFFICIENCY,
+                        PeriodColumn.PEAK,
+                        PeriodColumn.OUTLET_LOWEST,
+                        PeriodColumn.OUTLET_HIGHEST,
+                        PeriodColumn.REFUSED);
+        for (Flow flow : Flow.values()) {
+            table.number(csvName(flow), Measure.HEAT, p -> p.balance().kwh(flow));
+        }
+        table.periods(
+                ITSELF,
+                PeriodColumn.STORED,
+                PeriodColumn.HEATER_WITHOUT,
+                PeriodColumn.EVAPORATED,
+                PeriodColumn.MAKE_UP,
+                PeriodColumn.PUMP,
+                PeriodColumn.ELECTRICITY);
+        if (PeriodColumn.displaces(rows.get(0))) {
+            table.periods(
+                    ITSELF,
+                    PeriodColumn.GAS_BURNED,
+                    PeriodColumn.GAS_BURNED_WITHOUT,
+                    PeriodColumn.GAS_DISPLACED,
+                    PeriodColumn.CO2_AVOIDED);
+        } else {
+            table.periods(ITSELF, PeriodColumn.GAS_OF_A_HEATER);
+        }
+        return table.build(rows);
+    }
+
+    /** The month and day on which it begins. */
+    static String firstDay(PeriodSummary period) {
+        return HourOfYear.label(period.firstHour()).substring(0, "MM-dd".length());
+    }
+
+    /** The csv name of a kind of heat without its unit. */
+    static String csvName(Flow flow) {
+        return flow.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -1,12 +1,11 @@
 package dev.warmlane.report;
 
-import dev.warmlane.files.FileSet;
-import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,24 +13,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
-/** The csv files of a comparison: mountings.csv and mountings_months.csv. Names of columns end with their unit. */
-public final class MountingCsv {
+/** Mountings side by side, for csv. */
+final class MountingCsv {
 
     private MountingCsv() {}
 
-    /** Adds the files to a set, to be written with whatever else is in it. */
-    public static FileSet addTo(FileSet files, MountingStudy study, ReportSettings.Units units) {
-        return files.add("mountings.csv", seasons(study, units).csv())
-                .add("mountings_months.csv", months(study, units).csv());
-    }
-
     /** One row for each mounting and comparison. */
-    public static Table seasons(MountingStudy study, ReportSettings.Units units) {
+    static Table seasons(MountingStudy study, UnitSystem units) {
         return table(bySeason(study), units, false);
     }
 
     /** One row for each mounting, comparison and month. */
-    public static Table months(MountingStudy study, ReportSettings.Units units) {
+    static Table months(MountingStudy study, UnitSystem units) {
         List<Row> rows = new ArrayList<>();
         for (Row row : bySeason(study)) {
             for (int i = 0; i < row.result.months().size(); i++) {
@@ -54,7 +47,7 @@ public final class MountingCsv {
         return rows;
     }
 
-    private static Table table(List<Row> rows, ReportSettings.Units units, boolean byMonth) {
+    private static Table table(List<Row> rows, UnitSystem units, boolean byMonth) {
         TableBuilder<Row> table = new TableBuilder<Row>(units)
                 .words("comparison", "comparison", r -> r.comparison)
                 .words("mounting", "mounting", r -> r.result.option().name());
@@ -71,33 +64,19 @@ public final class MountingCsv {
                     .optional("pitch", "row_pitch", Measure.LENGTH, r -> MountingTables.pitch(r.result))
                     .words("fits", "fits_the_roof", r -> r.result.fit().fits() ? "yes" : "no");
         }
-        table.number("area", "area", Measure.AREA, r -> r.result.fit().areaM2())
-                .number("heat", "delivered", Measure.HEAT, r -> r.period
-                        .balance()
-                        .deliveredKwh())
-                .optional("heat", "delivered", Measure.HEAT_PER_AREA, r -> r.period
-                        .collectors()
-                        .deliveredKwhPerM2())
-                .number("pool", "water_mean", Measure.TEMPERATURE, r -> r.period
-                        .water()
-                        .meanC())
-                .number("comfort", "at_comfort", Measure.DAYS, r -> r.period
-                        .comfort()
-                        .daysAtComfort())
-                .number("refused", "refused", Measure.HEAT, r -> r.period
-                        .collectors()
-                        .refusedKwh())
-                .number("pump", "pump", Measure.HOURS, r -> r.period.pump().hours());
-        gas(table, rows);
+        boolean displaces = PeriodColumn.displaces(rows.get(0).period);
+        table.number("area", Measure.AREA, r -> r.result.fit().areaM2())
+                .periods(
+                        Row::period,
+                        PeriodColumn.DELIVERED,
+                        PeriodColumn.DELIVERED_PER_AREA,
+                        PeriodColumn.WATER_MEAN,
+                        PeriodColumn.AT_COMFORT,
+                        PeriodColumn.REFUSED,
+                        PeriodColumn.PUMP,
+                        PeriodColumn.gas(displaces));
         light(table);
-        return table.build(rows, List.of());
-    }
-
-    private static void gas(TableBuilder<Row> table, List<Row> rows) {
-        boolean heated = !rows.isEmpty() && rows.get(0).period.gas() instanceof GasSummary.Displaced;
-        table.number("gas", heated ? "gas_displaced" : "gas_a_heater_would_have_burned", Measure.HEAT, r -> r.period
-                .gas()
-                .replacedKwh());
+        return table.build(rows);
     }
 
     private static void light(TableBuilder<Row> table) {

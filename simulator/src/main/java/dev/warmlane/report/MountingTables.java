@@ -1,12 +1,12 @@
 package dev.warmlane.report;
 
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.HeldPool;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -14,14 +14,14 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /** Tables of mountings side by side, for people. {@link MountingCsv} has all of it for csv. */
-public final class MountingTables {
+final class MountingTables {
 
     private static final double[] HELD_C = {16, 20, 24, 28, 32};
 
     private MountingTables() {}
 
     /** One mounting a row: what stands on the roof and what it gives; heat compared with that of the first. */
-    public static Table comparison(List<MountingResult> results, ReportSettings.Units units) {
+    static Table comparison(List<MountingResult> results, UnitSystem units) {
         double first = results.isEmpty() ? 0 : results.get(0).deliveredKwh();
         TableBuilder<MountingResult> table = new TableBuilder<MountingResult>(units)
                 .words("mounting", "mounting", r -> r.option().name())
@@ -40,41 +40,35 @@ public final class MountingTables {
                         Measure.SHARE,
                         r -> first == 0 ? 0 : r.deliveredKwh() / first - 1)
                 .number("per\narea", "delivered", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerM2)
-                .number("\npool", "water_mean", Measure.TEMPERATURE, r -> r.season()
-                        .water()
-                        .meanC())
+                .period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN)
                 .count("days at\ncomfort", "days_at_comfort", r -> r.season()
                         .comfort()
                         .daysAtComfort())
-                .number(gasHeader(results), "gas", Measure.HEAT, r -> r.season()
-                        .gas()
-                        .replacedKwh())
-                .number("\npump", "pump", Measure.HOURS, r -> r.season().pump().hours())
-                .number("heat\nrefused", "refused", Measure.HEAT, r -> r.season()
-                        .collectors()
-                        .refusedKwh())
-                .build(results, List.of());
+                .period(gasHeader(results), MountingResult::season, PeriodColumn.GAS_DISPLACED)
+                .period("\npump", MountingResult::season, PeriodColumn.PUMP)
+                .period("heat\nrefused", MountingResult::season, PeriodColumn.REFUSED)
+                .build(results);
     }
 
     /** One way of the light a row, one mounting a column: what it adds to the useful heat of a square metre. */
-    public static Table light(List<MountingResult> results, ReportSettings.Units units) {
+    static Table light(List<MountingResult> results, UnitSystem units) {
         return items(results, results, units);
     }
 
     /** The same less that of the first mounting: where the difference in useful heat comes from. */
-    public static Table lightAgainstFirst(List<MountingResult> results, ReportSettings.Units units) {
+    static Table lightAgainstFirst(List<MountingResult> results, UnitSystem units) {
         return items(results, results.subList(Math.min(1, results.size()), results.size()), units);
     }
 
     /** One mounting a row: its films and temperatures while the pump ran, and the hours in which air warmed it. */
-    public static Table films(List<MountingResult> results, ReportSettings.Units units) {
+    static Table films(List<MountingResult> results, UnitSystem units) {
         return working(new TableBuilder<MountingResult>(units)
                         .words("mounting", "mounting", r -> r.option().name()))
-                .build(results.stream().filter(r -> r.light().isPresent()).toList(), List.of());
+                .build(results.stream().filter(r -> r.light().isPresent()).toList());
     }
 
     /** Season heat with the water held at one temperature, one mounting a row. */
-    public static Table heldPool(List<MountingResult> results, ReportSettings.Units units) {
+    static Table heldPool(List<MountingResult> results, UnitSystem units) {
         TableBuilder<MountingResult> table = new TableBuilder<MountingResult>(units)
                 .words("mounting", "mounting", r -> r.option().name());
         for (double water : HELD_C) {
@@ -86,11 +80,11 @@ public final class MountingTables {
                     r -> HeldPool.heatKwhM2(
                             r.forecast().installation(), r.forecast().forcing(), water));
         }
-        return table.build(results, List.of());
+        return table.build(results);
     }
 
     /** The months of one mounting: where the light of a square metre went. */
-    public static Table months(MountingResult result, ReportSettings.Units units) {
+    static Table months(MountingResult result, UnitSystem units) {
         TableBuilder<Month> table = new TableBuilder<Month>(units)
                 .words("month", "month", m -> m.period.period().label())
                 .number(
@@ -144,7 +138,7 @@ public final class MountingTables {
     }
 
     private static String gasHeader(List<MountingResult> results) {
-        boolean heated = results.stream().anyMatch(r -> r.season().gas() instanceof GasSummary.Displaced);
+        boolean heated = results.stream().anyMatch(r -> PeriodColumn.displaces(r.season()));
         return heated ? "gas\ndisplaced" : "gas of\na heater";
     }
 
@@ -166,7 +160,7 @@ public final class MountingTables {
         return result.light().orElseThrow();
     }
 
-    private static Table items(List<MountingResult> results, List<MountingResult> shown, ReportSettings.Units units) {
+    private static Table items(List<MountingResult> results, List<MountingResult> shown, UnitSystem units) {
         boolean difference = shown.size() < results.size();
         TableBuilder<LightItem> table =
                 new TableBuilder<LightItem>(units).words("way of the heat", "way", LightItem::label);

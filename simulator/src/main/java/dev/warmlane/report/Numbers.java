@@ -1,8 +1,9 @@
 package dev.warmlane.report;
 
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.site.Site;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -16,7 +17,7 @@ import java.util.Locale;
  *
  * @param units the units they are shown in
  */
-public record Numbers(ReportSettings.Units units) {
+public record Numbers(UnitSystem units) {
 
     /** A plain number with some decimals. */
     public static String show(double value, int decimals) {
@@ -81,14 +82,14 @@ public record Numbers(ReportSettings.Units units) {
         double joules = kwh * Units.KWH;
         String gigajoules = show(Units.gigajoules(joules), 1) + " GJ";
         String therms = show(Units.therms(joules), 0) + " therms";
-        return units == ReportSettings.Units.US
+        return units == UnitSystem.US
                 ? therms + " (" + show(kwh, 0) + " kWh, " + gigajoules + ")"
                 : show(kwh, 0) + " kWh (" + gigajoules + ", " + therms + ")";
     }
 
     /** An amount of a fuel in the units it is sold in; US gases by the cubic foot and the gallon. */
     public String fuel(Fuel fuel, double amount) {
-        boolean us = units == ReportSettings.Units.US;
+        boolean us = units == UnitSystem.US;
         if (us && fuel.unit().equals("m3")) {
             return show(amount / Units.FOOT3, 0) + " ft³";
         }
@@ -100,6 +101,6 @@ public record Numbers(ReportSettings.Units units) {
 
     /** A unit of area in words. */
     public String unitOfArea() {
-        return units == ReportSettings.Units.US ? "square foot" : "square metre";
+        return units == UnitSystem.US ? "square foot" : "square metre";
     }
 }

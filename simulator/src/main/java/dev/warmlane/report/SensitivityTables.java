@@ -1,10 +1,12 @@
 package dev.warmlane.report;
 
-import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** A sensitivity study as a table, one parameter a row. */
@@ -13,83 +15,84 @@ public final class SensitivityTables {
     private SensitivityTables() {}
 
     /** For people: what each end adds to the season described. */
-    public static Table effects(SensitivityStudy study, ReportSettings.Units units) {
+    public static Table effects(SensitivityStudy study, UnitSystem units) {
         TableBuilder<Sensitivity> table = new TableBuilder<Sensitivity>(units)
                 .words("parameter", "parameter", Sensitivity::name)
-                .words("described", "described", s -> SettingText.of(s.described(), units))
+                .words("described", "described", s -> SettingWords.of(s.described(), units))
                 .words(
                         "low",
                         "low",
-                        s -> SettingText.like(s.described(), s.low().setting(), units))
+                        s -> SettingWords.like(s.described(), s.low().setting(), units))
                 .words(
                         "high",
                         "high",
-                        s -> SettingText.like(s.described(), s.high().setting(), units))
-                .number("heat\ndelivered\nlow", "delivered_change_low", Measure.HEAT, s -> s.low()
-                        .change()
-                        .deliveredKwh())
-                .number("\nhigh", "delivered_change_high", Measure.HEAT, s -> s.high()
-                        .change()
-                        .deliveredKwh())
-                .number("pool\nmean\nlow", "water_change_low", Measure.TEMPERATURE_DIFFERENCE, s -> s.low()
-                        .change()
-                        .meanK())
-                .number("\nhigh", "water_change_high", Measure.TEMPERATURE_DIFFERENCE, s -> s.high()
-                        .change()
-                        .meanK());
+                        s -> SettingWords.like(s.described(), s.high().setting(), units));
+        ends(table, "heat\ndelivered\n", "delivered", Measure.HEAT, Sensitivity.Change::deliveredKwh);
+        ends(table, "pool\nmean\n", "water", Measure.TEMPERATURE_DIFFERENCE, Sensitivity.Change::meanK);
         if (displaces(study)) {
-            table.number("gas\ndisplaced\nlow", "gas_displaced_change_low", Measure.HEAT, s -> s.low()
-                            .change()
-                            .replacedKwh())
-                    .number("\nhigh", "gas_displaced_change_high", Measure.HEAT, s -> s.high()
-                            .change()
-                            .replacedKwh());
+            ends(table, "gas\ndisplaced\n", "gas_displaced", Measure.HEAT, Sensitivity.Change::replacedKwh);
         }
-        return table.build(study.effects(), List.of());
+        return table.build(study.effects());
+    }
+
+    private static void ends(
+            TableBuilder<Sensitivity> table,
+            String header,
+            String name,
+            Measure measure,
+            ToDoubleFunction<Sensitivity.Change> number) {
+        table.number(
+                        header + "low",
+                        name + "_change_low",
+                        measure,
+                        s -> number.applyAsDouble(s.low().change()))
+                .number(
+                        "\nhigh",
+                        name + "_change_high",
+                        measure,
+                        s -> number.applyAsDouble(s.high().change()));
     }
 
     /** A parameter with what it is varied between: {@code stop difference, 0.1 to 1 K}. */
-    public static String varied(Sensitivity parameter, ReportSettings.Units units) {
-        return parameter.name() + ", " + SettingText.range(parameter, units);
+    public static String varied(Sensitivity parameter, UnitSystem units) {
+        return parameter.name() + ", " + SettingWords.range(parameter, units);
     }
 
     /** Everything, for csv: a row for each end. */
-    static Table all(SensitivityStudy study, ReportSettings.Units units) {
+    static Table all(SensitivityStudy study, UnitSystem units) {
         List<Row> rows = study.effects().stream()
                 .flatMap(s -> Stream.of(new Row(s, "low", s.low()), new Row(s, "high", s.high())))
                 .toList();
-        String gas = displaces(study) ? "gas_displaced" : "gas_a_heater_would_have_burned";
+        PeriodColumn gas = PeriodColumn.gas(displaces(study));
         return new TableBuilder<Row>(units)
-                .words("parameter", "parameter", r -> r.parameter.name())
-                .words("end", "end", Row::end)
-                .words("described", "described", r -> SettingText.of(r.parameter.described(), units))
-                .words("setting", "setting", r -> SettingText.of(r.values.setting(), units))
-                .number("mean", "water_mean", Measure.TEMPERATURE, r -> r.values
-                        .season()
-                        .water()
-                        .meanC())
-                .number("change", "water_mean_change", Measure.TEMPERATURE_DIFFERENCE, r -> r.values
-                        .change()
+                .words("parameter", r -> r.parameter.name())
+                .words("end", Row::end)
+                .words("described", r -> SettingWords.of(r.parameter.described(), units))
+                .words("setting", r -> SettingWords.of(r.values.setting(), units))
+                .periods(Row::season, PeriodColumn.WATER_MEAN)
+                .number("water_mean_change", Measure.TEMPERATURE_DIFFERENCE, r -> r.change()
                         .meanK())
-                .number("delivered", "delivered", Measure.HEAT, r -> r.values
-                        .season()
-                        .balance()
-                        .deliveredKwh())
-                .number("change", "delivered_change", Measure.HEAT, r -> r.values
-                        .change()
-                        .deliveredKwh())
-                .number("gas", gas, Measure.HEAT, r -> r.values.season().gas().replacedKwh())
-                .number("change", gas + "_change", Measure.HEAT, r -> r.values
-                        .change()
-                        .replacedKwh())
-                .words("why", "why", r -> r.parameter.why())
-                .build(rows, List.of());
+                .periods(Row::season, PeriodColumn.DELIVERED)
+                .number("delivered_change", Measure.HEAT, r -> r.change().deliveredKwh())
+                .periods(Row::season, gas)
+                .number(gas.csvName() + "_change", Measure.HEAT, r -> r.change().replacedKwh())
+                .words("why", r -> r.parameter.why())
+                .build(rows);
     }
 
     /** Whether collectors displace gas, because there is a heater. */
     public static boolean displaces(SensitivityStudy study) {
-        return study.described().gas() instanceof GasSummary.Displaced;
+        return PeriodColumn.displaces(study.described());
     }
 
-    private record Row(Sensitivity parameter, String end, Sensitivity.End values) {}
+    private record Row(Sensitivity parameter, String end, Sensitivity.End values) {
+
+        PeriodSummary season() {
+            return values.season();
+        }
+
+        Sensitivity.Change change() {
+            return values.change();
+        }
+    }
 }

@@ -1,6 +1,8 @@
 package dev.warmlane.report;
 
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -16,12 +18,12 @@ import java.util.function.ToIntFunction;
  */
 public final class TableBuilder<T> {
 
-    private final ReportSettings.Units units;
+    private final UnitSystem units;
     private final List<Column> columns = new ArrayList<>();
     private final List<Function<T, Cell>> cells = new ArrayList<>();
 
     /** Starts without columns. */
-    public TableBuilder(ReportSettings.Units units) {
+    public TableBuilder(UnitSystem units) {
         this.units = units;
     }
 
@@ -30,9 +32,14 @@ public final class TableBuilder<T> {
         return add(Column.ofWords(header, csvName), row -> Cell.of(words.apply(row)));
     }
 
+    /** Adds a column of words whose heading is its csv name. */
+    TableBuilder<T> words(String csvName, Function<T, String> words) {
+        return words(csvName, csvName, words);
+    }
+
     /** Adds a column of plain counts. */
     public TableBuilder<T> count(String header, String csvName, ToIntFunction<T> count) {
-        return add(Column.ofCounts(header, csvName), row -> Cell.of(count.applyAsInt(row)));
+        return optionalCount(header, csvName, row -> OptionalInt.of(count.applyAsInt(row)));
     }
 
     /** Adds a column of plain counts that some rows may not have. */
@@ -48,12 +55,35 @@ public final class TableBuilder<T> {
         return optional(header, name, measure, row -> OptionalDouble.of(number.applyAsDouble(row)));
     }
 
+    /** Adds a column of numbers whose heading is its csv name. */
+    TableBuilder<T> number(String name, Measure measure, ToDoubleFunction<T> number) {
+        return number(name, name, measure, number);
+    }
+
     /** Adds a column of numbers that some rows may not have. */
     public TableBuilder<T> optional(String header, String name, Measure measure, Function<T, OptionalDouble> number) {
         return add(Column.of(header, name, measure, units), row -> {
             OptionalDouble value = number.apply(row);
             return value.isPresent() ? Cell.of(measure.in(units, value.getAsDouble())) : new Cell.Empty();
         });
+    }
+
+    /** Adds a column of what each row's season has of something. */
+    TableBuilder<T> period(String header, Function<T, PeriodSummary> season, PeriodColumn column) {
+        return optional(header, column.csvName(), column.measure(), row -> column.of(season.apply(row)));
+    }
+
+    /** Adds columns of what each row's season has, for csv: their headings are their names. */
+    TableBuilder<T> periods(Function<T, PeriodSummary> season, PeriodColumn... more) {
+        for (PeriodColumn column : more) {
+            period(column.csvName(), season, column);
+        }
+        return this;
+    }
+
+    /** The table of some rows. */
+    public Table build(List<T> rows) {
+        return build(rows, List.of());
     }
 
     /** The table of some rows, and of some that sum them up. */

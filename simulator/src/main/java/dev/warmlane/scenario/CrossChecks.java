@@ -6,6 +6,7 @@ import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
 
 /** Values that are allowed each by itself but hardly meant together. */
@@ -18,9 +19,9 @@ final class CrossChecks {
     private static final double STOP_OVER_START = 0.1;
 
     private final Installation built;
-    private final ReportSettings.Units units;
+    private final UnitSystem units;
 
-    private CrossChecks(Installation built, ReportSettings.Units units) {
+    private CrossChecks(Installation built, UnitSystem units) {
         this.built = built;
         this.units = units;
     }
@@ -39,7 +40,7 @@ final class CrossChecks {
             Section season,
             List<Section> schedules) {}
 
-    static void run(Installation built, ReportSettings.Units units, Sections in) {
+    static void run(Installation built, UnitSystem units, Sections in) {
         CrossChecks checks = new CrossChecks(built, units);
         checks.differences(in.control);
         checks.temperatures(in.control, in.heater, in.season);

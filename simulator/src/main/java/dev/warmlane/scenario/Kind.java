@@ -1,5 +1,7 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.units.UnitSystem;
+
 /**
  * What the value of a key may be, and the way from and to its text in the file.
  *
@@ -30,7 +32,7 @@ interface Kind<T> {
     }
 
     /** The value as a person reads it, quantities in the units of the report. */
-    default String show(T value, ReportSettings.Units units) {
+    default String show(T value, UnitSystem units) {
         return show(value);
     }
 }

@@ -3,6 +3,7 @@ package dev.warmlane.scenario;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.QuantityException;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.UnitSystem;
 
 /** Kinds of numbers: quantities with their unit, plain numbers, shares, counts. All that they are follows from a range. */
 final class Kinds {
@@ -86,11 +87,11 @@ final class Kinds {
 
         @Override
         public String show(Double value) {
-            return show(value, ReportSettings.Units.METRIC);
+            return ReportUnits.message(range.inWritten(value), range.written());
         }
 
         @Override
-        public String show(Double value, ReportSettings.Units units) {
+        public String show(Double value, UnitSystem units) {
             return ReportUnits.show(range.inWritten(value), range.written(), range.dimension(), units);
         }
 

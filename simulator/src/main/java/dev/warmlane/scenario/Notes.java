@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,19 +16,19 @@ final class Notes {
     private final List<Finding> warnings = new ArrayList<>();
     private final Set<Assumption> assumed = new LinkedHashSet<>();
 
-    private ReportSettings.Units units = ReportSettings.Units.METRIC;
+    private UnitSystem units = UnitSystem.METRIC;
 
     Notes(Path file) {
         this.file = file;
     }
 
     /** From here on what is assumed is told in other units than metric. */
-    void use(ReportSettings.Units reportUnits) {
+    void use(UnitSystem reportUnits) {
         units = reportUnits;
     }
 
     /** The units that quantities are told in. */
-    ReportSettings.Units units() {
+    UnitSystem units() {
         return units;
     }
 

@@ -3,6 +3,7 @@ package dev.warmlane.scenario;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Site;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherReadOptions;
 
 /** Keys of the sections site, roof and report. */
@@ -96,11 +97,11 @@ final class PlaceKeys {
             USABLE_SHARE);
 
     static final Key<String> TITLE = Key.optional("title", WordKinds.text(), "title of the report", "the job's name");
-    static final Key<ReportSettings.Units> UNITS = Key.convention(
+    static final Key<UnitSystem> UNITS = Key.convention(
             "units",
-            WordKinds.choice(ReportSettings.Units.class),
+            WordKinds.choice(UnitSystem.class),
             "units of the report; those in this file may be of either kind whatever is chosen here",
-            ReportSettings.Units.METRIC);
+            UnitSystem.METRIC);
 
     static final SectionSchema REPORT = SectionSchema.optional("report", "how the report is wanted", TITLE, UNITS);
 

@@ -118,6 +118,9 @@ public enum Dimension {
             unit("therms", THERM),
             unit("MMBtu", MMBTU)),
 
+    /** Energy on each unit of area, J/m². */
+    ENERGY_PER_AREA("an energy per area", unit("J/m2", 1), unit("kWh/m2", KWH), unit("kBtu/ft2", 1e3 * BTU / FOOT2)),
+
     /** Power, W. */
     POWER(
             "a power",
@@ -125,6 +128,7 @@ public enum Dimension {
             unit("kW", 1e3),
             unit("MW", 1e6),
             unit("Btu/h", BTU / HOUR),
+            unit("kBtu/h", 1e3 * BTU / HOUR),
             unit("MMBtu/h", MMBTU / HOUR)),
 
     /** Power on each unit of area, W/m². */

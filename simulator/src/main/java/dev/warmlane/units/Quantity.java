@@ -4,7 +4,9 @@ import dev.warmlane.files.Printable;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -116,6 +118,13 @@ public final class Quantity {
             throw unknownUnit(unit, dimension, unit);
         }
         return found;
+    }
+
+    /** Turns numbers of one unit of a dimension into numbers of another. */
+    static DoubleUnaryOperator converter(String from, String to, Dimension dimension) {
+        Unit given = Objects.requireNonNull(dimension.find(from), from);
+        Unit wanted = Objects.requireNonNull(dimension.find(to), to);
+        return value -> wanted.fromBase(given.toBase(value));
     }
 
     private static QuantityException unknownUnit(String text, Dimension dimension, String written) {

@@ -3,7 +3,6 @@ package dev.warmlane.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
-import dev.warmlane.scenario.ReportSettings.Units;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
@@ -13,15 +12,32 @@ import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** docs/csv.md against the files. */
 class CsvDocumentTest {
+
+    /** What columns measure that is converted. */
+    private static final List<Measure> COLUMNS = List.of(
+            Measure.TEMPERATURE,
+            Measure.HEAT,
+            Measure.AREA,
+            Measure.HEAT_PER_AREA,
+            Measure.IRRADIANCE,
+            Measure.POWER,
+            Measure.MASS,
+            Measure.VOLUME,
+            Measure.LENGTH,
+            Measure.TEMPERATURE_DIFFERENCE,
+            Measure.FILM);
 
     private static List<SeasonForecast> forecasts() {
         return List.of(SampleForecasts.MUNICIPAL, SampleForecasts.SOUTHERN);
@@ -40,19 +56,29 @@ class CsvDocumentTest {
                 MountingOption.usual(built, forecast.weather().site()).subList(0, 2),
                 runs);
         List<Table> tables = List.of(
-                HourTable.of(forecast, Units.METRIC),
-                PeriodTables.weeks(forecast, Units.METRIC),
-                PeriodTables.months(forecast, Units.METRIC),
-                AreaTables.all(AreaStudy.of(built, new AreaRange(100, 200, 2), forcing, runs), Units.METRIC),
-                ExposureTables.all(ExposureStudy.of(built, forcing, runs), Units.METRIC),
-                SensitivityTables.all(SensitivityStudy.of(built, forcing, runs), Units.METRIC),
-                MountingCsv.seasons(mountings, Units.METRIC),
-                MountingCsv.months(mountings, Units.METRIC));
+                HourTable.of(forecast, UnitSystem.METRIC),
+                ForecastTables.allOfWeeks(forecast, UnitSystem.METRIC),
+                ForecastTables.allOfMonths(forecast, UnitSystem.METRIC),
+                AreaTables.all(AreaStudy.of(built, new AreaRange(100, 200, 2), forcing, runs), UnitSystem.METRIC),
+                ExposureTables.all(ExposureStudy.of(built, forcing, runs), UnitSystem.METRIC),
+                SensitivityTables.all(SensitivityStudy.of(built, forcing, runs), UnitSystem.METRIC),
+                MountingCsv.seasons(mountings, UnitSystem.METRIC),
+                MountingCsv.months(mountings, UnitSystem.METRIC));
 
         for (Table table : tables) {
             assertThat(table.columns())
                     .extracting(column -> column.csvName().replaceFirst("array_[0-9]+", "array_1"))
                     .allSatisfy(name -> assertThat(document).contains("`" + name + "`"));
+        }
+    }
+
+    @Test
+    void everyUnitThatChangesInUsUnitsIsDescribed() throws IOException {
+        String document = Files.readString(Path.of("..", "docs", "csv.md")).replaceAll("\\s+", " ");
+        for (Measure measure : COLUMNS) {
+            assertThat(document)
+                    .contains("`_" + measure.suffix(UnitSystem.METRIC) + "`")
+                    .contains("to `_" + measure.suffix(UnitSystem.US) + "`");
         }
     }
 }

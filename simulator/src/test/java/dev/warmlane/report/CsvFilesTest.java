@@ -7,14 +7,16 @@ import com.univocity.parsers.common.record.Record;
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import dev.warmlane.SampleForecasts;
-import dev.warmlane.files.FileSet;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +42,7 @@ class CsvFilesTest {
     void hoursReadBackAreTheLedger(SeasonForecast forecast) throws IOException {
         SeasonLedger ledger = forecast.with();
 
-        List<Record> hours = rows(write(forecast, ReportSettings.Units.METRIC), "hours.csv");
+        List<Record> hours = rows(write(forecast, UnitSystem.METRIC), "hours.csv");
 
         assertThat(hours).hasSize(ledger.hours());
         for (int i = 0; i < ledger.hours(); i++) {
@@ -61,7 +63,7 @@ class CsvFilesTest {
     @MethodSource("forecasts")
     void monthsAndWeeksReadBackAddUpToTheLedger(SeasonForecast forecast) throws IOException {
         SeasonLedger ledger = forecast.with();
-        Path written = write(forecast, ReportSettings.Units.METRIC);
+        Path written = write(forecast, UnitSystem.METRIC);
 
         for (String file : List.of("months.csv", "weeks.csv")) {
             List<Record> rows = rows(written, file);
@@ -81,7 +83,7 @@ class CsvFilesTest {
         SeasonForecast forecast = SampleForecasts.CLUB;
         SeasonLedger ledger = forecast.with();
 
-        List<Record> hours = rows(write(forecast, ReportSettings.Units.US), "hours.csv");
+        List<Record> hours = rows(write(forecast, UnitSystem.US), "hours.csv");
 
         for (int i = 0; i < ledger.hours(); i++) {
             Record row = hours.get(i);
@@ -95,10 +97,10 @@ class CsvFilesTest {
     @ParameterizedTest
     @MethodSource("forecasts")
     void namesOfColumnsAreSnakeCaseAndDiffer(SeasonForecast forecast) {
-        for (ReportSettings.Units units : ReportSettings.Units.values()) {
+        for (UnitSystem units : UnitSystem.values()) {
             for (Table table : List.of(
-                    PeriodTables.months(forecast, units),
-                    PeriodTables.weeks(forecast, units),
+                    ForecastTables.allOfMonths(forecast, units),
+                    ForecastTables.allOfWeeks(forecast, units),
                     HourTable.of(forecast, units))) {
                 assertThat(table.columns())
                         .extracting(Column::csvName)
@@ -108,8 +110,14 @@ class CsvFilesTest {
         }
     }
 
-    private Path write(SeasonForecast forecast, ReportSettings.Units units) throws IOException {
-        assertThat(CsvFiles.addTo(new FileSet(), forecast, units).write(folder)).hasSize(3);
+    private Path write(SeasonForecast forecast, UnitSystem units) throws IOException {
+        Report report = ForecastReport.of(Subject.of(forecast, new ReportSettings("A pool", units)));
+        for (Report.Data data : report.data()) {
+            Files.writeString(
+                    folder.resolve(data.name() + ".csv"),
+                    CsvWriter.csv(data.table().get()));
+        }
+        assertThat(report.data()).hasSize(3);
         return folder;
     }
 

@@ -7,10 +7,13 @@ import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.Assumption;
-import dev.warmlane.scenario.ReportSettings.Units;
+import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
@@ -18,6 +21,7 @@ import dev.warmlane.study.Runs;
 import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
 import java.util.Optional;
@@ -63,6 +67,11 @@ class MountingReportTest {
                 built, weather, MountingOption.usual(built, weather.site()), new Runs(2, Progress.SILENT));
     }
 
+    private static Subject described(MountingStudy study, UnitSystem units) {
+        return Subject.of(SeasonForecast.of(study.template(), study.weather()), new ReportSettings("A pool", units))
+                .assuming(List.of(new Assumption("roof", "albedo", "0.2", "aged dark roofing")));
+    }
+
     private static double number(Cell cell) {
         return ((Cell.Value) cell).value();
     }
@@ -73,7 +82,7 @@ class MountingReportTest {
 
     @Test
     void differencesFromTheFirstAddUpToThatOfTheHeat() {
-        Table table = MountingTables.lightAgainstFirst(study.sameArea(), Units.METRIC);
+        Table table = MountingTables.lightAgainstFirst(study.sameArea(), UnitSystem.METRIC);
 
         assertThat(table.columns()).hasSize(4);
         for (int column = 1; column < 4; column++) {
@@ -97,7 +106,7 @@ class MountingReportTest {
 
     @Test
     void monthsOfAMountingEndWithItsSeason() {
-        Table table = MountingTables.months(study.sameArea().get(1), Units.METRIC);
+        Table table = MountingTables.months(study.sameArea().get(1), UnitSystem.METRIC);
 
         assertThat(table.rows()).hasSize(5);
         assertThat(table.totals()).hasSize(1);
@@ -105,8 +114,9 @@ class MountingReportTest {
 
     @Test
     void csvHasARowForEachMountingAndComparison() {
-        List<String> lines =
-                MountingCsv.seasons(study, Units.METRIC).csv().lines().toList();
+        List<String> lines = CsvWriter.csv(MountingCsv.seasons(study, UnitSystem.METRIC))
+                .lines()
+                .toList();
 
         assertThat(lines).hasSize(1 + 2 * 4);
         assertThat(lines.get(0))
@@ -114,13 +124,13 @@ class MountingReportTest {
                 .contains("gained_convection_back_kwh_per_m2", "film_front_w_per_m2k", "warmed_by_air_h");
         assertThat(lines.get(1)).startsWith("same area,flat,0");
         assertThat(lines.get(5)).startsWith("same roof,flat,0");
-        assertThat(MountingCsv.months(study, Units.US).csv().lines()).hasSize(1 + 2 * 4 * 5);
+        assertThat(CsvWriter.csv(MountingCsv.months(study, UnitSystem.US)).lines())
+                .hasSize(1 + 2 * 4 * 5);
     }
 
     @Test
     void csvNamesEachColumnOnce() {
-        List<String> names = List.of(MountingCsv.months(study, Units.METRIC)
-                .csv()
+        List<String> names = List.of(CsvWriter.csv(MountingCsv.months(study, UnitSystem.METRIC))
                 .lines()
                 .findFirst()
                 .orElseThrow()
@@ -131,13 +141,9 @@ class MountingReportTest {
 
     @Test
     void textSaysBothComparisonsWhyAndWhereItTurns() {
-        MountingText text = MountingText.of(
-                study,
-                Optional.of(TURNING),
-                Units.METRIC,
-                List.of(new Assumption("roof", "albedo", "0.2", "aged dark roofing")));
+        Report report = MountingReport.of(study, Optional.of(TURNING), described(study, UnitSystem.METRIC));
 
-        assertThat(unbroken(text.briefText()))
+        assertThat(unbroken(TextWriter.brief(report)))
                 .contains(
                         "Same collector area",
                         "The most that fits the same roof",
@@ -147,16 +153,18 @@ class MountingReportTest {
                         "\"racks 30°\" is ahead up to 20.0 °C (both 400 kWh/m²), then \"flat\"",
                         "\"flat\" is ahead throughout, least at 0.85, there by 12.3 kWh/m²")
                 .doesNotContain("Month by month");
-        assertThat(unbroken(text.text()))
-                .contains("Month by month, same collector area: racks 45°", "roof albedo 0.2 (aged dark roofing)");
-        assertThat(text.text().lines())
+        assertThat(unbroken(TextWriter.full(report)))
+                .contains(
+                        "Month by month, same collector area",
+                        "racks 45° sun on it",
+                        "0.2 (roof albedo; aged dark roofing)");
+        assertThat(TextWriter.full(report).lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThan(180));
     }
 
     @Test
     void usUnitsReachEveryPart() {
-        assertThat(MountingText.of(study, Optional.of(TURNING), Units.US, List.of())
-                        .text())
+        assertThat(TextWriter.full(MountingReport.of(study, Optional.of(TURNING), described(study, UnitSystem.US))))
                 .contains("ft²", "kBtu/ft²", "Btu/h ft² °F", "68.0 °F")
                 .doesNotContain(" m²", "°C", "kWh/m²");
     }
@@ -169,10 +177,10 @@ class MountingReportTest {
                 .arrays(new CollectorArray("tested", 100, Mounting.FlatOnRoof.USUAL, curve))
                 .build());
 
-        assertThat(MountingText.of(certified, Optional.empty(), Units.METRIC, List.of())
-                        .text())
+        assertThat(TextWriter.full(MountingReport.of(certified, UnitSystem.METRIC)))
                 .contains("described by a test certificate", "Same collector area")
                 .doesNotContain("Films and temperatures");
-        assertThat(MountingCsv.months(certified, Units.METRIC).csv()).contains("same roof,racks 45°");
+        assertThat(CsvWriter.csv(MountingCsv.months(certified, UnitSystem.METRIC)))
+                .contains("same roof,racks 45°");
     }
 }

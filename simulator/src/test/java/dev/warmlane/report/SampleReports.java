@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.report.chart.Chart;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
@@ -8,6 +9,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.UncheckedYear;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
@@ -21,44 +23,44 @@ import java.util.Objects;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
-/** Reports of the project's own scenarios, and of seasons that charts and page must stand as well. */
+/** Subjects of reports: the project's own scenarios, and seasons that charts and page must stand as well. */
 public final class SampleReports {
 
     /** Heater, prices, one flat array; metric. */
-    public static final ForecastReport MUNICIPAL = scenario("municipal-25m");
+    public static final Subject MUNICIPAL = scenario("municipal-25m");
 
     /** US units. */
-    public static final ForecastReport CLUB = scenario("us-club");
+    public static final Subject CLUB = scenario("us-club");
 
     /** No heater, over New Year. */
-    public static final ForecastReport SOUTHERN = scenario("southern-summer");
+    public static final Subject SOUTHERN = scenario("southern-summer");
 
     /** In a hall, the whole year. */
-    public static final ForecastReport INDOOR = scenario("indoor-school");
+    public static final Subject INDOOR = scenario("indoor-school");
 
-    private static final Map<String, ForecastReport> ODD = makeOdd();
+    private static final Map<String, Subject> ODD = makeOdd();
 
     private SampleReports() {}
 
     /** The scenarios. */
-    public static Map<String, ForecastReport> usual() {
+    public static Map<String, Subject> usual() {
         return Map.of("municipal", MUNICIPAL, "club", CLUB, "southern", SOUTHERN, "indoor", INDOOR);
     }
 
     /** Seasons with something missing. */
-    public static Map<String, ForecastReport> odd() {
+    public static Map<String, Subject> odd() {
         return ODD;
     }
 
     /** One of them. */
-    public static ForecastReport odd(String name) {
+    public static Subject odd(String name) {
         return Objects.requireNonNull(ODD.get(name), name);
     }
 
-    private static Map<String, ForecastReport> makeOdd() {
+    private static Map<String, Subject> makeOdd() {
         Installation built = MUNICIPAL.forecast().installation();
         Installation unheated = SOUTHERN.forecast().installation();
-        Map<String, ForecastReport> odd = new LinkedHashMap<>();
+        Map<String, Subject> odd = new LinkedHashMap<>();
         odd.put(
                 "one month",
                 municipal(built.toBuilder().season(days(6, 1, 6, 30)).build()));
@@ -90,22 +92,29 @@ public final class SampleReports {
         return odd;
     }
 
-    /** The municipal report under another title. */
-    public static ForecastReport titled(String title) {
-        return new ForecastReport(
+    /** The municipal pool under another title. */
+    public static Subject titled(String title) {
+        return new Subject(
                 MUNICIPAL.forecast(),
                 MUNICIPAL.summary(),
-                MUNICIPAL.wind(),
                 new ReportSettings(title, MUNICIPAL.units()),
-                MUNICIPAL.assumed());
+                MUNICIPAL.assumed(),
+                List.of());
     }
 
-    private static ForecastReport municipal(Installation built) {
+    /** The charts of a report that there are. */
+    public static List<Chart> charts(Report report) {
+        return report.pictures().stream()
+                .flatMap(picture -> picture.chart().stream())
+                .toList();
+    }
+
+    private static Subject municipal(Installation built) {
         return of(SeasonForecast.of(built, MUNICIPAL.forecast().weather()));
     }
 
-    private static ForecastReport of(SeasonForecast forecast) {
-        return ForecastReport.of(forecast, new ReportSettings("invented", ReportSettings.Units.METRIC), List.of());
+    private static Subject of(SeasonForecast forecast) {
+        return Subject.of(forecast, new ReportSettings("invented", UnitSystem.METRIC));
     }
 
     private static OpeningSeason days(int firstMonth, int firstDay, int lastMonth, int lastDay) {
@@ -126,13 +135,10 @@ public final class SampleReports {
         return IntStream.range(0, HourOfYear.HOURS).mapToDouble(values).toArray();
     }
 
-    private static ForecastReport scenario(String name) {
+    private static Subject scenario(String name) {
         try {
             Scenario scenario = ScenarioReader.read(Path.of("..", "examples", "scenarios", name + ".toml"));
-            return ForecastReport.of(
-                    SeasonForecast.of(scenario.installation(), scenario.readWeather()),
-                    scenario.report(),
-                    scenario.assumed());
+            return Subject.of(SeasonForecast.of(scenario.installation(), scenario.readWeather()), scenario);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

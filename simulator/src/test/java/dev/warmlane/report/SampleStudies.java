@@ -15,6 +15,7 @@ import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
+import dev.warmlane.units.UnitSystem;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,13 +42,13 @@ public final class SampleStudies {
             List.of(new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL)),
             new AreaRange(210, 210, 1));
 
-    private final ForecastReport described;
+    private final Subject described;
     private final MountingStudy mountings;
     private final AreaStudy areas;
     private final ExposureStudy exposure;
     private final SensitivityStudy sensitivity;
 
-    private SampleStudies(ForecastReport described, List<MountingOption> options, AreaRange range) {
+    private SampleStudies(Subject described, List<MountingOption> options, AreaRange range) {
         Installation built = described.forecast().installation();
         SharedForcing forcing = new SharedForcing(described.forecast().weather());
         this.described = described;
@@ -57,7 +58,7 @@ public final class SampleStudies {
         this.sensitivity = SensitivityStudy.of(built, forcing, Runs.onAllCores());
     }
 
-    private static SampleStudies usual(ForecastReport described) {
+    private static SampleStudies usual(Subject described) {
         Installation built = described.forecast().installation();
         return new SampleStudies(
                 described,
@@ -86,7 +87,7 @@ public final class SampleStudies {
         SeasonForecast forecast =
                 SeasonForecast.of(renamed, SampleReports.MUNICIPAL.forecast().weather());
         return new SampleStudies(
-                ForecastReport.of(forecast, new ReportSettings(name, ReportSettings.Units.METRIC), List.of()),
+                Subject.of(forecast, new ReportSettings(name, UnitSystem.METRIC)),
                 List.of(
                         new MountingOption.Flat(name, Mounting.FlatOnRoof.USUAL),
                         new MountingOption.Flat(name + " too", Mounting.FlatOnRoof.USUAL)),
@@ -94,17 +95,37 @@ public final class SampleStudies {
     }
 
     /** The forecast of what they started from. */
-    public ForecastReport described() {
+    public Subject described() {
         return described;
     }
 
     /** The units of their numbers. */
-    public ReportSettings.Units units() {
+    public UnitSystem units() {
         return described.units();
     }
 
-    /** The comparison, with invented turning points where there is more than one mounting. */
-    public MountingParts mountings() {
+    /** The comparison. */
+    public MountingStudy mountings() {
+        return mountings;
+    }
+
+    /** The areas. */
+    public AreaStudy areas() {
+        return areas;
+    }
+
+    /** Pool and roof in the wind. */
+    public ExposureStudy exposure() {
+        return exposure;
+    }
+
+    /** One thing at a time. */
+    public SensitivityStudy sensitivity() {
+        return sensitivity;
+    }
+
+    /** The report of the mountings, with invented turning points where there is more than one. */
+    public Report mountingReport() {
         List<String> names =
                 mountings.compared().stream().map(one -> one.option().name()).toList();
         Optional<TurningPoints> turning = names.size() < 2
@@ -119,16 +140,21 @@ public final class SampleStudies {
                                 24,
                                 new TurningPoint.Crossings(
                                         List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
-        return new MountingParts(mountings, turning, units());
+        return MountingReport.of(mountings, turning, described);
     }
 
-    /** The areas. */
-    public AreaParts areas() {
-        return new AreaParts(areas, units());
+    /** The report of the areas. */
+    public Report areaReport() {
+        return AreaReport.of(areas, described);
     }
 
-    /** What the forecast depends on. */
-    public SensitivityParts sensitivity() {
-        return new SensitivityParts(areas.installation().name(), exposure, sensitivity, units());
+    /** The report of what the forecast depends on. */
+    public Report sensitivityReport() {
+        return SensitivityReport.of(exposure, sensitivity, described);
+    }
+
+    /** All of them. */
+    public List<Report> reports() {
+        return List.of(mountingReport(), areaReport(), sensitivityReport());
     }
 }

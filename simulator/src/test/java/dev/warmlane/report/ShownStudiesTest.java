@@ -1,11 +1,13 @@
 package dev.warmlane.report;
 
 import dev.warmlane.DocBlock;
+import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,7 +23,7 @@ class ShownStudiesTest {
 
     @Test
     void areasAreThoseOfTheStudy() throws IOException {
-        ForecastReport described = SampleStudies.MUNICIPAL.described();
+        Subject described = SampleStudies.MUNICIPAL.described();
         AreaStudy areas = AreaStudy.of(
                 described.forecast().installation(), described.forecast().weather(), new AreaRange(100, 400, 7));
         show("areas.md", "areas", AreaTables.areas(areas, described.units()));
@@ -29,10 +31,16 @@ class ShownStudiesTest {
 
     @Test
     void exposureAndSensitivityAreThoseOfTheStudies() throws IOException {
-        SensitivityParts parts = SampleStudies.MUNICIPAL.sensitivity();
-        show("areas.md", "exposure, pool", ExposureTables.means(parts.exposure(), parts.units()));
-        show("areas.md", "exposure, heat", ExposureTables.heat(parts.exposure(), parts.units()));
-        Table effects = SensitivityTables.effects(parts.study(), parts.units());
+        SampleStudies studies = SampleStudies.MUNICIPAL;
+        show(
+                "areas.md",
+                "exposure, pool",
+                ExposureTables.square(studies.exposure(), studies.units(), PeriodColumn.WATER_MEAN));
+        show(
+                "areas.md",
+                "exposure, heat",
+                ExposureTables.square(studies.exposure(), studies.units(), PeriodColumn.DELIVERED));
+        Table effects = SensitivityTables.effects(studies.sensitivity(), studies.units());
         show(
                 "areas.md",
                 "largest effects",
@@ -41,15 +49,13 @@ class ShownStudiesTest {
 
     @Test
     void mountingsAreThoseOfTheStudy() throws IOException {
-        MountingParts parts = SampleStudies.MUNICIPAL.mountings();
-        List<MountingResult> sameArea = parts.study().sameArea();
-        show("mountings.md", "same area", MountingTables.comparison(sameArea, parts.units()));
-        show(
-                "mountings.md",
-                "same roof",
-                MountingTables.comparison(parts.study().sameRoof(), parts.units()));
-        show("mountings.md", "ways of the heat", MountingTables.lightAgainstFirst(sameArea, parts.units()));
-        show("mountings.md", "films", MountingTables.films(sameArea, parts.units()));
+        MountingStudy study = SampleStudies.MUNICIPAL.mountings();
+        UnitSystem units = SampleStudies.MUNICIPAL.units();
+        List<MountingResult> sameArea = study.sameArea();
+        show("mountings.md", "same area", MountingTables.comparison(sameArea, units));
+        show("mountings.md", "same roof", MountingTables.comparison(study.sameRoof(), units));
+        show("mountings.md", "ways of the heat", MountingTables.lightAgainstFirst(sameArea, units));
+        show("mountings.md", "films", MountingTables.films(sameArea, units));
     }
 
     /** The usual mountings of every scenario that comes along, whatever it asks to have compared. */
@@ -65,7 +71,7 @@ class ShownStudiesTest {
                 |---|---|---|---|
                 """);
         scenarios.forEach((name, studies) -> {
-            MountingStudy study = studies.mountings().study();
+            MountingStudy study = studies.mountings();
             PeriodSummary flat = study.sameArea().get(0).season();
             rows.append(String.format(
                     Locale.ROOT,
@@ -89,6 +95,6 @@ class ShownStudiesTest {
     }
 
     private static void show(String document, String name, Table table) throws IOException {
-        DocBlock.check(document, name, "```\n" + table.text() + "```\n");
+        DocBlock.check(document, name, "```\n" + TextWriter.table(table) + "```\n");
     }
 }

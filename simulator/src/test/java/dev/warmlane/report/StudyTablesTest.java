@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
-import dev.warmlane.files.FileSet;
+import dev.warmlane.season.Prices;
 import dev.warmlane.pool.PoolSetting;
-import dev.warmlane.scenario.ReportSettings.Units;
+import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
-import dev.warmlane.season.Prices;
+import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaRange;
@@ -20,6 +22,7 @@ import dev.warmlane.study.Runs;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.wind.PoolShelter;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -65,6 +68,24 @@ class StudyTablesTest {
         return rows;
     }
 
+    private void write(String name, Table table) throws IOException {
+        Files.writeString(folder.resolve(name + ".csv"), CsvWriter.csv(table));
+    }
+
+    private static String areas(AreaStudy study, UnitSystem units) {
+        return TextWriter.full(AreaReport.of(study, described(study.installation(), units)));
+    }
+
+    private static String sensitivity(
+            ExposureStudy exposure, SensitivityStudy study, Installation built, UnitSystem units) {
+        return TextWriter.full(SensitivityReport.of(exposure, study, described(built, units)));
+    }
+
+    private static Subject described(Installation built, UnitSystem units) {
+        return Subject.of(
+                SeasonForecast.of(built, FORCING.of(built), FORCING.weather()), new ReportSettings("A pool", units));
+    }
+
     private static double number(Map<String, String> row, String column) {
         return Double.parseDouble(row.get(column));
     }
@@ -72,7 +93,7 @@ class StudyTablesTest {
     @Test
     void areasComeBackFromCsv() throws IOException {
         AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
-        CsvFiles.addTo(new FileSet(), study, Units.METRIC).write(folder);
+        write("areas", AreaTables.all(study, UnitSystem.METRIC));
         List<Map<String, String>> rows = rows("areas.csv");
         assertThat(rows).hasSize(4);
         for (int i = 0; i < 4; i++) {
@@ -93,7 +114,7 @@ class StudyTablesTest {
     @Test
     void usUnitsConvertTheSameNumbers() throws IOException {
         AreaStudy study = AreaStudy.of(HEATED, new AreaRange(200, 200, 1), FORCING, Runs.onAllCores());
-        CsvFiles.addTo(new FileSet(), study, Units.US).write(folder);
+        write("areas", AreaTables.all(study, UnitSystem.US));
         Map<String, String> row = rows("areas.csv").get(0);
         // 1 m² is 10.7639 ft²
         assertThat(number(row, "area_ft2")).isCloseTo(2152.782, within(0.001));
@@ -106,8 +127,8 @@ class StudyTablesTest {
     void exposureAndSensitivityComeBackFromCsv() throws IOException {
         ExposureStudy exposure = ExposureStudy.of(PLAIN, FORCING, Runs.onAllCores());
         SensitivityStudy sensitivity = SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores());
-        FileSet files = CsvFiles.addTo(new FileSet(), exposure, Units.METRIC);
-        CsvFiles.addTo(files, sensitivity, Units.METRIC).write(folder);
+        write("exposure", ExposureTables.all(exposure, UnitSystem.METRIC));
+        write("sensitivity", SensitivityTables.all(sensitivity, UnitSystem.METRIC));
 
         List<Map<String, String>> cases = rows("exposure.csv");
         assertThat(cases).hasSize(9);
@@ -134,7 +155,7 @@ class StudyTablesTest {
     @Test
     void textMarksTheDescribedAreaAndTheRoof() {
         AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
-        List<String> lines = StudyText.of(study, Units.METRIC).text().lines().toList();
+        List<String> lines = areas(study, UnitSystem.METRIC).lines().toList();
         assertThat(lines).anyMatch(line -> line.matches(" +200 .* as described"));
         assertThat(lines).anyMatch(line -> line.matches(" +400 .* more than the roof"));
         assertThat(lines).noneMatch(line -> line.matches(" +300 .* more than the roof"));
@@ -145,15 +166,12 @@ class StudyTablesTest {
     @Test
     void withoutAHeaterNothingIsSaidOfGasDisplaced() {
         AreaStudy areas = AreaStudy.of(PLAIN, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
-        assertThat(StudyText.of(areas, Units.METRIC).text())
-                .doesNotContain("gas")
-                .doesNotContain("Gas");
-        String text = StudyText.of(
-                        "pool",
-                        ExposureStudy.of(PLAIN, FORCING, Runs.onAllCores()),
-                        SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores()),
-                        Units.METRIC)
-                .text();
+        assertThat(areas(areas, UnitSystem.METRIC)).doesNotContain("displace", "gas burned", "Gas");
+        String text = sensitivity(
+                ExposureStudy.of(PLAIN, FORCING, Runs.onAllCores()),
+                SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores()),
+                PLAIN,
+                UnitSystem.METRIC);
         assertThat(text).doesNotContain("Gas displaced").doesNotContain("gas displaced");
     }
 
@@ -162,9 +180,9 @@ class StudyTablesTest {
         AreaStudy areas = AreaStudy.of(HEATED, new AreaRange(300, 2400, 8), FORCING, Runs.onAllCores());
         SensitivityStudy sensitivity = SensitivityStudy.of(HEATED, FORCING, Runs.onAllCores());
         ExposureStudy exposure = ExposureStudy.of(HEATED, FORCING, Runs.onAllCores());
-        for (Units units : Units.values()) {
-            assertThat(StudyText.of(areas, units).text().lines()).allMatch(line -> line.length() <= 120);
-            assertThat(StudyText.of("pool", exposure, sensitivity, units).text().lines())
+        for (UnitSystem units : UnitSystem.values()) {
+            assertThat(areas(areas, units).lines()).allMatch(line -> line.length() <= 120);
+            assertThat(sensitivity(exposure, sensitivity, HEATED, units).lines())
                     .allMatch(line -> line.length() <= 120);
         }
     }
@@ -179,7 +197,7 @@ class StudyTablesTest {
                 FORCING,
                 Runs.onAllCores());
 
-        Table means = ExposureTables.means(exposure, Units.METRIC);
+        Table means = ExposureTables.square(exposure, UnitSystem.METRIC, PeriodColumn.WATER_MEAN);
 
         assertThat(means.rows()).hasSize(2);
         assertThat(means.columns().stream().map(Column::header))
@@ -189,18 +207,20 @@ class StudyTablesTest {
     @Test
     void settingsShowTheirUnit() {
         SensitivityStudy study = SensitivityStudy.of(PLAIN, FORCING, Runs.onAllCores());
-        assertThat(described(study, "plate-to-fluid conductance", Units.METRIC)).isEqualTo("250 W/m²K");
-        assertThat(described(study, "plate-to-fluid conductance", Units.US)).isEqualTo("44 Btu/h ft² F");
-        assertThat(described(study, "gap below the mats", Units.METRIC)).isEqualTo("5 mm");
-        assertThat(described(study, "gap below the mats", Units.US)).isEqualTo("0.197 in");
-        assertThat(described(study, "stop difference", Units.US)).isEqualTo("0.54 °F");
-        assertThat(described(study, "terrain around the roof", Units.US)).isEqualTo("suburban");
+        assertThat(described(study, "plate-to-fluid conductance", UnitSystem.METRIC))
+                .isEqualTo("250 W/m²K");
+        assertThat(described(study, "plate-to-fluid conductance", UnitSystem.US))
+                .isEqualTo("44 Btu/h ft² °F");
+        assertThat(described(study, "gap below the mats", UnitSystem.METRIC)).isEqualTo("5 mm");
+        assertThat(described(study, "gap below the mats", UnitSystem.US)).isEqualTo("0.197 in");
+        assertThat(described(study, "stop difference", UnitSystem.US)).isEqualTo("0.54 °F");
+        assertThat(described(study, "terrain around the roof", UnitSystem.US)).isEqualTo("suburban");
     }
 
-    private static String described(SensitivityStudy study, String name, Units units) {
+    private static String described(SensitivityStudy study, String name, UnitSystem units) {
         return study.effects().stream()
                 .filter(s -> s.name().equals(name))
-                .map(s -> SettingText.of(s.described(), units))
+                .map(s -> SettingWords.of(s.described(), units))
                 .findFirst()
                 .orElseThrow();
     }

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.warmlane.SampleForecasts;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,8 +19,8 @@ class TableTest {
 
     private static final List<Column> COLUMNS = List.of(
             Column.ofWords("place", "place"),
-            Column.of("pool\nmean", "water_mean", Measure.TEMPERATURE, ReportSettings.Units.METRIC),
-            Column.of("heat", "heat", Measure.HEAT, ReportSettings.Units.METRIC));
+            Column.of("pool\nmean", "water_mean", Measure.TEMPERATURE, UnitSystem.METRIC),
+            Column.of("heat", "heat", Measure.HEAT, UnitSystem.METRIC));
 
     private static final Table TABLE = new Table(
             COLUMNS,
@@ -31,7 +35,7 @@ class TableTest {
 
     @Test
     void alignsWordsLeftAndNumbersRight() {
-        assertThat(TABLE.text()).isEqualTo("""
+        assertThat(TextWriter.table(TABLE)).isEqualTo("""
                                              pool
                         place                mean       heat
                                                °C        kWh
@@ -45,7 +49,7 @@ class TableTest {
 
     @Test
     void csvHasNamesWithUnitsPlainNumbersAndNoTotals() {
-        assertThat(TABLE.csv()).isEqualTo("""
+        assertThat(CsvWriter.csv(TABLE)).isEqualTo("""
                         place,water_mean_degc,heat_kwh
                         "Übersee, ""old"" bath",21.349,1234567.8
                         b,-0.04,
@@ -59,15 +63,22 @@ class TableTest {
                 .withMessage("a row has 1 cells, the table has 3 columns");
     }
 
+    @Test
+    void fuelIsShownInTheUnitItIsSoldIn() {
+        assertThat(new Numbers(UnitSystem.METRIC).fuel(Fuel.NATURAL_GAS, 1000)).isEqualTo("1,000 m³");
+        assertThat(new Numbers(UnitSystem.US).fuel(Fuel.NATURAL_GAS, 1000)).isEqualTo("35,315 ft³");
+        assertThat(new Numbers(UnitSystem.US).fuel(Fuel.PROPANE, 1000)).isEqualTo("264 gal");
+    }
+
     @ParameterizedTest
     @MethodSource("forecasts")
     void numbersOfAForecastEndUnderTheirHeadings(SeasonForecast forecast) {
-        for (ReportSettings.Units units : ReportSettings.Units.values()) {
+        for (UnitSystem units : UnitSystem.values()) {
             for (Table table : List.of(ForecastTables.months(forecast, units), ForecastTables.weeks(forecast, units))) {
-                List<String> lines = table.text().lines().toList();
+                List<String> lines = TextWriter.table(table).lines().toList();
                 int width = lines.stream().mapToInt(String::length).max().orElseThrow();
 
-                assertThat(width).isLessThanOrEqualTo(TextSection.WIDTH + 4);
+                assertThat(width).isLessThanOrEqualTo(100);
                 // the last column holds numbers, so every row of it ends at the right edge
                 assertThat(lines.subList(3, lines.size())).allMatch(line -> line.length() == width);
             }

@@ -83,8 +83,8 @@ class AssumptionsTest {
                         "water.mains = from air",
                         "roof.albedo = 0.2",
                         "roof.emittance = 0.9",
-                        "roof.u_value = 0.5 W/m2K",
-                        "roof.room_temperature = 22 degC",
+                        "roof.u_value = 0.5 W/m²K",
+                        "roof.room_temperature = 22 °C",
                         "roof.roughness = 1.13",
                         "roof.wind_speed_ratio = 1",
                         "roof.usable_share = 0.8",
@@ -92,14 +92,14 @@ class AssumptionsTest {
                         "pipes.pump_power = 0 W",
                         "control.on_difference = 4 K",
                         "control.off_difference = 0.3 K",
-                        "control.limit = 30 degC",
+                        "control.limit = 30 °C",
                         "control.pumping = 0-24",
                         "season.first_day = 01-01",
                         "season.last_day = 12-31",
                         "season.open = 0-24",
                         "season.days_standing = 30",
-                        "season.comfort = 26 degC",
-                        "season.comfort_maximum = 30 degC");
+                        "season.comfort = 26 °C",
+                        "season.comfort_maximum = 30 °C");
         assertThat(assumed).allSatisfy(a -> assertThat(a.why()).isNotBlank());
     }
 
@@ -111,14 +111,14 @@ class AssumptionsTest {
         assertThat(us.assumed())
                 .extracting(a -> a.section() + "." + a.key() + " = " + a.value())
                 .contains(
-                        "roof.room_temperature = 71.6 degF",
-                        "roof.u_value = 0.08806 Btu/h ft2 F",
+                        "roof.room_temperature = 71.6 °F",
+                        "roof.u_value = 0.08806 Btu/h ft² °F",
                         "pool.make_up = 0 gal/day",
-                        "control.on_difference = 7.2 degF",
-                        "control.limit = 86 degF");
+                        "control.on_difference = 7.2 °F",
+                        "control.limit = 86 °F");
         assertThat(us.assumed())
                 .extracting(Assumption::value)
-                .noneMatch(value -> value.matches(".*(degC|W/K|m2K|L/day| K)$"));
+                .noneMatch(value -> value.matches(".*(°C|W/K|m²K|L/day| K)$"));
         assertThat(us.assumed())
                 .extracting(Assumption::words)
                 .isEqualTo(metric.assumed().stream().map(Assumption::words).toList());

@@ -7,6 +7,7 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,7 +53,7 @@ class DemoScenariosTest {
 
         Installation built = scenario.installation();
         assertThat(scenario.report())
-                .isEqualTo(new ReportSettings("Municipal outdoor pool: season forecast", ReportSettings.Units.METRIC));
+                .isEqualTo(new ReportSettings("Municipal outdoor pool: season forecast", UnitSystem.METRIC));
         assertThat(scenario.weatherFile()).isEqualTo(folder.resolve("weather-samples/cool-coast.csv"));
         assertThat(built.pool().areaM2()).isEqualTo(312.5);
         assertThat(built.pool().setting()).isEqualTo(new PoolSetting.Outdoor(0.30, 0.05, 1));

@@ -32,6 +32,7 @@ import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.MonthDay;
@@ -45,8 +46,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RoundTripTest {
 
     private static final String WEATHER = "../../weather-samples/cool-coast.csv";
-    private static final ReportSettings REPORT =
-            new ReportSettings("A \"quoted\" title \\ für Löwen", ReportSettings.Units.US);
+    private static final ReportSettings REPORT = new ReportSettings("A \"quoted\" title \\ für Löwen", UnitSystem.US);
 
     @TempDir
     private Path folder;

@@ -18,6 +18,7 @@ import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a parameter changes of an installation, told from the scenario file that would be written for it. */
 class ParametersTest {
 
-    private static final ReportSettings REPORT = new ReportSettings("", ReportSettings.Units.METRIC);
+    private static final ReportSettings REPORT = new ReportSettings("", UnitSystem.METRIC);
 
     private static final Absorber TUBES =
             Absorber.USUAL_MAT.withPlateToFluid(new PlateToFluid.TubeSheet(0.01, 0.008, 0.006, 0.001, 0.35, 400));

@@ -1,15 +1,16 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.AreaTables;
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.Arrays;
-import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 
@@ -25,9 +26,6 @@ public final class AreaCharts {
     static final String WITHOUT = "without collectors";
     static final String ROOF = "the roof holds ";
 
-    /** The names of all charts that there may be. */
-    public static final List<String> NAMES = List.of("area-heat", "area-worth", "area-comfort");
-
     private static final int X_STEPS = 10;
     private static final int Y_STEPS = 7;
 
@@ -35,25 +33,35 @@ public final class AreaCharts {
     private static final double FAR = 1.5;
 
     private final AreaStudy study;
-    private final ReportSettings.Units units;
+    private final UnitSystem units;
     private final double[] area;
 
-    private AreaCharts(AreaStudy study, ReportSettings.Units units) {
+    private AreaCharts(AreaStudy study, UnitSystem units) {
         this.study = study;
         this.units = units;
         this.area = shown(Measure.AREA, AreaDesign::areaM2);
     }
 
-    /** All of them; none for a study of one area, where there is nothing to draw a line to. */
-    public static List<Chart> of(AreaStudy study, ReportSettings.Units units) {
-        if (study.designs().size() < 2) {
-            return List.of();
-        }
-        AreaCharts charts = new AreaCharts(study, units);
-        return List.of(charts.heat(), charts.perArea(), charts.comfort());
+    /** Heat and gas; like the others nothing for a study of one area, where there is nothing to draw a line to. */
+    public static Optional<Chart> heat(String name, AreaStudy study, UnitSystem units) {
+        return of(study, units, charts -> charts.heat(name));
     }
 
-    private Chart heat() {
+    /** What a unit of area gives, and what one more adds. */
+    public static Optional<Chart> worth(String name, AreaStudy study, UnitSystem units) {
+        return of(study, units, charts -> charts.perArea(name));
+    }
+
+    /** Days at comfort. */
+    public static Optional<Chart> comfort(String name, AreaStudy study, UnitSystem units) {
+        return of(study, units, charts -> charts.comfort(name));
+    }
+
+    private static Optional<Chart> of(AreaStudy study, UnitSystem units, Function<AreaCharts, Chart> chart) {
+        return study.designs().size() < 2 ? Optional.empty() : Optional.of(chart.apply(new AreaCharts(study, units)));
+    }
+
+    private Chart heat(String name) {
         boolean displaces = AreaTables.displaces(study.designs());
         double[] heat = shown(Measure.HEAT, d -> d.season().balance().deliveredKwh());
         double[] gas = shown(Measure.HEAT, d -> d.season().gas().replacedKwh());
@@ -65,12 +73,12 @@ public final class AreaCharts {
         }
         plot.line(HEAT, area, heat, Palette.VERMILLION, Pen.THICK);
         return chart(
-                "area-heat",
+                name,
                 displaces ? "Heat delivered and gas displaced by collector area" : "Heat delivered by collector area",
                 plot);
     }
 
-    private Chart perArea() {
+    private Chart perArea(String name) {
         boolean displaces = AreaTables.displaces(study.designs());
         double[] mean = shown(Measure.HEAT_PER_AREA, d -> d.season().balance().deliveredKwh() / d.areaM2());
         double[] next = shown(Measure.HEAT_PER_AREA, d -> d.next().deliveredKwhPerM2());
@@ -83,11 +91,10 @@ public final class AreaCharts {
         }
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
-        return chart(
-                "area-worth", "What a " + new Numbers(units).unitOfArea() + " gives, and what one more adds", plot);
+        return chart(name, "What a " + new Numbers(units).unitOfArea() + " gives, and what one more adds", plot);
     }
 
-    private Chart comfort() {
+    private Chart comfort(String name) {
         PeriodSummary season = study.designs().get(0).season();
         double[] with = shown(Measure.DAYS, d -> d.season().comfort().daysAtComfort());
         double without = season.comfortWithout().daysAtComfort();
@@ -97,7 +104,7 @@ public final class AreaCharts {
         plot.level(WITHOUT, without, Palette.VERMILLION, Pen.DASHED);
         plot.line(WITH, area, with, Palette.BLUE, Pen.THICK);
         return chart(
-                "area-comfort",
+                name,
                 "Days at "
                         + new Numbers(units)
                                 .show(Measure.TEMPERATURE, study.installation().comfortC())

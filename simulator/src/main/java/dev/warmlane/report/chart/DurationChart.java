@@ -1,10 +1,10 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
+import dev.warmlane.report.Subject;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.Schedule;
+import dev.warmlane.units.Measure;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -21,41 +21,38 @@ final class DurationChart {
     private DurationChart() {}
 
     /** Nothing for a season without open hours. */
-    static Optional<Chart> of(ForecastReport report) {
-        double[] with = sorted(report, report.forecast().with());
-        double[] without = sorted(report, report.forecast().without());
+    static Optional<Chart> of(String name, Subject subject) {
+        double[] with = sorted(subject, subject.forecast().with());
+        double[] without = sorted(subject, subject.forecast().without());
         if (with.length == 0) {
             return Optional.empty();
         }
-        double comfort = Measure.TEMPERATURE.in(
-                report.units(), report.forecast().installation().comfortC());
+        double comfort =
+                Measure.TEMPERATURE.in(subject.units(), subject.installation().comfortC());
         double lowest = Math.min(comfort, Math.min(with[with.length - 1], without[without.length - 1]));
         double highest = Math.max(comfort, Math.max(with[0], without[0]));
         LinePlot plot = new LinePlot(
                 "open hours at or above this temperature",
                 Scale.holding(0, with.length, X_STEPS),
                 hours -> Numbers.show(hours, 0),
-                "water temperature, " + Measure.TEMPERATURE.unit(report.units()),
+                "water temperature, " + Measure.TEMPERATURE.unit(subject.units()),
                 Scale.holding(lowest, highest, Y_STEPS));
         plot.level(
                 "comfort, "
-                        + new Numbers(report.units())
+                        + new Numbers(subject.units())
                                 .show(
                                         Measure.TEMPERATURE,
-                                        report.forecast().installation().comfortC()),
+                                        subject.installation().comfortC()),
                 comfort,
                 Palette.GREEN,
                 Pen.DOTTED);
-        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        boolean collectors = !subject.installation().arrays().isEmpty();
         if (collectors) {
             line(plot, SeasonTemperatureChart.WITHOUT, without, false);
         }
         line(plot, collectors ? SeasonTemperatureChart.WITH : "water", with, true);
         return Optional.of(new Chart(
-                "temperature-duration",
-                "Open hours by pool temperature",
-                report.settings().title(),
-                plot));
+                name, "Open hours by pool temperature", subject.settings().title(), plot));
     }
 
     private static void line(LinePlot plot, String name, double[] falling, boolean with) {
@@ -77,11 +74,11 @@ final class DurationChart {
     }
 
     /** Water temperatures of the open hours, the warmest first. */
-    private static double[] sorted(ForecastReport report, SeasonLedger ledger) {
+    private static double[] sorted(Subject subject, SeasonLedger ledger) {
         Schedule open = ledger.installation().season().openHours();
         double[] rising = IntStream.range(0, ledger.hours())
                 .filter(index -> open.at(ledger.hourOfYear(index)) > 0)
-                .mapToDouble(index -> Measure.TEMPERATURE.in(report.units(), ledger.waterC(index)))
+                .mapToDouble(index -> Measure.TEMPERATURE.in(subject.units(), ledger.waterC(index)))
                 .sorted()
                 .toArray();
         return IntStream.range(0, rising.length)

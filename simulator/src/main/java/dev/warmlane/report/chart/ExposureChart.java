@@ -1,8 +1,8 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.Subject;
 import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.units.UnitSystem;
 
 /**
  * Mean water temperature of every day with a band for how sheltered the pool lies from the wind, and the mean without
@@ -14,24 +14,24 @@ final class ExposureChart {
 
     private ExposureChart() {}
 
-    static Chart of(ForecastReport report, PoolWindBand band) {
-        ReportSettings.Units units = report.units();
-        SeasonAxis axis = new SeasonAxis(report.forecast().with());
+    static Chart of(String name, Subject subject, PoolWindBand band) {
+        UnitSystem units = subject.units();
+        SeasonAxis axis = new SeasonAxis(subject.forecast().with());
         WaterCurve likely = curve(band.likely(), axis, units);
         WaterCurve sheltered = curve(band.sheltered(), axis, units);
         WaterCurve exposed = curve(band.exposed(), axis, units);
-        WaterCurve without = WaterCurve.of(report.forecast().without(), axis, units);
+        WaterCurve without = WaterCurve.of(subject.forecast().without(), axis, units);
         LinePlot plot = SeasonTemperatureChart.plot(
                 axis,
-                report,
-                SeasonTemperatureChart.levels(report),
+                subject,
+                SeasonTemperatureChart.levels(subject),
                 likely.mean(),
                 sheltered.mean(),
                 exposed.mean(),
                 without.mean());
-        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        boolean collectors = !subject.installation().arrays().isEmpty();
         plot.band(BAND, likely.x(), exposed.mean(), sheltered.mean(), Palette.faint(Palette.SKY_BLUE, 0.45));
-        SeasonTemperatureChart.levels(plot, report);
+        SeasonTemperatureChart.levels(plot, subject);
         if (collectors) {
             plot.line(SeasonTemperatureChart.WITHOUT, without.x(), without.mean(), Palette.VERMILLION, Pen.DASHED);
         }
@@ -42,13 +42,13 @@ final class ExposureChart {
                 Palette.BLUE,
                 Pen.THICK);
         return new Chart(
-                "season-exposure",
+                name,
                 "Pool temperature, sheltered or exposed to the wind",
-                report.settings().title(),
+                subject.settings().title(),
                 plot);
     }
 
-    private static WaterCurve curve(PoolWindBand.Case one, SeasonAxis axis, ReportSettings.Units units) {
+    private static WaterCurve curve(PoolWindBand.Case one, SeasonAxis axis, UnitSystem units) {
         return WaterCurve.of(one.forecast().with(), axis, units);
     }
 }

@@ -1,26 +1,36 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.ForecastReport;
-import java.util.ArrayList;
-import java.util.List;
+import dev.warmlane.report.Subject;
+import dev.warmlane.study.PoolWindBand;
+import java.util.Optional;
 
-/** The charts of a forecast. */
+/** The charts of a forecast; each is given the name of its files. */
 public final class ForecastCharts {
-
-    /** The names of all charts that there may be. */
-    public static final List<String> NAMES =
-            List.of("season-temperature", "temperature-duration", "heat-and-gas", "pool-balance", "season-exposure");
 
     private ForecastCharts() {}
 
-    /** All that there is something to show on, the most asked for first. */
-    public static List<Chart> of(ForecastReport report) {
-        List<Chart> charts = new ArrayList<>();
-        charts.add(SeasonTemperatureChart.of(report));
-        report.wind().ifPresent(band -> charts.add(ExposureChart.of(report, band)));
-        charts.add(PoolBalanceChart.of(report));
-        HeatAndGasChart.of(report).ifPresent(charts::add);
-        DurationChart.of(report).ifPresent(charts::add);
-        return charts;
+    /** Every day's mean and range. */
+    public static Chart season(String name, Subject subject) {
+        return SeasonTemperatureChart.of(name, subject);
+    }
+
+    /** Every day's mean, with a band from an exposed to a sheltered pool. */
+    public static Chart exposure(String name, Subject subject, PoolWindBand wind) {
+        return ExposureChart.of(name, subject, wind);
+    }
+
+    /** The pool's heat by month. */
+    public static Chart balance(String name, Subject subject) {
+        return PoolBalanceChart.of(name, subject);
+    }
+
+    /** Heat and gas by month; nothing for a pool with neither collectors nor a heater. */
+    public static Optional<Chart> heatAndGas(String name, Subject subject) {
+        return HeatAndGasChart.of(name, subject);
+    }
+
+    /** Open hours by temperature; nothing for a season without open hours. */
+    public static Optional<Chart> duration(String name, Subject subject) {
+        return DurationChart.of(name, subject);
     }
 }

@@ -1,9 +1,9 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.Measure;
+import dev.warmlane.report.Subject;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.units.Measure;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -23,24 +23,24 @@ final class HeatAndGasChart {
     private HeatAndGasChart() {}
 
     /** Nothing for a pool with neither collectors nor a heater. */
-    static Optional<Chart> of(ForecastReport report) {
-        boolean collectors = !report.forecast().installation().arrays().isEmpty();
-        boolean heater = report.forecast().installation().heater().isPresent();
+    static Optional<Chart> of(String name, Subject subject) {
+        boolean collectors = !subject.installation().arrays().isEmpty();
+        boolean heater = subject.installation().heater().isPresent();
         if (!collectors && !heater) {
             return Optional.empty();
         }
-        List<PeriodSummary> months = report.forecast().months();
+        List<PeriodSummary> months = subject.forecast().months();
         List<Bars> all = new ArrayList<>();
         if (collectors) {
-            all.add(bars(report, months, DELIVERED, Palette.VERMILLION, m -> m.balance()
+            all.add(bars(subject, months, DELIVERED, Palette.VERMILLION, m -> m.balance()
                     .deliveredKwh()));
         }
         if (collectors && heater) {
             all.add(bars(
-                    report, months, DISPLACED, Palette.SKY_BLUE, m -> m.gas().replacedKwh()));
+                    subject, months, DISPLACED, Palette.SKY_BLUE, m -> m.gas().replacedKwh()));
         }
         if (heater) {
-            all.add(bars(report, months, BURNED, Palette.INK, HeatAndGasChart::burned));
+            all.add(bars(subject, months, BURNED, Palette.INK, HeatAndGasChart::burned));
         }
         double lowest = all.stream()
                 .flatMapToDouble(b -> Arrays.stream(b.heights))
@@ -52,13 +52,13 @@ final class HeatAndGasChart {
                 .orElse(0);
         BarPlot plot = BarPlot.sideBySide(
                 months.stream().map(month -> month.period().label()).toList(),
-                Measure.HEAT.unit(report.units()) + " in the month",
+                Measure.HEAT.unit(subject.units()) + " in the month",
                 Scale.holding(Math.min(0, lowest), Math.max(0, highest), STEPS));
         all.forEach(bars -> plot.bars(bars.label, bars.heights, bars.colour));
         return Optional.of(new Chart(
-                "heat-and-gas",
+                name,
                 heater ? "Heat and gas by month" : "Heat from the collectors by month",
-                report.settings().title(),
+                subject.settings().title(),
                 plot));
     }
 
@@ -67,7 +67,7 @@ final class HeatAndGasChart {
     }
 
     private static Bars bars(
-            ForecastReport report,
+            Subject subject,
             List<PeriodSummary> months,
             String label,
             Color colour,
@@ -76,7 +76,7 @@ final class HeatAndGasChart {
                 label,
                 colour,
                 months.stream()
-                        .mapToDouble(month -> Measure.HEAT.in(report.units(), kwh.applyAsDouble(month)))
+                        .mapToDouble(month -> Measure.HEAT.in(subject.units(), kwh.applyAsDouble(month)))
                         .toArray());
     }
 

@@ -1,12 +1,12 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.HeldPool;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.TurningVariable;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,7 +22,7 @@ final class HeldPoolChart {
 
     private HeldPoolChart() {}
 
-    static Chart of(MountingStudy study, ReportSettings.Units units) {
+    static Chart of(String name, MountingStudy study, UnitSystem units) {
         double[] water = temperaturesC();
         List<MountingResult> results = study.sameArea();
         List<double[]> heat = results.stream()
@@ -56,7 +56,7 @@ final class HeldPoolChart {
             plot.line(results.get(i).option().name(), x, heat.get(i), Wheel.ink(i), Wheel.pen(i));
         }
         return new Chart(
-                "mounting-held-pool",
+                name,
                 "Heat from each " + new Numbers(units).unitOfArea() + " if the water were held at one temperature",
                 study.template().name(),
                 plot);

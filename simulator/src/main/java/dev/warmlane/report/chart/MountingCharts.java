@@ -1,12 +1,12 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
-import java.util.ArrayList;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** The charts of mountings side by side. */
@@ -17,33 +17,38 @@ public final class MountingCharts {
 
     private static final int STEPS = 8;
 
-    /** The names of all charts that there may be. */
-    public static final List<String> NAMES = List.of(
-            "mounting-heat", "mounting-heat-per-area", "mounting-light", "mounting-months", "mounting-held-pool");
-
     private MountingCharts() {}
 
-    /** All that there is something to show on, the most asked for first. */
-    public static List<Chart> of(MountingStudy study, ReportSettings.Units units) {
-        List<Chart> charts = new ArrayList<>();
-        charts.add(rows(
+    /** Heat of both comparisons. */
+    public static Optional<Chart> heat(String name, MountingStudy study, UnitSystem units) {
+        return Optional.of(rows(
                 study,
-                "mounting-heat",
+                name,
                 "Heat in the season, both comparisons",
                 Measure.HEAT,
                 units,
                 MountingResult::deliveredKwh));
-        charts.add(rows(
+    }
+
+    /** Heat from a unit of area in both comparisons. */
+    public static Optional<Chart> perArea(String name, MountingStudy study, UnitSystem units) {
+        return Optional.of(rows(
                 study,
-                "mounting-heat-per-area",
+                name,
                 "Heat in the season from each " + new Numbers(units).unitOfArea(),
                 Measure.HEAT_PER_AREA,
                 units,
                 MountingResult::deliveredKwhPerM2));
-        MountingLightChart.of(study, units).ifPresent(charts::add);
-        charts.add(months(study, units));
-        charts.add(HeldPoolChart.of(study, units));
-        return charts;
+    }
+
+    /** Where the light goes; nothing where a certificate does not tell one loss from another. */
+    public static Optional<Chart> light(String name, MountingStudy study, UnitSystem units) {
+        return MountingLightChart.of(name, study, units);
+    }
+
+    /** Heat against the temperature that the water is held at. */
+    public static Optional<Chart> held(String name, MountingStudy study, UnitSystem units) {
+        return Optional.of(HeldPoolChart.of(name, study, units));
     }
 
     /** Both comparisons in one picture; of a mounting of which nothing fits the roof the bar has no length. */
@@ -52,7 +57,7 @@ public final class MountingCharts {
             String name,
             String title,
             Measure measure,
-            ReportSettings.Units units,
+            UnitSystem units,
             ToDoubleFunction<MountingResult> heat) {
         double[] area = study.compared().stream()
                 .mapToDouble(one -> measure.in(units, heat.applyAsDouble(one.sameArea())))
@@ -71,7 +76,8 @@ public final class MountingCharts {
         return new Chart(name, title, study.template().name(), plot);
     }
 
-    private static Chart months(MountingStudy study, ReportSettings.Units units) {
+    /** Heat by month from a unit of area. */
+    public static Optional<Chart> months(String name, MountingStudy study, UnitSystem units) {
         List<MountingResult> results = study.sameArea();
         double[][] heat = results.stream()
                 .map(result -> result.months().stream()
@@ -89,10 +95,10 @@ public final class MountingCharts {
         for (int i = 0; i < results.size(); i++) {
             plot.bars(results.get(i).option().name(), heat[i], Wheel.fill(i));
         }
-        return new Chart(
-                "mounting-months",
+        return Optional.of(new Chart(
+                name,
                 "Heat by month from each " + new Numbers(units).unitOfArea() + ", same collector area",
                 study.template().name(),
-                plot);
+                plot));
     }
 }

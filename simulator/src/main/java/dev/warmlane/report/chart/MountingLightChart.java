@@ -1,12 +1,12 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.LightItem;
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.awt.Color;
 import java.util.Arrays;
 import java.util.List;
@@ -35,7 +35,7 @@ final class MountingLightChart {
     private MountingLightChart() {}
 
     /** Nothing where a certificate does not tell one loss from another. */
-    static Optional<Chart> of(MountingStudy study, ReportSettings.Units units) {
+    static Optional<Chart> of(String name, MountingStudy study, UnitSystem units) {
         List<MountingResult> results = study.sameArea();
         List<LightBudget> budgets =
                 results.stream().flatMap(result -> result.light().stream()).toList();
@@ -63,7 +63,7 @@ final class MountingLightChart {
             }
         }
         return Optional.of(new Chart(
-                "mounting-light",
+                name,
                 "What a " + new Numbers(units).unitOfArea() + " takes in (up) and what becomes of it (down)",
                 study.template().name(),
                 plot));
@@ -72,7 +72,7 @@ final class MountingLightChart {
     private record Kind(LightItem item, Color colour) {
 
         /** Useful heat goes from the collector to the water and is not its gain. */
-        double shown(LightBudget light, ReportSettings.Units units) {
+        double shown(LightBudget light, UnitSystem units) {
             double gained = item.gained(light);
             return Measure.LIGHT.in(units, item == LightItem.USEFUL ? -gained : gained);
         }

@@ -1,10 +1,10 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.pool.Flow;
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.Measure;
+import dev.warmlane.report.Subject;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.units.Measure;
 import java.awt.Color;
 import java.util.Arrays;
 import java.util.List;
@@ -29,15 +29,15 @@ final class PoolBalanceChart {
 
     private PoolBalanceChart() {}
 
-    static Chart of(ForecastReport report) {
-        List<PeriodSummary> months = report.forecast().months();
+    static Chart of(String name, Subject subject) {
+        List<PeriodSummary> months = subject.forecast().months();
         double up = 0;
         double down = 0;
         for (PeriodSummary month : months) {
             double above = 0;
             double below = 0;
             for (Kind kind : KINDS) {
-                double heat = kind.shown(report, month);
+                double heat = kind.shown(subject, month);
                 above += Math.max(0, heat);
                 below += Math.min(0, heat);
             }
@@ -46,26 +46,26 @@ final class PoolBalanceChart {
         }
         BarPlot plot = BarPlot.stacked(
                 months.stream().map(month -> month.period().label()).toList(),
-                Measure.HEAT.unit(report.units()) + " in the month",
+                Measure.HEAT.unit(subject.units()) + " in the month",
                 Scale.holding(down, up, STEPS));
         for (Kind kind : KINDS) {
             double[] heat =
-                    months.stream().mapToDouble(m -> kind.shown(report, m)).toArray();
+                    months.stream().mapToDouble(m -> kind.shown(subject, m)).toArray();
             if (Arrays.stream(heat).anyMatch(h -> h != 0)) {
                 plot.bars(kind.label, heat, kind.colour);
             }
         }
         return new Chart(
-                "pool-balance",
+                name,
                 "Where the pool's heat comes from (up) and goes to (down)",
-                report.settings().title(),
+                subject.settings().title(),
                 plot);
     }
 
     private record Kind(String label, Color colour, ToDoubleFunction<HeatBalance> kwh) {
 
-        double shown(ForecastReport report, PeriodSummary month) {
-            return Measure.HEAT.in(report.units(), kwh.applyAsDouble(month.balance()));
+        double shown(Subject subject, PeriodSummary month) {
+            return Measure.HEAT.in(subject.units(), kwh.applyAsDouble(month.balance()));
         }
     }
 }

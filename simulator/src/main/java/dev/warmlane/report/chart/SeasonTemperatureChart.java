@@ -1,12 +1,12 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.heater.GasHeater;
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.Numbers;
-import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.report.Subject;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
@@ -21,53 +21,50 @@ final class SeasonTemperatureChart {
 
     private SeasonTemperatureChart() {}
 
-    static Chart of(ForecastReport report) {
-        ReportSettings.Units units = report.units();
-        SeasonLedger ledger = report.forecast().with();
+    static Chart of(String name, Subject subject) {
+        UnitSystem units = subject.units();
+        SeasonLedger ledger = subject.forecast().with();
         SeasonAxis axis = new SeasonAxis(ledger);
         WaterCurve with = WaterCurve.of(ledger, axis, units);
-        WaterCurve without = WaterCurve.of(report.forecast().without(), axis, units);
-        LinePlot plot = plot(axis, report, levels(report), with.lowest(), with.highest(), without.mean());
-        boolean collectors = !report.forecast().installation().arrays().isEmpty();
+        WaterCurve without = WaterCurve.of(subject.forecast().without(), axis, units);
+        LinePlot plot = plot(axis, subject, levels(subject), with.lowest(), with.highest(), without.mean());
+        boolean collectors = !subject.installation().arrays().isEmpty();
         plot.band(RANGE, with.x(), with.lowest(), with.highest(), Palette.faint(Palette.SKY_BLUE, 0.45));
-        levels(plot, report);
+        levels(plot, subject);
         if (collectors) {
             plot.line(WITHOUT, without.x(), without.mean(), Palette.VERMILLION, Pen.DASHED);
         }
         plot.line(collectors ? WITH : "daily mean", with.x(), with.mean(), Palette.BLUE, Pen.THICK);
         return new Chart(
-                "season-temperature",
-                "Pool temperature through the season",
-                report.settings().title(),
-                plot);
+                name, "Pool temperature through the season", subject.settings().title(), plot);
     }
 
     /** An empty plot along the season whose scale holds some curves. */
-    static LinePlot plot(SeasonAxis axis, ForecastReport report, double[]... held) {
+    static LinePlot plot(SeasonAxis axis, Subject subject, double[]... held) {
         double lowest =
                 Arrays.stream(held).flatMapToDouble(Arrays::stream).min().orElse(0);
         double highest =
                 Arrays.stream(held).flatMapToDouble(Arrays::stream).max().orElse(0);
-        String unit = Measure.TEMPERATURE.unit(report.units());
+        String unit = Measure.TEMPERATURE.unit(subject.units());
         return new LinePlot(
                 "", axis.scale(), axis::label, "water temperature, " + unit, Scale.holding(lowest, highest, STEPS));
     }
 
     /** The comfort temperature and, where there is a heater, what it is set to. */
-    static double[] levels(ForecastReport report) {
-        Installation built = report.forecast().installation();
+    static double[] levels(Subject subject) {
+        Installation built = subject.installation();
         return DoubleStream.concat(
                         DoubleStream.of(built.comfortC()),
                         built.heater().stream().mapToDouble(GasHeater::setPointC))
-                .map(celsius -> Measure.TEMPERATURE.in(report.units(), celsius))
+                .map(celsius -> Measure.TEMPERATURE.in(subject.units(), celsius))
                 .toArray();
     }
 
     /** Draws the levels. */
-    static void levels(LinePlot plot, ForecastReport report) {
-        Installation built = report.forecast().installation();
-        Numbers numbers = new Numbers(report.units());
-        double[] levels = levels(report);
+    static void levels(LinePlot plot, Subject subject) {
+        Installation built = subject.installation();
+        Numbers numbers = new Numbers(subject.units());
+        double[] levels = levels(subject);
         built.heater()
                 .ifPresent(heater -> plot.level(
                         "heater set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC()),

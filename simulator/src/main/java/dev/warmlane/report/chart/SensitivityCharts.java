@@ -1,13 +1,13 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.SensitivityTables;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
-import java.util.ArrayList;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** The charts of a sensitivity study: what each parameter adds at either end, the largest effect on top. */
@@ -16,50 +16,60 @@ public final class SensitivityCharts {
     static final String LOW = "at the first value";
     static final String HIGH = "at the second value";
 
-    /** The names of all charts that there may be. */
-    public static final List<String> NAMES = List.of("sensitivity-heat", "sensitivity-pool", "sensitivity-gas");
-
     private static final int STEPS = 8;
 
     private SensitivityCharts() {}
 
     /**
-     * All that there is something to show on.
+     * The heat delivered; like the others nothing where nothing was varied.
      *
+     * @param file the name of its files
      * @param name what the installation is called
      * @param study what was varied
      * @param units units of the numbers
      */
-    public static List<Chart> of(String name, SensitivityStudy study, ReportSettings.Units units) {
-        if (study.effects().isEmpty()) {
-            return List.of();
-        }
-        List<Chart> charts = new ArrayList<>();
-        charts.add(new Chart(
-                "sensitivity-heat",
-                "What one thing at a time adds to the heat delivered",
+    public static Optional<Chart> heat(String file, String name, SensitivityStudy study, UnitSystem units) {
+        return of(file, name, "heat delivered", study, units, Measure.HEAT, Sensitivity.Change::deliveredKwh);
+    }
+
+    /** The pool's mean temperature. */
+    public static Optional<Chart> pool(String file, String name, SensitivityStudy study, UnitSystem units) {
+        return of(
+                file,
                 name,
-                plot(study, units, Measure.HEAT, Sensitivity.Change::deliveredKwh)));
-        charts.add(new Chart(
-                "sensitivity-pool",
-                "What one thing at a time adds to the pool's mean temperature",
-                name,
-                plot(study, units, Measure.TEMPERATURE_DIFFERENCE, Sensitivity.Change::meanK)));
-        if (SensitivityTables.displaces(study)) {
-            charts.add(new Chart(
-                    "sensitivity-gas",
-                    "What one thing at a time adds to the gas displaced",
-                    name,
-                    plot(study, units, Measure.HEAT, Sensitivity.Change::replacedKwh)));
-        }
-        return charts;
+                "pool's mean temperature",
+                study,
+                units,
+                Measure.TEMPERATURE_DIFFERENCE,
+                Sensitivity.Change::meanK);
+    }
+
+    /** The gas displaced; nothing where there is no heater either. */
+    public static Optional<Chart> gas(String file, String name, SensitivityStudy study, UnitSystem units) {
+        return SensitivityTables.displaces(study)
+                ? of(file, name, "gas displaced", study, units, Measure.HEAT, Sensitivity.Change::replacedKwh)
+                : Optional.empty();
+    }
+
+    private static Optional<Chart> of(
+            String file,
+            String name,
+            String what,
+            SensitivityStudy study,
+            UnitSystem units,
+            Measure measure,
+            ToDoubleFunction<Sensitivity.Change> number) {
+        return study.effects().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Chart(
+                        file,
+                        "What one thing at a time adds to the " + what,
+                        name,
+                        plot(study, units, measure, number)));
     }
 
     private static RowPlot plot(
-            SensitivityStudy study,
-            ReportSettings.Units units,
-            Measure measure,
-            ToDoubleFunction<Sensitivity.Change> number) {
+            SensitivityStudy study, UnitSystem units, Measure measure, ToDoubleFunction<Sensitivity.Change> number) {
         List<Sensitivity> sorted = study.effects().stream()
                 .sorted(Comparator.comparingDouble((Sensitivity s) -> Math.max(
                                 Math.abs(number.applyAsDouble(s.low().change())),
@@ -80,10 +90,7 @@ public final class SensitivityCharts {
     }
 
     private static double[] shown(
-            List<Sensitivity> effects,
-            ReportSettings.Units units,
-            Measure measure,
-            ToDoubleFunction<Sensitivity> number) {
+            List<Sensitivity> effects, UnitSystem units, Measure measure, ToDoubleFunction<Sensitivity> number) {
         return effects.stream()
                 .mapToDouble(s -> measure.in(units, number.applyAsDouble(s)))
                 .toArray();

@@ -1,8 +1,8 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Measure;
-import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 
 /**
  * Water temperature along a season, one point a day at noon; a season of a few days has one an hour, since its days
@@ -19,7 +19,7 @@ record WaterCurve(double[] x, double[] mean, double[] lowest, double[] highest) 
     /** A season of fewer days is drawn by the hour. */
     private static final int FEW_DAYS = 21;
 
-    static WaterCurve of(SeasonLedger ledger, SeasonAxis axis, ReportSettings.Units units) {
+    static WaterCurve of(SeasonLedger ledger, SeasonAxis axis, UnitSystem units) {
         int step = ledger.hours() < 24 * FEW_DAYS ? 1 : 24;
         int points = ledger.hours() / step;
         WaterCurve curve =

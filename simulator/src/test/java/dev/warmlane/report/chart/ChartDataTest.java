@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.pool.Flow;
-import dev.warmlane.report.ForecastReport;
-import dev.warmlane.report.Measure;
 import dev.warmlane.report.SampleReports;
+import dev.warmlane.report.Subject;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.units.Measure;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -25,14 +25,14 @@ class ChartDataTest {
     /** Sums in another order. */
     private static final double ROUNDING = 1e-9;
 
-    static Stream<ForecastReport> reports() {
+    static Stream<Subject> reports() {
         return SampleReports.usual().values().stream();
     }
 
     @ParameterizedTest
     @MethodSource("reports")
-    void seasonTemperatureShowsMeansAndRangesOfTheDays(ForecastReport report) {
-        Plot plot = SeasonTemperatureChart.of(report).plot();
+    void seasonTemperatureShowsMeansAndRangesOfTheDays(Subject report) {
+        Plot plot = SeasonTemperatureChart.of("name", report).plot();
         List<PeriodSummary> days = report.forecast().days();
 
         double[] with = points(line(plot, SeasonTemperatureChart.WITH), days.size());
@@ -50,7 +50,7 @@ class ChartDataTest {
 
     @ParameterizedTest
     @MethodSource("reports")
-    void seasonTemperatureShowsComfortAndSetPoint(ForecastReport report) {
+    void seasonTemperatureShowsComfortAndSetPoint(Subject report) {
         double[] levels = SeasonTemperatureChart.levels(report);
 
         assertThat(levels[0])
@@ -65,10 +65,10 @@ class ChartDataTest {
 
     @Test
     void exposureShowsTheMeansOfShelteredAndExposed() {
-        ForecastReport report = SampleReports.SOUTHERN;
-        PoolWindBand wind = report.wind().orElseThrow();
-        double[] band =
-                line(ExposureChart.of(report, wind).plot(), ExposureChart.BAND).getYData();
+        Subject report = SampleReports.SOUTHERN;
+        PoolWindBand wind = PoolWindBand.of(report.forecast()).orElseThrow();
+        double[] band = line(ExposureChart.of("name", report, wind).plot(), ExposureChart.BAND)
+                .getYData();
 
         assertThat(band[100]).isEqualTo(dayMean(wind.sheltered().forecast().with(), 100), within(ROUNDING));
         assertThat(band[band.length - 1 - 100])
@@ -78,9 +78,9 @@ class ChartDataTest {
 
     @ParameterizedTest
     @MethodSource("reports")
-    void barsOfTheBalanceAddUpToTheHeatStored(ForecastReport report) {
+    void barsOfTheBalanceAddUpToTheHeatStored(Subject report) {
         List<PeriodSummary> months = report.forecast().months();
-        BarPlot plot = (BarPlot) PoolBalanceChart.of(report).plot();
+        BarPlot plot = (BarPlot) PoolBalanceChart.of("name", report).plot();
 
         for (int month = 0; month < months.size(); month++) {
             int m = month;
@@ -98,9 +98,10 @@ class ChartDataTest {
 
     @ParameterizedTest
     @MethodSource("reports")
-    void heatAndGasAreThoseOfTheMonths(ForecastReport report) {
+    void heatAndGasAreThoseOfTheMonths(Subject report) {
         List<PeriodSummary> months = report.forecast().months();
-        BarPlot plot = (BarPlot) HeatAndGasChart.of(report).orElseThrow().plot();
+        BarPlot plot =
+                (BarPlot) HeatAndGasChart.of("name", report).orElseThrow().plot();
 
         assertThat(plot.ticks().stream().map(Plot.Tick::label))
                 .containsExactlyElementsOf(
@@ -128,8 +129,8 @@ class ChartDataTest {
 
     @ParameterizedTest
     @MethodSource("reports")
-    void durationCrossesComfortAtTheHoursAtComfort(ForecastReport report) {
-        XYSeries line = line(DurationChart.of(report).orElseThrow().plot(), SeasonTemperatureChart.WITH);
+    void durationCrossesComfortAtTheHoursAtComfort(Subject report) {
+        XYSeries line = line(DurationChart.of("name", report).orElseThrow().plot(), SeasonTemperatureChart.WITH);
         PeriodSummary season = report.summary().season();
         double comfort = shown(report, report.forecast().installation().comfortC()) - 1e-6;
 
@@ -174,7 +175,7 @@ class ChartDataTest {
         return sum / 24;
     }
 
-    private static double shown(ForecastReport report, double celsius) {
+    private static double shown(Subject report, double celsius) {
         return Measure.TEMPERATURE.in(report.units(), celsius);
     }
 }

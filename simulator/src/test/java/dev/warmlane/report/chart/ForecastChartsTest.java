@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.SampleReports;
+import dev.warmlane.report.Subject;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -40,8 +41,8 @@ class ForecastChartsTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("reports")
-    void everySeasonCanBeDrawn(String name, ForecastReport report) throws Exception {
-        for (Chart chart : ForecastCharts.of(report)) {
+    void everySeasonCanBeDrawn(String name, Subject report) throws Exception {
+        for (Chart chart : SampleReports.charts(ForecastReport.of(report))) {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(chart.png()));
             assertThat(image.getWidth()).isEqualTo(2400);
             assertThat(darkPixels(image)).as(chart.name()).isGreaterThan(1000);
@@ -51,8 +52,8 @@ class ForecastChartsTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("reports")
-    void nothingIsDrawnOutsideTheScale(String name, ForecastReport report) {
-        for (Chart chart : ForecastCharts.of(report)) {
+    void nothingIsDrawnOutsideTheScale(String name, Subject report) {
+        for (Chart chart : SampleReports.charts(ForecastReport.of(report))) {
             if (chart.plot() instanceof LinePlot plot) {
                 double low = plot.painter().getStyler().getYAxisMin();
                 double high = plot.painter().getStyler().getYAxisMax();
@@ -67,7 +68,7 @@ class ForecastChartsTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("reports")
-    void gridLiesOnTheTicks(String name, ForecastReport report) {
+    void gridLiesOnTheTicks(String name, Subject report) {
         for (Chart chart : bothWays(report)) {
             Plot plot = chart.plot();
             AxesChart<?, ?> painter = plot.painter();
@@ -101,8 +102,8 @@ class ForecastChartsTest {
     }
 
     /** As files of their own and within the page, where they have more room. */
-    private static List<Chart> bothWays(ForecastReport report) {
-        return ForecastCharts.of(report).stream()
+    private static List<Chart> bothWays(Subject report) {
+        return SampleReports.charts(ForecastReport.of(report)).stream()
                 .flatMap(chart -> Stream.of(chart, chart.inPage()))
                 .toList();
     }
@@ -134,11 +135,11 @@ class ForecastChartsTest {
     void usualForecastHasAllCharts() {
         assertThat(names(SampleReports.MUNICIPAL))
                 .containsExactly(
-                        "season-temperature",
                         "season-exposure",
+                        "season-temperature",
+                        "temperature-duration",
                         "pool-balance",
-                        "heat-and-gas",
-                        "temperature-duration");
+                        "heat-and-gas");
     }
 
     @Test
@@ -151,7 +152,7 @@ class ForecastChartsTest {
     @Test
     void namesInOnePageAreUnique() {
         List<String> ids = new ArrayList<>();
-        for (Chart chart : ForecastCharts.of(SampleReports.MUNICIPAL)) {
+        for (Chart chart : SampleReports.charts(ForecastReport.of(SampleReports.MUNICIPAL))) {
             Matcher id = ID.matcher(chart.svg());
             while (id.find()) {
                 ids.add(id.group(1));
@@ -162,7 +163,7 @@ class ForecastChartsTest {
 
     @Test
     void pngIsMadeForPrint() {
-        byte[] png = SeasonTemperatureChart.of(SampleReports.MUNICIPAL).png();
+        byte[] png = SeasonTemperatureChart.of("name", SampleReports.MUNICIPAL).png();
         int chunk = new String(png, StandardCharsets.ISO_8859_1).indexOf("pHYs");
 
         assertThat(chunk).isPositive();
@@ -181,7 +182,7 @@ class ForecastChartsTest {
                         + " and on and on and on and on and on and on and on and on and on"
             })
     void anyTitleCanBeDrawn(String title) throws Exception {
-        Chart chart = SeasonTemperatureChart.of(SampleReports.titled(title));
+        Chart chart = SeasonTemperatureChart.of("name", SampleReports.titled(title));
 
         parse(chart.svg());
         assertThat(chart.svg()).doesNotContain("script").doesNotContainPattern("\\d[Ee][-+]?\\d+[\",\\s)]");
@@ -197,8 +198,8 @@ class ForecastChartsTest {
 
     @Test
     void legendNeedsAsManyRowsAsItsWords() {
-        LinePlot plot =
-                (LinePlot) SeasonTemperatureChart.of(SampleReports.MUNICIPAL).plot();
+        LinePlot plot = (LinePlot)
+                SeasonTemperatureChart.of("name", SampleReports.MUNICIPAL).plot();
 
         int oneRow = new Legend(plot.series(), 10_000).height();
         assertThat(new Legend(plot.series(), Chart.WIDTH - 2 * Chart.PADDING).height())
@@ -207,8 +208,10 @@ class ForecastChartsTest {
                 .isEqualTo(oneRow * plot.series().size());
     }
 
-    private static List<String> names(ForecastReport report) {
-        return ForecastCharts.of(report).stream().map(Chart::name).toList();
+    private static List<String> names(Subject report) {
+        return SampleReports.charts(ForecastReport.of(report)).stream()
+                .map(Chart::name)
+                .toList();
     }
 
     private static long darkPixels(BufferedImage image) throws IOException {

@@ -3,8 +3,8 @@ package dev.warmlane.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.SampleReports;
+import dev.warmlane.report.Subject;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.Stream;
@@ -64,8 +64,8 @@ class SeasonAxisTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("reports")
-    void ticksAreEvenOnPaper(String name, ForecastReport report) {
-        Chart chart = SeasonTemperatureChart.of(report);
+    void ticksAreEvenOnPaper(String name, Subject report) {
+        Chart chart = SeasonTemperatureChart.of("name", report);
         chart.paint(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics());
         AxesChart<?, ?> painter = chart.plot().painter();
         List<Double> ticks = chart.plot().ticks().stream()
@@ -78,8 +78,8 @@ class SeasonAxisTest {
         }
     }
 
-    private static List<String> labels(ForecastReport report) {
-        return SeasonTemperatureChart.of(report).plot().ticks().stream()
+    private static List<String> labels(Subject report) {
+        return SeasonTemperatureChart.of("name", report).plot().ticks().stream()
                 .map(Plot.Tick::label)
                 .toList();
     }

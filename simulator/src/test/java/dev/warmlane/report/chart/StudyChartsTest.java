@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.PlateFlow;
-import dev.warmlane.report.Measure;
+import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
 import dev.warmlane.report.SensitivityTables;
 import dev.warmlane.study.AreaDesign;
@@ -13,6 +13,7 @@ import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Sensitivity;
+import dev.warmlane.units.Measure;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.StringReader;
@@ -47,12 +48,9 @@ class StudyChartsTest {
     }
 
     private static List<Chart> charts(SampleStudies studies) {
-        List<Chart> charts =
-                new ArrayList<>(MountingCharts.of(studies.mountings().study(), studies.units()));
-        charts.addAll(AreaCharts.of(studies.areas().study(), studies.units()));
-        charts.addAll(SensitivityCharts.of(
-                studies.sensitivity().name(), studies.sensitivity().study(), studies.units()));
-        return charts;
+        return studies.reports().stream()
+                .flatMap(report -> SampleReports.charts(report).stream())
+                .toList();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -148,7 +146,7 @@ class StudyChartsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("studies")
     void heatOfMountingsIsThatOfBothComparisons(String name, SampleStudies studies) {
-        MountingStudy study = studies.mountings().study();
+        MountingStudy study = studies.mountings();
         RowPlot heat = (RowPlot) chart(charts(studies), "mounting-heat").plot();
         RowPlot perArea =
                 (RowPlot) chart(charts(studies), "mounting-heat-per-area").plot();
@@ -180,7 +178,7 @@ class StudyChartsTest {
     void lightTakenInIsAsMuchAsWhatBecomesOfIt() {
         for (SampleStudies studies : List.of(SampleStudies.MUNICIPAL, SampleStudies.CLUB, SampleStudies.SOUTHERN)) {
             BarPlot plot = (BarPlot) chart(charts(studies), "mounting-light").plot();
-            List<MountingResult> results = studies.mountings().study().sameArea();
+            List<MountingResult> results = studies.mountings().sameArea();
             for (int i = 0; i < results.size(); i++) {
                 int at = i;
                 LightBudget light = results.get(i).light().orElseThrow();
@@ -205,7 +203,7 @@ class StudyChartsTest {
     @MethodSource("studies")
     void monthsAddUpToTheHeatOfAnArea(String name, SampleStudies studies) {
         BarPlot plot = (BarPlot) chart(charts(studies), "mounting-months").plot();
-        for (MountingResult result : studies.mountings().study().sameArea()) {
+        for (MountingResult result : studies.mountings().sameArea()) {
             double sum = Arrays.stream(bars(plot, result.option().name())).sum();
             double season = Measure.HEAT_PER_AREA.in(studies.units(), result.deliveredKwhPerM2());
             assertThat(sum).isEqualTo(season, within(ROUNDING * (1 + season)));
@@ -216,7 +214,7 @@ class StudyChartsTest {
     @MethodSource("studies")
     void heldPoolIsThatOfTheStudy(String name, SampleStudies studies) {
         LinePlot plot = (LinePlot) chart(charts(studies), "mounting-held-pool").plot();
-        for (MountingResult result : studies.mountings().study().sameArea()) {
+        for (MountingResult result : studies.mountings().sameArea()) {
             assertThat(at(line(plot, result.option().name()), Measure.TEMPERATURE.in(studies.units(), 24)))
                     .isEqualTo(
                             Measure.HEAT_PER_AREA.in(
@@ -232,9 +230,9 @@ class StudyChartsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("studies")
     void linesOfAreasGoThroughTheDesigns(String name, SampleStudies studies) {
-        List<AreaDesign> designs = studies.areas().study().designs();
+        List<AreaDesign> designs = studies.areas().designs();
         if (designs.size() == 1) {
-            assertThat(AreaCharts.of(studies.areas().study(), studies.units())).isEmpty();
+            assertThat(SampleReports.charts(studies.areaReport())).isEmpty();
             return;
         }
         List<Chart> charts = charts(studies);
@@ -259,7 +257,7 @@ class StudyChartsTest {
     void roofIsDrawnWhereItEnds() {
         LinePlot plot =
                 (LinePlot) chart(charts(SampleStudies.MUNICIPAL), "area-heat").plot();
-        double limit = SampleStudies.MUNICIPAL.areas().study().roofLimitM2().orElseThrow();
+        double limit = SampleStudies.MUNICIPAL.areas().roofLimitM2().orElseThrow();
 
         assertThat(line(plot, AreaCharts.ROOF).getXData()).containsOnly(limit);
         LinePlot pitched =
@@ -271,7 +269,7 @@ class StudyChartsTest {
     void gasIsDrawnOnlyWhereSomeIsDisplaced() {
         LinePlot heated =
                 (LinePlot) chart(charts(SampleStudies.MUNICIPAL), "area-heat").plot();
-        AreaDesign first = SampleStudies.MUNICIPAL.areas().study().designs().get(0);
+        AreaDesign first = SampleStudies.MUNICIPAL.areas().designs().get(0);
         assertThat(at(line(heated, AreaCharts.DISPLACED), first.areaM2()))
                 .isEqualTo(first.season().gas().replacedKwh());
 
@@ -292,7 +290,7 @@ class StudyChartsTest {
         for (int i = 0; i < low.length; i++) {
             largest.add(Math.max(Math.abs(low[i]), Math.abs(high[i])));
             String label = plot.rows().get(i).label();
-            Sensitivity parameter = studies.sensitivity().study().effects().stream()
+            Sensitivity parameter = studies.sensitivity().effects().stream()
                     .filter(s -> SensitivityTables.varied(s, studies.units()).equals(label))
                     .findFirst()
                     .orElseThrow();

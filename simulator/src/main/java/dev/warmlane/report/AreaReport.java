@@ -1,0 +1,144 @@
+package dev.warmlane.report;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.report.Block.Picture;
+import dev.warmlane.report.Report.Data;
+import dev.warmlane.report.chart.AreaCharts;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.AreaDesign;
+import dev.warmlane.study.AreaStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The report of an area study. A section is a method here and a line in {@link #sections}. */
+public final class AreaReport {
+
+    private static final Set<Place> TECHNICAL = Set.of(Place.TECHNICAL);
+
+    private final AreaStudy study;
+    private final UnitSystem units;
+    private final Numbers numbers;
+    private final CommonSections common;
+
+    private AreaReport(AreaStudy study, Subject described) {
+        this.study = study;
+        this.units = described.units();
+        this.numbers = described.numbers();
+        this.common = new CommonSections(described);
+    }
+
+    /**
+     * The report of a study.
+     *
+     * @param study the study
+     * @param described what it started from
+     */
+    public static Report of(AreaStudy study, Subject described) {
+        AreaReport report = new AreaReport(study, described);
+        return new Report(
+                "areas",
+                study.installation().name() + ": collector area",
+                report.common.place(),
+                report.sections(),
+                List.of(new Data("areas", () -> AreaTables.all(study, described.units()))));
+    }
+
+    private List<Section> sections() {
+        return CommonSections.list(
+                List.of(new AreaAnswer(study, units).section(), common.lookAt(), common.job(), areas(), reading()),
+                common.last(study.designs().stream().map(AreaDesign::season).toList()));
+    }
+
+    private Section areas() {
+        return Section.of("Collector area", Place.ANSWER)
+                .words(without())
+                .with(Set.of(Place.FIRST_SHEET), new Picture("area-heat", name -> AreaCharts.heat(name, study, units)))
+                .with(AreaTables.areas(study, units));
+    }
+
+    private Section reading() {
+        return Section.of("How to read it", Place.PRINTED)
+                .points(notes())
+                .with(TECHNICAL, new Picture("area-worth", name -> AreaCharts.worth(name, study, units)))
+                .with(TECHNICAL, new Picture("area-comfort", name -> AreaCharts.comfort(name, study, units)));
+    }
+
+    private String ofThePool(double areaM2) {
+        return Numbers.show(100 * areaM2 / study.installation().pool().areaM2(), 0) + " %";
+    }
+
+    private String without() {
+        PeriodSummary season = study.designs().get(0).season();
+        List<AreaDesign> designs = study.designs();
+        String text = "From " + ofThePool(designs.get(0).areaM2()) + " to "
+                + ofThePool(designs.get(designs.size() - 1).areaM2())
+                + " of the pool's area. Without collectors the season's mean is "
+                + numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()) + ", with "
+                + season.comfortWithout().daysAtComfort() + " of "
+                + season.comfortWithout().openDays() + " days at "
+                + numbers.show(Measure.TEMPERATURE, study.installation().comfortC()) + " or above";
+        return season.gas() instanceof GasSummary.Displaced gas
+                ? text + "; the heater burns " + numbers.show(Measure.HEAT, gas.burnedWithoutKwh()) + " of gas."
+                : text + ".";
+    }
+
+    private List<String> notes() {
+        Installation built = study.installation();
+        List<AreaDesign> designs = study.designs();
+        List<String> notes = new ArrayList<>();
+        notes.add("Roof: " + roof());
+        notes.add("Per area is the heat delivered over all of the area; next area is what each further "
+                + (numbers.units() == UnitSystem.US ? "ft²" : "m²")
+                + " adds, up to the next larger row. Where next area is far below per area, more area is mostly idle.");
+        notes.add("The refused share of the heat could have been collected, but the pool was at its limit of "
+                + numbers.show(Measure.TEMPERATURE, built.control().limitC())
+                + ". A share that climbs steeply from row to row is the sign of too much area; one that is high in"
+                + " the first row says that there are long spells in which this pool needs no heat at all.");
+        if (AreaTables.displaces(designs)) {
+            notes.add("Gas displaced, as higher heating value, is what the same pool burns without collectors less what"
+                    + " it burns with them. It grows more slowly than the heat, because heat above the heater's set"
+                    + " point warms the pool and displaces nothing.");
+        }
+        if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
+            notes.add("Simple payback is without interest, upkeep or change of prices, at one price for each "
+                    + (numbers.units() == UnitSystem.US ? "ft²." : "m²."));
+        }
+        notes.add("All collectors grow and shrink together"
+                + (designs.get(0).panels().isPresent() ? ", in whole panels" : "")
+                + (hasRacks() ? "; racks keep their number of rows, which get longer or shorter" : "")
+                + ". The flow grows with the area; the pump's power and the pipes' heat loss stay as described.");
+        return notes;
+    }
+
+    private boolean hasRacks() {
+        return study.installation().arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
+    }
+
+    private String roof() {
+        OptionalDouble limit = study.roofLimitM2();
+        if (limit.isEmpty()) {
+            return "the collectors lie on a pitched roof, whose size is not given, so no limit is drawn.";
+        }
+        double most = limit.getAsDouble();
+        return numbers.show(Measure.AREA, study.installation().roof().usableAreaM2()) + " of "
+                + numbers.show(Measure.AREA, study.installation().roof().areaM2())
+                + " are usable; laid out like this it holds at most " + numbers.show(Measure.AREA, most)
+                + " of collectors" + panels(most)
+                + ". Areas alone are compared: the layout decides whether rows and ways fit.";
+    }
+
+    /** Whole panels that fit, where there is one array and it is made of panels. */
+    private String panels(double most) {
+        if (study.installation().arrays().size() != 1) {
+            return "";
+        }
+        double panel = study.installation().arrays().get(0).panelAreaM2();
+        return panel > 0 ? " (" + Numbers.show(Math.floor(most / panel + 1e-9), 0) + " panels)" : "";
+    }
+}

@@ -1,0 +1,130 @@
+package dev.warmlane.report;
+
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.scenario.Assumption;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.site.Site;
+import dev.warmlane.units.Measure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The sections that the report of a forecast has and those of studies have too. */
+final class CommonSections {
+
+    private static final String NOTHING = "Nothing: everything was given.";
+
+    private final Subject subject;
+    private final Numbers numbers;
+
+    CommonSections(Subject subject) {
+        this.subject = subject;
+        this.numbers = subject.numbers();
+    }
+
+    /** Where and when the season is. */
+    String place() {
+        return subject.forecast().weather().site().name() + ", season "
+                + Numbers.show(subject.installation().season().first()) + " to "
+                + Numbers.show(subject.installation().season().last());
+    }
+
+    /** The answer: that the seasons shown are not to be believed, or else what they say. */
+    static Section answer(Numbers numbers, Stream<PeriodSummary> shown, String sentences, List<Block.Figure> figures) {
+        return Section.of("In short", Place.ANSWER)
+                .words(Credibility.of(numbers, shown).orElse(""), sentences)
+                .with(new Block.KeyFigures(figures));
+    }
+
+    /** What is allowed but hardly meant; empty where nothing is. */
+    Section lookAt() {
+        return Section.of("To look at", Place.ANSWER).points(LookAt.points(subject));
+    }
+
+    /** What was built. */
+    Section job() {
+        Installation built = subject.installation();
+        return Section.of("The job", Place.PRINTED)
+                .words(
+                        "Pool: " + numbers.show(Measure.AREA, built.pool().areaM2()) + ", "
+                                + numbers.show(Measure.LENGTH, built.pool().depthM()) + " deep, "
+                                + (built.pool().setting() instanceof PoolSetting.Indoor ? "indoor" : "outdoor")
+                                + built.cover()
+                                        .map(cover -> ", " + cover.name())
+                                        .orElse(", no cover"),
+                        "Collectors: " + numbers.show(Measure.AREA, built.collectorAreaM2()) + ", "
+                                + Numbers.show(
+                                        100
+                                                * built.collectorAreaM2()
+                                                / built.pool().areaM2(),
+                                        0)
+                                + " % of the pool",
+                        "Heater: "
+                                + built.heater()
+                                        .map(heater -> heater.fuel().name() + ", "
+                                                + numbers.show(Measure.POWER, heater.capacityKw()) + ", set to "
+                                                + numbers.show(Measure.TEMPERATURE, heater.setPointC()))
+                                        .orElse("none")
+                                + "; collectors warm up to "
+                                + numbers.show(
+                                        Measure.TEMPERATURE, built.control().limitC()),
+                        "Season: " + Numbers.show(built.season().first()) + " to "
+                                + Numbers.show(built.season().last()) + ", "
+                                + built.season().days() + " days",
+                        weatherLine());
+    }
+
+    /** Where the weather is from, in a line. */
+    String weatherLine() {
+        Site site = subject.forecast().weather().site();
+        return "Weather: " + site.name() + ", " + Numbers.place(site) + " ("
+                + subject.forecast().weather().source() + ")";
+    }
+
+    /**
+     * What every report ends with.
+     *
+     * @param shown the seasons that it shows
+     */
+    List<Section> last(List<PeriodSummary> shown) {
+        return List.of(
+                WeatherReport.asRead(numbers, subject.forecast().weather()),
+                Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
+                assumed(),
+                Section.of("Cautions", Place.ANSWER)
+                        .points(Cautions.of(numbers, shown, subject.summary().workingRange())));
+    }
+
+    /** Where room is short the values alone, else where they come from too. */
+    private Section assumed() {
+        Section section = Section.of("Assumed, because it was not given", Place.EVERYWHERE);
+        List<Assumption> assumed = subject.assumed();
+        if (assumed.isEmpty()) {
+            return section.words(NOTHING);
+        }
+        String values = assumed.stream().map(CommonSections::what).collect(Collectors.joining("; "));
+        List<String> points = assumed.stream().map(CommonSections::whence).toList();
+        return section.with(Place.SHORT, new Block.Words(values + ".")).with(Place.DETAIL, new Block.Points(points));
+    }
+
+    private static String what(Assumption assumption) {
+        return assumption.words() + " " + assumption.value();
+    }
+
+    /** With the key that would set it. */
+    private static String whence(Assumption assumption) {
+        return what(assumption) + " (" + assumption.section() + " " + assumption.key() + "; " + assumption.why() + ")";
+    }
+
+    /** Sections one after the other. */
+    @SafeVarargs
+    static List<Section> list(List<Section>... parts) {
+        List<Section> all = new ArrayList<>();
+        for (List<Section> part : parts) {
+            all.addAll(part);
+        }
+        return all;
+    }
+}

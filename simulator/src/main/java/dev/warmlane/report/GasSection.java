@@ -1,0 +1,105 @@
+package dev.warmlane.report;
+
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.MoneySummary;
+import dev.warmlane.season.NextSquareMetre;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import dev.warmlane.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gas, carbon dioxide, money and the worth of more area. */
+final class GasSection {
+
+    private final Numbers numbers;
+
+    private GasSection(Numbers numbers) {
+        this.numbers = numbers;
+    }
+
+    static Section of(Subject subject) {
+        GasSection text = new GasSection(subject.numbers());
+        SeasonSummary summary = subject.summary();
+        List<String> points = new ArrayList<>();
+        points.add(text.gas(summary.season()));
+        boolean heated = PeriodColumn.displaces(summary.season());
+        summary.money().ifPresent(money -> points.addAll(text.money(money, heated)));
+        summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
+        return Section.of(summary.money().isPresent() ? "Gas and money" : "Gas", Place.OWNER)
+                .points(points);
+    }
+
+    private String gas(PeriodSummary season) {
+        GasSummary gas = season.gas();
+        boolean more = gas.replacedKwh() < 0;
+        String amount =
+                numbers.heat(Math.abs(gas.replacedKwh())) + " of " + gas.fuel().name() + ", "
+                        + numbers.fuel(gas.fuel(), Math.abs(gas.replacedUnits())) + ", which gives "
+                        + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
+        if (more) {
+            return gas instanceof GasSummary.Displaced
+                    ? "Gas burned beyond what the pool without collectors burns: " + amount
+                    : "This pool has no heater, and the collectors gave no heat that gas could have given";
+        }
+        if (gas instanceof GasSummary.WouldHaveBurned would) {
+            return "This pool has no heater, so no gas was displaced. A gas heater of efficiency "
+                    + Numbers.show(would.efficiency(), 2) + " would have burned, to give the same solar heat: "
+                    + amount;
+        }
+        return "Gas displaced: " + amount + Signs.pumpNotCounted(season.pump());
+    }
+
+    private List<String> money(MoneySummary money, boolean heated) {
+        String currency = " " + money.currency();
+        List<String> points = new ArrayList<>();
+        if (heated) {
+            points.add("Gas costs " + Numbers.show(money.gasCost(), 0) + currency + " a season, without collectors "
+                    + Numbers.show(money.gasCostWithout(), 0) + currency + "; pumping costs "
+                    + Numbers.show(money.pumpCost(), 0) + currency + (money.saved() < 0 ? "; in all " : "; saved: ")
+                    + Numbers.show(Math.abs(money.saved()), 0)
+                    + currency + (money.saved() < 0 ? " more than without collectors" : ""));
+        } else {
+            points.add((money.replacedGasWorth() < 0
+                            ? "Pumping costs "
+                            : "The gas that a heater would have burned is worth "
+                                    + Numbers.show(money.replacedGasWorth(), 0) + currency + "; pumping costs ")
+                    + Numbers.show(money.pumpCost(), 0) + currency + " a season");
+        }
+        money.collectorCost()
+                .ifPresent(cost -> points.add("The installed collectors cost " + Numbers.show(cost, 0)
+                        + currency
+                        + money.paybackSeasons().stream()
+                                .mapToObj(seasons -> "; simple payback " + Numbers.show(seasons, 1)
+                                        + " seasons, without interest, upkeep or change of prices")
+                                .findFirst()
+                                .orElse("")));
+        return points;
+    }
+
+    private String next(NextSquareMetre next, SeasonSummary summary) {
+        boolean us = numbers.units() == UnitSystem.US;
+        String text = "More area would "
+                + change("add", "take away", next.deliveredKwhPerM2())
+                + " of heat a season"
+                + next.displacedKwhPerM2().stream()
+                        .mapToObj(
+                                gas -> " and " + change("displace", "burn", gas) + (gas < 0 ? " more gas" : " of gas"))
+                        .findFirst()
+                        .orElse("");
+        String currency = summary.money().map(MoneySummary::currency).orElse("");
+        return text
+                + next.costPerKwh().stream()
+                        .mapToObj(cost -> "; more collectors would cost "
+                                + Numbers.show(us ? cost * Units.THERM / Units.KWH : cost, 2) + " " + currency
+                                + " for each " + (us ? "therm" : "kWh") + " of heat that they add a season")
+                        .findFirst()
+                        .orElse("");
+    }
+
+    private String change(String more, String less, double perM2) {
+        return (perM2 < 0 ? less : more) + " " + numbers.show(Measure.HEAT_PER_AREA, Math.abs(perM2));
+    }
+}

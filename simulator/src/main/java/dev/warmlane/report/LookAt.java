@@ -1,0 +1,53 @@
+package dev.warmlane.report;
+
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.scenario.Finding;
+import dev.warmlane.season.Installation;
+import dev.warmlane.site.Site;
+import dev.warmlane.weather.WeatherFinding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What is allowed but hardly meant, in the scenario and in the weather file: the reader should look at it first. */
+final class LookAt {
+
+    /** From this tilt on it matters which way a collector faces, degrees; a judgement. */
+    private static final double TILTED_DEG = 10;
+
+    /** Between the tropics the sun at noon stands in the north for a part of the year, in the south for the rest. */
+    private static final double TROPIC_DEG = 23.44;
+
+    private LookAt() {}
+
+    /** One point a finding; none where there is nothing to look at. */
+    static List<String> points(Subject subject) {
+        List<String> points = new ArrayList<>();
+        for (Finding warning : subject.warnings()) {
+            points.add("Scenario, " + warning.words() + ": " + warning.message());
+        }
+        Installation built = subject.forecast().installation();
+        Site site = subject.forecast().weather().site();
+        built.arrays().forEach(array -> awayFromTheSun(array, site).ifPresent(points::add));
+        subject.forecast().weather().findings().stream()
+                .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
+                .forEach(f -> points.add("Weather file: " + f.message()));
+        return points;
+    }
+
+    /** A frequent slip is an azimuth counted from south, or taken over from the other half of the earth. */
+    static Optional<String> awayFromTheSun(CollectorArray array, Site site) {
+        Mounting mounting = array.mounting();
+        boolean faces = !(mounting instanceof Mounting.FlatOnRoof) && mounting.tiltDeg() >= TILTED_DEG;
+        double equatorDeg = site.southern() ? 0 : 180;
+        double apartDeg = Math.abs(Math.IEEEremainder(mounting.azimuthDeg() - equatorDeg, 360));
+        if (!faces || Math.abs(site.latitudeDeg()) < TROPIC_DEG || apartDeg <= 90) {
+            return Optional.empty();
+        }
+        return Optional.of("The collectors \"" + array.name() + "\" are tilted by "
+                + Numbers.show(mounting.tiltDeg(), 0) + "° and face " + Numbers.show(mounting.azimuthDeg(), 0)
+                + "°, away from the sun at noon, which at this site stands in the "
+                + (site.southern() ? "north, 0°" : "south, 180°") + ". Azimuth is counted clockwise from north");
+    }
+}

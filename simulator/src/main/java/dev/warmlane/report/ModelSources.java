@@ -1,0 +1,48 @@
+package dev.warmlane.report;
+
+import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.season.Installation;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The methods behind the numbers and where they come from, in short; docs/model.md has all of it. */
+final class ModelSources {
+
+    private ModelSources() {}
+
+    static List<String> of(Installation installation) {
+        List<String> lines = new ArrayList<>();
+        lines.add("The pool is one well-mixed basin. Its heat is balanced every hour, in shorter steps where the set"
+                + " point, the collectors' limit or the pump's switching falls within the hour; every flow is kept, and"
+                + " their sum is the heat stored.");
+        if (!installation.arrays().isEmpty()) {
+            lines.add(
+                    "Sun position after Reda and Andreas 2004. Light on tilted planes from the sky model chosen, usually"
+                            + " that of Perez and others 1990. Collectors by the flat-plate equations of Duffie and Beckman, or"
+                            + " by the test certificate given (ISO 9806).");
+            lines.add(
+                    "Wind on the roof by the power-law profiles of the ASHRAE Handbook. Cooling by wind and by still"
+                            + " air of every face that is exposed; an open back sees the sunlit roof below it, strip by strip.");
+        }
+        lines.add("Evaporation: " + evaporation(installation.pool().evaporation())
+                + ". Convection in the ratio of Bowen 1926. Ground by the basement form of ISO 13370.");
+        lines.add(
+                installation.pool().setting() instanceof PoolSetting.Indoor
+                        ? "The pool lies in a hall: no sun, no sky, the hall's air instead."
+                        : "Long-wave of the sky from the weather file, or estimated after Martin and Berdahl 1984 where"
+                                + " it has none.");
+        lines.add("Not modelled, and small: heat content of the array at start-up (0.8 to 3.4 %), dew on the collectors"
+                + " in the morning (1 to 4 % in humid places), uneven flow between panels (about 1 %), rain into the pool"
+                + " (under 1 %), snow.");
+        return lines;
+    }
+
+    private static String evaporation(Evaporation evaporation) {
+        return switch (evaporation) {
+            case SMITH_LOF_JONES -> "Smith, Löf and Jones 1994";
+            case ISO_TR_12596 -> "ISO/TR 12596:1995";
+            case ASHRAE_CARRIER -> "ASHRAE Handbook, after Carrier 1918";
+        };
+    }
+}

@@ -1,0 +1,163 @@
+package dev.warmlane.report;
+
+import dev.warmlane.report.Block.Figure;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.study.LightBudget;
+import dev.warmlane.study.MountingResult;
+import dev.warmlane.study.MountingStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Which mounting gives most, in both comparisons, in sentences and in a few large numbers. */
+final class MountingAnswer {
+
+    /** Less than this is no lead to speak of: a share that would be shown as 0 %. */
+    private static final double HARDLY = 0.005;
+
+    private final MountingStudy study;
+    private final Numbers numbers;
+    private final List<MountingResult> area;
+    private final List<MountingResult> roof;
+
+    MountingAnswer(MountingStudy study, UnitSystem units) {
+        this.study = study;
+        this.numbers = new Numbers(units);
+        this.area = ranked(study.sameArea());
+        this.roof = ranked(study.sameRoof());
+    }
+
+    Section section() {
+        return CommonSections.answer(
+                numbers,
+                Stream.concat(area.stream(), roof.stream()).map(MountingResult::season),
+                sentences(),
+                figures());
+    }
+
+    /** The answer in a few sentences. */
+    String sentences() {
+        return sameArea() + " " + sameRoof() + reason().map(why -> " " + why).orElse("")
+                + " This holds for this weather, this roof and this pool.";
+    }
+
+    /** The large numbers, three or four. */
+    List<Figure> figures() {
+        MountingResult best = area.get(0);
+        Optional<MountingResult> next = area.stream().skip(1).findFirst();
+        List<Figure> keys = new ArrayList<>();
+        keys.add(new Figure(
+                perArea(best),
+                "from " + name(best) + ", same collector area",
+                next.map(other -> perArea(other) + " from " + name(other) + ", the next")
+                        .orElse("")));
+        roof.stream()
+                .findFirst()
+                .ifPresent(most -> keys.add(new Figure(
+                        heat(most),
+                        "from " + name(most) + ", the most that fits the roof",
+                        numbers.show(Measure.AREA, most.fit().areaM2()) + " of collectors")));
+        keys.add(new Figure(
+                mean(best),
+                "mean pool temperature with " + name(best) + ", same area",
+                mean(best.season().waterWithout().meanC()) + " without collectors"));
+        if (best.season().gas() instanceof GasSummary.Displaced) {
+            keys.add(new Figure(
+                    gas(best),
+                    "gas displaced with " + name(best) + ", same area",
+                    next.map(other -> gas(other) + " with " + name(other)).orElse("")));
+        }
+        return keys;
+    }
+
+    private String sameArea() {
+        MountingResult best = area.get(0);
+        String same = numbers.show(Measure.AREA, study.template().collectorAreaM2());
+        String room = best.fit().fits() ? "" : " This roof has no room for that much of it.";
+        if (area.size() == 1) {
+            return "With " + same + " of collectors " + name(best) + " gives " + heat(best) + " of heat in the season, "
+                    + perArea(best) + "." + room;
+        }
+        return "With the same " + same + " of collectors " + name(best) + " gives most heat in the season, "
+                + heat(best) + lead(area) + "." + room;
+    }
+
+    private String sameRoof() {
+        if (roof.isEmpty()) {
+            return "Nothing fits this roof.";
+        }
+        MountingResult best = roof.get(0);
+        String from =
+                heat(best) + " from " + numbers.show(Measure.AREA, best.fit().areaM2());
+        return area.size() == 1
+                ? "The most that fits the same roof gives " + from + "."
+                : "With the most that fits the same roof " + name(best) + " gives "
+                        + (best.option().equals(area.get(0).option()) ? "most too, " : "most, ") + from + lead(roof)
+                        + ".";
+    }
+
+    /** By how much the first is ahead of the second. */
+    private String lead(List<MountingResult> ranking) {
+        if (ranking.size() < 2 || ranking.get(1).deliveredKwh() <= 0) {
+            return "";
+        }
+        MountingResult next = ranking.get(1);
+        double lead = ranking.get(0).deliveredKwh() / next.deliveredKwh() - 1;
+        return ", "
+                + (lead < HARDLY ? "hardly more" : numbers.show(Measure.SHARE, lead) + " more")
+                + " than " + name(next) + ", the next";
+    }
+
+    /** The way of the heat by which the first gains most on the second; nothing where it cannot be told. */
+    private Optional<String> reason() {
+        if (area.size() < 2) {
+            return Optional.empty();
+        }
+        MountingResult next = area.get(1);
+        return area.get(0).light().flatMap(best -> next.light().flatMap(other -> Arrays.stream(LightItem.values())
+                .filter(item -> item != LightItem.USEFUL && ahead(item, best, other) > 0)
+                .max(Comparator.comparingDouble(item -> ahead(item, best, other)))
+                .map(item -> "What speaks most for it, against " + name(next) + " with the same area: " + item.label()
+                        + ", better by "
+                        + numbers.show(Measure.LIGHT, ahead(item, best, other)) + ".")));
+    }
+
+    private static double ahead(LightItem item, LightBudget best, LightBudget other) {
+        return item.gained(best) - item.gained(other);
+    }
+
+    private static List<MountingResult> ranked(List<MountingResult> results) {
+        return results.stream()
+                .sorted(Comparator.comparingDouble(MountingResult::deliveredKwh).reversed())
+                .toList();
+    }
+
+    private String heat(MountingResult result) {
+        return numbers.show(Measure.HEAT, result.deliveredKwh());
+    }
+
+    private String perArea(MountingResult result) {
+        return numbers.show(Measure.HEAT_PER_AREA, result.deliveredKwhPerM2());
+    }
+
+    private String mean(MountingResult result) {
+        return mean(result.season().water().meanC());
+    }
+
+    private String mean(double celsius) {
+        return numbers.show(Measure.TEMPERATURE, celsius);
+    }
+
+    private String gas(MountingResult result) {
+        return numbers.show(Measure.HEAT, result.season().gas().replacedKwh());
+    }
+
+    private static String name(MountingResult result) {
+        return "\"" + result.option().name() + "\"";
+    }
+}

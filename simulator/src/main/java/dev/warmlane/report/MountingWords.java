@@ -1,0 +1,59 @@
+package dev.warmlane.report;
+
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.RowSpacing;
+import dev.warmlane.units.Measure;
+
+/** A mounting option in a line. */
+final class MountingWords {
+
+    private MountingWords() {}
+
+    static String of(Numbers numbers, MountingStudy study, MountingStudy.Compared one) {
+        if (one.option() instanceof MountingOption.Racks racks) {
+            return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
+                    + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
+                    + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
+                    + (racks.back().open()
+                            ? "open"
+                            : "boarded, "
+                                    + numbers.show(Measure.FILM, racks.back().boardWm2K()))
+                    + ", rows along the "
+                    + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
+                    + spacing(numbers, study, racks);
+        }
+        if (one.option() instanceof MountingOption.Pitched pitched) {
+            return "flush on a roof pitched " + angle(pitched.mounting().tiltDeg()) + ", facing "
+                    + angle(pitched.mounting().azimuthDeg()) + " from north, "
+                    + (pitched.roofAreaM2().isPresent()
+                            ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
+                            : "taken to have the usable area of the flat roof");
+        }
+        return "mats lying on the roof";
+    }
+
+    private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
+        if (racks.spacing() instanceof RowSpacing.Unshaded unshaded) {
+            boolean noon = unshaded.fromSolarHour() == 12 && unshaded.toSolarHour() == 12;
+            return "unshaded "
+                    + (noon
+                            ? "at solar noon"
+                            : "from " + hour(unshaded.fromSolarHour()) + " to " + hour(unshaded.toSolarHour())
+                                    + " o'clock solar time")
+                    + " on "
+                    + Numbers.show(unshaded.dateAt(
+                            study.weather().site().latitudeDeg(),
+                            study.template().season()));
+        }
+        return "a row every " + numbers.show(Measure.LENGTH, ((RowSpacing.FixedPitch) racks.spacing()).pitchM());
+    }
+
+    private static String hour(double hour) {
+        return Numbers.show(hour, hour == Math.rint(hour) ? 0 : 1);
+    }
+
+    private static String angle(double degrees) {
+        return Numbers.show(degrees, 0) + "°";
+    }
+}

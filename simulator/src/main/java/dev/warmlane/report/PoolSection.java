@@ -1,0 +1,133 @@
+package dev.warmlane.report;
+
+import dev.warmlane.pool.Flow;
+import dev.warmlane.season.ComfortSummary;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.season.TemperatureSummary;
+import dev.warmlane.units.Measure;
+import java.time.MonthDay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The pool in the season, with the collectors and without them, side by side. */
+final class PoolSection {
+
+    private static final List<Column> COLUMNS = List.of(
+            Column.ofWords("", "what"),
+            Column.ofWords("with collectors", "with"),
+            Column.ofWords("without", "without"));
+
+    private final Numbers numbers;
+    private final Installation installation;
+    private final SeasonSummary summary;
+    private final List<List<Cell>> rows = new ArrayList<>();
+
+    private PoolSection(Numbers numbers, Installation installation, SeasonSummary summary) {
+        this.numbers = numbers;
+        this.installation = installation;
+        this.summary = summary;
+    }
+
+    /** Without its pictures. */
+    static Section of(Subject subject) {
+        PoolSection pool = new PoolSection(subject.numbers(), subject.installation(), subject.summary());
+        return Section.of("The pool", Place.DETAIL)
+                .with(pool.table())
+                .words(pool.gained(subject.season()), pool.rule());
+    }
+
+    private Table table() {
+        PeriodSummary season = summary.season();
+        temperatures(season.water(), season.waterWithout());
+        comfort(season.comfort(), season.comfortWithout());
+        row("Warm-up to comfort after opening", warmUp(summary.warmUpHours()), warmUp(summary.warmUpHoursWithout()));
+        if (season.gas() instanceof GasSummary.Displaced gas) {
+            row(
+                    "Heat of the heater",
+                    numbers.show(Measure.HEAT, season.balance().kwh(Flow.HEATER)),
+                    numbers.show(Measure.HEAT, season.balanceWithout().kwh(Flow.HEATER)));
+            row(
+                    "Gas burned (higher heating value)",
+                    numbers.show(Measure.HEAT, gas.burnedKwh()),
+                    numbers.show(Measure.HEAT, gas.burnedWithoutKwh()));
+            row(
+                    "Carbon dioxide of that gas",
+                    numbers.show(Measure.MASS, gas.burnedCo2Kg()),
+                    numbers.show(Measure.MASS, gas.burnedCo2Kg() + gas.replacedCo2Kg()));
+        }
+        return new Table(COLUMNS, rows, List.of());
+    }
+
+    private void temperatures(TemperatureSummary with, TemperatureSummary without) {
+        row("Pool temperature, season mean", temperature(with.meanC()), temperature(without.meanC()));
+        row("  lowest and highest hour", range(with), range(without));
+        row("  coldest day", day(with.coldestDay()), day(without.coldestDay()));
+        row("  warmest day", day(with.warmestDay()), day(without.warmestDay()));
+    }
+
+    private void comfort(ComfortSummary with, ComfortSummary without) {
+        row(
+                "Days at " + temperature(installation.comfortC()) + " or above",
+                with.daysAtComfort() + " of " + with.openDays(),
+                without.daysAtComfort() + " of " + without.openDays());
+        row("  first and last of them", firstAndLast(with), firstAndLast(without));
+        row("Open hours at " + temperature(installation.comfortC()) + " or above", hours(with), hours(without));
+        row(
+                "Days above " + temperature(installation.comfortMaximumC()),
+                String.valueOf(with.daysTooWarm()),
+                String.valueOf(without.daysTooWarm()));
+    }
+
+    private String gained(PeriodSummary season) {
+        int days = season.daysGained();
+        return "The collectors " + (season.gainedK() < 0 ? "cool" : "warm") + " the pool by "
+                + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(season.gainedK()))
+                + " in the season's mean and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
+                + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.";
+    }
+
+    private String rule() {
+        return "A day is at comfort when the mean water temperature over its open hours is at or above "
+                + temperature(installation.comfortC()) + ".";
+    }
+
+    private void row(String what, String with, String without) {
+        rows.add(List.of(Cell.of(what), Cell.of(with), Cell.of(without)));
+    }
+
+    private String temperature(double celsius) {
+        return numbers.show(Measure.TEMPERATURE, celsius);
+    }
+
+    private String range(TemperatureSummary water) {
+        return numbers.range(Measure.TEMPERATURE, water.lowestC(), water.highestC());
+    }
+
+    private String day(TemperatureSummary.DayMean day) {
+        return temperature(day.meanC()) + ", " + Numbers.show(day.date());
+    }
+
+    private static String firstAndLast(ComfortSummary comfort) {
+        Optional<MonthDay> last = comfort.lastDay();
+        return comfort.firstDay()
+                .flatMap(f -> last.map(l -> Numbers.show(f) + ", " + Numbers.show(l)))
+                .orElse("none");
+    }
+
+    private static String hours(ComfortSummary comfort) {
+        return Numbers.show(comfort.openHoursAtComfort(), 0) + " of " + Numbers.show(comfort.openHours(), 0);
+    }
+
+    private static String warmUp(OptionalInt hours) {
+        if (hours.isEmpty()) {
+            return "never";
+        }
+        int h = hours.getAsInt();
+        return h < 48 ? h + " h" : Numbers.show(h / 24.0, 1) + " days";
+    }
+}

@@ -1,0 +1,46 @@
+package dev.warmlane.report;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/**
+ * What is to be handed over, before anybody has decided how: title, sections in their order, and tables for machines.
+ * {@link dev.warmlane.report.write} makes text, page and files of it.
+ *
+ * @param name the name of its files, without an ending
+ * @param title its title
+ * @param place where and when it is; empty for nothing
+ * @param sections its sections in their order, whatever the place
+ * @param data its tables for csv files
+ */
+public record Report(String name, String title, String place, List<Section> sections, List<Data> data) {
+
+    /**
+     * A table for a csv file; made when it is asked for, since it may be long.
+     *
+     * @param name the name of the file, without an ending
+     * @param table makes the table
+     */
+    public record Data(String name, Supplier<Table> table) {}
+
+    /** Keeps its own copies of the lists; a section without anything in it is left out. */
+    public Report {
+        sections = sections.stream().filter(s -> !s.parts().isEmpty()).toList();
+        data = List.copyOf(data);
+    }
+
+    /** The sections that are shown in a place, in their order. */
+    public List<Section> at(Place place) {
+        return sections.stream().filter(s -> !s.at(place).isEmpty()).toList();
+    }
+
+    /** All pictures in their order. */
+    public List<Block.Picture> pictures() {
+        return sections.stream()
+                .flatMap(section -> section.parts().stream())
+                .map(Section.Part::block)
+                .filter(Block.Picture.class::isInstance)
+                .map(Block.Picture.class::cast)
+                .toList();
+    }
+}

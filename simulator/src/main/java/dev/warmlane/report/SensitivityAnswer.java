@@ -1,0 +1,116 @@
+package dev.warmlane.report;
+
+import dev.warmlane.report.Block.Figure;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.ExposureStudy;
+import dev.warmlane.study.Sensitivity;
+import dev.warmlane.study.SensitivityStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** What a forecast depends on most, in sentences and in a few large numbers. */
+final class SensitivityAnswer {
+
+    private final ExposureStudy exposure;
+    private final SensitivityStudy study;
+    private final UnitSystem units;
+    private final Numbers numbers;
+
+    SensitivityAnswer(ExposureStudy exposure, SensitivityStudy study, UnitSystem units) {
+        this.exposure = exposure;
+        this.study = study;
+        this.units = units;
+        this.numbers = new Numbers(units);
+    }
+
+    Section section() {
+        return CommonSections.answer(
+                numbers, exposure.cases().stream().map(ExposureStudy.Case::season), sentences(), figures());
+    }
+
+    /** The answer in a few sentences. */
+    String sentences() {
+        StringBuilder text = new StringBuilder("As described the collectors deliver ")
+                .append(numbers.show(Measure.HEAT, study.described().balance().deliveredKwh()))
+                .append(" in the season and the pool averages ")
+                .append(numbers.show(
+                        Measure.TEMPERATURE, study.described().water().meanC()))
+                .append(". With ")
+                .append(outdoor() ? "pool and roof" : "the roof")
+                .append(" anywhere from sheltered to exposed it would be ")
+                .append(range(Measure.HEAT, heat()))
+                .append(" and ")
+                .append(range(Measure.TEMPERATURE, means()))
+                .append('.');
+        study.effects().stream().findFirst().ifPresent(most -> text.append(
+                        " Of single things the heat depends most on ")
+                .append(SensitivityTables.varied(most, units))
+                .append(": ")
+                .append(change(most.low()))
+                .append(" at the first value, ")
+                .append(change(most.high()))
+                .append(" at the second."));
+        if (study.effects().size() > 2) {
+            text.append(" Next come ")
+                    .append(SensitivityTables.varied(study.effects().get(1), units))
+                    .append(", and ")
+                    .append(SensitivityTables.varied(study.effects().get(2), units))
+                    .append('.');
+        }
+        return text.append(" Effects of several at once do not simply add up.").toString();
+    }
+
+    /** The large numbers, two or three. */
+    List<Figure> figures() {
+        PeriodSummary described = study.described();
+        List<Figure> keys = new ArrayList<>();
+        keys.add(new Figure(
+                range(Measure.TEMPERATURE, means()),
+                "mean pool temperature, sheltered to exposed",
+                numbers.show(Measure.TEMPERATURE, described.water().meanC()) + " as described"));
+        keys.add(new Figure(
+                range(Measure.HEAT, heat()),
+                "heat delivered, sheltered to exposed",
+                numbers.show(Measure.HEAT, described.balance().deliveredKwh()) + " as described"));
+        if (SensitivityTables.displaces(study)) {
+            keys.add(new Figure(
+                    range(Measure.HEAT, over(season -> season.gas().replacedKwh())),
+                    "gas displaced, sheltered to exposed",
+                    numbers.show(Measure.HEAT, described.gas().replacedKwh()) + " as described"));
+        }
+        return keys;
+    }
+
+    private boolean outdoor() {
+        return exposure.cases().get(0).poolWindFactor().isPresent();
+    }
+
+    private DoubleSummaryStatistics heat() {
+        return over(season -> season.balance().deliveredKwh());
+    }
+
+    private DoubleSummaryStatistics means() {
+        return over(season -> season.water().meanC());
+    }
+
+    private DoubleSummaryStatistics over(ToDoubleFunction<PeriodSummary> number) {
+        return exposure.cases().stream()
+                .map(ExposureStudy.Case::season)
+                .mapToDouble(number)
+                .summaryStatistics();
+    }
+
+    private String range(Measure measure, DoubleSummaryStatistics cases) {
+        return numbers.range(measure, cases.getMin(), cases.getMax());
+    }
+
+    private String change(Sensitivity.End end) {
+        double kwh = end.change().deliveredKwh();
+        String shown = numbers.show(Measure.HEAT, Math.abs(kwh));
+        return shown.equals(numbers.show(Measure.HEAT, 0)) ? "no change" : shown + (kwh < 0 ? " less" : " more");
+    }
+}

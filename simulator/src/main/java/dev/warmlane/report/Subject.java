@@ -1,0 +1,69 @@
+package dev.warmlane.report;
+
+import dev.warmlane.scenario.Assumption;
+import dev.warmlane.scenario.Finding;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.units.UnitSystem;
+import java.util.List;
+
+/**
+ * What a report is about: an installation as it is described, with its season and what is known of the description.
+ *
+ * @param forecast its season hour by hour
+ * @param summary the season summed up
+ * @param settings title and units
+ * @param assumed what was assumed where nothing was given
+ * @param warnings what the scenario holds that is allowed but hardly meant
+ */
+public record Subject(
+        SeasonForecast forecast,
+        SeasonSummary summary,
+        ReportSettings settings,
+        List<Assumption> assumed,
+        List<Finding> warnings) {
+
+    /** Keeps its own copies of the lists. */
+    public Subject {
+        assumed = List.copyOf(assumed);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The subject of a scenario. */
+    public static Subject of(SeasonForecast forecast, Scenario scenario) {
+        return new Subject(forecast, forecast.summary(), scenario.report(), scenario.assumed(), scenario.warnings());
+    }
+
+    /** An installation that comes from no scenario file, so that nothing was assumed and there are no warnings. */
+    public static Subject of(SeasonForecast forecast, ReportSettings settings) {
+        return new Subject(forecast, forecast.summary(), settings, List.of(), List.of());
+    }
+
+    /** The same with other assumptions. */
+    public Subject assuming(List<Assumption> others) {
+        return new Subject(forecast, summary, settings, others, warnings);
+    }
+
+    /** The units of its numbers. */
+    public UnitSystem units() {
+        return settings.units();
+    }
+
+    /** What is built. */
+    public Installation installation() {
+        return forecast.installation();
+    }
+
+    /** The season with the collectors as described. */
+    PeriodSummary season() {
+        return summary.season();
+    }
+
+    Numbers numbers() {
+        return new Numbers(units());
+    }
+}

@@ -1,0 +1,171 @@
+package dev.warmlane.report.write;
+
+import com.samskivert.mustache.Mustache;
+import dev.warmlane.files.Printable;
+import dev.warmlane.report.Block;
+import dev.warmlane.report.Cell;
+import dev.warmlane.report.Column;
+import dev.warmlane.report.Place;
+import dev.warmlane.report.Report;
+import dev.warmlane.report.Section;
+import dev.warmlane.report.Table;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Reports as one HTML file that needs nothing else: a sheet for the pool's owner, and more for whoever checks it.
+ * Well-formed XML as well. What goes in is escaped, save the charts, which the library draws itself.
+ */
+public final class HtmlWriter {
+
+    /** Tables of so few columns, all but the first numbers, stand side by side with what follows them. */
+    private static final int NARROW = 4;
+
+    private HtmlWriter() {}
+
+    /** The page of a report, with its charts inside. */
+    public static String page(Report report) {
+        return page(report, Optional.empty());
+    }
+
+    /**
+     * The page of a report.
+     *
+     * @param report the report
+     * @param withoutCharts why there are no charts on it; nothing where there are
+     */
+    public static String page(Report report, Optional<String> withoutCharts) {
+        Blocks blocks = new Blocks(withoutCharts.isEmpty());
+        List<Map<String, Object>> first = sections(report, Place.FIRST_SHEET, blocks);
+        return Mustache.compiler()
+                .withFormatter(value -> Printable.lines(String.valueOf(value)))
+                .withLoader(part -> new StringReader(resource(part)))
+                .compile(resource("page.mustache"))
+                .execute(Map.of(
+                        "title", report.title(),
+                        "place", report.place(),
+                        "answer", first.subList(0, Math.min(1, first.size())),
+                        "remark", withoutCharts.stream().toList(),
+                        "first", first.subList(Math.min(1, first.size()), first.size()),
+                        "technical", sections(report, Place.TECHNICAL, blocks),
+                        "version", version()));
+    }
+
+    private static List<Map<String, Object>> sections(Report report, Place place, Blocks writer) {
+        List<Map<String, Object>> sections = new ArrayList<>();
+        for (Section section : report.at(place)) {
+            List<Map<String, Object>> blocks = section.at(place).stream()
+                    .map(block -> block.as(writer))
+                    .filter(block -> !block.isEmpty())
+                    .toList();
+            if (!blocks.isEmpty()) {
+                sections.add(Map.of("heading", section.heading(), "blocks", blocks));
+            }
+        }
+        return sections;
+    }
+
+    private static String version() {
+        String version = HtmlWriter.class.getPackage().getImplementationVersion();
+        return version == null ? "built from source" : version;
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = HtmlWriter.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException(name + " is not among the library's resources");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** What the template has of each kind of block; nothing where it is not shown. */
+    private record Blocks(boolean charts) implements Block.Kinds<Map<String, Object>> {
+
+        @Override
+        public Map<String, Object> words(Block.Words words) {
+            return Map.of("words", words.text());
+        }
+
+        @Override
+        public Map<String, Object> points(Block.Points points) {
+            return Map.of("list", Map.of("points", points.points()));
+        }
+
+        @Override
+        public Map<String, Object> figures(Block.KeyFigures figures) {
+            return Map.of(
+                    "keys",
+                    Map.of(
+                            "figures",
+                            figures.figures().stream()
+                                    .map(f -> Map.of("value", f.value(), "meaning", f.meaning(), "beside", f.beside()))
+                                    .toList()));
+        }
+
+        @Override
+        public Map<String, Object> picture(Block.Picture picture) {
+            return charts
+                    ? picture.chart()
+                            .map(chart -> Map.<String, Object>of(
+                                    "picture", chart.inPage().svg()))
+                            .orElse(Map.of())
+                    : Map.of();
+        }
+
+        @Override
+        public Map<String, Object> table(Table table) {
+            return Map.of(
+                    "table",
+                    Map.of(
+                            "width", isNarrow(table) ? "narrow" : "wide",
+                            "caption", table.caption().isEmpty() ? List.of() : List.of(table.caption()),
+                            "head", table.columns().stream().map(Blocks::head).toList(),
+                            "hasUnits", table.hasUnits(),
+                            "rows",
+                                    table.rows().stream()
+                                            .map(row -> row(table, row))
+                                            .toList(),
+                            "totals",
+                                    table.totals().stream()
+                                            .map(row -> row(table, row))
+                                            .toList()));
+        }
+
+        private static boolean isNarrow(Table table) {
+            return table.columns().size() <= NARROW
+                    && table.columns().stream().skip(1).noneMatch(Column::words);
+        }
+
+        private static Map<String, Object> head(Column column) {
+            return Map.of("lines", column.header().lines().toList(), "unit", column.unit(), "kind", kind(column));
+        }
+
+        private static Map<String, Object> row(Table table, List<Cell> cells) {
+            List<String> shown = table.shown(cells);
+            return Map.of(
+                    "cells",
+                    IntStream.range(0, shown.size())
+                            .mapToObj(c -> Map.of(
+                                    "text",
+                                    shown.get(c),
+                                    "kind",
+                                    kind(table.columns().get(c))))
+                            .toList());
+        }
+
+        private static String kind(Column column) {
+            return column.words() ? "words" : "number";
+        }
+    }
+}

@@ -1,0 +1,252 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.circuit.Control;
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.StartWater;
+import dev.warmlane.report.write.HtmlWriter;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.scenario.Assumption;
+import dev.warmlane.scenario.Finding;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.season.WorkingRange;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.site.Site;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import dev.warmlane.wind.PoolShelter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ForecastReportTest {
+
+    private static final List<Assumption> ASSUMED =
+            List.of(new Assumption("roof", "albedo", "0.2", "aged dark roofing"));
+
+    private static List<SeasonForecast> forecasts() {
+        return SampleForecasts.all();
+    }
+
+    private static Report of(SeasonForecast forecast, UnitSystem units) {
+        return ForecastReport.of(
+                Subject.of(forecast, new ReportSettings("A pool", units)).assuming(ASSUMED));
+    }
+
+    private static String full(SeasonForecast forecast, UnitSystem units) {
+        return TextWriter.full(of(forecast, units));
+    }
+
+    private static String brief(SeasonForecast forecast, UnitSystem units) {
+        return TextWriter.brief(of(forecast, units));
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void holdsWhatIsAskedInBothUnits(SeasonForecast forecast) {
+        for (UnitSystem units : UnitSystem.values()) {
+            String text = full(forecast, units);
+
+            assertThat(text)
+                    .startsWith("A pool\n======\n")
+                    .contains("In short", "Month by month", "Cautions")
+                    .contains("0.2 (roof albedo; aged dark roofing)")
+                    .contains("does not show how much warmer or colder real years are")
+                    .contains("the local code and a licensed professional")
+                    .doesNotContain("NaN", "Infinity", "Optional", "null", "-0 ");
+            assertThat(text.lines()).allMatch(line -> line.length() <= 102);
+            assertThat(text.lines()).noneMatch(line -> line.endsWith(" "));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void usTextHasNoMetricUnits(SeasonForecast forecast) {
+        String text = full(forecast, UnitSystem.US);
+
+        assertThat(text).contains("°F").doesNotContain("°C", "m²", "m³", " kg", " kW ", " mm ");
+    }
+
+    @Test
+    void headlineSaysTheNumbersOfTheSummary() {
+        SeasonForecast forecast = SampleForecasts.MUNICIPAL;
+        SeasonSummary summary = forecast.summary();
+        String brief = brief(forecast, UnitSystem.METRIC).replaceAll("\\s+", " ");
+
+        Numbers numbers = new Numbers(UnitSystem.METRIC);
+        String mean = numbers.show(Measure.TEMPERATURE, summary.season().water().meanC());
+        assertThat(brief)
+                .contains("the pool averages " + mean)
+                .contains(mean + " mean pool temperature ("
+                        + numbers.show(
+                                Measure.TEMPERATURE,
+                                summary.season().waterWithout().meanC())
+                        + " without collectors)")
+                .contains(summary.season().comfort().daysAtComfort() + " days at 24.0 °C or above ("
+                        + summary.season().comfortWithout().daysAtComfort() + " without collectors)")
+                .contains("on " + summary.season().comfort().daysAtComfort() + " of 134 days")
+                .contains(numbers.about(Measure.HEAT, summary.season().balance().deliveredKwh())
+                        + " heat from the collectors")
+                .contains(numbers.about(Measure.HEAT, summary.season().gas().replacedKwh()) + " gas displaced")
+                .contains(Numbers.aboutMoney(summary.money().orElseThrow().saved(), "EUR") + " saved in the season")
+                .contains("How sure this is")
+                .contains("sheltered 0.15", "as described (likely) 0.30", "exposed 0.40");
+    }
+
+    @Test
+    void poolWithoutHeaterClaimsNoGasDisplaced() {
+        String text = full(SampleForecasts.SOUTHERN, UnitSystem.METRIC).replaceAll("\\s+", " ");
+
+        assertThat(text)
+                .contains("This pool has no heater, so no gas was displaced")
+                .contains("efficiency 0.82 would have burned, to give the same solar heat")
+                .doesNotContain("Gas displaced", "The collectors displace", "gas displaced (");
+    }
+
+    @Test
+    void poolInAHallHasNoWindBand() {
+        assertThat(full(SampleForecasts.INDOOR, UnitSystem.METRIC))
+                .doesNotContain("sheltered", "on open ground", "exposed  ", "How sure this is");
+    }
+
+    @Test
+    void poolThatNeverClosesIsToldAboutTheFrostItMustStand() {
+        assertThat(full(SampleForecasts.INDOOR, UnitSystem.METRIC))
+                .contains("The pool never closes: the circuit must stand that frost");
+    }
+
+    @Test
+    void frostInTheOpenSeasonIsNotAnsweredByDrainingAfterIt() {
+        WorkingRange range = SampleForecasts.CLUB.summary().workingRange().orElseThrow();
+        String text = full(SampleForecasts.CLUB, UnitSystem.US).replaceAll("\\s+", " ");
+
+        assertThat(text)
+                .contains("It freezes in the open season too, first on "
+                        + Numbers.show(range.firstFrostInSeason().orElseThrow()) + " and last on "
+                        + Numbers.show(range.lastFrostInSeason().orElseThrow())
+                        + ": the circuit must stand that, or drain itself")
+                .contains("Drain rigid pipe before "
+                        + Numbers.show(range.drainDown().orElseThrow()))
+                .contains("The count by the collector is an upper bound");
+    }
+
+    @Test
+    void waterTooHotToBatheInIsSaidPlainly() {
+        Numbers metric = new Numbers(UnitSystem.METRIC);
+
+        assertThat(Cautions.bathing(metric, 43.2))
+                .contains("EXCEEDS the upper limit for bathing water, 40.0 °C, by 3.2 K");
+        assertThat(Cautions.bathing(new Numbers(UnitSystem.US), 43.2))
+                .contains("EXCEEDS the upper limit for bathing water, 104.0 °F, by 5.8 °F");
+        assertThat(Cautions.bathing(metric, 40)).doesNotContain("EXCEEDS");
+    }
+
+    @Test
+    void withoutCollectorsThereIsNothingToDrainOrToScald() {
+        assertThat(full(SampleForecasts.BARE, UnitSystem.METRIC))
+                .contains("There are no collectors.")
+                .doesNotContain("Scalding", "Drain", "uplift of");
+    }
+
+    @Test
+    void warningsOfTheScenarioAreHandedOver() {
+        ReportSettings settings = new ReportSettings("A pool", UnitSystem.METRIC);
+        SeasonForecast forecast = SampleForecasts.MUNICIPAL;
+        Report report = ForecastReport.of(new Subject(
+                forecast,
+                forecast.summary(),
+                settings,
+                ASSUMED,
+                List.of(new Finding(
+                        Path.of("job.toml"), 7, 0, "heater", "set_point", "is above control.limit, 20 °C"))));
+
+        for (String text : List.of(TextWriter.full(report), TextWriter.brief(report))) {
+            assertThat(text.replaceAll("\\s+", " "))
+                    .contains("To look at - Scenario, temperature that the heater keeps: is above control.limit, 20 °C")
+                    .doesNotContain("job.toml");
+        }
+        assertThat(HtmlWriter.page(report, Optional.of("no charts")))
+                .contains("Scenario, temperature that the heater keeps: is above control.limit, 20 °C");
+        assertThat(full(forecast, UnitSystem.METRIC)).doesNotContain("To look at");
+    }
+
+    @Test
+    void collectorsThatFaceAwayFromTheNoonSunAreAskedAbout() {
+        Site north = new Site("north", 45, 8, 200, 1);
+        Site south = new Site("south", -37, 145, 200, 10);
+        Site equator = new Site("equator", 4, 8, 200, 1);
+
+        assertThat(LookAt.awayFromTheSun(pitched(20, 0), north).orElseThrow())
+                .contains("face 0°", "stands in the south, 180°");
+        assertThat(LookAt.awayFromTheSun(pitched(20, 271), north)).isPresent();
+        assertThat(LookAt.awayFromTheSun(pitched(20, 89), north)).isPresent();
+        assertThat(LookAt.awayFromTheSun(pitched(20, 180), south).orElseThrow()).contains("stands in the north, 0°");
+        assertThat(LookAt.awayFromTheSun(pitched(20, 270), north)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(pitched(9, 0), north)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(pitched(20, 300), south)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(pitched(20, 0), equator)).isEmpty();
+    }
+
+    private static CollectorArray pitched(double tiltDeg, double azimuthDeg) {
+        return new CollectorArray(
+                "mats", 100, new Mounting.FlushOnPitchedRoof(tiltDeg, azimuthDeg, 8, 0.005), Absorber.USUAL_MAT);
+    }
+
+    @Test
+    void lossesAreSaidInWordsAndNotAsNegativeSavings() {
+        Installation built = SampleForecasts.MUNICIPAL.installation();
+        Installation losing = built.toBuilder()
+                .control(new Control(4, 0.3, 10, Schedule.ALWAYS).sheddingAboveC(10.5))
+                .build();
+        String text = full(SampleForecasts.municipal(losing), UnitSystem.METRIC).replaceAll("\\s+", " ");
+
+        assertThat(text)
+                .contains("taken from the pool: the circuit ran more to cool the water than to warm it")
+                .contains("With the collectors more gas is burned, by ")
+                .contains("EUR more spent in the season (after paying for the pump's electricity)")
+                .contains("Gas burned beyond what the pool without collectors burns")
+                .doesNotContain("gas displaced", "saved");
+    }
+
+    @Test
+    void firstMorningIsExplained() {
+        assertThat(brief(SampleForecasts.MUNICIPAL, UnitSystem.METRIC).replaceAll("\\s+", " "))
+                .contains("It starts at "
+                        + Numbers.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
+                        + " °C on 5 May, unheated until then");
+        Installation given = SampleForecasts.MUNICIPAL.installation().toBuilder()
+                .startWater(new StartWater.Given(18))
+                .build();
+        assertThat(brief(SampleForecasts.municipal(given), UnitSystem.METRIC)).contains("starts at the given 18.0 °C");
+    }
+
+    @Test
+    void shelteredPoolHasNoRowForMoreShelter() {
+        Installation built = SampleForecasts.MUNICIPAL.installation();
+        Installation sheltered = built.toBuilder()
+                .pool(built.pool().withSetting(new PoolSetting.Outdoor(PoolShelter.SHELTERED)))
+                .build();
+        String text = full(SampleForecasts.municipal(sheltered), UnitSystem.METRIC);
+
+        assertThat(text).containsPattern("  as described \\(likely\\) +0.15").containsPattern("  exposed +0.40");
+        assertThat(text).doesNotContainPattern("  sheltered +0.15").contains("described as sheltered as any");
+    }
+
+    @Test
+    void nothingAssumedIsSaid() {
+        Subject subject = Subject.of(SampleForecasts.MUNICIPAL, new ReportSettings("A pool", UnitSystem.METRIC));
+
+        assertThat(TextWriter.full(ForecastReport.of(subject))).contains("Nothing: everything was given.");
+    }
+}

@@ -1,0 +1,57 @@
+package dev.warmlane.report.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.report.InventedReport;
+import java.io.StringReader;
+import java.util.Optional;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.xml.sax.InputSource;
+
+class HtmlWriterTest {
+
+    @Test
+    void writesEveryKindOfBlockOnItsSheet() throws Exception {
+        Document page = parsed(HtmlWriter.page(InventedReport.REPORT));
+
+        assertThat(text(page, "main"))
+                .isEqualTo("Märchenbad Nowhere, season 1 May to 2 May A paragraph. Another one."
+                        + " 24.0 °Cmeancold before 9 dayswarm"
+                        + " Both only in short two pools poolheat old1,235 new- after the table");
+        assertThat(text(page, "body"))
+                .contains(" For the technical reader Märchenbad Both only in full two pools")
+                .contains("Technical for whoever checks it Simulated hour by hour with Warmlane");
+    }
+
+    @Test
+    void saysWhyThereAreNoCharts() throws Exception {
+        assertThat(text(parsed(HtmlWriter.page(InventedReport.REPORT, Optional.of("no fonts"))), "main"))
+                .contains("9 dayswarm no fonts Both");
+    }
+
+    @Test
+    void whatComesFromOutsideIsEscaped() throws Exception {
+        String evil = "<script>alert(1)</script> & \"quoted\" 'twice' </title><h1>";
+        String page = HtmlWriter.page(InventedReport.of(evil));
+
+        assertThat(page).doesNotContain("<script");
+        assertThat(parsed(page).getElementsByTagName("h1").item(0).getTextContent())
+                .isEqualTo(evil);
+        assertThat(parsed(page).getElementsByTagName("li").item(0).getTextContent())
+                .isEqualTo(evil);
+    }
+
+    private static String text(Document page, String element) {
+        return page.getElementsByTagName(element)
+                .item(0)
+                .getTextContent()
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    private static Document parsed(String page) throws Exception {
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(page)));
+    }
+}

@@ -1,0 +1,60 @@
+package dev.warmlane.report.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.report.InventedReport;
+import org.junit.jupiter.api.Test;
+
+class TextWriterTest {
+
+    @Test
+    void writesEveryKindOfBlock() {
+        assertThat(TextWriter.full(InventedReport.REPORT)).isEqualTo("""
+                Märchenbad
+                ==========
+
+                Answer
+                  A paragraph.
+                  Another one.
+
+                  24.0 °C  mean (cold before)
+                  9 days   warm
+
+                Both
+                  - only in full
+
+                  two pools
+                  pool   heat
+                  -----------
+                  old   1,235
+                  new       -
+
+                  after the table
+
+                Technical
+                  for whoever checks it
+                """);
+    }
+
+    @Test
+    void briefHasWhatIsMarkedForIt() {
+        assertThat(TextWriter.brief(InventedReport.REPORT))
+                .contains("Answer", "Both\n  only in short\n\n  two pools")
+                .doesNotContain("only in full", "Technical", "for whoever");
+    }
+
+    @Test
+    void longWordsAreBrokenBetweenWordsAndPointsAreIndented() {
+        String text =
+                TextWriter.full(InventedReport.of("short", "word ".repeat(50).strip()));
+
+        assertThat(text.lines()).allMatch(line -> line.length() <= 2 + TextWriter.WIDTH);
+        assertThat(text).contains("\n  - word", "\n    word");
+        assertThat(text.replaceAll("\\s+", " ")).contains("word ".repeat(50).strip());
+    }
+
+    @Test
+    void whatCommandsATerminalIsWrittenAsItsNumber() {
+        assertThat(TextWriter.full(InventedReport.of("red \u001b[31m"))).contains("red \\u001B[31m");
+    }
+}
