@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
-import dev.warmlane.season.Prices;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Prices;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.study.AreaDesign;
