@@ -16,8 +16,15 @@ import dev.warmlane.units.Range;
  * @param shedAboveC the pool temperature above which the circuit also runs to cool the water, when that would lose heat
  *     as surely as it gains heat by day; at least {@code limitC}, infinite for never
  * @param pumping hours in which the circuit may run: 1 it may, 0 it may not
+ * @param controller what a controller of one's own decides otherwise; {@link Controller#USUAL} for nothing
  */
-public record Control(double onDifferenceK, double offDifferenceK, double limitC, double shedAboveC, Schedule pumping) {
+public record Control(
+        double onDifferenceK,
+        double offDifferenceK,
+        double limitC,
+        double shedAboveC,
+        Schedule pumping,
+        Controller controller) {
 
     /** Range of {@link #onDifferenceK}. */
     public static final Range ON_DIFFERENCE = Range.of("start difference", Dimension.TEMPERATURE_DIFFERENCE, 0.5, 20);
@@ -54,6 +61,11 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
         }
     }
 
+    /** A control without a controller of one's own. */
+    public Control(double onDifferenceK, double offDifferenceK, double limitC, double shedAboveC, Schedule pumping) {
+        this(onDifferenceK, offDifferenceK, limitC, shedAboveC, pumping, Controller.USUAL);
+    }
+
     /** A control that never runs the circuit to cool. */
     public Control(double onDifferenceK, double offDifferenceK, double limitC, Schedule pumping) {
         this(onDifferenceK, offDifferenceK, limitC, Double.POSITIVE_INFINITY, pumping);
@@ -61,7 +73,7 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
 
     /** The same control, cooling the pool above a temperature, °C. */
     public Control sheddingAboveC(double value) {
-        return new Control(onDifferenceK, offDifferenceK, limitC, value, pumping);
+        return new Control(onDifferenceK, offDifferenceK, limitC, value, pumping, controller);
     }
 
     /** Default differences, pumping at any hour. */
@@ -71,6 +83,11 @@ public record Control(double onDifferenceK, double offDifferenceK, double limitC
 
     /** The same control with another stop difference, K. */
     public Control withOffDifferenceK(double value) {
-        return new Control(onDifferenceK, value, limitC, shedAboveC, pumping);
+        return new Control(onDifferenceK, value, limitC, shedAboveC, pumping, controller);
+    }
+
+    /** The same control, of which a controller of one's own decides some things otherwise. */
+    public Control decidedBy(Controller value) {
+        return new Control(onDifferenceK, offDifferenceK, limitC, shedAboveC, pumping, value);
     }
 }

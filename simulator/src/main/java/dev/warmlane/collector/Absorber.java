@@ -73,7 +73,10 @@ public record Absorber(
     }
 
     @Override
-    public <T> T match(Function<Absorber, T> absorber, Function<CertificateCurve, T> certificate) {
+    public <T> T match(
+            Function<Absorber, T> absorber,
+            Function<CertificateCurve, T> certificate,
+            Function<MeasuredCurve, T> curve) {
         return absorber.apply(this);
     }
 }

@@ -214,7 +214,10 @@ public record CertificateCurve(
     }
 
     @Override
-    public <T> T match(Function<Absorber, T> absorber, Function<CertificateCurve, T> certificate) {
+    public <T> T match(
+            Function<Absorber, T> absorber,
+            Function<CertificateCurve, T> certificate,
+            Function<MeasuredCurve, T> curve) {
         return certificate.apply(this);
     }
 }

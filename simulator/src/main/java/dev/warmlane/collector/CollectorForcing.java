@@ -1,6 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
+import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -57,6 +58,11 @@ public final class CollectorForcing {
                 curves.add(hour, part.weight, heat);
             }
         }
+        if (array.model().curve().isPresent() || around.physics().film() instanceof FilmCorrelation.OfFace) {
+            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+                curves.checkFalls(hour);
+            }
+        }
         return new CollectorForcing(around, array, parts, curves, irradiance, outside);
     }
 
@@ -108,7 +114,7 @@ public final class CollectorForcing {
     }
 
     /**
-     * An account of where the light goes, for one thread; empty where the collector is described by a certificate, which
+     * An account of where the light goes, for one thread; empty where the collector is described by a certificate or a curve, which
      * does not tell one loss from another.
      */
     public Optional<PlateAccount> account() {
@@ -120,7 +126,11 @@ public final class CollectorForcing {
 
     /** The parts of an array: one, or for racks in rows the first row and the rest. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
-        double roughness = array.model().match(Absorber::roughnessFactor, certificate -> CertificateBalance.ROUGHNESS);
+        double roughness = array.model()
+                .match(
+                        Absorber::roughnessFactor,
+                        certificate -> CertificateBalance.ROUGHNESS,
+                        curve -> CertificateBalance.ROUGHNESS);
         Exposures exposures = new Exposures(around, array.model().incidence(), roughness);
         Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
         return array.mounting()
@@ -145,6 +155,8 @@ public final class CollectorForcing {
         return array.model()
                 .match(
                         absorber -> new PlateBalance(exposure, absorber, around.air(), flow),
-                        certificate -> new CertificateBalance(exposure, certificate, around.air(), flow));
+                        certificate -> new CertificateBalance(exposure, certificate, around.air(), flow),
+                        curve -> new MeasuredBalance(
+                                curve, exposure, around.air(), around.windMs(exposure.aboveRoofM, exposure.windShare)));
     }
 }

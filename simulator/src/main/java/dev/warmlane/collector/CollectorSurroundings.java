@@ -1,6 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.physics.FilmCorrelation;
+import dev.warmlane.physics.FilmCorrelation.Face;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
@@ -101,8 +102,8 @@ public final class CollectorSurroundings {
     private FaceFilm filmOnRoof(double roughnessFactor, FilmCorrelation correlation, double windShare) {
         double areaToPerimeter = roof.areaM2() / (2 * (roof.lengthM() + roof.widthM()));
         NaturalFace natural = new NaturalFace(0, true, roofRunM, areaToPerimeter, AirHours.PRANDTL);
-        return FaceFilm.of(
-                correlation, air, windMs(0, windShare), roofRunM, roughnessFactor, natural, FaceFilm.Blend.ON_ROOF);
+        Face face = new Face(0, true, roofRunM, true);
+        return FaceFilm.of(correlation, air, windMs(0, windShare), face, roughnessFactor, natural);
     }
 
     /**
@@ -127,10 +128,9 @@ public final class CollectorSurroundings {
                         physics.film(),
                         air,
                         windMs(0, windShare),
-                        roofRunM,
+                        new Face(rack.tiltDeg(), false, roofRunM, true),
                         roughnessFactor,
-                        faceOfRow(rack.tiltDeg(), false, rack.chordM()),
-                        FaceFilm.Blend.ON_ROOF);
+                        faceOfRow(rack.tiltDeg(), false, rack.chordM()));
         return FaceFilm.between(open, low, onRoof);
     }
 
@@ -155,10 +155,9 @@ public final class CollectorSurroundings {
                 physics.film(),
                 air,
                 windMs(aboveRoofM, windShare),
-                lengthM,
+                new Face(tiltDeg, facesUp, lengthM, false),
                 roughnessFactor,
-                faceOfRow(tiltDeg, facesUp, lengthM),
-                FaceFilm.Blend.IN_THE_OPEN);
+                faceOfRow(tiltDeg, facesUp, lengthM));
     }
 
     /** Rows are long: area over perimeter of a strip is half its width. */

@@ -35,12 +35,27 @@ final class Exposure {
     /** What more long-wave arrives while no water runs. */
     final DryView dry;
 
+    /** Height of the collector's middle above the roof, m. */
+    final double aboveRoofM;
+
+    /** Wind at it over what is usual there. */
+    final double windShare;
+
+    /** Of a collector on a roof. */
     Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed) {
-        this(front, back, closed, DryView.SAME);
+        this(front, back, closed, DryView.SAME, 0, 1);
     }
 
-    Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed, DryView dry) {
+    Exposure(
+            FaceFilm front,
+            @Nullable FaceFilm back,
+            ClosedBack closed,
+            DryView dry,
+            double aboveRoofM,
+            double windShare) {
         this.dry = dry;
+        this.aboveRoofM = aboveRoofM;
+        this.windShare = windShare;
         this.front = front;
         this.back = back;
         this.closed = closed;

@@ -62,7 +62,9 @@ final class Exposures {
                 around.filmOfRack(rack, wind, true, roughnessFactor),
                 open ? filmBehind : null,
                 open ? ClosedBack.NONE : ClosedBack.board(),
-                new DryView());
+                new DryView(),
+                rack.rack().middleM(),
+                wind);
         HourlyHeat dry = collector.apply(exposure);
         WeatherYear weather = around.weather();
         RackRows rows = rack.layout();

@@ -7,17 +7,10 @@ import dev.warmlane.site.HourOfYear;
 
 /**
  * The film coefficient of one face of a collector or of the roof in each hour. By the physics it is one function for
- * every mounting, each face with its own run of the wind, tilt and blend; for cross-checks it may be a fit of the wind.
+ * every mounting, each face with its own run of the wind, tilt and blend; it may also be a fit of the wind or a function of
+ * the face.
  */
 abstract class FaceFilm {
-
-    /** How forced and natural convection join. */
-    enum Blend {
-        /** A face that is part of the roof's surface: Clear, Gartland and Winkelmann 2003. */
-        ON_ROOF,
-        /** A face that stands in the wind by itself: Churchill 1977. */
-        IN_THE_OPEN
-    }
 
     /**
      * Prepares a face.
@@ -25,23 +18,22 @@ abstract class FaceFilm {
      * @param correlation how the coefficient is found
      * @param air the air of each hour
      * @param windMs wind along the face in each hour, m/s
-     * @param runM run of the wind over the surface, m
+     * @param face the face: on a roof forced and natural convection join by Clear, Gartland and Winkelmann 2003, else by
+     *     Churchill 1977
      * @param roughnessFactor roughness of the surface
      * @param natural the geometry of the natural part
-     * @param blend how the two join
      */
     static FaceFilm of(
             FilmCorrelation correlation,
             AirHours air,
             double[] windMs,
-            double runM,
+            FilmCorrelation.Face face,
             double roughnessFactor,
-            NaturalFace natural,
-            Blend blend) {
+            NaturalFace natural) {
         return correlation.match(
-                physical -> new Physical(air, windMs, runM, roughnessFactor, natural, blend == Blend.ON_ROOF),
-                linear -> new Fitted(linear, windMs),
-                mitchell -> new Fitted(mitchell, windMs));
+                physical -> new Physical(air, windMs, face, roughnessFactor, natural),
+                fit -> new Fitted(fit, windMs),
+                own -> new Own(own, face, windMs));
     }
 
     /** A film between two others. */
@@ -66,25 +58,20 @@ abstract class FaceFilm {
         private final double[] richardsonPerK = new double[HourOfYear.HOURS];
 
         Physical(
-                AirHours air,
-                double[] windMs,
-                double runM,
-                double roughnessFactor,
-                NaturalFace natural,
-                boolean onRoof) {
+                AirHours air, double[] windMs, FilmCorrelation.Face face, double roughnessFactor, NaturalFace natural) {
             this.air = air;
             this.natural = natural;
-            this.onRoof = onRoof;
+            this.onRoof = face.onRoof();
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
                 double wind = Film.effectiveWindMs(windMs[hour]);
                 forced[hour] = Film.forcedTurbulent(
                         wind,
-                        runM,
+                        face.runM(),
                         roughnessFactor,
                         air.conductivityWmK[hour],
                         air.viscosityM2S[hour],
                         AirHours.PRANDTL);
-                richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, runM);
+                richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, face.runM());
             }
         }
 
@@ -123,7 +110,7 @@ abstract class FaceFilm {
 
         Fitted(FilmCorrelation.WindFit fit, double[] windMs) {
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-                coefficient[hour] = fit.coefficient(windMs[hour]);
+                coefficient[hour] = checked(fit.coefficient(windMs[hour]), windMs[hour]);
             }
         }
 
@@ -131,5 +118,31 @@ abstract class FaceFilm {
         double coefficient(int hour, double differenceK, double drive) {
             return coefficient[hour];
         }
+    }
+
+    private static final class Own extends FaceFilm {
+
+        private final FilmCorrelation.OfFace correlation;
+        private final FilmCorrelation.Face face;
+        private final double[] windMs;
+
+        Own(FilmCorrelation.OfFace correlation, FilmCorrelation.Face face, double[] windMs) {
+            this.correlation = correlation;
+            this.face = face;
+            this.windMs = windMs;
+        }
+
+        @Override
+        double coefficient(int hour, double differenceK, double drive) {
+            return checked(correlation.coefficient(face, windMs[hour], differenceK), windMs[hour]);
+        }
+    }
+
+    private static double checked(double wm2K, double windMs) {
+        if (!(wm2K >= 0 && wm2K < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("the film correlation gives " + wm2K + " W/m2K at a wind of " + windMs
+                    + " m/s; allowed: 0 or more, finite, at every wind and temperature");
+        }
+        return wm2K;
     }
 }

@@ -2,6 +2,7 @@ package dev.warmlane.collector;
 
 import dev.warmlane.site.HourOfYear;
 import java.util.Arrays;
+import java.util.Locale;
 
 /**
  * The heat that one kind of collector, mounted one way, gives in every hour as a curve over the temperature of the water
@@ -23,6 +24,13 @@ public final class HeatCurves {
 
     /** The nodes of an hour and one more at each end, which carries the curve on straight. */
     private static final int ROW = NODES + 2;
+
+    /**
+     * How much steeper or flatter than its neighbour a step between nodes may be for the smooth curve to fall as the nodes
+     * do: 5 for this spline (derived from the condition of Fritsch and Carlson, SIAM J. Numerical Analysis 17, 1980,
+     * 238-246, from memory), and something left.
+     */
+    private static final double MOST_BEND = 4;
 
     /** Steps of Newton's method on a curve, which is nearly straight: three or four are usual. */
     public static final int NEWTON_STEPS = 30;
@@ -60,6 +68,36 @@ public final class HeatCurves {
         }
         heats[at - 1] = 2 * heats[at] - heats[at + 1];
         heats[at + NODES] = 2 * heats[at + NODES - 1] - heats[at + NODES - 2];
+    }
+
+    /** Refuses an hour's curve that does not fall, or bends so sharply that the smooth one would not. */
+    void checkFalls(int hour) {
+        double before = 0;
+        for (int node = 0; node < NODES - 1; node++) {
+            double heat = heats[hour * ROW + 1 + node];
+            double fall = heat - heats[hour * ROW + 2 + node];
+            if (!(fall > 0)) {
+                throw refused(hour, node, heat, fall, "it must fall, through 0 to a loss, by night too");
+            }
+            if (node > 0 && (fall > MOST_BEND * before || before > MOST_BEND * fall)) {
+                throw refused(hour, node, heat, fall, "it bends too sharply: smooth it over some 10 K");
+            }
+            before = fall;
+        }
+    }
+
+    private static IllegalArgumentException refused(int hour, int node, double heat, double fall, String how) {
+        double inletC = FIRST_NODE_C + node * SPACING_K;
+        return new IllegalArgumentException(String.format(
+                Locale.ROOT,
+                "the collector gives %.2f W/m2 with water of %.0f degC and %.2f W/m2 with water of %.0f degC at %s"
+                        + " (month-day hour); look at the curve or film of your own: %s",
+                heat,
+                inletC,
+                heat - fall,
+                inletC + SPACING_K,
+                HourOfYear.label(hour),
+                how));
     }
 
     /**

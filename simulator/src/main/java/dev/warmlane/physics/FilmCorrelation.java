@@ -4,8 +4,12 @@ import dev.warmlane.units.Checks;
 import java.util.function.Function;
 
 /**
- * How the film coefficient of one face is found: from the physics of {@link Film} (the default), or by a published fit
- * of wind speed alone, as a cross-check. Never add a natural part to a fit: it already contains one.
+ * How the film coefficient of one face is found: from the physics of {@link Film} (the default), by a fit of wind speed
+ * alone, published or of one's own, or by a function of the face, so that each mounting may have its own. Never add a
+ * natural part to a fit: it already contains one.
+ *
+ * <p>One of your own must be immutable and give 0 or more; make it a record or keep the object, since forcing is shared
+ * among installations whose films are equal.
  */
 public sealed interface FilmCorrelation {
 
@@ -13,18 +17,19 @@ public sealed interface FilmCorrelation {
     FilmCorrelation PHYSICAL = new Physical();
 
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
-    <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell);
+    <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face);
 
     /** Marks the choice of {@link Film}. */
     record Physical() implements FilmCorrelation {
         @Override
-        public <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell) {
+        public <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face) {
             return physical.apply(this);
         }
     }
 
-    /** A fit that knows the wind alone. */
-    sealed interface WindFit extends FilmCorrelation {
+    /** A fit that knows the wind alone. Asked once an hour while forcing is prepared. */
+    @FunctionalInterface
+    non-sealed interface WindFit extends FilmCorrelation {
 
         /**
          * Film coefficient of one face, W/m²K.
@@ -32,7 +37,45 @@ public sealed interface FilmCorrelation {
          * @param windMs wind speed at the face, m/s, 0 or more; beyond the range of the source the fit is continued
          */
         double coefficient(double windMs);
+
+        @Override
+        default <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face) {
+            return fit.apply(this);
+        }
     }
+
+    /**
+     * A film that knows its face, and so its mounting: mats by one function, racks by another. Asked some tens of times an
+     * hour while forcing is prepared, never in the hourly loop.
+     */
+    @FunctionalInterface
+    non-sealed interface OfFace extends FilmCorrelation {
+
+        /**
+         * Film coefficient, W/m²K.
+         *
+         * @param face the face
+         * @param windMs wind speed at it, m/s
+         * @param differenceK surface less air, K
+         */
+        double coefficient(Face face, double windMs, double differenceK);
+
+        @Override
+        default <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face) {
+            return face.apply(this);
+        }
+    }
+
+    /**
+     * A face that meets the wind.
+     *
+     * @param tiltDeg tilt from the horizontal, degrees
+     * @param facesUp whether it is the upper one
+     * @param runM the surface that the wind has run over, m
+     * @param onRoof whether it is part of a flat roof's surface: a mat's top, or a rack lying low, whose film is then taken
+     *     between that and one in the open
+     */
+    record Face(double tiltDeg, boolean facesUp, double runM, boolean onRoof) {}
 
     /** Straight lines in wind speed. */
     enum Linear implements WindFit {
@@ -60,11 +103,6 @@ public sealed interface FilmCorrelation {
         public double coefficient(double windMs) {
             return stillAir + perMs * windMs;
         }
-
-        @Override
-        public <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell) {
-            return linear.apply(this);
-        }
     }
 
     /**
@@ -84,11 +122,6 @@ public sealed interface FilmCorrelation {
         @Override
         public double coefficient(double windMs) {
             return Math.max(5, 8.6 * Math.pow(windMs, 0.6) / Math.pow(Math.cbrt(buildingVolumeM3), 0.4));
-        }
-
-        @Override
-        public <T> T match(Function<Physical, T> physical, Function<Linear, T> linear, Function<Mitchell, T> mitchell) {
-            return mitchell.apply(this);
         }
     }
 }

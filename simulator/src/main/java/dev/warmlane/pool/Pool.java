@@ -26,7 +26,7 @@ public record Pool(
         PoolSetting setting,
         double solarAbsorptance,
         double waterEmittance,
-        Evaporation evaporation,
+        EvaporationCorrelation evaporation,
         double groundConductanceWK,
         double circulationW) {
 
@@ -116,8 +116,14 @@ public record Pool(
         return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK, circulationW);
     }
 
+    /** The same pool with another emittance of its water. */
+    public Pool withWaterEmittance(double value) {
+        return new Pool(
+                areaM2, depthM, setting, solarAbsorptance, value, evaporation, groundConductanceWK, circulationW);
+    }
+
     /** The same pool with another correlation for evaporation. */
-    public Pool withEvaporation(Evaporation value) {
+    public Pool withEvaporation(EvaporationCorrelation value) {
         return new Pool(
                 areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK, circulationW);
     }

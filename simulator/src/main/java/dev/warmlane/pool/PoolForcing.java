@@ -87,7 +87,7 @@ public final class PoolForcing {
             longWaveIn[hour] = setting.longWaveWm2(weather, hour);
             double wind = setting.windAtWaterMs(weather.windSpeedMs(hour));
             double quiet = pool.evaporation().quietFactor(setting);
-            double evaporation = pool.evaporation().heatWm2Kpa(wind) * quiet;
+            double evaporation = checked(pool.evaporation().heatWm2Kpa(wind) * quiet, wind);
             evaporationWm2Kpa[hour] = evaporation;
             moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), hour);
             convectionWm2K[hour] =
@@ -194,5 +194,13 @@ public final class PoolForcing {
         out.put(Flow.GROUND, groundWm2K * (groundC[hour] - waterC), -groundWm2K);
         out.put(Flow.MAKE_UP, replaced * (mainsC[hour] - waterC), -replaced);
         out.evaporated(evaporated);
+    }
+
+    private static double checked(double heatWm2Kpa, double windMs) {
+        if (!(heatWm2Kpa >= 0 && heatWm2Kpa < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("the evaporation correlation gives " + heatWm2Kpa
+                    + " W/m2kPa at a wind of " + windMs + " m/s; allowed: 0 or more, finite, at every wind");
+        }
+        return heatWm2Kpa;
     }
 }

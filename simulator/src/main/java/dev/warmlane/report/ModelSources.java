@@ -1,6 +1,5 @@
 package dev.warmlane.report;
 
-import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import java.util.ArrayList;
@@ -25,7 +24,7 @@ final class ModelSources {
                     "Wind on the roof by the power-law profiles of the ASHRAE Handbook. Cooling by wind and by still"
                             + " air of every face that is exposed; an open back sees the sunlit roof below it, strip by strip.");
         }
-        lines.add("Evaporation: " + evaporation(installation.pool().evaporation())
+        lines.add("Evaporation: " + installation.pool().evaporation().source()
                 + ". Convection in the ratio of Bowen 1926. Ground by the basement form of ISO 13370.");
         lines.add(
                 installation.pool().setting() instanceof PoolSetting.Indoor
@@ -36,13 +35,5 @@ final class ModelSources {
                 + " in the morning (1 to 4 % in humid places), uneven flow between panels (about 1 %), rain into the pool"
                 + " (under 1 %), snow.");
         return lines;
-    }
-
-    private static String evaporation(Evaporation evaporation) {
-        return switch (evaporation) {
-            case SMITH_LOF_JONES -> "Smith, Löf and Jones 1994";
-            case ISO_TR_12596 -> "ISO/TR 12596:1995";
-            case ASHRAE_CARRIER -> "ASHRAE Handbook, after Carrier 1918";
-        };
     }
 }

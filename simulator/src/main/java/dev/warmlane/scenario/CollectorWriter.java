@@ -23,7 +23,10 @@ final class CollectorWriter {
             out.key(CollectorKeys.DRY_WEIGHT, array.filling().dryKgM2());
         }
         mounting(out, array.mounting());
-        array.model().match(absorber -> absorber(out, absorber), certificate -> certificate(out, certificate));
+        array.model()
+                .match(absorber -> absorber(out, absorber), certificate -> certificate(out, certificate), curve -> {
+                    throw new IllegalArgumentException("no collector of the file is a curve of one's own");
+                });
         incidence(out, array.model().incidence());
     }
 

@@ -43,7 +43,12 @@ final class ModelKeys {
         }
 
         static Film of(FilmCorrelation film) {
-            return film.match(physical -> PHYSICAL, linear -> valueOf(linear.name()), mitchell -> MITCHELL);
+            return film.match(
+                    physical -> PHYSICAL,
+                    fit -> fit instanceof FilmCorrelation.Linear linear ? valueOf(linear.name()) : MITCHELL,
+                    face -> {
+                        throw new IllegalArgumentException("no film correlation of the file is a function of the face");
+                    });
         }
     }
 

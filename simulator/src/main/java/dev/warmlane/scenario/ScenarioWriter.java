@@ -5,6 +5,7 @@ import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
@@ -20,6 +21,8 @@ import java.util.List;
 /**
  * Writes an installation as the text of a scenario file that {@link ScenarioReader} reads back. Every value is written,
  * so that nothing is left to be assumed; units are SI. A certificate is written in its 2017 form, a cover by its numbers.
+ * A correlation, curve, film or controller of a programmer's own has no words in a file: an installation that holds one is
+ * refused with an {@link IllegalArgumentException} that says which.
  */
 public final class ScenarioWriter {
 
@@ -51,6 +54,7 @@ public final class ScenarioWriter {
             String weatherFile,
             WeatherReadOptions weatherReading,
             ReportSettings report) {
+        OwnParts.refuse(installation);
         TomlText out = new TomlText();
         out.section("[site]").key(PlaceKeys.NAME, installation.name()).key(PlaceKeys.WEATHER, weatherFile);
         Double utcOffset = weatherReading.utcOffsetHours();
@@ -95,7 +99,7 @@ public final class ScenarioWriter {
                                 .key(PoolKeys.HALL_HUMIDITY, indoor.hallHumidity())
                                 .key(PoolKeys.AIR_SPEED, indoor.airSpeedMs()));
         out.key(PoolKeys.ABSORPTANCE, pool.solarAbsorptance())
-                .key(PoolKeys.EVAPORATION, pool.evaporation())
+                .key(PoolKeys.EVAPORATION, (Evaporation) pool.evaporation())
                 .key(PoolKeys.WATER_EMITTANCE, pool.waterEmittance())
                 .key(PoolKeys.GROUND_CONDUCTANCE, pool.groundConductanceWK());
         Bathers bathers = installation.bathers();

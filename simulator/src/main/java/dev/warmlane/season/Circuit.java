@@ -103,6 +103,11 @@ final class Circuit {
                 && heat - toAirWm2(hour, poolC, heat) < -stopHeat;
     }
 
+    /** Temperature of a collector that stands dry, °C. */
+    double dryPlateC(int hour) {
+        return curves.stagnationC(hour);
+    }
+
     /** The pool temperature at which it starts, unless it would stop there at once. */
     double startC(int hour) {
         return curves.stagnationC(hour) - startDifferenceK;

@@ -46,7 +46,7 @@ final class HourBalance {
         for (Pump pump : pumps) {
             if (pump.running()) {
                 pump.look(hour, temperatureC);
-                double ratio = pump.circuit.areaRatio;
+                double ratio = pump.circuit.areaRatio * pump.part();
                 warmingHeat += ratio * pump.heat;
                 warmingToAir += ratio * pump.toAir;
                 warmingHeatSlope += ratio * pump.heatSlope;
@@ -103,11 +103,12 @@ final class HourBalance {
         for (int a = 0; a < pumps.length; a++) {
             Pump pump = pumps[a];
             if (pump.running() || pump.shedding()) {
-                double on = pump.shedding() ? seconds : solarShare * seconds;
+                double most = pump.shedding() ? seconds : pump.part() * seconds;
+                double on = pump.shedding() ? seconds : solarShare * most;
                 double ratio = pump.circuit.areaRatio;
                 row.ran(a, on, ratio * pump.heat, waterC + pump.heat / pump.circuit.capacityFlow);
                 // what the pipes would lose on the way is no heat that the pool was spared
-                row.refused(ratio * Math.max(0, pump.heat - pump.toAir) * (seconds - on));
+                row.refused(ratio * Math.max(0, pump.heat - pump.toAir) * (most - on));
             }
         }
     }

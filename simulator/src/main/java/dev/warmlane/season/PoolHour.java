@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.physics.Water;
 import dev.warmlane.units.Units;
@@ -35,15 +36,18 @@ final class PoolHour {
 
     // what is built
     private final double capacityJm2K;
-    private final SolarLimit limit;
+    private final Targets targets;
     private final double shedAboveC;
-    private final Thermostat thermostat;
     private final HourBalance balance;
 
     // the state that goes on from hour to hour
     double waterC;
     final Ice ice = new Ice();
     private final Pump[] pumps;
+
+    // of the hour that runs
+    private SolarLimit limit;
+    private Thermostat thermostat;
 
     PoolHour(Installation installation, SeasonForcing forcing) {
         List<CollectorArray> built = installation.arrays();
@@ -52,13 +56,16 @@ final class PoolHour {
         this.pumps = new Pump[built.size()];
         // all pipes are one, shared by area: each m² of collector has as much of them
         double pipesWm2K = installation.pipes().heatLossWK() / installation.collectorAreaM2();
+        Control control = installation.control();
         for (int a = 0; a < pumps.length; a++) {
-            pumps[a] = new Pump(new Circuit(
-                    built.get(a), forcing.collectors().get(a), pipesWm2K, installation.control(), poolArea));
+            pumps[a] = new Pump(
+                    new Circuit(built.get(a), forcing.collectors().get(a), pipesWm2K, control, poolArea),
+                    control.controller().pumps().orElse(null));
         }
-        this.limit = new SolarLimit(installation.control().limitC());
-        this.shedAboveC = installation.control().shedAboveC();
-        this.thermostat = Thermostat.of(installation.heater(), poolArea);
+        this.targets = new Targets(control, installation.heater(), poolArea);
+        this.limit = targets.limit(0);
+        this.thermostat = targets.heater(0);
+        this.shedAboveC = control.shedAboveC();
         this.balance = new HourBalance(forcing.pool(), pumps);
     }
 
@@ -85,6 +92,8 @@ final class PoolHour {
      * @param row the hour's account, empty
      */
     void run(int hour, double inUse, boolean mayPump, LedgerRow row) {
+        limit = targets.limit(hour);
+        thermostat = targets.heater(hour);
         Thermostat heater = inUse > 0 ? thermostat : Thermostat.OFF;
         for (Pump pump : pumps) {
             pump.startHour(hour, waterC, inUse > 0 && mayPump, shedAboveC);

@@ -1,5 +1,9 @@
 package dev.warmlane.season;
 
+import dev.warmlane.circuit.Controller.PumpRule;
+import dev.warmlane.site.HourOfYear;
+import org.jspecify.annotations.Nullable;
+
 /**
  * The pump of one circuit: whether it runs to warm or to cool the pool, and at which water temperature that changes within
  * an hour. It also keeps what the circuit gives at the temperature looked at last. Mutable, for one thread.
@@ -10,6 +14,10 @@ final class Pump {
     private static final double SAME_K = 1e-9;
 
     final Circuit circuit;
+    private final @Nullable PumpRule rule;
+
+    // how much of the time it runs when it runs to warm the pool
+    private double part = 1;
 
     // at the temperature looked at last, W per m² of collector
     double heat;
@@ -23,8 +31,15 @@ final class Pump {
     private boolean allowed;
     private double switchC = Double.NaN;
 
-    Pump(Circuit circuit) {
+    /** @param rule decides when it runs to warm the pool; null for start and stop differences */
+    Pump(Circuit circuit, @Nullable PumpRule rule) {
         this.circuit = circuit;
+        this.rule = rule;
+    }
+
+    /** How much of the time it runs when it runs, 0 to 1. */
+    double part() {
+        return part;
     }
 
     /** Whether it runs to warm the pool. */
@@ -56,8 +71,25 @@ final class Pump {
     /** Decides at the start of an hour, when the weather changes. */
     void startHour(int hour, double poolC, boolean mayRun, double shedAboveC) {
         allowed = mayRun;
-        running = mayRun && (running || circuit.mayStart(hour, poolC)) && warms(hour, poolC);
+        if (rule == null) {
+            running = mayRun && (running || circuit.mayStart(hour, poolC)) && warms(hour, poolC);
+        }
         shedding = mayRun && poolC > shedAboveC && circuit.coolsEnough(hour, poolC);
+        if (rule != null) {
+            double share = mayRun && !shedding ? share(rule, hour, poolC) : 0;
+            running = share > 0;
+            part = running ? share : 1;
+        }
+    }
+
+    private double share(PumpRule decides, int hour, double poolC) {
+        look(hour, poolC);
+        double share = decides.share(hour, poolC, circuit.dryPlateC(hour), (heat - toAir) / circuit.capacityFlow);
+        if (!(share >= 0 && share <= 1)) {
+            throw new IllegalArgumentException("the pump rule gives a share of " + share + " of the hour at "
+                    + HourOfYear.label(hour) + " (month-day hour) with a pool of " + poolC + " degC; allowed: 0 to 1");
+        }
+        return share;
     }
 
     /**
@@ -66,6 +98,9 @@ final class Pump {
      */
     double switchC(int hour, double startC, double endC) {
         switchC = Double.NaN;
+        if (rule != null) {
+            return switchC;
+        }
         if (running && endC > startC) {
             switchC = circuit.stopC(hour, endC);
         } else if (!running && allowed && endC < startC) {

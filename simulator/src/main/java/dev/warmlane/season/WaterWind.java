@@ -1,6 +1,6 @@
 package dev.warmlane.season;
 
-import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.EvaporationCorrelation;
 import dev.warmlane.pool.Pool;
 
 /**
@@ -16,7 +16,7 @@ public record WaterWind(double strongestMeasuredMs, int hours, int hoursBeyond, 
     /** Counts over a season, day and night. */
     public static WaterWind of(SeasonForecast forecast) {
         Pool pool = forecast.installation().pool();
-        Evaporation evaporation = pool.evaporation();
+        EvaporationCorrelation evaporation = pool.evaporation();
         SeasonLedger ledger = forecast.with();
         int beyond = 0;
         double highest = 0;

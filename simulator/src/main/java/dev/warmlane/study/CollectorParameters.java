@@ -17,7 +17,8 @@ import java.util.function.UnaryOperator;
 /** Parameters of the collectors. Where there are several arrays, those that have the thing are varied together. */
 final class CollectorParameters {
 
-    private static final String CERTIFICATE = "the collectors are described by a certificate, which holds it";
+    private static final String CERTIFICATE =
+            "the collectors are described by a certificate or a curve, which holds it";
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
@@ -47,14 +48,14 @@ final class CollectorParameters {
                     arrays(CollectorParameters::conductance, CollectorParameters::withConductance),
                     new Ends(given -> Math.max(5, given / 2), given -> Math.min(10_000, given * 2)),
                     "half and double: about the span of tubes of usual plastic mats (Duffie and Beckman chapter 6)",
-                    "no conductance is given, but tubes or a certificate"),
+                    "no conductance is given, but tubes, a certificate or a curve"),
             new NumberParameter(
                     "conductivity of the tubes",
                     Dimension.CONDUCTIVITY,
                     arrays(CollectorParameters::conductivity, CollectorParameters::withConductivity),
                     Ends.at(0.2, 0.5),
                     "polypropylene to dense polyethylene; handbook tables, from memory",
-                    "no tubes are given, but a conductance or a certificate"),
+                    "no tubes are given, but a conductance, a certificate or a curve"),
             new NumberParameter(
                     "flow per collector area",
                     Dimension.MASS_FLOW_PER_AREA,
@@ -68,7 +69,7 @@ final class CollectorParameters {
                     arrays(CollectorParameters::gap, CollectorParameters::withGap),
                     Ends.at(0.001, 0.02),
                     "mats pressed to the roof to mats on a grid; common practice, no source",
-                    "no collectors lie on a roof, or a certificate holds what their backs lose"),
+                    "no collectors lie on a roof, or a certificate or curve holds what their backs lose"),
             new NumberParameter(
                     "clearance below the racks",
                     Dimension.LENGTH,
@@ -82,7 +83,7 @@ final class CollectorParameters {
                     arrays(CollectorParameters::board, CollectorParameters::withBoard),
                     Ends.at(0.7, 11),
                     "50 mm of foam to 12 mm of plywood: conductivity over thickness, handbook tables, from memory",
-                    "no racks are boarded, or a certificate holds what their backs lose"),
+                    "no racks are boarded, or a certificate or curve holds what their backs lose"),
             new NumberParameter(
                     "wind at inner rows over the first",
                     Dimension.FRACTION,
@@ -169,9 +170,7 @@ final class CollectorParameters {
 
     private static Optional<Double> board(CollectorArray array) {
         boolean told = array.model()
-                .certificate()
-                .filter(certificate -> !certificate.test().backOpen())
-                .isPresent();
+                .match(absorber -> false, certificate -> !certificate.test().backOpen(), curve -> true);
         return array.mounting()
                 .racks()
                 .filter(racks -> !told && !racks.back().open())

@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.EvaporationCorrelation;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.season.Installation;
 import java.util.Comparator;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The correlation for evaporation: the two that the installation does not use, the one that evaporates less from a quiet
+ * The correlation for evaporation: the published ones that the installation does not use, the one that evaporates less from a quiet
  * pool first.
  */
 record EvaporationParameter() implements Parameter {
@@ -28,13 +29,16 @@ record EvaporationParameter() implements Parameter {
 
     @Override
     public Variation in(Installation installation) {
-        Evaporation described = installation.pool().evaporation();
+        EvaporationCorrelation described = installation.pool().evaporation();
         List<Variation.End> others = Stream.of(Evaporation.values())
                 .filter(correlation -> correlation != described)
                 .sorted(Comparator.comparingDouble(correlation -> quiet(correlation, installation.pool())))
                 .map(correlation -> with(installation, correlation))
                 .toList();
-        return new Variation.Range(words(described), others.get(0), others.get(others.size() - 1));
+        return new Variation.Range(
+                described instanceof Evaporation published ? words(published) : new Setting.Words("own"),
+                others.get(0),
+                others.get(others.size() - 1));
     }
 
     private static double quiet(Evaporation correlation, Pool pool) {

@@ -63,7 +63,8 @@ record TestBackParameter() implements Parameter {
                 .match(
                         absorber -> array,
                         certificate -> array.withModel(
-                                certificate.withTest(certificate.test().withBackOpen(open))));
+                                certificate.withTest(certificate.test().withBackOpen(open))),
+                        curve -> array);
     }
 
     private static String words(boolean open) {

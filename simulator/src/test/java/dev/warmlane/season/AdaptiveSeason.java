@@ -43,12 +43,13 @@ public final class AdaptiveSeason {
         double pipesWm2K = installation.pipes().heatLossWK() / installation.collectorAreaM2();
         this.pumps = new Pump[installation.arrays().size()];
         for (int a = 0; a < pumps.length; a++) {
-            pumps[a] = new Pump(new Circuit(
+            Circuit circuit = new Circuit(
                     installation.arrays().get(a),
                     forcing.collectors().get(a),
                     pipesWm2K,
                     installation.control(),
-                    poolArea));
+                    poolArea);
+            pumps[a] = new Pump(circuit, null);
         }
         this.balance = new HourBalance(forcing.pool(), pumps);
         this.limit = new SolarLimit(installation.control().limitC());

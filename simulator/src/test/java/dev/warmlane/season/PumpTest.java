@@ -30,7 +30,7 @@ class PumpTest {
     private final double nightC = forcing.collectors().get(0).curves().stagnationC(NIGHT);
     private final Circuit circuit =
             new Circuit(Demo.FLAT, forcing.collectors().get(0), 0, installation.control(), 312.5);
-    private final Pump pump = new Pump(circuit);
+    private final Pump pump = new Pump(circuit, null);
 
     @Test
     void startsWhereTheDryPlateIsWarmerByTheStartDifference() {

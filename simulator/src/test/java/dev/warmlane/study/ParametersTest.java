@@ -138,6 +138,18 @@ class ParametersTest {
         assertThat(range.high().installation().pool().evaporation()).isEqualTo(Evaporation.ISO_TR_12596);
     }
 
+    /** Against one of one's own stand all the published ones: Smith's lies between the ends. */
+    @Test
+    void aCorrelationOfOnesOwnIsHeldAgainstThePublishedOnes() {
+        Installation own = EVERYTHING.toBuilder()
+                .pool(EVERYTHING.pool().withEvaporation(wind -> 100))
+                .build();
+        Variation.Range range = range(new EvaporationParameter(), own);
+        assertThat(range.described()).isEqualTo(new Setting.Words("own"));
+        assertThat(range.low().installation().pool().evaporation()).isEqualTo(Evaporation.ASHRAE_CARRIER);
+        assertThat(range.high().installation().pool().evaporation()).isEqualTo(Evaporation.ISO_TR_12596);
+    }
+
     @Test
     void arraysThatDifferShowEachNumberOnce() {
         Installation two = EVERYTHING.toBuilder()
