@@ -97,6 +97,11 @@ public record CertificateCurve(
         CertificateLimits.check(eta0, a1, a3, a4, a6, a7, test);
     }
 
+    /** Starts a certificate in the form of 2017 from what every one states, with the defaults of {@link CertificateBuilder}. */
+    public static CertificateBuilder builder(double eta0, double a1, TestStand test) {
+        return new CertificateBuilder(eta0, a1, test);
+    }
+
     /**
      * From the unglazed form of ISO 9806:2013 (from memory), q = η0(1 − bu·u)·G″ − (b1 + b2·u)(Tm − Ta) with
      * G″ = G + (ε/α)(L − σTa⁴). The two forms are the same polynomial, so the link is exact: η0(2017) = η0(1 − 3bu),

@@ -75,6 +75,16 @@ public record CollectorArray(
         return new CollectorArray(name, areaM2, mounting, model, value, panelAreaM2, filling);
     }
 
+    /** The same array made of panels of an area, m². */
+    public CollectorArray withPanelAreaM2(double value) {
+        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, value, filling);
+    }
+
+    /** The same array with another filling. */
+    public CollectorArray withFilling(Filling value) {
+        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, panelAreaM2, value);
+    }
+
     /**
      * Flat roof that it takes, m²: mats their area; racks their rows and the ways between them, the rows all of one
      * length, area / (rows · chord); on a pitched roof nothing. It grows in proportion to the area: with more of it racks

@@ -119,6 +119,11 @@ public sealed interface Mounting {
             this(new RackRows(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM), back, windRun, USUAL_INNER_WIND);
         }
 
+        /** Starts racks of a tilt, a direction and a chord, with the defaults of {@link RackBuilder}. */
+        public static RackBuilder builder(double tiltDeg, double azimuthDeg, double chordM) {
+            return new RackBuilder(tiltDeg, azimuthDeg, chordM);
+        }
+
         /** One of the equal racks. */
         public Rack rack() {
             return layout.rack();

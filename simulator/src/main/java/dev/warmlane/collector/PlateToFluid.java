@@ -108,6 +108,22 @@ public sealed interface PlateToFluid {
             INNER_FILM.check(innerFilmWm2K);
         }
 
+        /** Tubes with laminar flow in them, {@link #laminarFilmWm2K}. */
+        public static TubeSheet ofLaminarFlow(
+                double tubePitchM,
+                double outerDiameterM,
+                double innerDiameterM,
+                double finThicknessM,
+                double conductivityWmK) {
+            double film = laminarFilmWm2K(innerDiameterM);
+            return new TubeSheet(tubePitchM, outerDiameterM, innerDiameterM, finThicknessM, conductivityWmK, film);
+        }
+
+        /** The same tubes with another film inside, W/m²K. */
+        public TubeSheet withInnerFilmWm2K(double value) {
+            return new TubeSheet(tubePitchM, outerDiameterM, innerDiameterM, finThicknessM, conductivityWmK, value);
+        }
+
         /** The same tubes of another material, conductivity in W/mK. */
         public TubeSheet withConductivityWmK(double value) {
             return new TubeSheet(tubePitchM, outerDiameterM, innerDiameterM, finThicknessM, value, innerFilmWm2K);

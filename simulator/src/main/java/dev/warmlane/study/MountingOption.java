@@ -117,6 +117,26 @@ public sealed interface MountingOption {
             return rack.clearanceM();
         }
 
+        /** The same racks built otherwise; where these cannot have a run over the roof, they have the film of their chord. */
+        public Racks withRack(Rack value) {
+            return new Racks(name, value, back, windRun.within(value), innerWind, spacing, along);
+        }
+
+        /** The same racks with another run of the wind. */
+        public Racks withWindRun(Mounting.WindRun value) {
+            return new Racks(name, rack, back, value, innerWind, spacing, along);
+        }
+
+        /** The same racks with another spacing. */
+        public Racks withSpacing(RowSpacing value) {
+            return new Racks(name, rack, back, windRun, innerWind, value, along);
+        }
+
+        /** The same racks along a side of the roof. */
+        public Racks withAlong(RoofSide value) {
+            return new Racks(name, rack, back, windRun, innerWind, spacing, value);
+        }
+
         /** The same racks with another back. */
         public Racks withBack(Mounting.Back value) {
             return new Racks(name, rack, value, windRun, innerWind, spacing, along);
@@ -129,8 +149,7 @@ public sealed interface MountingOption {
 
         /** The same racks at another tilt; too steep for a run over the roof, they have the film of their chord. */
         public Racks withTiltDeg(double value) {
-            Rack turned = rack.withTiltDeg(value);
-            return new Racks(name, turned, back, windRun.within(turned), innerWind, spacing, along);
+            return withRack(rack.withTiltDeg(value));
         }
 
         @Override
