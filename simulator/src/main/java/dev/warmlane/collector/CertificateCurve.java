@@ -102,45 +102,6 @@ public record CertificateCurve(
         return new CertificateBuilder(eta0, a1, test);
     }
 
-    /**
-     * From the unglazed form of ISO 9806:2013 (from memory), q = η0(1 − bu·u)·G″ − (b1 + b2·u)(Tm − Ta) with
-     * G″ = G + (ε/α)(L − σTa⁴). The two forms are the same polynomial, so the link is exact: η0(2017) = η0(1 − 3bu),
-     * a1 = b1 + 3b2, a3 = b2, a4 = η0(ε/α)(1 − 3bu), a6 = η0·bu, a7 = η0·bu·ε/α.
-     *
-     * @param eta0 zero-loss efficiency in still air
-     * @param bu its wind dependence, s/m
-     * @param b1 loss coefficient in still air, W/m²K
-     * @param b2 wind dependence of the loss, J/m³K
-     * @param emittanceOverAbsorptance ε/α, 0.05 to 1.2
-     * @param incidence incidence angle modifiers K_b and K_d
-     * @param test how it was tested
-     */
-    public static CertificateCurve ofUnglazedForm2013(
-            double eta0,
-            double bu,
-            double b1,
-            double b2,
-            double emittanceOverAbsorptance,
-            IncidenceModifier incidence,
-            TestStand test) {
-        BU.check(bu);
-        B1.check(b1);
-        B2.check(b2);
-        EMITTANCE_RATIO.check(emittanceOverAbsorptance);
-        double reference = eta0 * (1 - REFERENCE_WIND_MS * bu);
-        return new CertificateCurve(
-                reference,
-                b1 + REFERENCE_WIND_MS * b2,
-                0,
-                b2,
-                reference * emittanceOverAbsorptance,
-                eta0 * bu,
-                eta0 * bu * emittanceOverAbsorptance,
-                0,
-                incidence,
-                test);
-    }
-
     /** Whether the losses are enough for a collector that was tested with an open back, see {@link CertificateLimits}. */
     public boolean mayHaveBeenOpen() {
         return CertificateLimits.isLoss(CertificateLimits.lossWithoutBackWm2K(a1, a3, a4, a7, test));

@@ -7,6 +7,7 @@ import static dev.warmlane.collector.CertificateLimits.MOST_SKY_SHARE;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.CertificateLimits;
+import dev.warmlane.collector.UnglazedForm2013;
 
 /**
  * Coefficients of a certificate that do not go together, told by the keys of the form they were given in. The limits are
@@ -24,7 +25,7 @@ final class CertificateChecks {
 
     private CertificateChecks() {}
 
-    /** The limits are those of the curve that the coefficients become, {@link CertificateCurve#ofUnglazedForm2013}. */
+    /** The limits are those of the curve that the coefficients become, {@link UnglazedForm2013#curve}. */
     static void form2013(Section s, double eta0, double bu, double b1, double b2, double ratio, TestStand stand) {
         double efficiency = eta0 * (1 - REFERENCE_MS * bu);
         double loss = b1 + REFERENCE_MS * b2;

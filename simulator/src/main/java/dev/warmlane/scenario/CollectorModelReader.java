@@ -6,6 +6,7 @@ import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.collector.PlateToFluid.TubeSheet;
+import dev.warmlane.collector.UnglazedForm2013;
 import dev.warmlane.irradiance.IncidenceModifier;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -117,8 +118,8 @@ final class CollectorModelReader {
         if (!s.hasFailed()) {
             CertificateChecks.form2013(s, eta0, bu, b1, b2, ratio, Objects.requireNonNull(stand));
         }
-        return s.build(() ->
-                CertificateCurve.ofUnglazedForm2013(eta0, bu, b1, b2, ratio, incidence, Objects.requireNonNull(stand)));
+        return s.build(
+                () -> new UnglazedForm2013(eta0, bu, b1, b2, ratio).curve(incidence, Objects.requireNonNull(stand)));
     }
 
     private static @Nullable CollectorModel form2017(

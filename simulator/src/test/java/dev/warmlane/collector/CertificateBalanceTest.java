@@ -100,8 +100,8 @@ class CertificateBalanceTest {
         "southern-temperate, true"
     })
     void theDryPlateIsWhereNoHeatIsLeft(String sample, boolean testOpen) {
-        CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
-                0.85, 0.02, 12, 5, 0.95, new MatteBlack(), new TestStand(testOpen, 2, 1, 5));
+        CertificateCurve curve =
+                new UnglazedForm2013(0.85, 0.02, 12, 5, 0.95).curve(new MatteBlack(), new TestStand(testOpen, 2, 1, 5));
         CollectorSurroundings around = around(sample);
         for (Mounting mounting : MOUNTINGS) {
             for (CollectorForcing.Part part : parts(around, mounting, curve)) {

@@ -19,7 +19,7 @@ class CertificateCurveTest {
 
     /** The collector of the rows in the form of 2013. */
     private static final CertificateCurve FORM_2013 =
-            CertificateCurve.ofUnglazedForm2013(0.85, 0.02, 10, 4, 0.95, new MatteBlack(), STAND);
+            new UnglazedForm2013(0.85, 0.02, 10, 4, 0.95).curve(new MatteBlack(), STAND);
 
     /** The same in the form of 2017: 0.799 = 0.85 (1 - 3·0.02), 22 = 10 + 3·4, 0.75905 = 0.799·0.95, 0.01615 = 0.017·0.95. */
     private static final CertificateCurve FORM_2017 =

@@ -39,8 +39,8 @@ class CertificateMountingTest {
         WeatherYear weather = Demo.weather("warm-inland");
         CollectorSurroundings around = new CollectorSurroundings(weather, Demo.ROOF, Terrain.SUBURBAN);
         Mounting.OpenRack rack = new Mounting.OpenRack(45, 180, TEST_LENGTH_M, 4, 1, 0.3);
-        CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
-                0.85, 0.02, 10, 4, 0.95, new MatteBlack(), new CertificateCurve.TestStand(true, TEST_LENGTH_M, 0, 20));
+        CertificateCurve curve = new UnglazedForm2013(0.85, 0.02, 10, 4, 0.95)
+                .curve(new MatteBlack(), new CertificateCurve.TestStand(true, TEST_LENGTH_M, 0, 20));
         CollectorArray array = new CollectorArray("rack", 100, rack, curve);
         Exposure exposure = CollectorForcing.parts(around, array).get(0).exposure();
         CertificateBalance balance = new CertificateBalance(exposure, curve, around.air(), FLOW);
@@ -117,14 +117,8 @@ class CertificateMountingTest {
         fit.setNoIntercept(true);
         fit.newSampleData(heats.stream().mapToDouble(Double::doubleValue).toArray(), terms.toArray(double[][]::new));
         double[] b = fit.estimateRegressionParameters();
-        return CertificateCurve.ofUnglazedForm2013(
-                b[0],
-                b[1] / b[0],
-                b[2],
-                b[3],
-                emittanceOverAbsorptance,
-                new MatteBlack(),
-                new CertificateCurve.TestStand(backOpen, TEST_LENGTH_M, 0, 10));
+        return new UnglazedForm2013(b[0], b[1] / b[0], b[2], b[3], emittanceOverAbsorptance)
+                .curve(new MatteBlack(), new CertificateCurve.TestStand(backOpen, TEST_LENGTH_M, 0, 10));
     }
 
     private static FaceFilm stand(CollectorSurroundings around, boolean facesUp) {

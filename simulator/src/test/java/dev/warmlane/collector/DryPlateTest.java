@@ -96,8 +96,8 @@ class DryPlateTest {
     @CsvSource({"warm-inland", "cool-coast", "hot-dry"})
     void aCertificatesPlatesGoFartherFromRunningWater(String sample) {
         CollectorSurroundings around = new CollectorSurroundings(Demo.weather(sample), Demo.ROOF, Terrain.SUBURBAN);
-        CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
-                0.85, 0.02, 12, 5, 0.95, incidence, new CertificateCurve.TestStand(true, 2, 1, 5));
+        CertificateCurve curve = new UnglazedForm2013(0.85, 0.02, 12, 5, 0.95)
+                .curve(incidence, new CertificateCurve.TestStand(true, 2, 1, 5));
         CollectorArray array = new CollectorArray("rows", 100, new Mounting.OpenRack(30, 180, 2, 4, 4, 0.3), curve);
         for (CollectorForcing.Part part : CollectorForcing.parts(around, array)) {
             CertificateBalance balance = (CertificateBalance) CollectorForcing.heat(around, array, part.exposure());

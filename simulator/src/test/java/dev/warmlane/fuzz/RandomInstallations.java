@@ -11,6 +11,7 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.collector.UnglazedForm2013;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.GasHeater;
 import dev.warmlane.irradiance.MatteBlack;
@@ -122,14 +123,13 @@ final class RandomInstallations {
 
     private static CollectorModel model(Random chance) {
         return chance.nextInt(4) == 0
-                ? CertificateCurve.ofUnglazedForm2013(
-                        within(chance, 0.8, 0.92),
-                        within(chance, 0.01, 0.03),
-                        within(chance, 8, 14),
-                        within(chance, 2, 5),
-                        0.95,
-                        new MatteBlack(),
-                        new CertificateCurve.TestStand(chance.nextBoolean(), 2, 0.5, 4))
+                ? new UnglazedForm2013(
+                                within(chance, 0.8, 0.92),
+                                within(chance, 0.01, 0.03),
+                                within(chance, 8, 14),
+                                within(chance, 2, 5),
+                                0.95)
+                        .curve(new MatteBlack(), new CertificateCurve.TestStand(chance.nextBoolean(), 2, 0.5, 4))
                 : new Absorber(
                         within(chance, 0.85, 0.96),
                         within(chance, 0.85, 0.95),

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.UnglazedForm2013;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
@@ -171,8 +172,8 @@ class MountingReportTest {
 
     @Test
     void certificateSaysWhyThereIsNoWhy() {
-        CertificateCurve curve = CertificateCurve.ofUnglazedForm2013(
-                0.85, 0.02, 10, 4, 0.95, new MatteBlack(), new CertificateCurve.TestStand(true, 2, 0, 4));
+        CertificateCurve curve = new UnglazedForm2013(0.85, 0.02, 10, 4, 0.95)
+                .curve(new MatteBlack(), new CertificateCurve.TestStand(true, 2, 0, 4));
         MountingStudy certified = study(Demo.pool(1.8)
                 .arrays(new CollectorArray("tested", 100, Mounting.FlatOnRoof.USUAL, curve))
                 .build());

@@ -9,6 +9,7 @@ import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.collector.UnglazedForm2013;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.GasHeater;
 import dev.warmlane.irradiance.MatteBlack;
@@ -187,7 +188,7 @@ class EnergyClosesTest {
     }
 
     private static CertificateCurve certificate() {
-        return CertificateCurve.ofUnglazedForm2013(
-                0.87, 0.015, 9, 3.5, 0.98, new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
+        return new UnglazedForm2013(0.87, 0.015, 9, 3.5, 0.98)
+                .curve(new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
     }
 }

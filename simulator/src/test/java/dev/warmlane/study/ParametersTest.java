@@ -8,6 +8,7 @@ import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.collector.UnglazedForm2013;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
@@ -38,8 +39,8 @@ class ParametersTest {
     private static final Absorber TUBES =
             Absorber.USUAL_MAT.withPlateToFluid(new PlateToFluid.TubeSheet(0.01, 0.008, 0.006, 0.001, 0.35, 400));
 
-    private static final CertificateCurve CERTIFICATE = CertificateCurve.ofUnglazedForm2013(
-            0.86, 0.02, 10, 4, 0.98, new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
+    private static final CertificateCurve CERTIFICATE = new UnglazedForm2013(0.86, 0.02, 10, 4, 0.98)
+            .curve(new MatteBlack(), new CertificateCurve.TestStand(false, 2, 0.5, 4));
 
     /** Has everything that a parameter may want. */
     private static final Installation EVERYTHING = Demo.pumpedPool(1.8, 3000)
