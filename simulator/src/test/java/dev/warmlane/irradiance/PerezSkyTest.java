@@ -33,11 +33,11 @@ class PerezSkyTest {
         assertThat(PerezSky.classOf(6.2)).isEqualTo(7);
     }
 
-    /** The third class: 0.330 + 0.487·0.2 - 0.221 and 0.055 - 0.064·0.2 - 0.026. */
+    /** The third class at 0.5 rad: 0.330 + 0.487·0.2 - 0.221·0.5 and 0.055 - 0.064·0.2 - 0.026·0.5. */
     @Test
     void sharesFollowTheirCoefficients() {
-        assertThat(PerezSky.circumsolarShare(2, 0.2, 1)).isCloseTo(0.2064, within(BY_HAND));
-        assertThat(PerezSky.horizonShare(2, 0.2, 1)).isCloseTo(0.0162, within(BY_HAND));
+        assertThat(PerezSky.circumsolarShare(2, 0.2, 0.5)).isCloseTo(0.3169, within(BY_HAND));
+        assertThat(PerezSky.horizonShare(2, 0.2, 0.5)).isCloseTo(0.0292, within(BY_HAND));
         assertThat(PerezSky.circumsolarShare(0, 0, 0)).as("never below nothing").isZero();
     }
 }

@@ -135,6 +135,17 @@ class PlaneIrradianceTest {
     }
 
     @Test
+    void clearSkyHasAPartTowardsTheSunAndARest() {
+        WeatherYear year = Years.clear(Years.NORTH);
+        PlaneIrradiance plane = PlaneIrradiance.of(year, SOUTH_30, SkyModel.PEREZ);
+        int noon = HourOfYear.of(6, 21, 12);
+
+        assertThat(plane.circumsolarWm2(noon)).isPositive();
+        assertThat(plane.backgroundWm2(noon)).isPositive();
+        assertThat(plane.circumsolarWm2(noon) + plane.backgroundWm2(noon)).isEqualTo(plane.skyWm2(noon));
+    }
+
+    @Test
     void overcastSkyIsAlmostEven() {
         WeatherYear year = Years.overcast(Years.NORTH);
         double even = sum(PlaneIrradiance.of(year, SOUTH_30, SkyModel.ISOTROPIC));
