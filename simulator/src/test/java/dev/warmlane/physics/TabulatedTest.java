@@ -3,6 +3,7 @@ package dev.warmlane.physics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,6 +25,28 @@ class TabulatedTest {
     void asksTheFunctionOutside(double atC) {
         assertThat(new Tabulated(TabulatedTest::cubic, 0, 10, 3).at(atC)).isEqualTo(cubic(atC));
         assertThat(new Tabulated(TabulatedTest::cubic, 0, 10, 3).at(Double.NaN)).isNaN();
+    }
+
+    /** The table answers for its whole range, from its first degree to just below its last, and for no more. */
+    @Test
+    void asksTheFunctionNowhereInside() {
+        AtomicInteger asked = new AtomicInteger();
+        Tabulated table = new Tabulated(
+                t -> {
+                    asked.incrementAndGet();
+                    return cubic(t);
+                },
+                -4,
+                6,
+                3);
+        asked.set(0);
+        for (double atC : new double[] {-4, -3.999, 0, 2.5, 5.999}) {
+            assertThat(table.at(atC)).isCloseTo(cubic(atC), within(ROUNDING * 1000));
+        }
+        assertThat(asked).hasValue(0);
+        table.at(6);
+        table.at(-4.001);
+        assertThat(asked).hasValue(2);
     }
 
     /** The remainder that is promised, for an exponential, of which each derivative is the next. */

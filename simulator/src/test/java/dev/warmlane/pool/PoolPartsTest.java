@@ -11,8 +11,10 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The small parts of a pool, each by hand. */
@@ -79,17 +81,57 @@ class PoolPartsTest {
      */
     @Test
     void slopeIsThatOfTheFlows() {
+        // under a cover too, through which convection and long-wave are weaker
+        Cover cover = new Cover("invented", 0.5, 0.05, 0.2, Schedule.constant(0.9));
+        PoolForcing covered = PoolForcing.of(pool, Optional.of(cover), Bathers.NONE, MAKE_UP, weather);
         PoolFlows flows = new PoolFlows();
-        for (int hour = 0; hour < HourOfYear.HOURS; hour += 101) {
-            for (double waterC = 8; waterC < 40; waterC += 8) {
-                forcing.evaluate(hour, waterC + 0.05, 1, flows);
-                double above = flows.net();
-                forcing.evaluate(hour, waterC - 0.05, 1, flows);
-                double slope = (above - flows.net()) / 0.1;
-                forcing.evaluate(hour, waterC, 1, flows);
-                assertThat(flows.slope()).as("hour %d, %s degC", hour, waterC).isCloseTo(slope, withinPercentage(3));
+        for (PoolForcing either : List.of(forcing, covered)) {
+            for (int hour = 0; hour < HourOfYear.HOURS; hour += 101) {
+                for (double waterC = 8; waterC < 40; waterC += 8) {
+                    either.evaluate(hour, waterC + 0.05, 1, flows);
+                    double above = flows.net();
+                    either.evaluate(hour, waterC - 0.05, 1, flows);
+                    double slope = (above - flows.net()) / 0.1;
+                    either.evaluate(hour, waterC, 1, flows);
+                    assertThat(flows.slope())
+                            .as("hour %d, %s degC", hour, waterC)
+                            .isCloseTo(slope, withinPercentage(3));
+                }
             }
         }
+    }
+
+    /** Water that a correlation lets evaporate nothing is allowed; an infinite loss is not. */
+    @Test
+    void aCorrelationMayGiveNothingButNotEverything() {
+        PoolForcing dry = PoolForcing.of(
+                pool.withEvaporation(windMs -> 0), Optional.empty(), Bathers.NONE, MAKE_UP, weather);
+        PoolFlows flows = new PoolFlows();
+        dry.evaluate(HourOfYear.of(8, 3, 15), 26, 1, flows);
+        assertThat(flows.wm2(Flow.EVAPORATION)).isZero();
+        Pool boundless = pool.withEvaporation(windMs -> Double.POSITIVE_INFINITY);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PoolForcing.of(boundless, Optional.empty(), Bathers.NONE, MAKE_UP, weather))
+                .withMessageContaining("Infinity");
+    }
+
+    /** What a correlation of one's own need not say: it is of quiet water, with no bound to its wind. */
+    @Test
+    void aBareCorrelationIsOfQuietWaterInAnyWind() {
+        EvaporationCorrelation bare = windMs -> 60;
+        assertThat(bare.quietFactor(OUTDOORS)).isEqualTo(1);
+        assertThat(bare.strongestWindMs()).isInfinite();
+        assertThat(bare.source()).isEqualTo("a correlation of one's own");
+        assertThat(Evaporation.values()).allSatisfy(published -> assertThat(published.source())
+                .containsPattern("(19|20)\\d\\d"));
+    }
+
+    /** Tables and charts tell flows apart by their words alone. */
+    @Test
+    void flowsAndSettingsSayWhatTheyAre() {
+        assertThat(Stream.of(Flow.values()).map(Flow::label)).doesNotHaveDuplicates().doesNotContain("");
+        assertThat(OUTDOORS.outdoor()).containsSame((PoolSetting.Outdoor) OUTDOORS);
+        assertThat(new PoolSetting.Indoor(28, 0.6, 0).outdoor()).isEmpty();
     }
 
     @Test
