@@ -104,8 +104,8 @@ class PoolPartsTest {
     /** Water that a correlation lets evaporate nothing is allowed; an infinite loss is not. */
     @Test
     void aCorrelationMayGiveNothingButNotEverything() {
-        PoolForcing dry = PoolForcing.of(
-                pool.withEvaporation(windMs -> 0), Optional.empty(), Bathers.NONE, MAKE_UP, weather);
+        PoolForcing dry =
+                PoolForcing.of(pool.withEvaporation(windMs -> 0), Optional.empty(), Bathers.NONE, MAKE_UP, weather);
         PoolFlows flows = new PoolFlows();
         dry.evaluate(HourOfYear.of(8, 3, 15), 26, 1, flows);
         assertThat(flows.wm2(Flow.EVAPORATION)).isZero();
@@ -122,14 +122,16 @@ class PoolPartsTest {
         assertThat(bare.quietFactor(OUTDOORS)).isEqualTo(1);
         assertThat(bare.strongestWindMs()).isInfinite();
         assertThat(bare.source()).isEqualTo("a correlation of one's own");
-        assertThat(Evaporation.values()).allSatisfy(published -> assertThat(published.source())
-                .containsPattern("(19|20)\\d\\d"));
+        assertThat(Evaporation.values())
+                .allSatisfy(published -> assertThat(published.source()).containsPattern("(19|20)\\d\\d"));
     }
 
     /** Tables and charts tell flows apart by their words alone. */
     @Test
     void flowsAndSettingsSayWhatTheyAre() {
-        assertThat(Stream.of(Flow.values()).map(Flow::label)).doesNotHaveDuplicates().doesNotContain("");
+        assertThat(Stream.of(Flow.values()).map(Flow::label))
+                .doesNotHaveDuplicates()
+                .doesNotContain("");
         assertThat(OUTDOORS.outdoor()).containsSame((PoolSetting.Outdoor) OUTDOORS);
         assertThat(new PoolSetting.Indoor(28, 0.6, 0).outdoor()).isEmpty();
     }
