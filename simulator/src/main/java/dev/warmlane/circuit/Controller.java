@@ -11,6 +11,11 @@ public interface Controller {
     /** Decides nothing of its own. */
     Controller USUAL = new Controller() {};
 
+    /** What it is, in a few words for a report. */
+    default String source() {
+        return "a controller of one's own";
+    }
+
     /** When the circuits run to warm the pool; nothing for the start and stop differences. */
     default Optional<PumpRule> pumps() {
         return Optional.empty();

@@ -33,6 +33,11 @@ public non-sealed interface MeasuredCurve extends CollectorModel {
         return OptionalDouble.empty();
     }
 
+    /** Where it comes from, in a few words for a report. */
+    default String source() {
+        return "a curve of one's own";
+    }
+
     /** As matte black, for the light that comes aslant. */
     @Override
     default IncidenceModifier incidence() {

@@ -19,8 +19,18 @@ public sealed interface FilmCorrelation {
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
     <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face);
 
+    /** Where it comes from, in a few words for a report. */
+    default String source() {
+        return "a film of one's own";
+    }
+
     /** Marks the choice of {@link Film}. */
     record Physical() implements FilmCorrelation {
+        @Override
+        public String source() {
+            return "forced and natural flow over each face";
+        }
+
         @Override
         public <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face) {
             return physical.apply(this);
@@ -80,21 +90,23 @@ public sealed interface FilmCorrelation {
     /** Straight lines in wind speed. */
     enum Linear implements WindFit {
         /** 2.8 + 3.0 V: Watmuff, Charters and Proctor, COMPLES 2, 1977, 56; V of 0 to 7 m/s (range from memory). */
-        WATMUFF(2.8, 3.0),
+        WATMUFF("Watmuff, Charters and Proctor 1977", 2.8, 3.0),
         /** 5.7 + 3.8 V: McAdams, Heat Transmission, 3rd edition, 1954; V below 5 m/s. */
-        MCADAMS(5.7, 3.8),
+        MCADAMS("McAdams 1954", 5.7, 3.8),
         /** 8.55 + 2.56 V: Test, Lessmann and Johary, J. Heat Transfer 103, 1981, 262-267 (from memory). */
-        TEST(8.55, 2.56),
+        TEST("Test, Lessmann and Johary 1981", 8.55, 2.56),
         /**
          * 6.5 + 3.3 V: Sharples and Charlesworth, Solar Energy 62(2), 1998, 69-77, wind across the slope of a collector
          * on a pitched roof (coefficients from memory).
          */
-        SHARPLES(6.5, 3.3);
+        SHARPLES("Sharples and Charlesworth 1998", 6.5, 3.3);
 
+        private final String source;
         private final double stillAir;
         private final double perMs;
 
-        Linear(double stillAir, double perMs) {
+        Linear(String source, double stillAir, double perMs) {
+            this.source = source;
             this.stillAir = stillAir;
             this.perMs = perMs;
         }
@@ -102,6 +114,11 @@ public sealed interface FilmCorrelation {
         @Override
         public double coefficient(double windMs) {
             return stillAir + perMs * windMs;
+        }
+
+        @Override
+        public String source() {
+            return source;
         }
     }
 
@@ -122,6 +139,11 @@ public sealed interface FilmCorrelation {
         @Override
         public double coefficient(double windMs) {
             return Math.max(5, 8.6 * Math.pow(windMs, 0.6) / Math.pow(Math.cbrt(buildingVolumeM3), 0.4));
+        }
+
+        @Override
+        public String source() {
+            return "Mitchell 1976, as Duffie and Beckman apply it";
         }
     }
 }

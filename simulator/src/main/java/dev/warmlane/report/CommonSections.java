@@ -1,11 +1,13 @@
 package dev.warmlane.report;
 
-import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.circuit.Controller;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.OwnParts;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Measure;
+import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -50,7 +52,7 @@ final class CommonSections {
                 .words(
                         "Pool: " + numbers.show(Measure.AREA, built.pool().areaM2()) + ", "
                                 + numbers.show(Measure.LENGTH, built.pool().depthM()) + " deep, "
-                                + (built.pool().setting() instanceof PoolSetting.Indoor ? "indoor" : "outdoor")
+                                + (built.pool().setting().outdoor().isEmpty() ? "indoor" : "outdoor")
                                 + built.cover()
                                         .map(cover -> ", " + cover.name())
                                         .orElse(", no cover"),
@@ -92,9 +94,27 @@ final class CommonSections {
         return List.of(
                 WeatherReport.asRead(numbers, subject.forecast().weather()),
                 Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
+                own(),
                 assumed(),
                 Section.of("Cautions", Place.ANSWER)
                         .points(Cautions.of(numbers, shown, subject.summary().workingRange())));
+    }
+
+    /** What is not of this program, which no page may hide; empty where all of it is. */
+    private Section own() {
+        List<String> points = new ArrayList<>();
+        for (OwnParts.Part part : OwnParts.of(subject.installation())) {
+            points.add("Not the built-in model but " + part.what() + " of the calculation's author: " + part.source());
+        }
+        if (subject.installation().control().controller() != Controller.USUAL) {
+            points.add("Limit, set point and pumping as this report names them are what that controller starts from, not"
+                    + " always what it keeps");
+        }
+        WeatherYear weather = subject.forecast().weather();
+        if (!weather.fromFile()) {
+            points.add("The weather was not read from a file but handed over by a program: " + weather.source());
+        }
+        return Section.of("Not of this program", Place.EVERYWHERE).points(points);
     }
 
     /** Where room is short the values alone, else where they come from too. */

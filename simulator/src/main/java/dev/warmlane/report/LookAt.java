@@ -6,6 +6,7 @@ import dev.warmlane.scenario.Finding;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Site;
 import dev.warmlane.weather.WeatherFinding;
+import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,18 +29,19 @@ final class LookAt {
             points.add("Scenario, " + warning.words() + ": " + warning.message());
         }
         Installation built = subject.forecast().installation();
-        Site site = subject.forecast().weather().site();
+        WeatherYear weather = subject.forecast().weather();
+        Site site = weather.site();
         built.arrays().forEach(array -> awayFromTheSun(array, site).ifPresent(points::add));
-        subject.forecast().weather().findings().stream()
+        weather.findings().stream()
                 .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
-                .forEach(f -> points.add("Weather file: " + f.message()));
+                .forEach(f -> points.add((weather.fromFile() ? "Weather file: " : "Weather: ") + f.message()));
         return points;
     }
 
     /** A frequent slip is an azimuth counted from south, or taken over from the other half of the earth. */
     static Optional<String> awayFromTheSun(CollectorArray array, Site site) {
         Mounting mounting = array.mounting();
-        boolean faces = !(mounting instanceof Mounting.FlatOnRoof) && mounting.tiltDeg() >= TILTED_DEG;
+        boolean faces = mounting.tiltDeg() >= TILTED_DEG;
         double equatorDeg = site.southern() ? 0 : 180;
         double apartDeg = Math.abs(Math.IEEEremainder(mounting.azimuthDeg() - equatorDeg, 360));
         if (!faces || Math.abs(site.latitudeDeg()) < TROPIC_DEG || apartDeg <= 90) {

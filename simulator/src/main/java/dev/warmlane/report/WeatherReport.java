@@ -40,7 +40,10 @@ public final class WeatherReport {
     static Section asRead(Numbers numbers, WeatherYear weather) {
         List<String> points = new ArrayList<>(file(numbers, weather));
         points.addAll(closed(numbers, weather, mended(weather)));
-        return Section.of("The weather file, as it was read", Place.DETAIL).points(points);
+        return Section.of(
+                        weather.fromFile() ? "The weather file, as it was read" : "The weather, as it was handed over",
+                        Place.DETAIL)
+                .points(points);
     }
 
     /** What the year holds by month, the year below. */
@@ -69,7 +72,7 @@ public final class WeatherReport {
     private static List<String> file(Numbers numbers, WeatherYear weather) {
         Site site = weather.site();
         List<String> lines = new ArrayList<>();
-        lines.add("File: " + weather.source());
+        lines.add((weather.fromFile() ? "File: " : "From a program: ") + weather.source());
         lines.add("Place: " + Numbers.place(site) + ", " + numbers.show(Measure.LENGTH, site.elevationM())
                 + " above the sea, UTC" + (site.utcOffsetHours() < 0 ? "-" : "+")
                 + Numbers.show(Math.abs(site.utcOffsetHours()), site.utcOffsetHours() % 1 == 0 ? 0 : 2));

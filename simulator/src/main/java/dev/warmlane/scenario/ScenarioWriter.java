@@ -11,6 +11,7 @@ import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.OwnParts;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
@@ -54,7 +55,7 @@ public final class ScenarioWriter {
             String weatherFile,
             WeatherReadOptions weatherReading,
             ReportSettings report) {
-        OwnParts.refuse(installation);
+        OwnParts.of(installation).stream().findFirst().ifPresent(ScenarioWriter::refuse);
         TomlText out = new TomlText();
         out.section("[site]").key(PlaceKeys.NAME, installation.name()).key(PlaceKeys.WEATHER, weatherFile);
         Double utcOffset = weatherReading.utcOffsetHours();
@@ -212,5 +213,11 @@ public final class ScenarioWriter {
                 .key(PlantKeys.MONTHS, new Span(rule.fromMonth(), rule.toMonth()))
                 .key(PlantKeys.HOURS, new Span(rule.fromHour(), rule.toHour()))
                 .key(PlantKeys.SHARE, rule.share());
+    }
+
+    private static void refuse(OwnParts.Part own) {
+        throw new IllegalArgumentException(
+                "a scenario file cannot hold " + own.what() + " of one's own: give the installation " + own.builtIn()
+                        + " before writing it, and put your own in again after reading");
     }
 }

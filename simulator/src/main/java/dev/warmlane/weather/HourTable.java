@@ -50,6 +50,11 @@ final class HourTable {
         this.sun = sun;
     }
 
+    /** Whether the hours are those of a file. */
+    boolean isOfFile() {
+        return sun == null;
+    }
+
     /** For columns that a program gives with the sun that belongs to them. */
     static HourTable of(Site site, SunPath sun, WeatherYear.LongWaveOrigin longWave) {
         double centre = sun.usualOffsetHours();

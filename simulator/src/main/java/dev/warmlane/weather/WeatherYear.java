@@ -25,6 +25,7 @@ public final class WeatherYear {
 
     private final Site site;
     private final String source;
+    private final boolean fromFile;
     private final SunPath sun;
     private final LongWaveOrigin longWaveOrigin;
     private final int longWaveEstimatedHours;
@@ -44,6 +45,7 @@ public final class WeatherYear {
     WeatherYear(HourTable table, String source, ClosureCheck.Result time, LongWave.Result longWave, Findings findings) {
         this.site = time.site();
         this.source = source;
+        this.fromFile = table.isOfFile();
         this.sun = time.sun();
         this.longWaveOrigin = longWave.origin();
         this.longWaveEstimatedHours = longWave.estimatedHours();
@@ -74,6 +76,11 @@ public final class WeatherYear {
     /** Where the data come from, in a few words. */
     public String source() {
         return source;
+    }
+
+    /** Whether a weather file was read; else a program has made the year by {@link #builder} or the generator. */
+    public boolean fromFile() {
+        return fromFile;
     }
 
     /** The sun positions that belong to the irradiance. */
