@@ -13,10 +13,14 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The packages in the order data flows: each may use only those before it. */
 @AnalyzeClasses(packages = "dev.warmlane", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -59,6 +63,28 @@ class LayersTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("org.knowm..", "java.awt..", "javax.swing..");
+
+    @ArchTest
+    static final ArchRule sealed_kinds_answer_for_themselves =
+            classes().should(new ArchCondition<>("ask sealed kinds by match, not by instanceof or by their class") {
+                @Override
+                public void check(JavaClass asking, ConditionEvents events) {
+                    Stream.concat(
+                                    asking.getInstanceofChecks().stream(),
+                                    asking.getReferencedClassObjects().stream())
+                            .filter(asked -> isKind(asked.getRawType()))
+                            .forEach(asked -> events.add(SimpleConditionEvent.violated(
+                                    asking,
+                                    "asks for " + asked.getRawType().getName() + " " + asked.getSourceCodeLocation())));
+                }
+            });
+
+    /** One of ours that a sealed interface names as its own. */
+    private static boolean isKind(JavaClass type) {
+        return type.getPackageName().startsWith(ROOT)
+                && type.getRawInterfaces().stream()
+                        .anyMatch(above -> above.reflect().isSealed());
+    }
 
     @ArchTest
     static void data_flows_one_way(JavaClasses all) {

@@ -1,7 +1,6 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
-import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -58,7 +57,8 @@ public final class CollectorForcing {
                 curves.add(hour, part.weight, heat);
             }
         }
-        if (array.model().curve().isPresent() || around.physics().film() instanceof FilmCorrelation.OfFace) {
+        boolean filmOfFace = around.physics().film().match(physical -> false, fit -> false, face -> true);
+        if (array.model().curve().isPresent() || filmOfFace) {
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
                 curves.checkFalls(hour);
             }

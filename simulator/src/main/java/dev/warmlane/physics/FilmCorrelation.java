@@ -20,9 +20,7 @@ public sealed interface FilmCorrelation {
     <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face);
 
     /** Where it comes from, in a few words for a report. */
-    default String source() {
-        return "a film of one's own";
-    }
+    String source();
 
     /** Marks the choice of {@link Film}. */
     record Physical() implements FilmCorrelation {
@@ -49,6 +47,11 @@ public sealed interface FilmCorrelation {
         double coefficient(double windMs);
 
         @Override
+        default String source() {
+            return "a film of one's own";
+        }
+
+        @Override
         default <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face) {
             return fit.apply(this);
         }
@@ -69,6 +72,11 @@ public sealed interface FilmCorrelation {
          * @param differenceK surface less air, K
          */
         double coefficient(Face face, double windMs, double differenceK);
+
+        @Override
+        default String source() {
+            return "a film of one's own";
+        }
 
         @Override
         default <T> T match(Function<Physical, T> physical, Function<WindFit, T> fit, Function<OfFace, T> face) {

@@ -1,7 +1,6 @@
 package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Figure;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
@@ -89,15 +88,13 @@ final class AreaAnswer {
                 next(shown),
                 "heat that each further " + numbers.unitOfArea() + " adds",
                 shown.fitsRoof() ? "" : "there is no room for it on the roof"));
-        if (season.gas() instanceof GasSummary.Displaced gas) {
-            keys.add(new Figure(
+        season.gas().displaced().ifPresent(gas -> keys.add(new Figure(
                     numbers.show(Measure.HEAT, gas.replacedKwh()),
                     "gas displaced",
                     shown.next().displacedKwhPerM2().stream()
                             .mapToObj(more -> numbers.show(Measure.HEAT_PER_AREA, more) + " that each further one adds")
                             .findFirst()
-                            .orElse("")));
-        }
+                            .orElse(""))));
         return keys;
     }
 

@@ -1,10 +1,8 @@
 package dev.warmlane.report;
 
-import dev.warmlane.collector.Mounting;
 import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.AreaCharts;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
@@ -83,9 +81,11 @@ public final class AreaReport {
                 + season.comfortWithout().daysAtComfort() + " of "
                 + season.comfortWithout().openDays() + " days at "
                 + numbers.show(Measure.TEMPERATURE, study.installation().comfortC()) + " or above";
-        return season.gas() instanceof GasSummary.Displaced gas
-                ? text + "; the heater burns " + numbers.show(Measure.HEAT, gas.burnedWithoutKwh()) + " of gas."
-                : text + ".";
+        return season.gas()
+                .match(
+                        gas -> text + "; the heater burns " + numbers.show(Measure.HEAT, gas.burnedWithoutKwh())
+                                + " of gas.",
+                        none -> text + ".");
     }
 
     private List<String> notes() {
@@ -117,7 +117,7 @@ public final class AreaReport {
     }
 
     private boolean hasRacks() {
-        return study.installation().arrays().stream().anyMatch(array -> array.mounting() instanceof Mounting.OpenRack);
+        return study.installation().arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
     }
 
     private String roof() {

@@ -8,6 +8,9 @@ import java.util.function.Function;
 /** A piece of a report, before anybody has decided how it looks. A {@link Table} is one too. */
 public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigures, Block.Picture, Table {
 
+    /** Whether it is set in columns, and so has room around it. */
+    boolean inColumns();
+
     /** Answers for the kind that this is. */
     <T> T as(Kinds<T> kinds);
 
@@ -41,6 +44,11 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
      */
     record Words(String text) implements Block {
         @Override
+        public boolean inColumns() {
+            return false;
+        }
+
+        @Override
         public <T> T as(Kinds<T> kinds) {
             return kinds.words(this);
         }
@@ -59,6 +67,11 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
         }
 
         @Override
+        public boolean inColumns() {
+            return false;
+        }
+
+        @Override
         public <T> T as(Kinds<T> kinds) {
             return kinds.points(this);
         }
@@ -74,6 +87,11 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
         /** Keeps its own copy of the list. */
         public KeyFigures {
             figures = List.copyOf(figures);
+        }
+
+        @Override
+        public boolean inColumns() {
+            return true;
         }
 
         @Override
@@ -122,6 +140,11 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
                 drawn = true;
             }
             return chart;
+        }
+
+        @Override
+        public boolean inColumns() {
+            return false;
         }
 
         @Override

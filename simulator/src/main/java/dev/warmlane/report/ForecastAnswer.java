@@ -56,14 +56,13 @@ final class ForecastAnswer {
         text.append('.');
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
-        if (collectors && season.gas() instanceof GasSummary.Displaced gas && gas.burnedWithoutKwh() > 0) {
+        season.gas().displaced().filter(gas -> collectors && gas.burnedWithoutKwh() > 0).ifPresent(gas ->
             text.append(
                             gas.replacedKwh() < 0
                                     ? " With the collectors more gas is burned, by "
                                     : " The collectors displace ")
                     .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
-                    .append(gas.replacedKwh() < 0 ? "." : " of the gas.");
-        }
+                    .append(gas.replacedKwh() < 0 ? "." : " of the gas."));
         wind.ifPresent(band -> text.append(' ').append(wind(band)));
         return text.toString();
     }
@@ -91,31 +90,38 @@ final class ForecastAnswer {
                             .findFirst()
                             .orElse("")));
         }
-        gas(season.gas(), keys);
+        season.gas().match(this::displaced, this::wouldHaveBurned).ifPresent(keys::add);
         subject.summary().money().filter(money -> collectors).ifPresent(money -> keys.add(money(money)));
         return keys;
     }
 
-    private void gas(GasSummary gas, List<Figure> keys) {
-        String replaced = numbers.about(Measure.HEAT, Math.abs(gas.replacedKwh()));
-        if (gas instanceof GasSummary.Displaced displaced) {
-            keys.add(
-                    collectors
-                            ? new Figure(
-                                    replaced,
-                                    gas.replacedKwh() < 0 ? "more gas burned" : "gas displaced",
-                                    carbonDioxide(Math.abs(gas.replacedCo2Kg()))
-                                            + (season.pump().electricityKwh() > 0
-                                                    ? ", pump's electricity not counted"
-                                                    : ""))
-                            : new Figure(
-                                    numbers.about(Measure.HEAT, displaced.burnedKwh()),
-                                    "gas burned",
-                                    carbonDioxide(displaced.burnedCo2Kg())));
-        } else if (collectors && gas.replacedKwh() >= 0) {
-            keys.add(new Figure(
-                    replaced, "gas that a heater would have burned", "there is none, so no gas is displaced"));
-        }
+    private Optional<Figure> displaced(GasSummary.Displaced gas) {
+        return Optional.of(
+                collectors
+                        ? new Figure(
+                                replaced(gas),
+                                gas.replacedKwh() < 0 ? "more gas burned" : "gas displaced",
+                                carbonDioxide(Math.abs(gas.replacedCo2Kg()))
+                                        + (season.pump().electricityKwh() > 0
+                                                ? ", pump's electricity not counted"
+                                                : ""))
+                        : new Figure(
+                                numbers.about(Measure.HEAT, gas.burnedKwh()),
+                                "gas burned",
+                                carbonDioxide(gas.burnedCo2Kg())));
+    }
+
+    private Optional<Figure> wouldHaveBurned(GasSummary gas) {
+        return collectors && gas.replacedKwh() >= 0
+                ? Optional.of(new Figure(
+                        replaced(gas),
+                        "gas that a heater would have burned",
+                        "there is none, so no gas is displaced"))
+                : Optional.empty();
+    }
+
+    private String replaced(GasSummary gas) {
+        return numbers.about(Measure.HEAT, Math.abs(gas.replacedKwh()));
     }
 
     private String carbonDioxide(double kg) {
@@ -123,11 +129,15 @@ final class ForecastAnswer {
     }
 
     private Figure money(MoneySummary money) {
-        if (season.gas() instanceof GasSummary.WouldHaveBurned gas) {
-            return gas.replacedKwh() < 0
-                    ? new Figure(amount(money, money.pumpCost()), "for pumping in the season", "")
-                    : new Figure(amount(money, money.replacedGasWorth()), "worth of that gas", "");
-        }
+        return season.gas()
+                .match(
+                        displaced -> saved(money),
+                        would -> would.replacedKwh() < 0
+                                ? new Figure(amount(money, money.pumpCost()), "for pumping in the season", "")
+                                : new Figure(amount(money, money.replacedGasWorth()), "worth of that gas", ""));
+    }
+
+    private Figure saved(MoneySummary money) {
         String pump = Signs.pumpPaid(money).replaceFirst("^, ", "");
         return new Figure(
                 amount(money, Math.abs(money.saved())),

@@ -1,7 +1,6 @@
 package dev.warmlane.report;
 
 import dev.warmlane.pool.Flow;
-import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.ComfortSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
@@ -38,7 +37,7 @@ public final class ForecastTables {
         if (name.equals("week")) {
             table.words("from", "first_day", ForecastTables::firstDay);
         }
-        boolean indoor = forecast.installation().pool().setting() instanceof PoolSetting.Indoor;
+        boolean indoor = forecast.installation().pool().setting().outdoor().isEmpty();
         table.period(indoor ? "outdoor\nair" : "air", ITSELF, PeriodColumn.AIR)
                 .period("pool", ITSELF, PeriodColumn.WATER_MEAN)
                 .period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)

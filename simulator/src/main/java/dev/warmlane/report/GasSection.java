@@ -39,17 +39,15 @@ final class GasSection {
                 numbers.heat(Math.abs(gas.replacedKwh())) + " of " + gas.fuel().name() + ", "
                         + numbers.fuel(gas.fuel(), Math.abs(gas.replacedUnits())) + ", which gives "
                         + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
-        if (more) {
-            return gas instanceof GasSummary.Displaced
-                    ? "Gas burned beyond what the pool without collectors burns: " + amount
-                    : "This pool has no heater, and the collectors gave no heat that gas could have given";
-        }
-        if (gas instanceof GasSummary.WouldHaveBurned would) {
-            return "This pool has no heater, so no gas was displaced. A gas heater of efficiency "
-                    + Numbers.show(would.efficiency(), 2) + " would have burned, to give the same solar heat: "
-                    + amount;
-        }
-        return "Gas displaced: " + amount + Signs.pumpNotCounted(season.pump());
+        return gas.match(
+                displaced -> more
+                        ? "Gas burned beyond what the pool without collectors burns: " + amount
+                        : "Gas displaced: " + amount + Signs.pumpNotCounted(season.pump()),
+                would -> more
+                        ? "This pool has no heater, and the collectors gave no heat that gas could have given"
+                        : "This pool has no heater, so no gas was displaced. A gas heater of efficiency "
+                                + Numbers.show(would.efficiency(), 2)
+                                + " would have burned, to give the same solar heat: " + amount);
     }
 
     private List<String> money(MoneySummary money, boolean heated) {

@@ -1,7 +1,6 @@
 package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Figure;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -66,7 +65,7 @@ final class MountingAnswer {
                 mean(best),
                 "mean pool temperature with " + name(best) + ", same area",
                 mean(best.season().waterWithout().meanC()) + " without collectors"));
-        if (best.season().gas() instanceof GasSummary.Displaced) {
+        if (best.season().gas().displaced().isPresent()) {
             keys.add(new Figure(
                     gas(best),
                     "gas displaced with " + name(best) + ", same area",

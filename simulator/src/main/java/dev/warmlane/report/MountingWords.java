@@ -11,7 +11,14 @@ final class MountingWords {
     private MountingWords() {}
 
     static String of(Numbers numbers, MountingStudy study, MountingStudy.Compared one) {
-        if (one.option() instanceof MountingOption.Racks racks) {
+        return one.option()
+                .match(
+                        flat -> "mats lying on the roof",
+                        racks -> racks(numbers, study, racks),
+                        pitched -> pitched(numbers, pitched));
+    }
+
+    private static String racks(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
             return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
                     + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
                     + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
@@ -22,19 +29,24 @@ final class MountingWords {
                     + ", rows along the "
                     + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
                     + spacing(numbers, study, racks);
-        }
-        if (one.option() instanceof MountingOption.Pitched pitched) {
+    }
+
+    private static String pitched(Numbers numbers, MountingOption.Pitched pitched) {
             return "flush on a roof pitched " + angle(pitched.mounting().tiltDeg()) + ", facing "
                     + angle(pitched.mounting().azimuthDeg()) + " from north, "
                     + (pitched.roofAreaM2().isPresent()
                             ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
                             : "taken to have the usable area of the flat roof");
-        }
-        return "mats lying on the roof";
     }
 
     private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
-        if (racks.spacing() instanceof RowSpacing.Unshaded unshaded) {
+        return racks.spacing()
+                .match(
+                        fixed -> "a row every " + numbers.show(Measure.LENGTH, fixed.pitchM()),
+                        unshaded -> unshaded(study, unshaded));
+    }
+
+    private static String unshaded(MountingStudy study, RowSpacing.Unshaded unshaded) {
             boolean noon = unshaded.fromSolarHour() == 12 && unshaded.toSolarHour() == 12;
             return "unshaded "
                     + (noon
@@ -45,8 +57,6 @@ final class MountingWords {
                     + Numbers.show(unshaded.dateAt(
                             study.weather().site().latitudeDeg(),
                             study.template().season()));
-        }
-        return "a row every " + numbers.show(Measure.LENGTH, ((RowSpacing.FixedPitch) racks.spacing()).pitchM());
     }
 
     private static String hour(double hour) {

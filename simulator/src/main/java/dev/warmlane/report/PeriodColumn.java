@@ -93,7 +93,7 @@ enum PeriodColumn {
 
     /** Whether gas is burned at all, so that collectors can displace some. */
     static boolean displaces(PeriodSummary period) {
-        return period.gas() instanceof GasSummary.Displaced;
+        return period.gas().displaced().isPresent();
     }
 
     /** Gas displaced, or the gas that a heater would have burned for the same heat. */
@@ -102,7 +102,7 @@ enum PeriodColumn {
     }
 
     private static double burnedKwh(PeriodSummary period) {
-        return period.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
+        return period.gas().match(GasSummary.Displaced::burnedKwh, none -> 0.0);
     }
 
     private static Function<PeriodSummary, OptionalDouble> of(ToDoubleFunction<PeriodSummary> number) {

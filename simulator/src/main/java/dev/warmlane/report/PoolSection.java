@@ -2,7 +2,6 @@ package dev.warmlane.report;
 
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.ComfortSummary;
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonSummary;
@@ -46,7 +45,7 @@ final class PoolSection {
         temperatures(season.water(), season.waterWithout());
         comfort(season.comfort(), season.comfortWithout());
         row("Warm-up to comfort after opening", warmUp(summary.warmUpHours()), warmUp(summary.warmUpHoursWithout()));
-        if (season.gas() instanceof GasSummary.Displaced gas) {
+        season.gas().displaced().ifPresent(gas -> {
             row(
                     "Heat of the heater",
                     numbers.show(Measure.HEAT, season.balance().kwh(Flow.HEATER)),
@@ -59,7 +58,7 @@ final class PoolSection {
                     "Carbon dioxide of that gas",
                     numbers.show(Measure.MASS, gas.burnedCo2Kg()),
                     numbers.show(Measure.MASS, gas.burnedCo2Kg() + gas.replacedCo2Kg()));
-        }
+        });
         return new Table(COLUMNS, rows, List.of());
     }
 

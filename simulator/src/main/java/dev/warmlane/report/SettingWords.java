@@ -23,9 +23,8 @@ final class SettingWords {
 
     /** With its unit. */
     static String of(Setting setting, UnitSystem units) {
-        return setting instanceof Setting.Numbers numbers
-                ? (values(numbers, symbol(numbers, units)) + unitOf(setting, units))
-                : words(setting);
+        return setting.match(
+                numbers -> values(numbers, symbol(numbers, units)) + unitOf(setting, units), Setting.Words::text);
     }
 
     /** The two ends that something is varied between. */
@@ -37,19 +36,15 @@ final class SettingWords {
 
     /** Without a unit, which is that of a setting beside it. */
     static String like(Setting beside, Setting setting, UnitSystem units) {
-        return setting instanceof Setting.Numbers numbers && beside instanceof Setting.Numbers other
-                ? values(numbers, symbol(other, units))
-                : of(setting, units);
-    }
-
-    private static String words(Setting setting) {
-        return ((Setting.Words) setting).text();
+        return setting.match(
+                numbers -> beside.match(
+                        other -> values(numbers, symbol(other, units)), words -> of(setting, units)),
+                Setting.Words::text);
     }
 
     private static String unitOf(Setting setting, UnitSystem units) {
-        return setting instanceof Setting.Numbers numbers
-                ? (" " + Measure.written(symbol(numbers, units))).stripTrailing()
-                : "";
+        return setting.match(
+                numbers -> (" " + Measure.written(symbol(numbers, units))).stripTrailing(), words -> "");
     }
 
     private static String values(Setting.Numbers numbers, String symbol) {

@@ -1,6 +1,5 @@
 package dev.warmlane.report;
 
-import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Measure;
@@ -14,10 +13,16 @@ final class Start {
     /** In words after "it"; nothing for a pool that never closes and stood filled. */
     static Optional<String> of(Numbers numbers, SeasonForecast forecast) {
         String date = " on " + Numbers.show(forecast.installation().season().first());
-        if (forecast.installation().startWater() instanceof StartWater.Given given) {
-            return Optional.of("starts at the given " + numbers.show(Measure.TEMPERATURE, given.temperatureC()) + date);
-        }
-        // the mean of the first hour, as the lowest temperature is of hours
+        return forecast.installation()
+                .startWater()
+                .match(
+                        given -> Optional.of("starts at the given "
+                                + numbers.show(Measure.TEMPERATURE, given.temperatureC()) + date),
+                        standing -> unheated(numbers, forecast, date));
+    }
+
+    /** The mean of the first hour, as the lowest temperature is of hours. */
+    private static Optional<String> unheated(Numbers numbers, SeasonForecast forecast, String date) {
         return forecast.installation().season().days() == HourOfYear.DAYS
                 ? Optional.empty()
                 : Optional.of("starts at "

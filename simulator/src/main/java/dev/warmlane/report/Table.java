@@ -49,15 +49,18 @@ public record Table(String caption, List<Column> columns, List<List<Cell>> rows,
     /** The cells of a row or total as a person reads them. */
     public List<String> shown(List<Cell> row) {
         return IntStream.range(0, row.size())
-                .mapToObj(c -> {
-                    if (row.get(c) instanceof Cell.Words words) {
-                        return Printable.line(words.text());
-                    }
-                    return row.get(c) instanceof Cell.Value value
-                            ? Numbers.show(value.value(), columns.get(c).decimals())
-                            : "-";
-                })
+                .mapToObj(c -> row.get(c)
+                        .match(
+                                words -> Printable.line(words.text()),
+                                number -> Numbers.show(
+                                        number.value(), columns.get(c).decimals()),
+                                empty -> "-"))
                 .toList();
+    }
+
+    @Override
+    public boolean inColumns() {
+        return true;
     }
 
     @Override

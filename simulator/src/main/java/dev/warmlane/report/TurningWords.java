@@ -25,13 +25,18 @@ final class TurningWords {
         String asked = what(variable) + ", " + show(numbers, variable, point.from()) + " to "
                 + show(numbers, variable, point.to()) + " (" + now(variable) + " "
                 + show(numbers, variable, point.now()) + "): ";
-        if (point.outcome() instanceof TurningPoint.NoneInRange none) {
-            return asked + "\"" + none.ahead() + "\" is ahead throughout, least at "
-                    + show(numbers, variable, none.at()) + ", there by "
-                    + numbers.show(Measure.LIGHT, none.smallestMarginKwhM2());
-        }
-        List<TurningPoint.Crossing> crossings = ((TurningPoint.Crossings) point.outcome()).crossings();
-        StringBuilder text = new StringBuilder(asked);
+        return asked
+                + point.outcome()
+                        .match(
+                                turns -> turning(numbers, variable, turns.crossings()),
+                                none -> "\"" + none.ahead() + "\" is ahead throughout, least at "
+                                        + show(numbers, variable, none.at()) + ", there by "
+                                        + numbers.show(Measure.LIGHT, none.smallestMarginKwhM2()));
+    }
+
+    private static String turning(
+            Numbers numbers, TurningVariable variable, List<TurningPoint.Crossing> crossings) {
+        StringBuilder text = new StringBuilder();
         for (TurningPoint.Crossing crossing : crossings) {
             text.append("\"").append(crossing.aheadBelow()).append("\" is ahead up to ");
             text.append(show(numbers, variable, crossing.value())).append(" (both ");

@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Flow;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The gas that the collectors' heat stands for. All gas in kWh of its higher heating value. */
@@ -16,6 +17,11 @@ public sealed interface GasSummary {
 
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
     <T> T match(Function<Displaced, T> displaced, Function<WouldHaveBurned, T> wouldHaveBurned);
+
+    /** The gas burned with collectors and without; nothing for a pool without a heater. */
+    default Optional<Displaced> displaced() {
+        return match(Optional::of, would -> Optional.empty());
+    }
 
     /** The same in the units the fuel is sold in. */
     default double replacedUnits() {

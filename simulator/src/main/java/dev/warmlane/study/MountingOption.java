@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** A way to mount the collectors that a study compares with others; how many rows it takes follows from the area. */
 public sealed interface MountingOption {
@@ -207,9 +208,9 @@ public sealed interface MountingOption {
                 .findFirst()
                 .orElse(new Mounting.OpenRack(0, 180, USUAL_CHORD_M, USUAL_CHORD_M, 1, USUAL_CLEARANCE_M));
         Mounting.FlatOnRoof mats = installation.arrays().stream()
-                .map(array -> array.mounting())
-                .filter(Mounting.FlatOnRoof.class::isInstance)
-                .map(Mounting.FlatOnRoof.class::cast)
+                .flatMap(array -> array.mounting()
+                        .<Stream<Mounting.FlatOnRoof>>match(
+                                Stream::of, racks -> Stream.empty(), pitched -> Stream.empty()))
                 .findFirst()
                 .orElse(Mounting.FlatOnRoof.USUAL);
         List<MountingOption> options = new ArrayList<>();

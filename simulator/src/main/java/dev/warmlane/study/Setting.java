@@ -2,9 +2,13 @@ package dev.warmlane.study;
 
 import dev.warmlane.units.Dimension;
 import java.util.List;
+import java.util.function.Function;
 
 /** What something of an installation is set to. */
 public sealed interface Setting {
+
+    /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+    <T> T match(Function<Numbers, T> numbers, Function<Words, T> words);
 
     /**
      * Numbers with a unit.
@@ -18,6 +22,11 @@ public sealed interface Setting {
         public Numbers {
             values = values.stream().distinct().toList();
         }
+
+        @Override
+        public <T> T match(Function<Numbers, T> numbers, Function<Words, T> words) {
+            return numbers.apply(this);
+        }
     }
 
     /**
@@ -25,5 +34,10 @@ public sealed interface Setting {
      *
      * @param text its words
      */
-    record Words(String text) implements Setting {}
+    record Words(String text) implements Setting {
+        @Override
+        public <T> T match(Function<Numbers, T> numbers, Function<Words, T> words) {
+            return words.apply(this);
+        }
+    }
 }

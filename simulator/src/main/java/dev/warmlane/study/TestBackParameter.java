@@ -23,9 +23,8 @@ record TestBackParameter() implements Parameter {
     @Override
     public Variation in(Installation installation) {
         List<Boolean> described = installation.arrays().stream()
-                .map(CollectorArray::model)
-                .filter(CertificateCurve.class::isInstance)
-                .map(model -> ((CertificateCurve) model).test().backOpen())
+                .flatMap(array -> array.model().certificate().stream())
+                .map(certificate -> certificate.test().backOpen())
                 .distinct()
                 .toList();
         if (described.isEmpty()) {
@@ -43,9 +42,8 @@ record TestBackParameter() implements Parameter {
 
     private static boolean mayAllBeOpen(Installation installation) {
         return installation.arrays().stream()
-                .map(CollectorArray::model)
-                .filter(CertificateCurve.class::isInstance)
-                .allMatch(model -> ((CertificateCurve) model).mayHaveBeenOpen());
+                .flatMap(array -> array.model().certificate().stream())
+                .allMatch(CertificateCurve::mayHaveBeenOpen);
     }
 
     private static Variation.End with(Installation installation, boolean open) {

@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * Where the ranking of two mountings with the same area turns as one thing changes and everything else stays.
@@ -14,7 +15,11 @@ import java.util.List;
 public record TurningPoint(TurningVariable variable, double from, double to, double now, Outcome outcome) {
 
     /** Either the ranking turns or it does not. */
-    public sealed interface Outcome {}
+    public sealed interface Outcome {
+
+        /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
+        <T> T match(Function<Crossings, T> turns, Function<NoneInRange, T> none);
+    }
 
     /**
      * It turns, once or several times.
@@ -26,6 +31,11 @@ public record TurningPoint(TurningVariable variable, double from, double to, dou
         /** Keeps its own copy of the list. */
         public Crossings {
             crossings = List.copyOf(crossings);
+        }
+
+        @Override
+        public <T> T match(Function<Crossings, T> turns, Function<NoneInRange, T> none) {
+            return turns.apply(this);
         }
     }
 
@@ -46,5 +56,10 @@ public record TurningPoint(TurningVariable variable, double from, double to, dou
      * @param smallestMarginKwhM2 by how much at least, kWh per m² a season
      * @param at where that is
      */
-    public record NoneInRange(String ahead, double smallestMarginKwhM2, double at) implements Outcome {}
+    public record NoneInRange(String ahead, double smallestMarginKwhM2, double at) implements Outcome {
+        @Override
+        public <T> T match(Function<Crossings, T> turns, Function<NoneInRange, T> none) {
+            return none.apply(this);
+        }
+    }
 }

@@ -63,7 +63,7 @@ final class HeatAndGasChart {
     }
 
     private static double burned(PeriodSummary month) {
-        return month.gas() instanceof GasSummary.Displaced gas ? gas.burnedKwh() : 0;
+        return month.gas().match(GasSummary.Displaced::burnedKwh, none -> 0.0);
     }
 
     private static Bars bars(

@@ -35,10 +35,7 @@ public final class CsvWriter {
     }
 
     private static String written(Cell cell) {
-        if (cell instanceof Cell.Words words) {
-            return Printable.csvCell(words.text());
-        }
-        return cell instanceof Cell.Value value ? number(value.value()) : "";
+        return cell.match(words -> Printable.csvCell(words.text()), number -> number(number.value()), empty -> "");
     }
 
     private static String number(double value) {

@@ -59,7 +59,7 @@ public final class TextWriter {
         boolean columnsBefore = false;
         for (Block block : blocks) {
             List<String> more = block.as(LINES);
-            boolean columns = block instanceof Table || block instanceof Block.KeyFigures;
+            boolean columns = block.inColumns();
             if (!lines.isEmpty() && !more.isEmpty() && (columns || columnsBefore)) {
                 lines.add("");
             }
