@@ -65,13 +65,11 @@ class LayersTest {
             .resideInAnyPackage("org.knowm..", "java.awt..", "javax.swing..");
 
     @ArchTest
-    static final ArchRule sealed_kinds_answer_for_themselves =
-            classes().should(new ArchCondition<>("ask sealed kinds by match, not by instanceof or by their class") {
+    static final ArchRule sealed_kinds_answer_for_themselves = classes()
+            .should(new ArchCondition<>("ask sealed kinds by match, not by instanceof or by their class") {
                 @Override
                 public void check(JavaClass asking, ConditionEvents events) {
-                    Stream.concat(
-                                    asking.getInstanceofChecks().stream(),
-                                    asking.getReferencedClassObjects().stream())
+                    Stream.concat(asking.getInstanceofChecks().stream(), asking.getReferencedClassObjects().stream())
                             .filter(asked -> isKind(asked.getRawType()))
                             .forEach(asked -> events.add(SimpleConditionEvent.violated(
                                     asking,

@@ -88,13 +88,16 @@ final class AreaAnswer {
                 next(shown),
                 "heat that each further " + numbers.unitOfArea() + " adds",
                 shown.fitsRoof() ? "" : "there is no room for it on the roof"));
-        season.gas().displaced().ifPresent(gas -> keys.add(new Figure(
-                    numbers.show(Measure.HEAT, gas.replacedKwh()),
-                    "gas displaced",
-                    shown.next().displacedKwhPerM2().stream()
-                            .mapToObj(more -> numbers.show(Measure.HEAT_PER_AREA, more) + " that each further one adds")
-                            .findFirst()
-                            .orElse(""))));
+        season.gas()
+                .displaced()
+                .ifPresent(gas -> keys.add(new Figure(
+                        numbers.show(Measure.HEAT, gas.replacedKwh()),
+                        "gas displaced",
+                        shown.next().displacedKwhPerM2().stream()
+                                .mapToObj(more ->
+                                        numbers.show(Measure.HEAT_PER_AREA, more) + " that each further one adds")
+                                .findFirst()
+                                .orElse(""))));
         return keys;
     }
 

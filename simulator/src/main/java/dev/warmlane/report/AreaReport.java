@@ -117,7 +117,8 @@ public final class AreaReport {
     }
 
     private boolean hasRacks() {
-        return study.installation().arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
+        return study.installation().arrays().stream()
+                .anyMatch(array -> array.mounting().racks().isPresent());
     }
 
     private String roof() {

@@ -107,8 +107,9 @@ final class CommonSections {
             points.add("Not the built-in model but " + part.what() + " of the calculation's author: " + part.source());
         }
         if (subject.installation().control().controller() != Controller.USUAL) {
-            points.add("Limit, set point and pumping as this report names them are what that controller starts from, not"
-                    + " always what it keeps");
+            points.add(
+                    "Limit, set point and pumping as this report names them are what that controller starts from, not"
+                            + " always what it keeps");
         }
         WeatherYear weather = subject.forecast().weather();
         if (!weather.fromFile()) {

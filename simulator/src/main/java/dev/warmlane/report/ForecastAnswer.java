@@ -56,13 +56,15 @@ final class ForecastAnswer {
         text.append('.');
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
-        season.gas().displaced().filter(gas -> collectors && gas.burnedWithoutKwh() > 0).ifPresent(gas ->
-            text.append(
-                            gas.replacedKwh() < 0
-                                    ? " With the collectors more gas is burned, by "
-                                    : " The collectors displace ")
-                    .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
-                    .append(gas.replacedKwh() < 0 ? "." : " of the gas."));
+        season.gas()
+                .displaced()
+                .filter(gas -> collectors && gas.burnedWithoutKwh() > 0)
+                .ifPresent(gas -> text.append(
+                                gas.replacedKwh() < 0
+                                        ? " With the collectors more gas is burned, by "
+                                        : " The collectors displace ")
+                        .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
+                        .append(gas.replacedKwh() < 0 ? "." : " of the gas."));
         wind.ifPresent(band -> text.append(' ').append(wind(band)));
         return text.toString();
     }
@@ -114,9 +116,7 @@ final class ForecastAnswer {
     private Optional<Figure> wouldHaveBurned(GasSummary gas) {
         return collectors && gas.replacedKwh() >= 0
                 ? Optional.of(new Figure(
-                        replaced(gas),
-                        "gas that a heater would have burned",
-                        "there is none, so no gas is displaced"))
+                        replaced(gas), "gas that a heater would have burned", "there is none, so no gas is displaced"))
                 : Optional.empty();
     }
 

@@ -47,7 +47,8 @@ final class ModelSources {
     }
 
     private static String films(Installation installation) {
-        if (installation.arrays().stream().allMatch(array -> array.model().curve().isPresent())) {
+        if (installation.arrays().stream()
+                .allMatch(array -> array.model().curve().isPresent())) {
             return "What wind and still air take from the collectors is in their curve.";
         }
         return installation

@@ -19,24 +19,23 @@ final class MountingWords {
     }
 
     private static String racks(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
-            return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
-                    + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
-                    + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
-                    + (racks.back().open()
-                            ? "open"
-                            : "boarded, "
-                                    + numbers.show(Measure.FILM, racks.back().boardWm2K()))
-                    + ", rows along the "
-                    + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
-                    + spacing(numbers, study, racks);
+        return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
+                + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
+                + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
+                + (racks.back().open()
+                        ? "open"
+                        : "boarded, " + numbers.show(Measure.FILM, racks.back().boardWm2K()))
+                + ", rows along the "
+                + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
+                + spacing(numbers, study, racks);
     }
 
     private static String pitched(Numbers numbers, MountingOption.Pitched pitched) {
-            return "flush on a roof pitched " + angle(pitched.mounting().tiltDeg()) + ", facing "
-                    + angle(pitched.mounting().azimuthDeg()) + " from north, "
-                    + (pitched.roofAreaM2().isPresent()
-                            ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
-                            : "taken to have the usable area of the flat roof");
+        return "flush on a roof pitched " + angle(pitched.mounting().tiltDeg()) + ", facing "
+                + angle(pitched.mounting().azimuthDeg()) + " from north, "
+                + (pitched.roofAreaM2().isPresent()
+                        ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
+                        : "taken to have the usable area of the flat roof");
     }
 
     private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
@@ -47,16 +46,15 @@ final class MountingWords {
     }
 
     private static String unshaded(MountingStudy study, RowSpacing.Unshaded unshaded) {
-            boolean noon = unshaded.fromSolarHour() == 12 && unshaded.toSolarHour() == 12;
-            return "unshaded "
-                    + (noon
-                            ? "at solar noon"
-                            : "from " + hour(unshaded.fromSolarHour()) + " to " + hour(unshaded.toSolarHour())
-                                    + " o'clock solar time")
-                    + " on "
-                    + Numbers.show(unshaded.dateAt(
-                            study.weather().site().latitudeDeg(),
-                            study.template().season()));
+        boolean noon = unshaded.fromSolarHour() == 12 && unshaded.toSolarHour() == 12;
+        return "unshaded "
+                + (noon
+                        ? "at solar noon"
+                        : "from " + hour(unshaded.fromSolarHour()) + " to " + hour(unshaded.toSolarHour())
+                                + " o'clock solar time")
+                + " on "
+                + Numbers.show(unshaded.dateAt(
+                        study.weather().site().latitudeDeg(), study.template().season()));
     }
 
     private static String hour(double hour) {

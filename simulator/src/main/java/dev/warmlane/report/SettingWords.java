@@ -37,14 +37,12 @@ final class SettingWords {
     /** Without a unit, which is that of a setting beside it. */
     static String like(Setting beside, Setting setting, UnitSystem units) {
         return setting.match(
-                numbers -> beside.match(
-                        other -> values(numbers, symbol(other, units)), words -> of(setting, units)),
+                numbers -> beside.match(other -> values(numbers, symbol(other, units)), words -> of(setting, units)),
                 Setting.Words::text);
     }
 
     private static String unitOf(Setting setting, UnitSystem units) {
-        return setting.match(
-                numbers -> (" " + Measure.written(symbol(numbers, units))).stripTrailing(), words -> "");
+        return setting.match(numbers -> (" " + Measure.written(symbol(numbers, units))).stripTrailing(), words -> "");
     }
 
     private static String values(Setting.Numbers numbers, String symbol) {

@@ -34,8 +34,7 @@ final class TurningWords {
                                         + numbers.show(Measure.LIGHT, none.smallestMarginKwhM2()));
     }
 
-    private static String turning(
-            Numbers numbers, TurningVariable variable, List<TurningPoint.Crossing> crossings) {
+    private static String turning(Numbers numbers, TurningVariable variable, List<TurningPoint.Crossing> crossings) {
         StringBuilder text = new StringBuilder();
         for (TurningPoint.Crossing crossing : crossings) {
             text.append("\"").append(crossing.aheadBelow()).append("\" is ahead up to ");

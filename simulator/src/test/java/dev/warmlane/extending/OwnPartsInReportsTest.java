@@ -74,8 +74,9 @@ class OwnPartsInReportsTest {
     void everythingBuiltInNeedsNoWord() {
         Report report = forecast(Lido.built().build(), Lido.WEATHER);
         assertThat(TextWriter.full(report)).doesNotContain(HEADING).doesNotContain("not of this program");
-        assertThat(report.sections()).filteredOn(section -> section.heading().equals(HEADING)).allSatisfy(section ->
-                assertThat(section.parts()).isEmpty());
+        assertThat(report.sections())
+                .filteredOn(section -> section.heading().equals(HEADING))
+                .allSatisfy(section -> assertThat(section.parts()).isEmpty());
     }
 
     @Test
@@ -95,7 +96,9 @@ class OwnPartsInReportsTest {
                 "a film correlation",
                 "our wind tunnel");
         assertNamed(
-                Lido.built().control(Control.withLimit(28).decidedBy(CONTROLLER)).build(),
+                Lido.built()
+                        .control(Control.withLimit(28).decidedBy(CONTROLLER))
+                        .build(),
                 "a controller",
                 "the lido's own timer");
     }
@@ -145,8 +148,7 @@ class OwnPartsInReportsTest {
 
     @Test
     void studiesNameThemToo() {
-        Installation built =
-                Lido.built().pool(Lido.POOL.withEvaporation(BASIN)).build();
+        Installation built = Lido.built().pool(Lido.POOL.withEvaporation(BASIN)).build();
         Subject described = subject(built, Lido.WEATHER);
         MountingStudy mountings = MountingStudy.of(
                 built, Lido.WEATHER, List.of(MountingOption.flat("flat"), MountingOption.racks("racks", 30, 180)));
