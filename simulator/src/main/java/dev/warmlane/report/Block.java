@@ -11,6 +11,11 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
     /** Whether it is set in columns, and so has room around it. */
     boolean inColumns();
 
+    /** The picture that it is; nothing for any other. */
+    default Optional<Picture> picture() {
+        return Optional.empty();
+    }
+
     /** Answers for the kind that this is. */
     <T> T as(Kinds<T> kinds);
 
@@ -140,6 +145,11 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
                 drawn = true;
             }
             return chart;
+        }
+
+        @Override
+        public Optional<Picture> picture() {
+            return Optional.of(this);
         }
 
         @Override

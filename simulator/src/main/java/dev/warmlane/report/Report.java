@@ -38,9 +38,7 @@ public record Report(String name, String title, String place, List<Section> sect
     public List<Block.Picture> pictures() {
         return sections.stream()
                 .flatMap(section -> section.parts().stream())
-                .map(Section.Part::block)
-                .filter(Block.Picture.class::isInstance)
-                .map(Block.Picture.class::cast)
+                .flatMap(part -> part.block().picture().stream())
                 .toList();
     }
 }
