@@ -93,9 +93,9 @@ final class CommonSections {
     List<Section> last(List<PeriodSummary> shown) {
         return List.of(
                 WeatherReport.asRead(numbers, subject.forecast().weather()),
-                Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
                 own(),
                 assumed(),
+                Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
                 Section.of("Cautions", Place.ANSWER)
                         .points(Cautions.of(numbers, shown, subject.summary().workingRange())));
     }

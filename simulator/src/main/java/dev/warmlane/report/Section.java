@@ -18,8 +18,9 @@ public record Section(String heading, Set<Place> places, List<Part> parts) {
      *
      * @param block the block
      * @param places where it is shown
+     * @param givesWay whether it may go to the next sheet where the first one, which is to be one sheet of paper, is full
      */
-    public record Part(Block block, Set<Place> places) {}
+    public record Part(Block block, Set<Place> places, boolean givesWay) {}
 
     /** Keeps its own copies. */
     public Section {
@@ -44,8 +45,18 @@ public record Section(String heading, Set<Place> places, List<Part> parts) {
     /** With a block that is shown in some places only. */
     Section with(Set<Place> only, Block block) {
         List<Part> more = new ArrayList<>(parts);
-        more.add(new Part(block, only));
+        more.add(new Part(block, only, false));
         return new Section(heading, places, more);
+    }
+
+    /** The same, each block free to go to the next sheet where the first one is full; what comes later goes first. */
+    Section givingWay() {
+        return new Section(
+                heading,
+                places,
+                parts.stream()
+                        .map(part -> new Part(part.block, part.places, true))
+                        .toList());
     }
 
     /** With paragraphs, none of them empty. */

@@ -58,6 +58,22 @@ public final class SampleStudies {
         this.sensitivity = SensitivityStudy.of(built, forcing, Runs.onAllCores());
     }
 
+    private SampleStudies(SampleStudies of, Subject described) {
+        this.described = described;
+        this.mountings = of.mountings;
+        this.areas = of.areas;
+        this.exposure = of.exposure;
+        this.sensitivity = of.sensitivity;
+    }
+
+    /** The same for a reader who wants it otherwise. */
+    public SampleStudies in(ReportSettings settings) {
+        return new SampleStudies(
+                this,
+                new Subject(
+                        described.forecast(), described.summary(), settings, described.assumed(), described.warnings()));
+    }
+
     private static SampleStudies usual(Subject described) {
         Installation built = described.forecast().installation();
         return new SampleStudies(

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -44,7 +45,10 @@ public final class HtmlWriter {
      */
     public static String page(Report report, Optional<String> withoutCharts) {
         Blocks blocks = new Blocks(withoutCharts.isEmpty());
-        List<Map<String, Object>> first = sections(report, Place.FIRST_SHEET, blocks);
+        FirstSheet sheet = FirstSheet.of(report, 0, withoutCharts.isEmpty());
+        List<Map<String, Object>> first = sections(report, sheet::of, blocks);
+        List<Map<String, Object>> technical = new ArrayList<>(sections(report, sheet::gaveWay, blocks));
+        technical.addAll(sections(report, section -> section.at(Place.TECHNICAL), blocks));
         return Mustache.compiler()
                 .withFormatter(value -> Printable.lines(String.valueOf(value)))
                 .withLoader(part -> new StringReader(resource(part)))
@@ -55,19 +59,21 @@ public final class HtmlWriter {
                         "answer", first.subList(0, Math.min(1, first.size())),
                         "remark", withoutCharts.stream().toList(),
                         "first", first.subList(Math.min(1, first.size()), first.size()),
-                        "technical", sections(report, Place.TECHNICAL, blocks),
+                        "technical", technical,
                         "version", version()));
     }
 
-    private static List<Map<String, Object>> sections(Report report, Place place, Blocks writer) {
+    private static List<Map<String, Object>> sections(
+            Report report, Function<Section, List<Block>> shown, Blocks writer) {
         List<Map<String, Object>> sections = new ArrayList<>();
-        for (Section section : report.at(place)) {
-            List<Map<String, Object>> blocks = section.at(place).stream()
+        for (Section section : report.sections()) {
+            List<Map<String, Object>> blocks = shown.apply(section).stream()
                     .map(block -> block.as(writer))
                     .filter(block -> !block.isEmpty())
                     .toList();
             if (!blocks.isEmpty()) {
-                sections.add(Map.of("heading", section.heading(), "blocks", blocks));
+                boolean drawn = blocks.stream().anyMatch(block -> block.containsKey("picture"));
+                sections.add(Map.of("heading", section.heading(), "kind", drawn ? "drawn" : "", "blocks", blocks));
             }
         }
         return sections;

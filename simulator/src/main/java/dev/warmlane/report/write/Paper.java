@@ -1,0 +1,140 @@
+package dev.warmlane.report.write;
+
+import dev.warmlane.report.Block;
+import dev.warmlane.report.Column;
+import dev.warmlane.report.Report;
+import dev.warmlane.report.Table;
+import java.util.List;
+
+/**
+ * How much of a printed sheet something takes, as {@code style.css} sets it for print. An estimate on the high side: fonts
+ * differ from one machine to the next, and what is estimated too low would tear the first sheet in two. Whatever is left
+ * over goes to the chart, which fills its sheet.
+ */
+final class Paper implements Block.Kinds<Double> {
+
+    /** Height inside the margins, mm: the lower of A4 (277) and Letter (259). */
+    static final double HEIGHT_MM = 259;
+
+    /** Width inside the margins, mm: the narrower of A4 (184) and Letter (190). */
+    private static final double WIDTH_MM = 184;
+
+    /** Print is set in 8.4 pt. */
+    private static final double EM_MM = 8.4 * 25.4 / 72;
+
+    /** Lines are this much higher than their letters. */
+    private static final double LINE = 1.28;
+
+    /** Width of a letter over its height, mean of running words in a wide font such as DejaVu Sans; own measurement. */
+    private static final double LETTER = 0.56;
+
+    /** A chart lower than this cannot be read, mm; own choice. */
+    private static final double CHART_MM = 48;
+
+    /** Fine print stands in two columns from this many points on. */
+    private static final double COLUMNS = 2;
+
+    private static final double FINE = 0.86;
+    private static final double LARGE = 1.08;
+
+    private final boolean drawn;
+    private final boolean answer;
+
+    private Paper(boolean drawn, boolean answer) {
+        this.drawn = drawn;
+        this.answer = answer;
+    }
+
+    /** Of what stands above the first section, mm. */
+    static double head(Report report, int letterheadLines) {
+        double letterhead = letterheadLines == 0 ? 0 : (letterheadLines + 1.6) * EM_MM * LINE;
+        return letterhead + lines(report.title(), WIDTH_MM, 1.7) * 1.7 * EM_MM * 1.2 + text(report.place(), WIDTH_MM, 1);
+    }
+
+    /** Of a block, mm; {@code answer} where it stands in the section that answers. */
+    static double of(Block block, boolean drawn, boolean answer) {
+        return block.as(new Paper(drawn, answer));
+    }
+
+    /** Of a heading, mm. */
+    static double heading(boolean answer) {
+        return answer ? 0 : LARGE * EM_MM * (LINE + 1.05) + 0.5;
+    }
+
+    @Override
+    public Double words(Block.Words words) {
+        double size = answer ? LARGE : FINE;
+        return text(words.text(), WIDTH_MM, size) + (answer ? 0.8 : 0.7) * size * EM_MM;
+    }
+
+    @Override
+    public Double points(Block.Points points) {
+        double columns = points.points().size() < COLUMNS ? 1 : COLUMNS;
+        double width = WIDTH_MM / columns - 2.6 * EM_MM;
+        double all = points.points().stream()
+                .mapToDouble(point -> text(point, width, FINE) + 0.24 * FINE * EM_MM)
+                .sum();
+        double largest = points.points().stream()
+                .mapToDouble(point -> text(point, width, FINE))
+                .max()
+                .orElse(0);
+        // columns are never quite equal: half of the largest point hangs over
+        return all / columns + largest / 2 + 0.6 * EM_MM;
+    }
+
+    @Override
+    public Double figures(Block.KeyFigures figures) {
+        double width = WIDTH_MM / Math.max(1, figures.figures().size()) - 1.2 * EM_MM - 1.6;
+        return figures.figures().stream()
+                        .mapToDouble(figure -> text(figure.value(), width, 1.3)
+                                + text(figure.meaning(), width, 1)
+                                + text(figure.beside(), width, 0.88))
+                        .max()
+                        .orElse(0)
+                + 1.2 * EM_MM;
+    }
+
+    @Override
+    public Double table(Table table) {
+        double row = 0.9 * EM_MM * (LINE + 0.22) + 0.27;
+        int head = table.columns().stream()
+                .map(Column::header)
+                .mapToInt(header -> header.split("\n", -1).length)
+                .max()
+                .orElse(1);
+        int rows = head
+                + (table.hasUnits() ? 1 : 0)
+                + table.rows().size()
+                + table.totals().size()
+                + (table.caption().isEmpty() ? 0 : 1);
+        return rows * row + 0.5 * EM_MM;
+    }
+
+    @Override
+    public Double picture(Block.Picture picture) {
+        return drawn && picture.chart().isPresent() ? CHART_MM : 0.0;
+    }
+
+    private static double text(String text, double widthMm, double size) {
+        return text.isEmpty() ? 0 : lines(text, widthMm, size) * size * EM_MM * LINE;
+    }
+
+    /** Lines of a paragraph, broken between words. */
+    private static int lines(String text, double widthMm, double size) {
+        double fits = Math.max(6, widthMm / (LETTER * size * EM_MM));
+        int lines = 1;
+        double used = 0;
+        for (String word : List.of(text.strip().split("\\s+", -1))) {
+            int length = word.codePointCount(0, word.length());
+            if (used > 0 && used + 1 + length > fits) {
+                lines++;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + length;
+            // a word longer than the line is broken anywhere
+            lines += (int) (used / (fits + 1));
+            used %= fits + 1;
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,32 @@
+package dev.warmlane.report;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Reports whose first sheet is more or less full. */
+public final class InventedSheets {
+
+    private InventedSheets() {}
+
+    /** An answer, then two lists of so many lines that may give way, then one that may not. */
+    public static Report of(int points) {
+        return new Report(
+                "sheets",
+                "Märchenbad",
+                "",
+                List.of(
+                        Section.of("Answer", Place.ANSWER).words("A paragraph."),
+                        Section.of("Early", Place.ANSWER)
+                                .points(lines("early", points))
+                                .givingWay(),
+                        Section.of("Late", Place.ANSWER).points(lines("late", points)).givingWay(),
+                        Section.of("Last", Place.ANSWER).words("It stays.")),
+                List.of());
+    }
+
+    private static List<String> lines(String word, int count) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> "a point that is " + word + ", no. " + i)
+                .toList();
+    }
+}

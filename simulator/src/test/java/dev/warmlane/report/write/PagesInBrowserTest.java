@@ -1,0 +1,159 @@
+package dev.warmlane.report.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Report;
+import dev.warmlane.report.SampleReports;
+import dev.warmlane.report.SampleStudies;
+import dev.warmlane.report.Subject;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.units.UnitSystem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Every page in a real browser: what it prints on A4 and on Letter, and how it stands in windows of three widths. Skipped
+ * where no Chromium is on the path. With {@code -Dpages.dir=FOLDER} the sheets and windows are kept there to be looked at.
+ */
+class PagesInBrowserTest {
+
+    /** Longer than a line of the first sheet. */
+    private static final String LONG = "Heating the outdoor pool of the municipal bathing and sports grounds with unglazed"
+            + " collectors on the roofs of changing rooms and sports hall, second stage";
+
+    /** Fewer lines on the last sheet would be better on the one before; own choice. */
+    private static final int LINES_ON_LAST = 8;
+
+    /** A colour that nothing else has, to find the technical part by, and how the PDF writes it. */
+    private static final String MARK = "rgb(1, 2, 3)";
+
+    private static final String MARK_IN_PDF = ".0039 .0078 .0118 rg";
+
+    private static final String KEPT = System.getProperty("pages.dir", "");
+
+    private static final int[] WINDOWS = {1400, 800, 390};
+
+    /** Parts of the page that reach out of it to the right or are cut, save those that scroll and show that they do. */
+    private static final String CUT =
+            """
+            (() => {
+              const wide = document.documentElement.clientWidth;
+              const all = [...document.querySelectorAll('body *:not(svg *)')];
+              const named = e => e.tagName + ' ' + (e.getAttribute('class') || '');
+              const shows = e => getComputedStyle(e).backgroundImage.includes('gradient')
+                || getComputedStyle(e, '::after').content.includes('sideways');
+              const out = all.filter(e => !e.closest('.scrolls') && e.getBoundingClientRect().right > wide + 0.5)
+                .map(e => 'out of the page: ' + named(e));
+              const cut = all.filter(e => !e.closest('svg') && e.scrollWidth > e.clientWidth + 1
+                  && getComputedStyle(e).display !== 'inline' && !e.closest('table')
+                  && !(e.classList.contains('scrolls') && shows(e)))
+                .map(e => 'cut: ' + named(e));
+              const beyond = document.documentElement.scrollWidth - wide;
+              return out.concat(cut).concat(beyond > 0 ? ['page too wide by ' + beyond] : []).slice(0, 5).join('; ');
+            })()""";
+
+    @TempDir
+    private static Path folder;
+
+    private static @Nullable Browser browser;
+
+    @BeforeAll
+    static void startBrowser() throws Exception {
+        Optional<Path> program = Browser.installed();
+        assumeTrue(program.isPresent(), "no Chromium on the path: pages are not opened in a browser");
+        browser = Browser.start(program.get(), folder);
+    }
+
+    @AfterAll
+    static void endBrowser() throws Exception {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @Test
+    void firstSheetIsOneSheetAndNothingIsOrphanedOrCut() throws Exception {
+        List<String> wrong = new ArrayList<>();
+        for (Map.Entry<String, Report> entry : reports().entrySet()) {
+            for (String finding : findings(entry.getKey(), HtmlWriter.page(entry.getValue()))) {
+                wrong.add(entry.getKey() + ": " + finding);
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private static List<String> findings(String name, String page) throws Exception {
+        Browser opened = Objects.requireNonNull(browser);
+        List<String> wrong = new ArrayList<>();
+        opened.width(WINDOWS[0]);
+        opened.open(page);
+        for (int width : WINDOWS) {
+            opened.width(width);
+            String cut = opened.ask(CUT);
+            if (!cut.isEmpty()) {
+                wrong.add(width + " px: " + cut);
+            }
+            if (!KEPT.isEmpty()) {
+                keep(name + "-" + width + ".png", opened.screenshot());
+            }
+        }
+        opened.complaints().forEach(complaint -> wrong.add("console: " + complaint));
+        opened.requests().forEach(request -> wrong.add("asks for " + request));
+        opened.ask("(() => { document.querySelector('.second h1').style.color = '" + MARK + "'; return 'done'; })()");
+        wrong.addAll(onPaper(name + "-a4", opened.print(8.27, 11.69)));
+        wrong.addAll(onPaper(name + "-letter", opened.print(8.5, 11)));
+        return wrong;
+    }
+
+    private static List<String> onPaper(String name, Pdf pdf) throws Exception {
+        keep(name + ".pdf", pdf.bytes());
+        List<String> wrong = new ArrayList<>();
+        if (!pdf.sheetsWith(MARK_IN_PDF).equals(List.of(1))) {
+            wrong.add(name + ": the technical part begins on sheet " + pdf.sheetsWith(MARK_IN_PDF) + " counted from 0");
+        }
+        long last = pdf.lines(pdf.sheets() - 1);
+        if (last < LINES_ON_LAST) {
+            wrong.add(name + ": the last of " + pdf.sheets() + " sheets has " + last + " lines");
+        }
+        return wrong;
+    }
+
+    private static void keep(String name, byte[] bytes) throws Exception {
+        if (!KEPT.isEmpty()) {
+            Files.createDirectories(Path.of(KEPT));
+            Files.write(Path.of(KEPT, name), bytes);
+        }
+    }
+
+    /** Every scenario and study in its own units, and in the other ones with a long title. */
+    private static Map<String, Report> reports() {
+        Map<String, Report> reports = new LinkedHashMap<>();
+        Map.of("municipal", SampleStudies.MUNICIPAL, "club", SampleStudies.CLUB, "southern", SampleStudies.SOUTHERN, "indoor", SampleStudies.INDOOR).forEach((name, study) -> {
+            UnitSystem other = study.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+            SampleStudies otherwise = study.in(new ReportSettings(LONG, other));
+            Stream.of(study, otherwise).forEach(of -> Stream.concat(
+                            Stream.of(ForecastReport.of(of.described())), of.reports().stream())
+                    .forEach(report -> reports.put(
+                            name + "-" + report.name() + "-" + of.units().name().toLowerCase(Locale.ROOT), report)));
+        });
+        for (String odd : List.of("no collectors", "one day", "never open", "neither collectors nor heater")) {
+            reports.put(odd, ForecastReport.of(SampleReports.odd(odd)));
+        }
+        return reports;
+    }
+}
