@@ -19,7 +19,9 @@ public final class InventedSheets {
                         Section.of("Early", Place.ANSWER)
                                 .points(lines("early", points))
                                 .givingWay(),
-                        Section.of("Late", Place.ANSWER).points(lines("late", points)).givingWay(),
+                        Section.of("Late", Place.ANSWER)
+                                .points(lines("late", points))
+                                .givingWay(),
                         Section.of("Last", Place.ANSWER).words("It stays.")),
                 List.of());
     }

@@ -71,7 +71,11 @@ public final class SampleStudies {
         return new SampleStudies(
                 this,
                 new Subject(
-                        described.forecast(), described.summary(), settings, described.assumed(), described.warnings()));
+                        described.forecast(),
+                        described.summary(),
+                        settings,
+                        described.assumed(),
+                        described.warnings()));
     }
 
     private static SampleStudies usual(Subject described) {

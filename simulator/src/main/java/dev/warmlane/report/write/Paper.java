@@ -48,7 +48,9 @@ final class Paper implements Block.Kinds<Double> {
     /** Of what stands above the first section, mm. */
     static double head(Report report, int letterheadLines) {
         double letterhead = letterheadLines == 0 ? 0 : (letterheadLines + 1.6) * EM_MM * LINE;
-        return letterhead + lines(report.title(), WIDTH_MM, 1.7) * 1.7 * EM_MM * 1.2 + text(report.place(), WIDTH_MM, 1);
+        return letterhead
+                + lines(report.title(), WIDTH_MM, 1.7) * 1.7 * EM_MM * 1.2
+                + text(report.place(), WIDTH_MM, 1);
     }
 
     /** Of a block, mm; {@code answer} where it stands in the section that answers. */

@@ -58,8 +58,8 @@ final class Browser implements AutoCloseable {
                 .buildAsync(URI.create(address), new Listener())
                 .get(PATIENCE_S, TimeUnit.SECONDS);
         String target = field("targetId", call("", "Target.createTarget", "{\"url\":\"about:blank\"}"));
-        this.session =
-                field("sessionId", call("", "Target.attachToTarget", "{\"targetId\":\"" + target + "\",\"flatten\":true}"));
+        this.session = field(
+                "sessionId", call("", "Target.attachToTarget", "{\"targetId\":\"" + target + "\",\"flatten\":true}"));
         for (String domain : List.of("Page", "Runtime", "Log", "Network")) {
             call(session, domain + ".enable", "{}");
         }
@@ -145,13 +145,15 @@ final class Browser implements AutoCloseable {
         String answer = call(
                 session,
                 "Page.printToPDF",
-                "{\"generateTaggedPDF\":false,\"paperWidth\":" + widthInches + ",\"paperHeight\":" + heightInches + "}");
+                "{\"generateTaggedPDF\":false,\"paperWidth\":" + widthInches + ",\"paperHeight\":" + heightInches
+                        + "}");
         return new Pdf(Base64.getDecoder().decode(field("data", answer)));
     }
 
     /** A picture of the window as PNG. */
     byte[] screenshot() throws Exception {
-        return Base64.getDecoder().decode(field("data", call(session, "Page.captureScreenshot", "{\"captureBeyondViewport\":true}")));
+        return Base64.getDecoder()
+                .decode(field("data", call(session, "Page.captureScreenshot", "{\"captureBeyondViewport\":true}")));
     }
 
     /** Errors and warnings on the console since the page was opened. */
@@ -169,8 +171,8 @@ final class Browser implements AutoCloseable {
         CompletableFuture<String> answer = new CompletableFuture<>();
         answers.put(id, answer);
         socket.sendText(
-                        "{\"id\":" + id + (in.isEmpty() ? "" : ",\"sessionId\":\"" + in + "\"") + ",\"method\":\"" + method
-                                + "\",\"params\":" + parameters + "}",
+                        "{\"id\":" + id + (in.isEmpty() ? "" : ",\"sessionId\":\"" + in + "\"") + ",\"method\":\""
+                                + method + "\",\"params\":" + parameters + "}",
                         true)
                 .get(PATIENCE_S, TimeUnit.SECONDS);
         String found = answer.get(PATIENCE_S, TimeUnit.SECONDS);
@@ -204,8 +206,8 @@ final class Browser implements AutoCloseable {
     }
 
     private static String field(String name, String json) {
-        Matcher field =
-                Pattern.compile("\"" + name + "\":\\s*\"((?:[^\"\\\\]|\\\\.)*+)\"").matcher(json);
+        Matcher field = Pattern.compile("\"" + name + "\":\\s*\"((?:[^\"\\\\]|\\\\.)*+)\"")
+                .matcher(json);
         if (!field.find()) {
             throw new IllegalStateException("no " + name + " in " + json.substring(0, Math.min(400, json.length())));
         }

@@ -7,7 +7,6 @@ import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
-import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.units.UnitSystem;
 import java.nio.file.Files;
@@ -33,8 +32,9 @@ import org.junit.jupiter.api.io.TempDir;
 class PagesInBrowserTest {
 
     /** Longer than a line of the first sheet. */
-    private static final String LONG = "Heating the outdoor pool of the municipal bathing and sports grounds with unglazed"
-            + " collectors on the roofs of changing rooms and sports hall, second stage";
+    private static final String LONG =
+            "Heating the outdoor pool of the municipal bathing and sports grounds with unglazed"
+                    + " collectors on the roofs of changing rooms and sports hall, second stage";
 
     /** Fewer lines on the last sheet would be better on the one before; own choice. */
     private static final int LINES_ON_LAST = 8;
@@ -49,8 +49,7 @@ class PagesInBrowserTest {
     private static final int[] WINDOWS = {1400, 800, 390};
 
     /** Parts of the page that reach out of it to the right or are cut, save those that scroll and show that they do. */
-    private static final String CUT =
-            """
+    private static final String CUT = """
             (() => {
               const wide = document.documentElement.clientWidth;
               const all = [...document.querySelectorAll('body *:not(svg *)')];
@@ -143,14 +142,25 @@ class PagesInBrowserTest {
     /** Every scenario and study in its own units, and in the other ones with a long title. */
     private static Map<String, Report> reports() {
         Map<String, Report> reports = new LinkedHashMap<>();
-        Map.of("municipal", SampleStudies.MUNICIPAL, "club", SampleStudies.CLUB, "southern", SampleStudies.SOUTHERN, "indoor", SampleStudies.INDOOR).forEach((name, study) -> {
-            UnitSystem other = study.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-            SampleStudies otherwise = study.in(new ReportSettings(LONG, other));
-            Stream.of(study, otherwise).forEach(of -> Stream.concat(
-                            Stream.of(ForecastReport.of(of.described())), of.reports().stream())
-                    .forEach(report -> reports.put(
-                            name + "-" + report.name() + "-" + of.units().name().toLowerCase(Locale.ROOT), report)));
-        });
+        Map.of(
+                        "municipal",
+                        SampleStudies.MUNICIPAL,
+                        "club",
+                        SampleStudies.CLUB,
+                        "southern",
+                        SampleStudies.SOUTHERN,
+                        "indoor",
+                        SampleStudies.INDOOR)
+                .forEach((name, study) -> {
+                    UnitSystem other = study.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+                    SampleStudies otherwise = study.in(new ReportSettings(LONG, other));
+                    Stream.of(study, otherwise).forEach(of -> Stream.concat(
+                                    Stream.of(ForecastReport.of(of.described())), of.reports().stream())
+                            .forEach(report -> reports.put(
+                                    name + "-" + report.name() + "-"
+                                            + of.units().name().toLowerCase(Locale.ROOT),
+                                    report)));
+                });
         for (String odd : List.of("no collectors", "one day", "never open", "neither collectors nor heater")) {
             reports.put(odd, ForecastReport.of(SampleReports.odd(odd)));
         }

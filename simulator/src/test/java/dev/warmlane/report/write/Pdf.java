@@ -13,9 +13,9 @@ import java.util.zip.InflaterInputStream;
 /** What a test asks of a PDF as a browser prints it: its sheets and what is drawn on each. */
 final class Pdf {
 
-    private static final Pattern PAGE = Pattern.compile("/Type /Page\\b(?:(?!endobj).)*?/Contents (\\d+) 0 R", Pattern.DOTALL);
-    private static final Pattern BASELINE =
-            Pattern.compile("(?:-?[\\d.]+ ){5}(-?[\\d.]+) Tm");
+    private static final Pattern PAGE =
+            Pattern.compile("/Type /Page\\b(?:(?!endobj).)*?/Contents (\\d+) 0 R", Pattern.DOTALL);
+    private static final Pattern BASELINE = Pattern.compile("(?:-?[\\d.]+ ){5}(-?[\\d.]+) Tm");
 
     private final byte[] bytes;
     private final String text;
@@ -40,7 +40,11 @@ final class Pdf {
 
     /** Lines of text on a sheet. */
     long lines(int sheet) {
-        return BASELINE.matcher(sheets.get(sheet)).results().map(m -> m.group(1)).distinct().count();
+        return BASELINE.matcher(sheets.get(sheet))
+                .results()
+                .map(m -> m.group(1))
+                .distinct()
+                .count();
     }
 
     /** The sheets on which something is drawn in a colour, as the PDF writes it. */
