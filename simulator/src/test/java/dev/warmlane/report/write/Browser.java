@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * One page in a headless Chromium, driven through its DevTools protocol over the JDK's own WebSocket: no more of the
  * protocol than printing, resizing and asking takes.
  */
-final class Browser implements AutoCloseable {
+final class Browser {
 
     private static final List<String> NAMES =
             List.of("chromium", "chromium-browser", "google-chrome-stable", "google-chrome", "chrome");
@@ -214,8 +214,8 @@ final class Browser implements AutoCloseable {
         return field.group(1);
     }
 
-    @Override
-    public void close() throws Exception {
+    /** Ends it, and what it started. */
+    void quit() throws Exception {
         socket.abort();
         List<ProcessHandle> all = new ArrayList<>(process.descendants().toList());
         process.destroy();

@@ -81,7 +81,7 @@ class PagesInBrowserTest {
     @AfterAll
     static void endBrowser() throws Exception {
         if (browser != null) {
-            browser.close();
+            browser.quit();
         }
     }
 
