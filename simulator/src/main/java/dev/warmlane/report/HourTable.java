@@ -34,6 +34,9 @@ final class HourTable {
         table.number("refused", Measure.HEAT, i -> with.refusedKwh(i))
                 .number("evaporated", Measure.MASS, i -> with.evaporatedKg(i))
                 .number("heater_without", Measure.HEAT, i -> without.heatKwh(Flow.HEATER, i));
+        if (with.everIced() || without.everIced()) {
+            table.number("ice", Measure.HEAT, with::iceKwh).number("ice_without", Measure.HEAT, without::iceKwh);
+        }
         for (int a = 0; a < installation.arrays().size(); a++) {
             array(table, forecast, a);
         }

@@ -85,6 +85,21 @@ public final class SeasonLedger {
         return cell(index, LedgerRow.ICE);
     }
 
+    /** The same for the whole pool, kWh. */
+    public double iceKwh(int index) {
+        return cell(index, LedgerRow.ICE) * installation.pool().areaM2() / Units.KWH;
+    }
+
+    /** Whether there is ice on the pool at the end of any hour. */
+    public boolean everIced() {
+        for (int index = 0; index < hours; index++) {
+            if (iceJm2(index) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The state at the end of the season, from which another can go on. */
     public SeasonState endState() {
         return new SeasonState(hourOfYear(hours), waterC[hours], iceJm2(hours - 1), pumpsAtEnd);

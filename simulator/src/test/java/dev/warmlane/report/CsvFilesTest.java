@@ -7,17 +7,25 @@ import com.univocity.parsers.common.record.Record;
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.SyntheticYear;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Schedule;
 import dev.warmlane.units.UnitSystem;
+import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.MonthDay;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -57,6 +65,60 @@ class CsvFilesTest {
                         .isCloseTo(ledger.heatKwh(flow, i), within(ROUNDED));
             }
         }
+    }
+
+    /** A pool that stands open through a frost. */
+    @Test
+    void iceHasItsColumnsWhereThereIsSome() throws IOException {
+        SeasonForecast frozen = frozen();
+        SeasonLedger ledger = frozen.with();
+        List<Record> hours = rows(write(frozen, UnitSystem.METRIC), "hours.csv");
+        double areaM2 = frozen.installation().pool().areaM2();
+        double most = 0;
+        for (int i = 0; i < ledger.hours(); i++) {
+            Record row = hours.get(i);
+            double kwh = ledger.iceJm2(i) * areaM2 / 3.6e6;
+            assertThat(row.getDouble("ice_kwh")).isCloseTo(kwh, within(ROUNDED));
+            assertThat(row.getDouble("ice_without_kwh"))
+                    .isCloseTo(frozen.without().iceJm2(i) * areaM2 / 3.6e6, within(ROUNDED));
+            if (kwh > 0 && i > 0) {
+                double before = ledger.iceJm2(i - 1) * areaM2 / 3.6e6;
+                double taken = Arrays.stream(Flow.values())
+                        .mapToDouble(flow -> row.getDouble(flow.name().toLowerCase(Locale.ROOT) + "_kwh"))
+                        .sum();
+                if (before > 0) {
+                    assertThat(kwh - before).isCloseTo(-taken, within(ROUNDED * Flow.values().length));
+                }
+            }
+            most = Math.max(most, kwh);
+        }
+        assertThat(most).isGreaterThan(100);
+        assertThat(frozen.without().everIced()).isTrue();
+        assertThat(Files.readString(Path.of("..", "docs", "csv.md"))).contains("`ice_kwh`", "`ice_without_kwh`");
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void noColumnOfIceWithoutIce(SeasonForecast forecast) {
+        assertThat(forecast.with().everIced()).isFalse();
+        assertThat(HourTable.of(forecast, UnitSystem.METRIC).columns())
+                .extracting(Column::csvName)
+                .noneMatch(name -> name.startsWith("ice"));
+    }
+
+    private static SeasonForecast frozen() {
+        Installation built = SampleForecasts.MUNICIPAL.installation().toBuilder()
+                .heater(null)
+                .cover(null)
+                .season(new OpeningSeason(MonthDay.of(1, 1), MonthDay.of(2, 28), Schedule.ALWAYS))
+                .startWater(new StartWater.Given(2))
+                .build();
+        WeatherYear frost = SyntheticYear.at(50)
+                .sunless()
+                .airC(hour -> -6)
+                .dewPointC(hour -> -9)
+                .build();
+        return SeasonForecast.of(built, frost);
     }
 
     @ParameterizedTest
