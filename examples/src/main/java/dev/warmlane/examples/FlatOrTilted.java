@@ -22,6 +22,10 @@ import java.util.List;
 /** A designer asks: do the mats lie flat on the roof, or stand on racks? The one argument is a weather file. */
 public final class FlatOrTilted {
     public static void main(String[] arguments) {
+        if (arguments.length != 1) {
+            System.err.println("give a weather file");
+            System.exit(2);
+        }
         try {
             compare(Path.of(arguments[0]));
         } catch (IOException | ImpossibleSeasonException problem) {

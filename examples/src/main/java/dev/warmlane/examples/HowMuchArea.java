@@ -18,6 +18,10 @@ public final class HowMuchArea {
     private static final double LEAST_KWH_M2 = 250;
 
     public static void main(String[] arguments) {
+        if (arguments.length != 1) {
+            System.err.println("give a scenario file");
+            System.exit(2);
+        }
         try {
             design(Path.of(arguments[0]));
         } catch (IOException | ScenarioException | ImpossibleSeasonException problem) {

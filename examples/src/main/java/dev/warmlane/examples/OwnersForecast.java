@@ -16,6 +16,10 @@ import java.nio.file.Path;
 /** An owner asks: how warm will my pool be, week by week? The arguments are a scenario file and a folder for the page. */
 public final class OwnersForecast {
     public static void main(String[] arguments) {
+        if (arguments.length != 2) {
+            System.err.println("give a scenario file and a folder for the page");
+            System.exit(2);
+        }
         try {
             forecast(Path.of(arguments[0]), Path.of(arguments[1]));
         } catch (IOException | ScenarioException | ImpossibleSeasonException problem) {

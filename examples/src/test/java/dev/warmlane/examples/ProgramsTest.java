@@ -20,10 +20,12 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -147,21 +149,37 @@ class ProgramsTest {
     void badInputIsALineAndNoStackTrace(String program) throws Exception {
         Path empty = Files.createFile(folder.resolve("empty"));
         for (Path file : List.of(folder.resolve("missing"), empty)) {
-            Process process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-cp",
-                            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                            "dev.warmlane.examples." + program,
-                            file.toString(),
-                            folder.resolve("page").toString())
-                    .redirectErrorStream(true)
-                    .start();
-            String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-
-            assertThat(process.waitFor()).as(printed).isEqualTo(1);
-            assertThat(printed).startsWith(file.toString()).doesNotContain("Exception", "\tat ");
+            String[] arguments = program.equals("OwnersForecast")
+                    ? new String[] {file.toString(), folder.resolve("page").toString()}
+                    : new String[] {file.toString()};
+            assertThat(refused(program, 1, arguments)).startsWith(file + ":");
         }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "OwnersForecast, give a scenario file and a folder for the page",
+        "FlatOrTilted, give a weather file",
+        "HowMuchArea, give a scenario file"
+    })
+    void noArgumentsAreALineThatSaysWhich(String program, String line) throws Exception {
+        assertThat(refused(program, 2).strip()).isEqualTo(line);
+        assertThat(refused(program, 2, "a", "b", "c").strip()).isEqualTo(line);
+    }
+
+    /** What a program prints in a JVM of its own. */
+    private static String refused(String program, int exitCode, String... arguments) throws Exception {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                "dev.warmlane.examples." + program));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(printed).isEqualTo(exitCode);
+        assertThat(printed).doesNotContain("Exception", "\tat ");
+        return printed;
     }
 
     /** The line of a table that starts with a label. */

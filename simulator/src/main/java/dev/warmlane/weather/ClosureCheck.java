@@ -92,8 +92,8 @@ final class ClosureCheck {
                     "",
                     String.format(
                             Locale.ROOT,
-                            "%s global irradiance that differs from diffuse plus beam by %.0f W/m² (RMSE) at the time taken"
-                                    + " and by %.0f at the best one",
+                            "%s global irradiance that differs from diffuse plus beam by %.0f W/m² (root mean square) at the"
+                                    + " time taken and by %.0f at the best one",
                             wholeYear ? "all year" : "in " + ClockWords.month(worst + 1),
                             wholeYear ? used[12] : used[worst],
                             wholeYear ? Math.min(best[12], used[12]) : Math.min(best[worst], used[worst])),
@@ -109,8 +109,8 @@ final class ClosureCheck {
                     0,
                     String.format(
                             Locale.ROOT,
-                            "global irradiance and the sum of diffuse and beam differ by %.1f W/m² (RMSE over the year), most in"
-                                    + " %s with %.1f: the parts come from different sources or times",
+                            "global irradiance and the sum of diffuse and beam differ by %.1f W/m² (root mean square over the"
+                                    + " year), most in %s with %.1f: the parts come from different sources or times",
                             used[12],
                             ClockWords.month(worst + 1),
                             used[worst]));
