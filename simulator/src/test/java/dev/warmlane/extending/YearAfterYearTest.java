@@ -57,8 +57,7 @@ class YearAfterYearTest {
                     .isEqualTo(ledgers.get(year - 1).waterEndC(last));
         }
         // the warm year is felt in January, and forgotten by summer
-        assertThat(ledgers.get(1).waterStartC(0))
-                .isGreaterThan(ledgers.get(2).waterStartC(0) + 1);
+        assertThat(ledgers.get(1).waterStartC(0)).isGreaterThan(ledgers.get(2).waterStartC(0) + 1);
         int june = HourOfYear.of(6, 1, 0);
         assertThat(ledgers.get(1).waterEndC(june)).isCloseTo(ledgers.get(2).waterEndC(june), within(FORGOTTEN_K));
     }

@@ -352,7 +352,8 @@ class RefusalsTest {
     void theBestTimeIsNotWorseThanTheOneTaken() {
         Breakage.set(epw, 1, 7, "-36.0");
         WeatherFileException e = refused(epw, 0, "all year global irradiance that differs");
-        Matcher numbers = Pattern.compile("by (\\d+) W/m² \\(root mean square\\) at the time taken and by (\\d+) at the best one")
+        Matcher numbers = Pattern.compile(
+                        "by (\\d+) W/m² \\(root mean square\\) at the time taken and by (\\d+) at the best one")
                 .matcher(e.found());
         assertThat(numbers.find()).isTrue();
         assertThat(Integer.parseInt(numbers.group(2))).isLessThanOrEqualTo(Integer.parseInt(numbers.group(1)));
