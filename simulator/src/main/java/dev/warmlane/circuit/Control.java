@@ -3,6 +3,7 @@ package dev.warmlane.circuit;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 
 /**
  * Differential control of the collector circuit.
@@ -39,17 +40,26 @@ public record Control(
     public static final Range COOL_ABOVE =
             Range.of("temperature above which the circuit cools", Dimension.TEMPERATURE, 10, 45);
 
-    /** Default start difference, K; common practice, no source. */
-    public static final double USUAL_ON_K = 4;
+    /** Usual {@link #onDifferenceK}. */
+    public static final Usual USUAL_ON =
+            ON_DIFFERENCE.usually(4, "with 0.3 K it hunts in calm hours only; common practice, no source");
 
-    /**
-     * Default stop difference, K: small enough that the pair hunts in calm hours only, which costs under 1 % of a season's
-     * heat.
-     */
-    public static final double USUAL_OFF_K = 0.3;
+    /** Usual {@link #offDifferenceK}; hunting in calm hours costs under 1 % of a season's heat. */
+    public static final Usual USUAL_OFF =
+            OFF_DIFFERENCE.usually(0.3, "with 4 K it hunts in calm hours only; a larger one costs heat");
 
-    /** Default solar limit, °C: the usual upper end of comfort; common practice, no source. */
-    public static final double USUAL_LIMIT_C = 30;
+    /** Usual {@link #limitC}. */
+    public static final Usual USUAL_LIMIT =
+            LIMIT.usually(30, "the usual upper end of comfort, common practice, no source");
+
+    /** {@link #USUAL_ON}, K. */
+    public static final double USUAL_ON_K = USUAL_ON.value();
+
+    /** {@link #USUAL_OFF}, K. */
+    public static final double USUAL_OFF_K = USUAL_OFF.value();
+
+    /** {@link #USUAL_LIMIT}, °C. */
+    public static final double USUAL_LIMIT_C = USUAL_LIMIT.value();
 
     /** Checks every range. */
     public Control {

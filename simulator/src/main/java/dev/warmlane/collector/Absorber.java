@@ -4,6 +4,7 @@ import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.physics.SurfaceRoughness;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.function.Function;
 
 /**
@@ -32,13 +33,30 @@ public record Absorber(
     /** Range of {@link #roughnessFactor}. */
     public static final Range ROUGHNESS = SurfaceRoughness.FACTOR.named("collector roughness factor");
 
+    private static final String MAT = "usual black plastic mat, from memory, low certainty";
+
+    /** Usual {@link #absorptance}. */
+    public static final Usual USUAL_ABSORPTANCE = ABSORPTANCE.usually(0.94, MAT);
+
+    /** Usual {@link #emittance}. */
+    public static final Usual USUAL_EMITTANCE = EMITTANCE.usually(0.92, MAT);
+
+    /** Usual {@link #roughnessFactor}. */
+    public static final Usual USUAL_ROUGHNESS = ROUGHNESS.usually(
+            SurfaceRoughness.MEDIUM_SMOOTH.factor(), "medium smooth, ASHRAE after Walton, from memory");
+
     /**
-     * A usual black plastic mat of tubes. From memory and of low certainty: absorptance 0.94, emittance 0.92,
-     * plate-to-fluid conductance 250 W/m²K (efficiency factor about 0.93 at a loss coefficient of 20 W/m²K, the middle
-     * of what mats of small tubes side by side reach); medium smooth.
+     * Usual conductance from plate to fluid, W/m²K: an efficiency factor of about 0.93 at a loss coefficient of 20 W/m²K, the
+     * middle of what mats of small tubes side by side reach.
      */
-    public static final Absorber USUAL_MAT =
-            new Absorber(0.94, 0.92, SurfaceRoughness.MEDIUM_SMOOTH.factor(), new PlateToFluid.Conductance(250));
+    public static final Usual USUAL_CONDUCTANCE = PlateToFluid.Conductance.CONDUCTANCE.usually(250, MAT);
+
+    /** A usual black plastic mat of tubes. */
+    public static final Absorber USUAL_MAT = new Absorber(
+            USUAL_ABSORPTANCE.value(),
+            USUAL_EMITTANCE.value(),
+            USUAL_ROUGHNESS.value(),
+            new PlateToFluid.Conductance(USUAL_CONDUCTANCE.value()));
 
     /** An absorber that takes slanting light as matte black paint does. */
     public Absorber(double absorptance, double emittance, double roughnessFactor, PlateToFluid plateToFluid) {

@@ -2,6 +2,7 @@ package dev.warmlane.collector;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 
 /**
  * Collectors of one kind, mounted one way, on one pumped circuit.
@@ -32,8 +33,12 @@ public record CollectorArray(
     /** Range of {@link #panelAreaM2} where there are panels. */
     public static final Range PANEL_AREA = Range.of("panel area", Dimension.AREA, 0.1, 100);
 
-    /** Usual specific flow, kg/s per m²: about 0.07 US gal/min per ft², the middle of common practice; no source. */
-    public static final double USUAL_FLOW_KG_S_M2 = 0.05;
+    /** Usual {@link #flowKgSM2}. */
+    public static final Usual USUAL_FLOW =
+            FLOW.usually(0.05, "about 0.07 US gal/min per ft2, common practice, no source");
+
+    /** {@link #USUAL_FLOW}, kg/s per m². */
+    public static final double USUAL_FLOW_KG_S_M2 = USUAL_FLOW.value();
 
     /** Checks every range. */
     public CollectorArray {
@@ -115,11 +120,11 @@ public record CollectorArray(
         public static final Range DRY_WEIGHT =
                 Range.of("dry weight of the collector", Dimension.MASS_PER_AREA, 0.1, 50);
 
-        /**
-         * Usual plastic mats hold 2.6 to 4.2 L/m² (derived from tubes of 5 to 6 mm bore side by side, low certainty): the
-         * middle; their weight is not known.
-         */
-        public static final Filling USUAL = new Filling(3.4, 0);
+        /** Usual {@link #waterLM2}: tubes of 5 to 6 mm bore side by side hold 2.6 to 4.2 L/m² (derived). */
+        public static final Usual USUAL_WATER = WATER.usually(3.4, "middle of usual mats, low certainty");
+
+        /** Usual plastic mats, of a weight that is not known. */
+        public static final Filling USUAL = new Filling(USUAL_WATER.value(), 0);
 
         /** Checks every range. */
         public Filling {

@@ -5,6 +5,7 @@ import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -15,6 +16,9 @@ public sealed interface Mounting {
     /** Range of the mean gap between a collector and the roof that it lies on. */
     Range GAP =
             Range.of("gap below the collector", Dimension.LENGTH, 0.0005, 0.1).writtenIn("mm");
+
+    /** Usual gap. */
+    Usual USUAL_GAP = GAP.usually(0.005, "corrugations and welds, common practice, no source");
 
     /** Tilt from the horizontal, degrees. */
     double tiltDeg();
@@ -38,8 +42,8 @@ public sealed interface Mounting {
      */
     record FlatOnRoof(double gapM) implements Mounting {
 
-        /** Mats with corrugations and welds rest about 5 mm above the roof on average (common practice, no source). */
-        public static final FlatOnRoof USUAL = new FlatOnRoof(0.005);
+        /** Mats with the usual gap. */
+        public static final FlatOnRoof USUAL = new FlatOnRoof(USUAL_GAP.value());
 
         /** Checks the range. */
         public FlatOnRoof {
@@ -90,8 +94,12 @@ public sealed interface Mounting {
         /** Height of the middle of a rack, in chords, from which on it has nothing of the roof's film; own choice. */
         public static final double ROOF_RUN_CHORDS = 0.1;
 
-        /** What is assumed of the wind at inner rows where nothing is known: as at the first. */
-        public static final double USUAL_INNER_WIND = 1;
+        /** Usual {@link #innerWind}. */
+        public static final Usual USUAL_INNER =
+                INNER_WIND.usually(1, "no shelter by the rows before; how much there is for heat is not known");
+
+        /** {@link #USUAL_INNER}. */
+        public static final double USUAL_INNER_WIND = USUAL_INNER.value();
 
         /** Checks wind and pitch. */
         public OpenRack {
@@ -240,10 +248,14 @@ public sealed interface Mounting {
                 Range.of("conductance of the board", Dimension.HEAT_TRANSFER_COEFFICIENT, 0, 50);
 
         /**
-         * What is assumed of a board, W/m²K: 23 mm of foam of 0.035 W/mK (handbook tables, from memory), own choice. 50 mm of
-         * it have 0.7, 12 mm of plywood of 0.13 W/mK 11 W/m²K (derived).
+         * Usual {@link #boardWm2K}: foam of 0.035 W/mK (handbook tables, from memory). 50 mm of it have 0.7 W/m²K; plywood is
+         * taken at 0.13 W/mK (derived).
          */
-        public static final double USUAL_BOARD_WM2K = 1.5;
+        public static final Usual USUAL_BOARD =
+                BOARD.usually(1.5, "23 mm of foam, own choice; 12 mm of plywood have 11 W/m2K");
+
+        /** {@link #USUAL_BOARD}, W/m²K. */
+        public static final double USUAL_BOARD_WM2K = USUAL_BOARD.value();
 
         /** No board. */
         public static final Back OPEN = new Back(true, 0);

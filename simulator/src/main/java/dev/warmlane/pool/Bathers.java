@@ -3,6 +3,7 @@ package dev.warmlane.pool;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.Locale;
 
 /**
@@ -25,15 +26,21 @@ public record Bathers(double whenFull, double heatEachW, double greatestRise, Sc
     /** Range of {@link #greatestRise}. */
     public static final Range GREATEST_RISE = Range.number("greatest rise of evaporation by swimmers", 0, 2);
 
-    /** Heat of one swimmer, W: derived from metabolic tables, low certainty. */
-    public static final double USUAL_HEAT_W = 600;
+    /** Usual {@link #heatEachW}. */
+    public static final Usual USUAL_HEAT = HEAT_EACH.usually(600, "from metabolic tables, low certainty");
 
     /**
-     * The rise of evaporation from 15 to 20 swimmers per 1000 ft² on: 26 % above the ASHRAE equation, of which quiet
-     * water has 0.74, so 1.70 times quiet (Smith, Löf and Jones, ASHRAE Transactions, paper 4146, read in the abstract;
-     * the ratio derived).
+     * Usual {@link #greatestRise}, reached from 15 to 20 swimmers per 1000 ft² on: 26 % above the ASHRAE equation, of which
+     * quiet water has 0.74 (the paper read in the abstract; the ratio derived).
      */
-    public static final double USUAL_RISE = 0.7;
+    public static final Usual USUAL_GREATEST_RISE = GREATEST_RISE.usually(
+            0.7, "to 1.70 times quiet, Smith, Löf and Jones, ASHRAE Transactions, paper 4146; 0.4 to 0.7 is published");
+
+    /** {@link #USUAL_HEAT}, W. */
+    public static final double USUAL_HEAT_W = USUAL_HEAT.value();
+
+    /** {@link #USUAL_GREATEST_RISE}. */
+    public static final double USUAL_RISE = USUAL_GREATEST_RISE.value();
 
     /** The least rise measured in use, 40 % above quiet water (the same paper, read in the abstract). */
     public static final double LEAST_RISE = 0.4;

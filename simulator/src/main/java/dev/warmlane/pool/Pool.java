@@ -5,6 +5,7 @@ import dev.warmlane.physics.Water;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Units;
+import dev.warmlane.units.Usual;
 
 /**
  * A well-mixed basin.
@@ -55,8 +56,11 @@ public record Pool(
     /** Range of the head that the circulation pump works against. */
     public static final Range HEAD = Range.of("head of the circulation pump", Dimension.LENGTH, 1, 60);
 
-    /** Head that a circulation pump works against, m: filter, pipes and nozzles; common practice, no source. */
-    public static final double CIRCULATION_HEAD_M = 12;
+    /** Usual head that a circulation pump works against. */
+    public static final Usual USUAL_HEAD = HEAD.usually(12, "filter, pipes and nozzles, common practice, no source");
+
+    /** {@link #USUAL_HEAD}, m. */
+    public static final double CIRCULATION_HEAD_M = USUAL_HEAD.value();
 
     /** Solar absorptance of a basin of light finish, ISO/TR 12596 as cited by Kalogirou. */
     public static final double LIGHT_FINISH = 0.85;
@@ -64,8 +68,11 @@ public record Pool(
     /** Solar absorptance of a basin of dark finish, ISO/TR 12596 as cited by Kalogirou. */
     public static final double DARK_FINISH = 0.90;
 
-    /** Long-wave emittance of water. */
-    public static final double WATER_EMITTANCE = 0.95;
+    /** Usual {@link #waterEmittance}. */
+    public static final Usual USUAL_EMITTANCE = EMITTANCE.usually(0.95, "usual value for water");
+
+    /** {@link #USUAL_EMITTANCE}. */
+    public static final double WATER_EMITTANCE = USUAL_EMITTANCE.value();
 
     /** Checks every range. */
     public Pool {

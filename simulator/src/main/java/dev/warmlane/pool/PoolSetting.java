@@ -4,6 +4,7 @@ import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.wind.PoolShelter;
 import java.util.Optional;
@@ -117,7 +118,7 @@ public sealed interface PoolSetting {
      *
      * @param hallTemperatureC air and walls of the hall, °C
      * @param hallHumidity relative humidity of the hall
-     * @param airSpeedMs air speed at the water, m/s; 0.05 to 0.1 is usual
+     * @param airSpeedMs air speed at the water, m/s
      */
     record Indoor(double hallTemperatureC, double hallHumidity, double airSpeedMs) implements PoolSetting {
 
@@ -129,6 +130,10 @@ public sealed interface PoolSetting {
 
         /** Range of {@link #airSpeedMs}. */
         public static final Range AIR_SPEED = Range.of("air speed in the hall", Dimension.SPEED, 0, 0.5);
+
+        /** Usual {@link #airSpeedMs}. */
+        public static final Usual USUAL_AIR_SPEED =
+                AIR_SPEED.usually(0.075, "middle of the usual 0.05 to 0.1 m/s");
 
         /** Checks every range. */
         public Indoor {

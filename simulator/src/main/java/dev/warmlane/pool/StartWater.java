@@ -2,6 +2,7 @@ package dev.warmlane.pool;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.function.Function;
 
 /** How warm the pool is on the morning it opens. */
@@ -43,8 +44,12 @@ public sealed interface StartWater {
         /** Range of {@link #days}. */
         public static final Range DAYS = Range.number("days before opening", 1, 365);
 
-        /** Long enough for a pool of usual depth to forget what it was filled at (common practice, no source). */
-        public static final StandingFilled USUAL = new StandingFilled(30);
+        /** Usual {@link #days}. */
+        public static final Usual USUAL_DAYS =
+                DAYS.usually(30, "long enough to forget what it was filled at, common practice, no source");
+
+        /** Standing as long as is usual. */
+        public static final StandingFilled USUAL = new StandingFilled((int) USUAL_DAYS.value());
 
         /** Checks the range. */
         public StandingFilled {

@@ -29,33 +29,18 @@ final class CollectorKeys {
             CollectorArray.PANEL_AREA,
             "area of one panel; beside area it gives the steps of an area study",
             "required with panels");
-    static final Key<Double> WATER_CONTENT = Key.assumed(
-            "water_content",
-            Filling.WATER,
-            "water that the collector holds",
-            Filling.USUAL.waterLM2(),
-            "middle of usual mats, low certainty");
+    static final Key<Double> WATER_CONTENT = Key.assumed("water_content", Filling.USUAL_WATER, "water that the collector holds");
     static final Key<Double> DRY_WEIGHT = Key.optional(
             "dry_weight",
             Filling.DRY_WEIGHT,
             "weight of the collector without water, for the load on the roof",
             "not known");
-    static final Key<Double> FLOW = Key.assumed(
-            "flow",
-            CollectorArray.FLOW,
-            "water flow per collector area while running",
-            CollectorArray.USUAL_FLOW_KG_S_M2,
-            "about 0.07 US gal/min per ft2, common practice, no source");
+    static final Key<Double> FLOW = Key.assumed("flow", CollectorArray.USUAL_FLOW, "water flow per collector area while running");
     static final Key<MountingKind> MOUNTING = Key.required(
             "mounting",
             WordKinds.choice(MountingKind.class),
             "flat on the flat roof, on racks standing on it, or lying on a pitched roof");
-    static final Key<Double> GAP = Key.assumed(
-            "gap",
-            Mounting.GAP,
-            "mean gap between collector and roof, flat and pitched",
-            Mounting.FlatOnRoof.USUAL.gapM(),
-            "corrugations and welds, common practice, no source");
+    static final Key<Double> GAP = Key.assumed("gap", Mounting.USUAL_GAP, "mean gap between collector and roof, flat and pitched");
     static final Key<Double> TILT = Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
     static final Key<Double> AZIMUTH = Key.optional(
             "azimuth", Plane.AZIMUTH, "direction the front faces, clockwise from north; 180 deg is south", WITH_TILT);
@@ -81,18 +66,8 @@ final class CollectorKeys {
             "back of a rack, open to wind and roof or closed by an insulating board",
             BackKind.OPEN,
             "racks are usually open, no source");
-    static final Key<Double> BOARD_U_VALUE = Key.assumed(
-            "board_u_value",
-            Mounting.Back.BOARD,
-            "conductance of the board behind a boarded rack, from face to face: conductivity over thickness",
-            Mounting.Back.USUAL_BOARD_WM2K,
-            "23 mm of foam, own choice; 12 mm of plywood have 11 W/m2K");
-    static final Key<Double> INNER_WIND = Key.assumed(
-            "inner_wind",
-            OpenRack.INNER_WIND,
-            "wind at every row of racks but the first over that at the first",
-            OpenRack.USUAL_INNER_WIND,
-            "no shelter by the rows before; how much there is for heat is not known");
+    static final Key<Double> BOARD_U_VALUE = Key.assumed("board_u_value", Mounting.Back.USUAL_BOARD, "conductance of the board behind a boarded rack, from face to face: conductivity over thickness");
+    static final Key<Double> INNER_WIND = Key.assumed("inner_wind", OpenRack.USUAL_INNER, "wind at every row of racks but the first over that at the first");
     static final Key<Mounting.WindRun> WIND_RUN = Key.assumed(
             "wind_run",
             WordKinds.choice(Mounting.WindRun.class),

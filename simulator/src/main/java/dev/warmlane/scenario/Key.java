@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,9 +47,14 @@ record Key<T>(
         return new Key<>(name, kind, meaning, "", usual, why);
     }
 
-    /** A number whose usual value is an assumption. */
+    /** A number that is usually nothing, so that it has no constant in the record. */
     static Key<Double> assumed(String name, Range range, String meaning, double usual, String why) {
         return assumed(name, Kinds.of(range), meaning, usual, why);
+    }
+
+    /** A number whose usual value is an assumption; value and source stand beside its range. */
+    static Key<Double> assumed(String name, Usual usual, String meaning) {
+        return assumed(name, Kinds.of(usual.range()), meaning, usual.value(), usual.source());
     }
 
     /** A key whose usual value is a convention of the file, nothing assumed about the job. */

@@ -11,18 +11,8 @@ final class MountingKeys {
 
     static final Key<String> NAME =
             Key.required("name", WordKinds.text(), "what this mounting is called, no two alike");
-    static final Key<Double> CHORD = Key.assumed(
-            "chord",
-            Rack.CHORD,
-            "length of a rack's collector up the slope; a panel is panel_area over chord wide",
-            MountingOption.USUAL_CHORD_M,
-            "common practice, no source");
-    static final Key<Double> CLEARANCE = Key.assumed(
-            "clearance",
-            Rack.CLEARANCE,
-            "height of a rack's lower edge above the roof",
-            MountingOption.USUAL_CLEARANCE_M,
-            "common practice, no source");
+    static final Key<Double> CHORD = Key.assumed("chord", MountingOption.USUAL_CHORD, "length of a rack's collector up the slope; a panel is panel_area over chord wide");
+    static final Key<Double> CLEARANCE = Key.assumed("clearance", MountingOption.USUAL_CLEARANCE, "height of a rack's lower edge above the roof");
     static final Key<Double> PITCH = Key.optional(
             "pitch",
             Mounting.OpenRack.PITCH,

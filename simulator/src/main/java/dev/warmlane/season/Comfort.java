@@ -2,6 +2,7 @@ package dev.warmlane.season;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 
 /**
  * Between which temperatures people like the water.
@@ -17,8 +18,15 @@ public record Comfort(double warmEnoughC, double tooWarmC) {
     /** Range of {@link #tooWarmC}. */
     public static final Range TOO_WARM = Range.of("highest comfortable temperature", Dimension.TEMPERATURE, 10, 40);
 
-    /** 26 °C lie within the 25 to 28 °C of competition pools; the 30 °C are common practice, no source. */
-    public static final Comfort USUAL = new Comfort(26, 30);
+    /** Usual {@link #warmEnoughC}. */
+    public static final Usual USUAL_WARM_ENOUGH =
+            WARM_ENOUGH.usually(26, "within 25 to 28 degC of competition pools");
+
+    /** Usual {@link #tooWarmC}. */
+    public static final Usual USUAL_TOO_WARM = TOO_WARM.usually(30, "common practice, no source");
+
+    /** Both as usual. */
+    public static final Comfort USUAL = new Comfort(USUAL_WARM_ENOUGH.value(), USUAL_TOO_WARM.value());
 
     /** Checks both ranges. */
     public Comfort {

@@ -3,6 +3,7 @@ package dev.warmlane.site;
 import dev.warmlane.physics.SurfaceRoughness;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 
 /**
  * The flat roof that collectors lie or stand on.
@@ -60,6 +61,27 @@ public record Roof(
     /** Range of {@link #usableShare}. */
     public static final Range USABLE_SHARE = Range.share("usable share of the roof", 0.01, 1);
 
+    /** Usual {@link #albedo}. */
+    public static final Usual USUAL_ALBEDO = ALBEDO.usually(0.2, "aged dark roofing");
+
+    /** Usual {@link #emittance}. */
+    public static final Usual USUAL_EMITTANCE = EMITTANCE.usually(0.9, "roofing other than bare metal");
+
+    /** Usual {@link #uValueWm2K}. */
+    public static final Usual USUAL_U_VALUE = U_VALUE.usually(0.5, "between an insulated roof and a bare deck");
+
+    /** Usual {@link #roomTemperatureC}. */
+    public static final Usual USUAL_ROOM_TEMPERATURE = ROOM_TEMPERATURE.usually(22, "a room for people");
+
+    /** Usual {@link #roughnessFactor}. */
+    public static final Usual USUAL_ROUGHNESS = ROUGHNESS.usually(SurfaceRoughness.MEDIUM_SMOOTH.factor(), "medium smooth membrane, ASHRAE after Walton, from memory");
+
+    /** Usual {@link #windSpeedRatio}. */
+    public static final Usual USUAL_WIND_SPEED_RATIO = WIND_SPEED_RATIO.usually(1, "published roof-level ratios are not consistent enough for another value");
+
+    /** Usual {@link #usableShare}. */
+    public static final Usual USUAL_USABLE_SHARE = USABLE_SHARE.usually(0.8, "common practice, no source");
+
     /** Checks every range. */
     public Roof {
         LENGTH.check(lengthM);
@@ -101,22 +123,18 @@ public record Roof(
         return areaM2() * usableShare;
     }
 
-    /**
-     * Gathers a roof. Defaults: albedo 0.2 and emittance 0.9 (aged dark roofing), U value 0.5 W/m²K (between an
-     * insulated roof, 0.25, and a bare deck, 2), room 22 °C, a medium smooth membrane, wind speed ratio 1 (published roof-level ratios are not consistent enough for another
-     * default), usable share 0.8 (common practice, no source).
-     */
+    /** Gathers a roof. What is not said is usual: {@link #USUAL_ALBEDO} and the like. */
     public static final class Builder {
         private final double lengthM;
         private final double widthM;
         private final double heightM;
-        private double albedo = 0.2;
-        private double emittance = 0.9;
-        private double uValueWm2K = 0.5;
-        private double roomTemperatureC = 22;
-        private double roughnessFactor = SurfaceRoughness.MEDIUM_SMOOTH.factor();
-        private double windSpeedRatio = 1;
-        private double usableShare = 0.8;
+        private double albedo = USUAL_ALBEDO.value();
+        private double emittance = USUAL_EMITTANCE.value();
+        private double uValueWm2K = USUAL_U_VALUE.value();
+        private double roomTemperatureC = USUAL_ROOM_TEMPERATURE.value();
+        private double roughnessFactor = USUAL_ROUGHNESS.value();
+        private double windSpeedRatio = USUAL_WIND_SPEED_RATIO.value();
+        private double usableShare = USUAL_USABLE_SHARE.value();
 
         private Builder(double lengthM, double widthM, double heightM) {
             this.lengthM = lengthM;

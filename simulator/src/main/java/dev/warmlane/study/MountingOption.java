@@ -7,6 +7,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +18,17 @@ import java.util.stream.Stream;
 /** A way to mount the collectors that a study compares with others; how many rows it takes follows from the area. */
 public sealed interface MountingOption {
 
-    /** Length of a usual rack up its slope, m; common practice, no source. */
-    double USUAL_CHORD_M = 2;
+    /** Usual length of a rack up its slope. */
+    Usual USUAL_CHORD = Rack.CHORD.usually(2, "common practice, no source");
 
-    /** Height of the lower edge of a usual rack above the roof, m; common practice, no source. */
-    double USUAL_CLEARANCE_M = 0.3;
+    /** Usual height of a rack's lower edge above the roof. */
+    Usual USUAL_CLEARANCE = Rack.CLEARANCE.usually(0.3, "common practice, no source");
+
+    /** {@link #USUAL_CHORD}, m. */
+    double USUAL_CHORD_M = USUAL_CHORD.value();
+
+    /** {@link #USUAL_CLEARANCE}, m. */
+    double USUAL_CLEARANCE_M = USUAL_CLEARANCE.value();
 
     /** Rows free of each other's shade six hours around noon on the season's day with the lowest sun; no source. */
     RowSpacing.Unshaded USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());

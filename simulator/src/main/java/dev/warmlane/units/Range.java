@@ -64,6 +64,11 @@ public record Range(String what, Dimension dimension, String unit, String writte
         return new Range(what, dimension, unit, written, lowest, otherHighest);
     }
 
+    /** A usual value of the range, and where it comes from. */
+    public Usual usually(double value, String source) {
+        return new Usual(this, value, source);
+    }
+
     /** Whether a value lies in the range; NaN does not. */
     public boolean holds(double value) {
         return value >= lowest && value <= highest;

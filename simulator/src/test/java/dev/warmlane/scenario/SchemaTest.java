@@ -2,6 +2,11 @@ package dev.warmlane.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import dev.warmlane.units.Usual;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,6 +42,36 @@ class SchemaTest {
     void usualValuesAreAllowed() throws BadValueException {
         for (Key<?> key : keys()) {
             checkUsual(key);
+        }
+    }
+
+    /** What a record takes where nobody says otherwise is what the file assumes, with the words of the record. */
+    @Test
+    void usualValuesOfRecordsAreThoseOfTheFile() {
+        List<Usual> ofRecords = new ClassFileImporter()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("dev.warmlane").stream()
+                        .flatMap(type -> type.getFields().stream())
+                        .filter(field -> field.getModifiers().contains(JavaModifier.STATIC))
+                        .filter(field -> field.getRawType().isEquivalentTo(Usual.class))
+                        .map(SchemaTest::usual)
+                        .toList();
+        assertThat(ofRecords).hasSizeGreaterThan(20).allSatisfy(usual -> assertThat(keys())
+                .as("%s", usual)
+                .anySatisfy(key -> {
+                    assertThat(key.why()).isEqualTo(usual.source());
+                    assertThat(key.usual())
+                            .isInstanceOfSatisfying(
+                                    Number.class,
+                                    value -> assertThat(value.doubleValue()).isEqualTo(usual.value()));
+                }));
+    }
+
+    private static Usual usual(JavaField constant) {
+        try {
+            return (Usual) constant.reflect().get(null);
+        } catch (IllegalAccessException e) {
+            throw new IllegalStateException(e);
         }
     }
 
