@@ -132,8 +132,7 @@ public sealed interface PoolSetting {
         public static final Range AIR_SPEED = Range.of("air speed in the hall", Dimension.SPEED, 0, 0.5);
 
         /** Usual {@link #airSpeedMs}. */
-        public static final Usual USUAL_AIR_SPEED =
-                AIR_SPEED.usually(0.075, "middle of the usual 0.05 to 0.1 m/s");
+        public static final Usual USUAL_AIR_SPEED = AIR_SPEED.usually(0.075, "middle of the usual 0.05 to 0.1 m/s");
 
         /** Checks every range. */
         public Indoor {

@@ -1,7 +1,6 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.Absorber;
-import dev.warmlane.collector.PlateToFluid.Conductance;
 import dev.warmlane.collector.PlateToFluid.TubeSheet;
 
 /** Keys of the section collectors.absorber. */
@@ -9,10 +8,15 @@ final class AbsorberKeys {
 
     private static final String WITH_TUBES = "required with tube_pitch";
 
-    static final Key<Double> ABSORPTANCE = Key.assumed("absorptance", Absorber.USUAL_ABSORPTANCE, "short-wave absorptance at normal incidence");
+    static final Key<Double> ABSORPTANCE =
+            Key.assumed("absorptance", Absorber.USUAL_ABSORPTANCE, "short-wave absorptance at normal incidence");
     static final Key<Double> EMITTANCE = Key.assumed("emittance", Absorber.USUAL_EMITTANCE, "long-wave emittance");
-    static final Key<Double> ROUGHNESS = Key.assumed("roughness", Absorber.USUAL_ROUGHNESS, "roughness factor of the surface for forced convection, very smooth 1 to very rough");
-    static final Key<Double> CONDUCTANCE = Key.assumed("conductance", Absorber.USUAL_CONDUCTANCE, "conductance from plate to fluid; or give the tubes instead");
+    static final Key<Double> ROUGHNESS = Key.assumed(
+            "roughness",
+            Absorber.USUAL_ROUGHNESS,
+            "roughness factor of the surface for forced convection, very smooth 1 to very rough");
+    static final Key<Double> CONDUCTANCE = Key.assumed(
+            "conductance", Absorber.USUAL_CONDUCTANCE, "conductance from plate to fluid; or give the tubes instead");
     static final Key<Double> TUBE_PITCH = Key.optional(
             "tube_pitch", TubeSheet.TUBE_PITCH, "distance from tube to tube", "from conductance; not with conductance");
     static final Key<Double> OUTER_DIAMETER = Key.optional(

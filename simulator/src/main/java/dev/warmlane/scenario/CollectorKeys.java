@@ -29,18 +29,21 @@ final class CollectorKeys {
             CollectorArray.PANEL_AREA,
             "area of one panel; beside area it gives the steps of an area study",
             "required with panels");
-    static final Key<Double> WATER_CONTENT = Key.assumed("water_content", Filling.USUAL_WATER, "water that the collector holds");
+    static final Key<Double> WATER_CONTENT =
+            Key.assumed("water_content", Filling.USUAL_WATER, "water that the collector holds");
     static final Key<Double> DRY_WEIGHT = Key.optional(
             "dry_weight",
             Filling.DRY_WEIGHT,
             "weight of the collector without water, for the load on the roof",
             "not known");
-    static final Key<Double> FLOW = Key.assumed("flow", CollectorArray.USUAL_FLOW, "water flow per collector area while running");
+    static final Key<Double> FLOW =
+            Key.assumed("flow", CollectorArray.USUAL_FLOW, "water flow per collector area while running");
     static final Key<MountingKind> MOUNTING = Key.required(
             "mounting",
             WordKinds.choice(MountingKind.class),
             "flat on the flat roof, on racks standing on it, or lying on a pitched roof");
-    static final Key<Double> GAP = Key.assumed("gap", Mounting.USUAL_GAP, "mean gap between collector and roof, flat and pitched");
+    static final Key<Double> GAP =
+            Key.assumed("gap", Mounting.USUAL_GAP, "mean gap between collector and roof, flat and pitched");
     static final Key<Double> TILT = Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
     static final Key<Double> AZIMUTH = Key.optional(
             "azimuth", Plane.AZIMUTH, "direction the front faces, clockwise from north; 180 deg is south", WITH_TILT);
@@ -66,8 +69,12 @@ final class CollectorKeys {
             "back of a rack, open to wind and roof or closed by an insulating board",
             BackKind.OPEN,
             "racks are usually open, no source");
-    static final Key<Double> BOARD_U_VALUE = Key.assumed("board_u_value", Mounting.Back.USUAL_BOARD, "conductance of the board behind a boarded rack, from face to face: conductivity over thickness");
-    static final Key<Double> INNER_WIND = Key.assumed("inner_wind", OpenRack.USUAL_INNER, "wind at every row of racks but the first over that at the first");
+    static final Key<Double> BOARD_U_VALUE = Key.assumed(
+            "board_u_value",
+            Mounting.Back.USUAL_BOARD,
+            "conductance of the board behind a boarded rack, from face to face: conductivity over thickness");
+    static final Key<Double> INNER_WIND = Key.assumed(
+            "inner_wind", OpenRack.USUAL_INNER, "wind at every row of racks but the first over that at the first");
     static final Key<Mounting.WindRun> WIND_RUN = Key.assumed(
             "wind_run",
             WordKinds.choice(Mounting.WindRun.class),

@@ -1,7 +1,6 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.irradiance.Rack;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RowSpacing;
 import java.time.MonthDay;
@@ -11,8 +10,12 @@ final class MountingKeys {
 
     static final Key<String> NAME =
             Key.required("name", WordKinds.text(), "what this mounting is called, no two alike");
-    static final Key<Double> CHORD = Key.assumed("chord", MountingOption.USUAL_CHORD, "length of a rack's collector up the slope; a panel is panel_area over chord wide");
-    static final Key<Double> CLEARANCE = Key.assumed("clearance", MountingOption.USUAL_CLEARANCE, "height of a rack's lower edge above the roof");
+    static final Key<Double> CHORD = Key.assumed(
+            "chord",
+            MountingOption.USUAL_CHORD,
+            "length of a rack's collector up the slope; a panel is panel_area over chord wide");
+    static final Key<Double> CLEARANCE =
+            Key.assumed("clearance", MountingOption.USUAL_CLEARANCE, "height of a rack's lower edge above the roof");
     static final Key<Double> PITCH = Key.optional(
             "pitch",
             Mounting.OpenRack.PITCH,

@@ -37,13 +37,26 @@ final class PlaceKeys {
     static final Key<Double> LENGTH = Key.required("length", Roof.LENGTH, "longer side of the roof");
     static final Key<Double> WIDTH = Key.required("width", Roof.WIDTH, "shorter side of the roof");
     static final Key<Double> HEIGHT = Key.required("height", Roof.HEIGHT, "height of the roof above the ground");
-    static final Key<Double> ALBEDO = Key.assumed("albedo", Roof.USUAL_ALBEDO, "share of short-wave that the bare roof reflects; a white membrane about 0.6");
-    static final Key<Double> EMITTANCE = Key.assumed("emittance", Roof.USUAL_EMITTANCE, "long-wave emittance of the bare roof");
-    static final Key<Double> U_VALUE = Key.assumed("u_value", Roof.USUAL_U_VALUE, "heat transmission from the roof's surface to the room below; insulated 0.25, bare deck 2");
-    static final Key<Double> ROOM_TEMPERATURE = Key.assumed("room_temperature", Roof.USUAL_ROOM_TEMPERATURE, "temperature of the room below");
-    static final Key<Double> ROUGHNESS = Key.assumed("roughness", Roof.USUAL_ROUGHNESS, "roughness factor of the bare roof for forced convection, very smooth 1 to very rough");
-    static final Key<Double> WIND_SPEED_RATIO = Key.assumed("wind_speed_ratio", Roof.USUAL_WIND_SPEED_RATIO, "wind speed along the roof over the undisturbed speed at its height; parapets and neighbours lower it");
-    static final Key<Double> USABLE_SHARE = Key.assumed("usable_share", Roof.USUAL_USABLE_SHARE, "share of the roof's area that collectors may cover");
+    static final Key<Double> ALBEDO = Key.assumed(
+            "albedo", Roof.USUAL_ALBEDO, "share of short-wave that the bare roof reflects; a white membrane about 0.6");
+    static final Key<Double> EMITTANCE =
+            Key.assumed("emittance", Roof.USUAL_EMITTANCE, "long-wave emittance of the bare roof");
+    static final Key<Double> U_VALUE = Key.assumed(
+            "u_value",
+            Roof.USUAL_U_VALUE,
+            "heat transmission from the roof's surface to the room below; insulated 0.25, bare deck 2");
+    static final Key<Double> ROOM_TEMPERATURE =
+            Key.assumed("room_temperature", Roof.USUAL_ROOM_TEMPERATURE, "temperature of the room below");
+    static final Key<Double> ROUGHNESS = Key.assumed(
+            "roughness",
+            Roof.USUAL_ROUGHNESS,
+            "roughness factor of the bare roof for forced convection, very smooth 1 to very rough");
+    static final Key<Double> WIND_SPEED_RATIO = Key.assumed(
+            "wind_speed_ratio",
+            Roof.USUAL_WIND_SPEED_RATIO,
+            "wind speed along the roof over the undisturbed speed at its height; parapets and neighbours lower it");
+    static final Key<Double> USABLE_SHARE =
+            Key.assumed("usable_share", Roof.USUAL_USABLE_SHARE, "share of the roof's area that collectors may cover");
 
     static final SectionSchema ROOF = SectionSchema.needed(
             "roof",

@@ -73,9 +73,16 @@ final class PlantKeys {
             ELECTRICITY_PRICE,
             COLLECTOR_PRICE);
 
-    static final Key<Double> ON_DIFFERENCE = Key.assumed("on_difference", Control.USUAL_ON, "the pump starts when the dry plate would be this much warmer than the pool");
-    static final Key<Double> OFF_DIFFERENCE = Key.assumed("off_difference", Control.USUAL_OFF, "the pump stops when the water warms by less than this, about a tenth of on_difference");
-    static final Key<Double> LIMIT = Key.assumed("limit", Control.USUAL_LIMIT, "pool temperature at which the collectors stop giving heat");
+    static final Key<Double> ON_DIFFERENCE = Key.assumed(
+            "on_difference",
+            Control.USUAL_ON,
+            "the pump starts when the dry plate would be this much warmer than the pool");
+    static final Key<Double> OFF_DIFFERENCE = Key.assumed(
+            "off_difference",
+            Control.USUAL_OFF,
+            "the pump stops when the water warms by less than this, about a tenth of on_difference");
+    static final Key<Double> LIMIT =
+            Key.assumed("limit", Control.USUAL_LIMIT, "pool temperature at which the collectors stop giving heat");
     static final Key<Double> COOL_ABOVE = Key.optional(
             "cool_above",
             Control.COOL_ABOVE,
@@ -119,8 +126,12 @@ final class PlantKeys {
             "days that the filled pool stands before opening and takes its temperature by itself",
             StartWater.StandingFilled.USUAL.days(),
             StartWater.StandingFilled.USUAL_DAYS.source());
-    static final Key<Double> COMFORT = Key.assumed("comfort", Comfort.USUAL_WARM_ENOUGH, "temperature from which people find the pool warm enough");
-    static final Key<Double> COMFORT_MAXIMUM = Key.assumed("comfort_maximum", Comfort.USUAL_TOO_WARM, "temperature above which people find the pool too warm, at least comfort");
+    static final Key<Double> COMFORT = Key.assumed(
+            "comfort", Comfort.USUAL_WARM_ENOUGH, "temperature from which people find the pool warm enough");
+    static final Key<Double> COMFORT_MAXIMUM = Key.assumed(
+            "comfort_maximum",
+            Comfort.USUAL_TOO_WARM,
+            "temperature above which people find the pool too warm, at least comfort");
     static final SectionSchema SEASON = SectionSchema.optional(
             "season",
             "when the pool is open, how warm it starts and how warm it should be",

@@ -65,14 +65,16 @@ final class PoolKeys {
             "hall_temperature", Indoor.TEMPERATURE, "temperature of the hall, its air and its walls", INDOOR_ONLY);
     static final Key<Double> HALL_HUMIDITY =
             Key.optional("hall_humidity", Indoor.HUMIDITY, "relative humidity of the hall", INDOOR_ONLY);
-    static final Key<Double> AIR_SPEED = Key.assumed("air_speed", Indoor.USUAL_AIR_SPEED, "air speed at the water, indoors; 0.05 to 0.1 m/s is usual");
+    static final Key<Double> AIR_SPEED = Key.assumed(
+            "air_speed", Indoor.USUAL_AIR_SPEED, "air speed at the water, indoors; 0.05 to 0.1 m/s is usual");
     static final Key<Evaporation> EVAPORATION = Key.assumed(
             "evaporation",
             WordKinds.choice(Evaporation.class),
             "correlation for evaporation",
             Evaporation.SMITH_LOF_JONES,
             "Smith, Löf and Jones 1994, measured on an outdoor pool");
-    static final Key<Double> WATER_EMITTANCE = Key.assumed("water_emittance", Pool.USUAL_EMITTANCE, "long-wave emittance of water");
+    static final Key<Double> WATER_EMITTANCE =
+            Key.assumed("water_emittance", Pool.USUAL_EMITTANCE, "long-wave emittance of water");
     static final Key<Double> GROUND_CONDUCTANCE = Key.optional(
             "ground_conductance",
             Pool.GROUND_CONDUCTANCE,
@@ -80,8 +82,12 @@ final class PoolKeys {
             "from area and depth, assumed by ISO 13370");
     static final Key<Double> BATHERS = Key.assumed(
             "bathers", Bathers.WHEN_FULL, "people in the water at once when the pool is full", 0.0, "nobody counted");
-    static final Key<Double> BATHER_HEAT = Key.assumed("bather_heat", Bathers.USUAL_HEAT, "heat that each gives to the water while swimming");
-    static final Key<Double> BATHER_EVAPORATION_RISE = Key.assumed("bather_evaporation_rise", Bathers.USUAL_GREATEST_RISE, "by how much bathers raise evaporation over that of quiet water at most, from one on every 5.3 m2 of water"
+    static final Key<Double> BATHER_HEAT =
+            Key.assumed("bather_heat", Bathers.USUAL_HEAT, "heat that each gives to the water while swimming");
+    static final Key<Double> BATHER_EVAPORATION_RISE = Key.assumed(
+            "bather_evaporation_rise",
+            Bathers.USUAL_GREATEST_RISE,
+            "by how much bathers raise evaporation over that of quiet water at most, from one on every 5.3 m2 of water"
                     + " on; fewer raise it in proportion");
     static final Key<Double> CIRCULATION_POWER = Key.assumed(
             "circulation_power",
@@ -95,7 +101,8 @@ final class PoolKeys {
             Pool.TURNOVER,
             "time in which the circulation pump moves the pool's volume once; 6 h is common practice",
             "not with circulation_power");
-    static final Key<Double> CIRCULATION_HEAD = Key.assumed("circulation_head", Pool.USUAL_HEAD, "head that the circulation pump works against, with turnover only");
+    static final Key<Double> CIRCULATION_HEAD = Key.assumed(
+            "circulation_head", Pool.USUAL_HEAD, "head that the circulation pump works against, with turnover only");
     static final Key<Double> MAKE_UP = Key.assumed(
             "make_up",
             MakeUp.WATER,

@@ -19,8 +19,7 @@ public record Comfort(double warmEnoughC, double tooWarmC) {
     public static final Range TOO_WARM = Range.of("highest comfortable temperature", Dimension.TEMPERATURE, 10, 40);
 
     /** Usual {@link #warmEnoughC}. */
-    public static final Usual USUAL_WARM_ENOUGH =
-            WARM_ENOUGH.usually(26, "within 25 to 28 degC of competition pools");
+    public static final Usual USUAL_WARM_ENOUGH = WARM_ENOUGH.usually(26, "within 25 to 28 degC of competition pools");
 
     /** Usual {@link #tooWarmC}. */
     public static final Usual USUAL_TOO_WARM = TOO_WARM.usually(30, "common practice, no source");

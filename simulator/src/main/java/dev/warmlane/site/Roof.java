@@ -74,10 +74,12 @@ public record Roof(
     public static final Usual USUAL_ROOM_TEMPERATURE = ROOM_TEMPERATURE.usually(22, "a room for people");
 
     /** Usual {@link #roughnessFactor}. */
-    public static final Usual USUAL_ROUGHNESS = ROUGHNESS.usually(SurfaceRoughness.MEDIUM_SMOOTH.factor(), "medium smooth membrane, ASHRAE after Walton, from memory");
+    public static final Usual USUAL_ROUGHNESS = ROUGHNESS.usually(
+            SurfaceRoughness.MEDIUM_SMOOTH.factor(), "medium smooth membrane, ASHRAE after Walton, from memory");
 
     /** Usual {@link #windSpeedRatio}. */
-    public static final Usual USUAL_WIND_SPEED_RATIO = WIND_SPEED_RATIO.usually(1, "published roof-level ratios are not consistent enough for another value");
+    public static final Usual USUAL_WIND_SPEED_RATIO =
+            WIND_SPEED_RATIO.usually(1, "published roof-level ratios are not consistent enough for another value");
 
     /** Usual {@link #usableShare}. */
     public static final Usual USUAL_USABLE_SHARE = USABLE_SHARE.usually(0.8, "common practice, no source");

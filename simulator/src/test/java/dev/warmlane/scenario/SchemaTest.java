@@ -49,21 +49,19 @@ class SchemaTest {
     @Test
     void usualValuesOfRecordsAreThoseOfTheFile() {
         List<Usual> ofRecords = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("dev.warmlane").stream()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("dev.warmlane").stream()
                         .flatMap(type -> type.getFields().stream())
                         .filter(field -> field.getModifiers().contains(JavaModifier.STATIC))
                         .filter(field -> field.getRawType().isEquivalentTo(Usual.class))
                         .map(SchemaTest::usual)
                         .toList();
-        assertThat(ofRecords).hasSizeGreaterThan(20).allSatisfy(usual -> assertThat(keys())
-                .as("%s", usual)
-                .anySatisfy(key -> {
+        assertThat(ofRecords)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(usual -> assertThat(keys()).as("%s", usual).anySatisfy(key -> {
                     assertThat(key.why()).isEqualTo(usual.source());
                     assertThat(key.usual())
-                            .isInstanceOfSatisfying(
-                                    Number.class,
-                                    value -> assertThat(value.doubleValue()).isEqualTo(usual.value()));
+                            .isInstanceOfSatisfying(Number.class, value -> assertThat(value.doubleValue())
+                                    .isEqualTo(usual.value()));
                 }));
     }
 

@@ -7,7 +7,8 @@ import org.junit.jupiter.api.Test;
 
 class UsualTest {
 
-    private static final Range GAP = Range.of("gap", Dimension.LENGTH, 0.001, 0.1).writtenIn("mm");
+    private static final Range GAP =
+            Range.of("gap", Dimension.LENGTH, 0.001, 0.1).writtenIn("mm");
 
     @Test
     void liesInItsRange() {
