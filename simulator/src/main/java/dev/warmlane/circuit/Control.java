@@ -91,6 +91,16 @@ public record Control(
         return new Control(USUAL_ON_K, USUAL_OFF_K, limitC, Schedule.ALWAYS);
     }
 
+    /** The same control with another start difference, K. */
+    public Control withOnDifferenceK(double value) {
+        return new Control(value, offDifferenceK, limitC, shedAboveC, pumping, controller);
+    }
+
+    /** The same control in other pumping hours. */
+    public Control withPumping(Schedule value) {
+        return new Control(onDifferenceK, offDifferenceK, limitC, shedAboveC, value, controller);
+    }
+
     /** The same control with another stop difference, K. */
     public Control withOffDifferenceK(double value) {
         return new Control(onDifferenceK, value, limitC, shedAboveC, pumping, controller);

@@ -2,6 +2,7 @@ package dev.warmlane.collector;
 
 import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Film;
+import dev.warmlane.physics.FilmAir;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherYear;
@@ -46,6 +47,11 @@ final class AirHours {
             rootBuoyancy[hour] = Math.sqrt(buoyancy[hour]);
             rootConductivity[hour] = Math.sqrt(conductivityWmK[hour]);
         }
+    }
+
+    /** The air of an hour's film. */
+    FilmAir film(int hour) {
+        return new FilmAir(conductivityWmK[hour], viscosityM2S[hour], PRANDTL);
     }
 
     /** The factor on a film coefficient for a surface some kelvins above the air, see {@link #SURFACE_SLOPE_PER_K}. */

@@ -3,6 +3,7 @@ package dev.warmlane.collector;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.Film;
 import dev.warmlane.physics.NaturalFace;
+import dev.warmlane.physics.PlateFace;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.HourOfYear;
 
@@ -74,7 +75,7 @@ final class CertificateBalance implements HourlyHeat {
     }
 
     private static NaturalFace face(CertificateCurve.TestStand test, boolean facesUp) {
-        return new NaturalFace(TEST_TILT_DEG, facesUp, test.lengthM(), test.lengthM() / 4, AirHours.PRANDTL);
+        return new NaturalFace(new PlateFace(TEST_TILT_DEG, facesUp, test.lengthM(), test.lengthM() / 4), AirHours.PRANDTL);
     }
 
     private double mounted(int hour, double differenceK) {
@@ -115,8 +116,7 @@ final class CertificateBalance implements HourlyHeat {
 
     /** The wind at which a face of the test stand has a forced part: Re^0.8 turned round. */
     private double windFor(int hour, double forced, double lengthM) {
-        double atOneMs = Film.forcedTurbulent(
-                1, lengthM, ROUGHNESS, air.conductivityWmK[hour], air.viscosityM2S[hour], AirHours.PRANDTL);
+        double atOneMs = Film.forcedTurbulent(1, lengthM, ROUGHNESS, air.film(hour));
         return Math.pow(forced / atOneMs, 1 / 0.8);
     }
 

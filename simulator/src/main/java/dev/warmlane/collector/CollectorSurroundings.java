@@ -3,6 +3,7 @@ package dev.warmlane.collector;
 import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.physics.FilmCorrelation.Face;
 import dev.warmlane.physics.NaturalFace;
+import dev.warmlane.physics.PlateFace;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -101,7 +102,7 @@ public final class CollectorSurroundings {
 
     private FaceFilm filmOnRoof(double roughnessFactor, FilmCorrelation correlation, double windShare) {
         double areaToPerimeter = roof.areaM2() / (2 * (roof.lengthM() + roof.widthM()));
-        NaturalFace natural = new NaturalFace(0, true, roofRunM, areaToPerimeter, AirHours.PRANDTL);
+        NaturalFace natural = new NaturalFace(new PlateFace(0, true, roofRunM, areaToPerimeter), AirHours.PRANDTL);
         Face face = new Face(0, true, roofRunM, true);
         return FaceFilm.of(correlation, air, windMs(0, windShare), face, roughnessFactor, natural);
     }
@@ -162,6 +163,6 @@ public final class CollectorSurroundings {
 
     /** Rows are long: area over perimeter of a strip is half its width. */
     private static NaturalFace faceOfRow(double tiltDeg, boolean facesUp, double lengthM) {
-        return new NaturalFace(tiltDeg, facesUp, lengthM, lengthM / 2, AirHours.PRANDTL);
+        return new NaturalFace(new PlateFace(tiltDeg, facesUp, lengthM, lengthM / 2), AirHours.PRANDTL);
     }
 }

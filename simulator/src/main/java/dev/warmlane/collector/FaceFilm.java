@@ -64,13 +64,7 @@ abstract class FaceFilm {
             this.onRoof = face.onRoof();
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
                 double wind = Film.effectiveWindMs(windMs[hour]);
-                forced[hour] = Film.forcedTurbulent(
-                        wind,
-                        face.runM(),
-                        roughnessFactor,
-                        air.conductivityWmK[hour],
-                        air.viscosityM2S[hour],
-                        AirHours.PRANDTL);
+                forced[hour] = Film.forcedTurbulent(wind, face.runM(), roughnessFactor, air.film(hour));
                 richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, face.runM());
             }
         }

@@ -3,6 +3,7 @@ package dev.warmlane.collector;
 import dev.warmlane.collector.Mounting.Back;
 import dev.warmlane.collector.Mounting.OpenRack;
 import dev.warmlane.collector.Mounting.WindRun;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 
 /**
@@ -67,7 +68,7 @@ public final class RackBuilder {
      * @throws IllegalArgumentException if a value is out of range
      */
     public OpenRack build() {
-        RackRows layout = new RackRows(tiltDeg, azimuthDeg, chordM, pitchM, rows, clearanceM);
+        RackRows layout = new RackRows(new Rack(tiltDeg, azimuthDeg, chordM, clearanceM), pitchM, rows);
         return new OpenRack(layout, back, windRun, innerWind);
     }
 }

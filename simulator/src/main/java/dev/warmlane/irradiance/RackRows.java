@@ -34,11 +34,6 @@ public record RackRows(Rack rack, double pitchM, int rows) {
         }
     }
 
-    /** Rows of a rack that nobody has a name for, see {@link Rack}. */
-    public RackRows(double tiltDeg, double azimuthDeg, double chordM, double pitchM, int rows, double clearanceM) {
-        this(new Rack(tiltDeg, azimuthDeg, chordM, clearanceM), pitchM, rows);
-    }
-
     /**
      * The least pitch at which rows do not shade each other while the sun stands at a profile angle:
      * {@code chord·sin(profile + tilt)/sin(profile)}, m. The lower the angle, the longer the shadow, so the sun's lowest

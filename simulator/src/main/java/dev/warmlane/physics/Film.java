@@ -35,20 +35,12 @@ public final class Film {
      * @param windMs wind speed along the face, m/s, 0 or more
      * @param lengthM run of the wind over the surface, m, above 0
      * @param roughnessFactor {@link SurfaceRoughness#factor}
-     * @param airConductivity W/mK
-     * @param kinViscosity m²/s
-     * @param prandtl dimensionless
+     * @param air the air of the film
      */
-    public static double forcedTurbulent(
-            double windMs,
-            double lengthM,
-            double roughnessFactor,
-            double airConductivity,
-            double kinViscosity,
-            double prandtl) {
-        double reynolds = reynolds(windMs, lengthM, kinViscosity);
-        double nusselt = 0.037 * Math.pow(reynolds, 0.8) * Math.cbrt(prandtl);
-        return roughnessFactor * nusselt * airConductivity / lengthM;
+    public static double forcedTurbulent(double windMs, double lengthM, double roughnessFactor, FilmAir air) {
+        double reynolds = reynolds(windMs, lengthM, air.viscosityM2S());
+        double nusselt = 0.037 * Math.pow(reynolds, 0.8) * Math.cbrt(air.prandtl());
+        return roughnessFactor * nusselt * air.conductivityWmK() / lengthM;
     }
 
     /**
@@ -61,36 +53,22 @@ public final class Film {
      * Hollands (Handbook of Heat Transfer, from memory). It is never negative, and at zero difference both sides meet
      * in the small conduction term of Churchill and Chu, 0.68 k/L, so it is continuous there.
      *
+     * @param face the face
      * @param surfaceC surface temperature, °C
      * @param airC air temperature, °C
-     * @param tiltDeg tilt from the horizontal, degrees, 0 to 90
-     * @param facesUp whether this is the upper face
-     * @param lengthM length along the slope, m
-     * @param areaToPerimeterM area over perimeter of the plate, m
-     * @param airConductivity W/mK
-     * @param kinViscosity m²/s
-     * @param prandtl dimensionless
+     * @param air the air of the film
      */
-    public static double natural(
-            double surfaceC,
-            double airC,
-            double tiltDeg,
-            boolean facesUp,
-            double lengthM,
-            double areaToPerimeterM,
-            double airConductivity,
-            double kinViscosity,
-            double prandtl) {
+    public static double natural(PlateFace face, double surfaceC, double airC, FilmAir air) {
         double expansion = Air.expansionPerK((surfaceC + airC) / 2);
-        double rayleigh =
-                rayleighPerKelvin(expansion, kinViscosity, prandtl) * Math.abs(surfaceC - airC); // of a length of 1 m
-        double sine = Math.sin(Math.toRadians(tiltDeg));
-        double cosine = Math.max(0, Math.cos(Math.toRadians(tiltDeg)));
-        double along = alongNusselt(rayleigh * cube(lengthM) * sine, prandtl) / lengthM;
-        double away = facesUp == surfaceC > airC
-                ? unstableNusselt(rayleigh * cube(lengthM) * cosine) / lengthM
-                : stableNusselt(rayleigh * cube(areaToPerimeterM) * cosine) / areaToPerimeterM;
-        return airConductivity * Math.max(along, away);
+        double rayleigh = rayleighPerKelvin(expansion, air.viscosityM2S(), air.prandtl())
+                * Math.abs(surfaceC - airC); // of a length of 1 m
+        double length = face.lengthM();
+        double width = face.areaToPerimeterM();
+        double along = alongNusselt(rayleigh * cube(length) * face.sine(), air.prandtl()) / length;
+        double away = face.facesUp() == surfaceC > airC
+                ? unstableNusselt(rayleigh * cube(length) * face.cosine()) / length
+                : stableNusselt(rayleigh * cube(width) * face.cosine()) / width;
+        return air.conductivityWmK() * Math.max(along, away);
     }
 
     /**

@@ -24,25 +24,17 @@ public final class NaturalFace {
     /**
      * Works out the geometry.
      *
-     * @param tiltDeg tilt from the horizontal, degrees, 0 to 90
-     * @param facesUp whether this is the upper face
-     * @param lengthM length along the slope, m, above 0
-     * @param areaToPerimeterM area over perimeter of the plate, m, above 0
-     * @param prandtl Prandtl number of the air, {@link Air#prandtl} at a typical film temperature
-     * @throws IllegalArgumentException if a value lies outside its range
+     * @param face the face
+     * @param prandtl Prandtl number of the air, {@link Air#prandtl} at a typical film temperature, 0.6 to 0.8
+     * @throws IllegalArgumentException if the number lies outside its range
      */
-    public NaturalFace(double tiltDeg, boolean facesUp, double lengthM, double areaToPerimeterM, double prandtl) {
-        Checks.within("tilt", tiltDeg, 0, 90, "degrees");
-        Checks.within("length along the slope", lengthM, Double.MIN_NORMAL, 1e4, "m");
-        Checks.within("area over perimeter", areaToPerimeterM, Double.MIN_NORMAL, 1e4, "m");
+    public NaturalFace(PlateFace face, double prandtl) {
         Checks.within("Prandtl number of air", prandtl, 0.6, 0.8, "");
-        double sine = Math.sin(Math.toRadians(tiltDeg));
-        double cosine = Math.max(0, Math.cos(Math.toRadians(tiltDeg)));
-        this.facesUp = facesUp;
-        this.alongStill = 0.825 / Math.sqrt(lengthM);
-        this.alongFlow = 0.387 * Film.prandtlTerm(prandtl) * Math.sqrt(Math.cbrt(sine));
-        this.unstable = Film.unstableNusselt(cosine);
-        this.stable = Film.stableNusselt(cosine / areaToPerimeterM);
+        this.facesUp = face.facesUp();
+        this.alongStill = 0.825 / Math.sqrt(face.lengthM());
+        this.alongFlow = 0.387 * Film.prandtlTerm(prandtl) * Math.sqrt(Math.cbrt(face.sine()));
+        this.unstable = Film.unstableNusselt(face.cosine());
+        this.stable = Film.stableNusselt(face.cosine() / face.areaToPerimeterM());
         this.stableToFourth = stable * stable * stable * stable;
     }
 

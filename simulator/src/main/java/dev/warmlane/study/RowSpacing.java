@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.site.HourOfYear;
@@ -106,7 +107,7 @@ public sealed interface RowSpacing {
         private double lowestProfileDeg(MonthDay day, double azimuthDeg, double latitudeDeg) {
             SolarDay sun = SolarDay.of(latitudeDeg, day);
             // any rows that face this way have the same profile angle
-            RackRows rows = new RackRows(0, azimuthDeg, 1, 1, 1, 0);
+            RackRows rows = new RackRows(new Rack(0, azimuthDeg, 1, 0), 1, 1);
             double lowest = 90;
             int minutes = (int) Math.ceil((toSolarHour - fromSolarHour) / MINUTE);
             for (int minute = 0; minute <= minutes; minute++) {

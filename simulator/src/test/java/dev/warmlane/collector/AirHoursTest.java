@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Film;
+import dev.warmlane.physics.FilmAir;
 import dev.warmlane.physics.NaturalFace;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,8 +26,7 @@ class AirHoursTest {
     }
 
     private static double forced(double filmC) {
-        return Film.forcedTurbulent(
-                3, 2, 1, Air.conductivityWmK(filmC), Air.kinematicViscosityM2S(filmC, 101.325), AirHours.PRANDTL);
+        return Film.forcedTurbulent(3, 2, 1, new FilmAir(Air.conductivityWmK(filmC), Air.kinematicViscosityM2S(filmC, 101.325), AirHours.PRANDTL));
     }
 
     private static double natural(double filmC) {

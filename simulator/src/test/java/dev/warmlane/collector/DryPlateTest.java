@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.RoofStrips;
 import dev.warmlane.irradiance.RowPlace;
@@ -47,7 +48,7 @@ class DryPlateTest {
         Exposure exposure = new Exposures(around, incidence, 1.13)
                 .rack(rack, place, e -> new PlateBalance(e, Absorber.USUAL_MAT, around.air(), 0.05));
         PlateBalance plate = new PlateBalance(exposure, Absorber.USUAL_MAT, around.air(), 0.05);
-        RackRows rackRows = new RackRows(30, 180, 2, 4, rows, clearanceM);
+        RackRows rackRows = new RackRows(new Rack(30, 180, 2, clearanceM), 4, rows);
         RoofStrips strips = RoofStrips.below(rackRows, place);
         RowShading shading = RowShading.of(weather.sun(), rackRows);
         FaceFilm film = around.filmOfRoof(1);

@@ -2,6 +2,8 @@ package dev.warmlane.extending;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Controller;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CertificateCurve.TestStand;
 import dev.warmlane.collector.Mounting.Back;
@@ -12,6 +14,7 @@ import dev.warmlane.irradiance.AngleCoefficient;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
+import dev.warmlane.site.Schedule;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingOption.RoofSide;
 import dev.warmlane.study.RowSpacing;
@@ -31,7 +34,7 @@ class BuildersTest {
                 .innerWind(0.8)
                 .build();
         assertThat(built)
-                .isEqualTo(new OpenRack(new RackRows(20, 190, 1.4, 2.9, 4, 0.02), Back.BOARDED, WindRun.CHORD, 0.8));
+                .isEqualTo(new OpenRack(new RackRows(new Rack(20, 190, 1.4, 0.02), 2.9, 4), Back.BOARDED, WindRun.CHORD, 0.8));
         assertThat(OpenRack.builder(20, 190, 1.4).build()).isEqualTo(new OpenRack(20, 190, 1.4, 1.4, 1, 0.3));
         assertThat(OpenRack.builder(2, 190, 1.4)
                         .clearanceM(0)
@@ -63,6 +66,19 @@ class BuildersTest {
         TubeSheet laminar = TubeSheet.ofLaminarFlow(0.01, 0.008, 0.006, 0.001, 0.3);
         assertThat(laminar).isEqualTo(new TubeSheet(0.01, 0.008, 0.006, 0.001, 0.3, TubeSheet.laminarFilmWm2K(0.006)));
         assertThat(laminar.withInnerFilmWm2K(900)).isEqualTo(new TubeSheet(0.01, 0.008, 0.006, 0.001, 0.3, 900));
+    }
+
+    @Test
+    void controls() {
+        Schedule byDay = Schedule.daily(7, 21);
+        Controller own = new Controller() {};
+        assertThat(Control.withLimit(28)
+                        .decidedBy(own)
+                        .withOnDifferenceK(6)
+                        .withOffDifferenceK(0.2)
+                        .withPumping(byDay)
+                        .sheddingAboveC(31))
+                .isEqualTo(new Control(6, 0.2, 28, 31, byDay, own));
     }
 
     @Test

@@ -14,12 +14,12 @@ class RackRowsTest {
 
     private static final double ROUNDING = 1e-12;
 
-    private static final RackRows ROWS = new RackRows(30, 180, 1.2, 2.4, 5, 0.3);
+    private static final RackRows ROWS = new RackRows(new Rack(30, 180, 1.2, 0.3), 2.4, 5);
 
     @ParameterizedTest
     @CsvSource({"0, 1.2, 1.3", "10, 1.2, 1.2", "30, 1.2, 2.4", "60, 3, 4", "90, 2, 0.5"})
     void facesSeeSkyNeighbourAndRoofAndNothingElse(double tiltDeg, double chordM, double pitchM) {
-        RackRows rows = new RackRows(tiltDeg, 180, chordM, pitchM, 3, 0.2);
+        RackRows rows = new RackRows(new Rack(tiltDeg, 180, chordM, 0.2), pitchM, 3);
         for (RowPlace place : RowPlace.values()) {
             assertThat(rows.frontSkyView(place) + rows.frontRoofView(place) + rows.neighbourView(place))
                     .isCloseTo(1, within(ROUNDING));
@@ -32,11 +32,11 @@ class RackRowsTest {
 
     @Test
     void rowsFarApartSeeWhatASingleRowSees() {
-        RackRows apart = new RackRows(35, 180, 1.2, 12_000, 2, 0.3);
+        RackRows apart = new RackRows(new Rack(35, 180, 1.2, 0.3), 12_000, 2);
         // the neighbour fills an angle of rise over pitch, 1e-4, near the horizon
         assertThat(apart.frontSkyView(RowPlace.INTERIOR)).isCloseTo(apart.frontSkyView(RowPlace.FIRST), within(1e-4));
         assertThat(apart.backSkyView(RowPlace.INTERIOR)).isCloseTo(apart.backSkyView(RowPlace.FIRST), within(1e-4));
-        RackRows alone = new RackRows(35, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
+        RackRows alone = new RackRows(new Rack(35, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 1);
         assertThat(alone.frontSkyView(RowPlace.INTERIOR)).isEqualTo(alone.frontSkyView(RowPlace.FIRST));
         assertThat(alone.neighbourView(RowPlace.INTERIOR)).isZero();
         assertThat(alone.shadedShare(0.1)).isZero();
@@ -65,14 +65,14 @@ class RackRowsTest {
         // tan p = tan(height)/cos(aside)
         assertThat(Math.tan(Math.toRadians(ROWS.profileDeg(60, 240))))
                 .isCloseTo(Math.tan(Math.toRadians(30)) / 0.5, within(1e-9));
-        RackRows east = new RackRows(30, 90, 1.2, 2.4, 5, 0.3);
+        RackRows east = new RackRows(new Rack(30, 90, 1.2, 0.3), 2.4, 5);
         assertThat(east.profileDeg(60, 90)).isCloseTo(30, within(1e-9));
     }
 
     @Test
     void pitchOfTheSpacingRuleJustEndsTheShade() {
         double pitch = RackRows.pitchForProfileAngle(1.2, 30, 20);
-        RackRows rows = new RackRows(30, 180, 1.2, pitch, 5, 0.3);
+        RackRows rows = new RackRows(new Rack(30, 180, 1.2, 0.3), pitch, 5);
         // run + rise/tan p, the common form of the rule
         assertThat(pitch).isCloseTo(rows.runM() + rows.riseM() / Math.tan(Math.toRadians(20)), within(ROUNDING));
         assertThat(rows.shadedShare(20)).isCloseTo(0, within(1e-9));
@@ -89,7 +89,7 @@ class RackRowsTest {
         }
         assertThat(ROWS.shadedShare(178)).as("the back, from the row behind").isPositive();
         assertThat(ROWS.shadedShare(150)).as("edge-on").isZero();
-        RackRows flat = new RackRows(0, 180, 1.2, 1.2, 5, 0.3);
+        RackRows flat = new RackRows(new Rack(0, 180, 1.2, 0.3), 1.2, 5);
         assertThat(flat.shadedShare(2))
                 .as("plates that lie do not shade each other")
                 .isCloseTo(0, within(ROUNDING));
@@ -115,12 +115,12 @@ class RackRowsTest {
     @Test
     void refusesRowsThatStandOverEachOther() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new RackRows(30, 180, 1.2, 1.0, 5, 0.3))
+                .isThrownBy(() -> new RackRows(new Rack(30, 180, 1.2, 0.3), 1.0, 5))
                 .withMessageContaining("row pitch must be at least")
                 .withMessageContaining("widen the pitch");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new RackRows(30, 180, 1.2, Double.POSITIVE_INFINITY, 2, 0.3))
+                .isThrownBy(() -> new RackRows(new Rack(30, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 2))
                 .withMessageContaining("finite");
-        assertThatIllegalArgumentException().isThrownBy(() -> new RackRows(30, 180, 1.2, Double.NaN, 2, 0.3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new RackRows(new Rack(30, 180, 1.2, 0.3), Double.NaN, 2));
     }
 }

@@ -22,7 +22,7 @@ class RoofStripsTest {
     /** What {@link StripCut} promises of the lit roof that a back sees; more than a tenth of it was wrong with equal strips. */
     private static final double LIT_SEEN = 2e-3;
 
-    private static final RackRows ROWS = new RackRows(30, 180, 1.2, 2.4, 5, 0.3);
+    private static final RackRows ROWS = new RackRows(new Rack(30, 180, 1.2, 0.3), 2.4, 5);
 
     @ParameterizedTest
     @CsvSource({
@@ -37,7 +37,7 @@ class RoofStripsTest {
         "90, 1.5, 2, 0.2"
     })
     void everythingSeenIsSomething(double tiltDeg, double chordM, double pitchM, double clearanceM) {
-        RackRows rows = new RackRows(tiltDeg, 180, chordM, pitchM, 5, clearanceM);
+        RackRows rows = new RackRows(new Rack(tiltDeg, 180, chordM, clearanceM), pitchM, 5);
         for (RowPlace place : RowPlace.values()) {
             RoofStrips strips = RoofStrips.below(rows, place);
             for (int i = 0; i < strips.count(); i++) {
@@ -61,7 +61,7 @@ class RoofStripsTest {
     @ParameterizedTest
     @CsvSource({"10, 1.2, 1.6, 0.1", "30, 1.2, 2.4, 0.3", "50, 2, 3, 1"})
     void raysFindTheSame(double tiltDeg, double chordM, double pitchM, double clearanceM) {
-        RackRows rows = new RackRows(tiltDeg, 180, chordM, pitchM, 81, clearanceM);
+        RackRows rows = new RackRows(new Rack(tiltDeg, 180, chordM, clearanceM), pitchM, 81);
         for (RowPlace place : RowPlace.values()) {
             RoofStrips strips = RoofStrips.below(rows, place);
             int[] some = IntStream.of(0, 3, 4, 5, 7)
@@ -89,7 +89,7 @@ class RoofStripsTest {
         "20, 2, 0"
     })
     void backSeesAsMuchLitRoofAsRaysFind(double tiltDeg, double chordM, double clearanceM) {
-        RackRows row = new RackRows(tiltDeg, 180, chordM, Double.POSITIVE_INFINITY, 1, clearanceM);
+        RackRows row = new RackRows(new Rack(tiltDeg, 180, chordM, clearanceM), Double.POSITIVE_INFINITY, 1);
         RoofStrips strips = RoofStrips.below(row, RowPlace.FIRST);
         for (double profileDeg = 25; profileDeg < 180; profileDeg += 12.5) {
             assertThat(litSeen(strips, profileDeg))
@@ -108,7 +108,7 @@ class RoofStripsTest {
         "30, 2, 80, 0.3"
     })
     void finerStripsSeeTheSame(double tiltDeg, double chordM, double pitchM, double clearanceM) {
-        RackRows rows = new RackRows(tiltDeg, 180, chordM, pitchM, 5, clearanceM);
+        RackRows rows = new RackRows(new Rack(tiltDeg, 180, chordM, clearanceM), pitchM, 5);
         for (RowPlace place : RowPlace.values()) {
             RoofStrips usual = RoofStrips.below(rows, place);
             RoofStrips halved = RoofStrips.below(rows, place, 2);
@@ -121,7 +121,7 @@ class RoofStripsTest {
 
     @Test
     void parallelPlatesSeeWhatHottelFound() {
-        RackRows flat = new RackRows(0, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
+        RackRows flat = new RackRows(new Rack(0, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 1);
         RoofStrips strips = RoofStrips.below(flat, RowPlace.FIRST);
         double below = IntStream.range(0, strips.count())
                 .filter(i -> strips.fromM(i) >= -1.2 && strips.fromM(i) + strips.widthM(i) <= 0)
@@ -135,7 +135,7 @@ class RoofStripsTest {
     @Test
     void mountingStandsSymmetricWhenItLies() {
         RoofStrips strips =
-                RoofStrips.below(new RackRows(0, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3), RowPlace.FIRST);
+                RoofStrips.below(new RackRows(new Rack(0, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 1), RowPlace.FIRST);
         int last = strips.count() - 2;
         for (int i = 0; i <= last; i++) {
             assertThat(strips.skyView(i)).isCloseTo(strips.skyView(last - i), within(CLOSURE));
@@ -157,7 +157,7 @@ class RoofStripsTest {
 
     @Test
     void shadowFallsBehindThePlateWhenTheSunStandsBeforeIt() {
-        RackRows row = new RackRows(30, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
+        RackRows row = new RackRows(new Rack(30, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 1);
         RoofStrips strips = RoofStrips.below(row, RowPlace.FIRST);
         double[] lit = new double[strips.count()];
         strips.litShares(45, lit);
@@ -192,8 +192,8 @@ class RoofStripsTest {
 
     @Test
     void clearanceSpreadsTheDarkButDoesNotLessenIt() {
-        RoofStrips low = RoofStrips.below(new RackRows(20, 180, 1.2, 2, 5, 0.05), RowPlace.INTERIOR);
-        RoofStrips high = RoofStrips.below(new RackRows(20, 180, 1.2, 2, 5, 1.5), RowPlace.INTERIOR);
+        RoofStrips low = RoofStrips.below(new RackRows(new Rack(20, 180, 1.2, 0.05), 2, 5), RowPlace.INTERIOR);
+        RoofStrips high = RoofStrips.below(new RackRows(new Rack(20, 180, 1.2, 1.5), 2, 5), RowPlace.INTERIOR);
         assertThat(sum(low, i -> low.skyView(i) * low.widthM(i)))
                 .isCloseTo(sum(high, i -> high.skyView(i) * high.widthM(i)), within(CLOSURE));
         assertThat(spread(high)).isLessThan(0.3 * spread(low));
@@ -201,7 +201,7 @@ class RoofStripsTest {
 
     @Test
     void rowsFarApartLeaveTheRoofOpen() {
-        RackRows apart = new RackRows(30, 180, 1.2, 1200, 2, 0.3);
+        RackRows apart = new RackRows(new Rack(30, 180, 1.2, 0.3), 1200, 2);
         RoofStrips interior = RoofStrips.below(apart, RowPlace.INTERIOR);
         RoofStrips alone = RoofStrips.below(apart, RowPlace.FIRST);
         assertThat(sum(interior, interior::frontView)).isCloseTo(sum(alone, alone::frontView), within(1e-3));
@@ -222,7 +222,7 @@ class RoofStripsTest {
 
     @Test
     void aRowAloneHasNoInterior() {
-        RackRows alone = new RackRows(30, 180, 1.2, Double.POSITIVE_INFINITY, 1, 0.3);
+        RackRows alone = new RackRows(new Rack(30, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RoofStrips.below(alone, RowPlace.INTERIOR))
                 .withMessageContaining("no interior");

@@ -31,8 +31,7 @@ class FilmCorrelationTest {
     /** A chord of 1 to 2 m at 3 m/s: the physics lies among the measurements on plates of that size. */
     @Test
     void physicsLiesAmongTheFits() {
-        double forced = Film.forcedTurbulent(
-                3, 1.5, 1, Air.conductivityWmK(25), Air.kinematicViscosityM2S(25, 101.325), Air.prandtl(25));
+        double forced = Film.forcedTurbulent(3, 1.5, 1, FilmAir.at(25, 101.325));
         assertThat(Film.rack(forced, 2.5)).isBetween(Linear.WATMUFF.coefficient(3), Linear.MCADAMS.coefficient(3));
     }
 }

@@ -25,19 +25,10 @@ class NaturalFaceTest {
     @CsvSource({"0, 17, 4.8", "5, 1.2, 0.5", "30, 1.2, 0.5", "60, 3, 1", "90, 2, 0.6"})
     void equalsTheUndividedFormula(double tiltDeg, double lengthM, double areaToPerimeterM) {
         for (boolean facesUp : new boolean[] {true, false}) {
-            var face = new NaturalFace(tiltDeg, facesUp, lengthM, areaToPerimeterM, PRANDTL);
+            var face = new NaturalFace(new PlateFace(tiltDeg, facesUp, lengthM, areaToPerimeterM), PRANDTL);
             for (double differenceK = -30; differenceK <= 30; differenceK += 0.75) {
                 double half = differenceK / 2;
-                double whole = Film.natural(
-                        FILM_C + half,
-                        FILM_C - half,
-                        tiltDeg,
-                        facesUp,
-                        lengthM,
-                        areaToPerimeterM,
-                        CONDUCTIVITY,
-                        VISCOSITY,
-                        PRANDTL);
+                double whole = Film.natural(new PlateFace(tiltDeg, facesUp, lengthM, areaToPerimeterM), FILM_C + half, FILM_C - half, new FilmAir(CONDUCTIVITY, VISCOSITY, PRANDTL));
                 assertThat(face.coefficient(differenceK, BUOYANCY, CONDUCTIVITY))
                         .isCloseTo(whole, within(ROUNDING * (1 + whole)));
             }
@@ -46,14 +37,14 @@ class NaturalFaceTest {
 
     @Test
     void frozenPrandtlNumberCostsLessThanHalfAPercent() {
-        double cold = new NaturalFace(90, true, 1.2, 0.5, Air.prandtl(-20)).coefficient(10, BUOYANCY, CONDUCTIVITY);
-        double hot = new NaturalFace(90, true, 1.2, 0.5, Air.prandtl(60)).coefficient(10, BUOYANCY, CONDUCTIVITY);
+        double cold = new NaturalFace(new PlateFace(90, true, 1.2, 0.5), Air.prandtl(-20)).coefficient(10, BUOYANCY, CONDUCTIVITY);
+        double hot = new NaturalFace(new PlateFace(90, true, 1.2, 0.5), Air.prandtl(60)).coefficient(10, BUOYANCY, CONDUCTIVITY);
         assertThat(cold).isCloseTo(hot, Percentage.withPercentage(0.5));
     }
 
     @Test
     void refusesATiltBeyondTheVertical() {
-        assertThatThrownBy(() -> new NaturalFace(95, true, 1, 1, PRANDTL))
+        assertThatThrownBy(() -> new NaturalFace(new PlateFace(95, true, 1, 1), PRANDTL))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("tilt must be 0 to 90 degrees, was 95");
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.site.Schedule;
@@ -39,9 +40,9 @@ class RowSpacingTest {
         double pitch = spacing.pitchM(2, tilt, azimuth, latitude, SUMMER);
         SolarDay sun = SolarDay.of(latitude, date);
 
-        assertThat(mostShade(new RackRows(tilt, azimuth, 2, pitch, 3, 0.3), sun, from, to))
+        assertThat(mostShade(new RackRows(new Rack(tilt, azimuth, 2, 0.3), pitch, 3), sun, from, to))
                 .isLessThan(SHADE);
-        assertThat(mostShade(new RackRows(tilt, azimuth, 2, 0.99 * pitch, 3, 0.3), sun, from, to))
+        assertThat(mostShade(new RackRows(new Rack(tilt, azimuth, 2, 0.3), 0.99 * pitch, 3), sun, from, to))
                 .isGreaterThan(0.001);
     }
 
