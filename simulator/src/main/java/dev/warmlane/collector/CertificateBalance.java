@@ -75,7 +75,8 @@ final class CertificateBalance implements HourlyHeat {
     }
 
     private static NaturalFace face(CertificateCurve.TestStand test, boolean facesUp) {
-        return new NaturalFace(new PlateFace(TEST_TILT_DEG, facesUp, test.lengthM(), test.lengthM() / 4), AirHours.PRANDTL);
+        return new NaturalFace(
+                new PlateFace(TEST_TILT_DEG, facesUp, test.lengthM(), test.lengthM() / 4), AirHours.PRANDTL);
     }
 
     private double mounted(int hour, double differenceK) {

@@ -124,7 +124,11 @@ public sealed interface Mounting {
                 double clearanceM,
                 Back back,
                 WindRun windRun) {
-            this(new RackRows(new Rack(tiltDeg, azimuthDeg, chordM, clearanceM), pitchM, rows), back, windRun, USUAL_INNER_WIND);
+            this(
+                    new RackRows(new Rack(tiltDeg, azimuthDeg, chordM, clearanceM), pitchM, rows),
+                    back,
+                    windRun,
+                    USUAL_INNER_WIND);
         }
 
         /** Starts racks of a tilt, a direction and a chord, with the defaults of {@link RackBuilder}. */

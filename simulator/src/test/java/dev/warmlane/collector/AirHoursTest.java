@@ -26,7 +26,11 @@ class AirHoursTest {
     }
 
     private static double forced(double filmC) {
-        return Film.forcedTurbulent(3, 2, 1, new FilmAir(Air.conductivityWmK(filmC), Air.kinematicViscosityM2S(filmC, 101.325), AirHours.PRANDTL));
+        return Film.forcedTurbulent(
+                3,
+                2,
+                1,
+                new FilmAir(Air.conductivityWmK(filmC), Air.kinematicViscosityM2S(filmC, 101.325), AirHours.PRANDTL));
     }
 
     private static double natural(double filmC) {

@@ -34,7 +34,8 @@ class BuildersTest {
                 .innerWind(0.8)
                 .build();
         assertThat(built)
-                .isEqualTo(new OpenRack(new RackRows(new Rack(20, 190, 1.4, 0.02), 2.9, 4), Back.BOARDED, WindRun.CHORD, 0.8));
+                .isEqualTo(new OpenRack(
+                        new RackRows(new Rack(20, 190, 1.4, 0.02), 2.9, 4), Back.BOARDED, WindRun.CHORD, 0.8));
         assertThat(OpenRack.builder(20, 190, 1.4).build()).isEqualTo(new OpenRack(20, 190, 1.4, 1.4, 1, 0.3));
         assertThat(OpenRack.builder(2, 190, 1.4)
                         .clearanceM(0)

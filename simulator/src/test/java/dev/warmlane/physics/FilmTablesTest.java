@@ -69,7 +69,11 @@ class FilmTablesTest {
 
     private static double natural(double difference, double tiltDeg, double lengthM) {
         double film = AIR_C + difference / 2;
-        return Film.natural(new PlateFace(tiltDeg, true, lengthM, lengthM / 4), AIR_C + difference, AIR_C, FilmAir.at(film, PRESSURE_KPA));
+        return Film.natural(
+                new PlateFace(tiltDeg, true, lengthM, lengthM / 4),
+                AIR_C + difference,
+                AIR_C,
+                FilmAir.at(film, PRESSURE_KPA));
     }
 
     private static double forced(double wind, double difference, double lengthM) {

@@ -130,7 +130,11 @@ class FilmTest {
 
     private static double natural(double differenceK, double tiltDeg, boolean facesUp, double lengthM) {
         double half = differenceK / 2;
-        return Film.natural(new PlateFace(tiltDeg, facesUp, lengthM, lengthM / 4), FILM_C + half, FILM_C - half, new FilmAir(CONDUCTIVITY, VISCOSITY, PRANDTL));
+        return Film.natural(
+                new PlateFace(tiltDeg, facesUp, lengthM, lengthM / 4),
+                FILM_C + half,
+                FILM_C - half,
+                new FilmAir(CONDUCTIVITY, VISCOSITY, PRANDTL));
     }
 
     private static double roof(double windMs, double differenceK, double lengthM, double roughness) {

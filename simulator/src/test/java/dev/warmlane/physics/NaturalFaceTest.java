@@ -28,7 +28,11 @@ class NaturalFaceTest {
             var face = new NaturalFace(new PlateFace(tiltDeg, facesUp, lengthM, areaToPerimeterM), PRANDTL);
             for (double differenceK = -30; differenceK <= 30; differenceK += 0.75) {
                 double half = differenceK / 2;
-                double whole = Film.natural(new PlateFace(tiltDeg, facesUp, lengthM, areaToPerimeterM), FILM_C + half, FILM_C - half, new FilmAir(CONDUCTIVITY, VISCOSITY, PRANDTL));
+                double whole = Film.natural(
+                        new PlateFace(tiltDeg, facesUp, lengthM, areaToPerimeterM),
+                        FILM_C + half,
+                        FILM_C - half,
+                        new FilmAir(CONDUCTIVITY, VISCOSITY, PRANDTL));
                 assertThat(face.coefficient(differenceK, BUOYANCY, CONDUCTIVITY))
                         .isCloseTo(whole, within(ROUNDING * (1 + whole)));
             }
@@ -37,8 +41,10 @@ class NaturalFaceTest {
 
     @Test
     void frozenPrandtlNumberCostsLessThanHalfAPercent() {
-        double cold = new NaturalFace(new PlateFace(90, true, 1.2, 0.5), Air.prandtl(-20)).coefficient(10, BUOYANCY, CONDUCTIVITY);
-        double hot = new NaturalFace(new PlateFace(90, true, 1.2, 0.5), Air.prandtl(60)).coefficient(10, BUOYANCY, CONDUCTIVITY);
+        double cold = new NaturalFace(new PlateFace(90, true, 1.2, 0.5), Air.prandtl(-20))
+                .coefficient(10, BUOYANCY, CONDUCTIVITY);
+        double hot = new NaturalFace(new PlateFace(90, true, 1.2, 0.5), Air.prandtl(60))
+                .coefficient(10, BUOYANCY, CONDUCTIVITY);
         assertThat(cold).isCloseTo(hot, Percentage.withPercentage(0.5));
     }
 

@@ -91,7 +91,10 @@ class RoundTripTest {
                 new PlateToFluid.TubeSheet(0.0101, 0.0079, 0.0061, 0.0011, 0.37, 430.7),
                 new AngleCoefficient(0.017, 0.97));
         Mounting low = new Mounting.OpenRack(
-                new RackRows(new Rack(3.3, 211, 1.9, 0.03), 2.1, 7), Mounting.Back.boarded(4.7), Mounting.WindRun.ROOF, 0.73);
+                new RackRows(new Rack(3.3, 211, 1.9, 0.03), 2.1, 7),
+                Mounting.Back.boarded(4.7),
+                Mounting.WindRun.ROOF,
+                0.73);
         Installation installation = Installation.builder(
                         "every variant",
                         new Pool(
