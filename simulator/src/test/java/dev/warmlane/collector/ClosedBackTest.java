@@ -73,6 +73,30 @@ class ClosedBackTest {
         }
     }
 
+    /** What comes in behind warms the plate by the emittance times the face's share; the face itself lies on the straight. */
+    @Test
+    void theFaceIsWarmedByThePlateAndSharesWhatItReceives() {
+        ClosedBack board = ClosedBack.board();
+        int hour = HourOfYear.of(7, 2, 11);
+        double airC = weather.airTemperatureC(hour);
+        double longWave = SIGMA * Math.pow(airC + 275.15, 4);
+        board.outside(hour, 1.5, film, airC, 100, longWave);
+        double at20 = faceC(hour, 1.5, 20, airC, 60 + 0.9 * longWave);
+        double at40 = faceC(hour, 1.5, 40, airC, 60 + 0.9 * longWave);
+        assertThat(board.faceC(hour, 20)).isCloseTo(at20, within(1e-3));
+        assertThat(board.faceC(hour, 40)).isCloseTo(at40, within(1e-3));
+        assertThat(board.facePerK[hour]).isCloseTo((at40 - at20) / 20, within(1e-4));
+        assertThat(board.longWaveShare(hour)).isCloseTo(0.9 * (at40 - at20) / 20, within(1e-4));
+    }
+
+    @Test
+    void aMatsBackIsTheRoomInEveryHour() {
+        ClosedBack back = ClosedBack.throughRoof(0.8, 21);
+        assertThat(back.lossWm2(0, 31)).isCloseTo(8, within(1e-12));
+        assertThat(back.lossWm2(HourOfYear.HOURS - 1, 11)).isCloseTo(-8, within(1e-12));
+        assertThat(back.longWaveShare(100)).isZero();
+    }
+
     @Test
     void aPerfectBoardLetsNothingThroughWhateverIsBehindIt() {
         ClosedBack board = ClosedBack.board();

@@ -1,0 +1,121 @@
+package dev.warmlane.season;
+
+import dev.warmlane.KeptNumbers;
+import dev.warmlane.SyntheticYear;
+import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Pipes;
+import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.GasHeater;
+import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.StartWater;
+import dev.warmlane.site.Schedule;
+import dev.warmlane.weather.WeatherYear;
+import java.time.MonthDay;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+/** Every flow of seasons that between them switch everything that the hourly loop can switch. */
+class KeptSeasonsTest {
+
+    /** Three weeks of frost, then spring. */
+    private static final WeatherYear FROST = SyntheticYear.at(50)
+            .sunless()
+            .airC(hour -> hour < 21 * 24 ? -8 : 12)
+            .dewPointC(hour -> hour < 21 * 24 ? -12 : 6)
+            .build();
+
+    private final WeatherYear sample = Demo.weather("warm-inland");
+
+    @Test
+    void runsAsItRan() {
+        KeptNumbers kept = new KeptNumbers("seasons.csv");
+        seasons().forEach((name, installation) -> {
+            SeasonLedger ledger = SeasonSimulator.simulate(
+                    installation, SeasonForcing.of(installation, name.equals("ice") ? FROST : sample));
+            for (Period month : Periods.months(ledger)) {
+                kept.add(name + " " + month.label(), numbers(ledger, month));
+            }
+        });
+        kept.hold("month," + String.join(" kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
+                + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h");
+    }
+
+    private static double[] numbers(SeasonLedger ledger, Period month) {
+        double run = 0;
+        for (int index = month.from(); index < month.to(); index++) {
+            for (int array = 0; array < ledger.installation().arrays().size(); array++) {
+                run += ledger.runShare(array, index);
+            }
+        }
+        int last = month.to() - 1;
+        return DoubleStream.concat(
+                        Arrays.stream(Flow.values()).mapToDouble(flow -> ledger.heatKwh(flow, month)),
+                        DoubleStream.of(
+                                ledger.refusedKwh(month),
+                                ledger.evaporatedKg(month),
+                                ledger.waterEndC(last),
+                                ledger.iceJm2(last),
+                                run))
+                .toArray();
+    }
+
+    private static Map<String, Installation> seasons() {
+        Schedule night = Schedule.daily(21, 8);
+        Map<String, Installation> seasons = new LinkedHashMap<>();
+        seasons.put("heated", Demo.pool(1.5).heater(Demo.HEATER).build());
+        seasons.put(
+                "weak heater and cover",
+                Demo.pumpedPool(1.2, 800)
+                        .heater(new GasHeater(Fuel.PROPANE, 0.9, 40, 27))
+                        .cover(Cover.bubble(night))
+                        .bathers(new Bathers(30, 600, 0.7, Schedule.daily(10, 19)))
+                        .build());
+        seasons.put(
+                "too much sun",
+                Demo.pool(0.8)
+                        .control(Control.withLimit(27).sheddingAboveC(28))
+                        .pipes(new Pipes(60, 700))
+                        .build());
+        seasons.put(
+                "two arrays",
+                Demo.pool(1.5)
+                        .arrays(
+                                Demo.FLAT,
+                                new CollectorArray(
+                                        "racks",
+                                        60,
+                                        Mounting.OpenRack.builder(30, 180, 2)
+                                                .rows(3, 4)
+                                                .clearanceM(0.3)
+                                                .build(),
+                                        Absorber.USUAL_MAT))
+                        .build());
+        seasons.put("paddling", Demo.pool(0.2).heater(Demo.HEATER).build());
+        seasons.put(
+                "hall",
+                Demo.pool(2)
+                        .pool(Demo.pool(2).build().pool().withSetting(new PoolSetting.Indoor(28, 0.6, 0.05)))
+                        .heater(Demo.HEATER)
+                        .build());
+        seasons.put(
+                "ice",
+                Demo.pool(0.5)
+                        .season(new OpeningSeason(MonthDay.of(1, 1), MonthDay.of(2, 20), Schedule.ALWAYS))
+                        .startWater(new StartWater.Given(3))
+                        .build());
+        seasons.put(
+                "standing filled",
+                Demo.pool(1.5).startWater(StartWater.StandingFilled.USUAL).build());
+        return seasons;
+    }
+}
