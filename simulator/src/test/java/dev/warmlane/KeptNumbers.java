@@ -42,7 +42,8 @@ public final class KeptNumbers {
 
     /** Compares all that was added, or writes it. */
     public void hold(String heading) {
-        List<String> all = new ArrayList<>(List.of("# Written by the library itself; notices changes, proves nothing.", heading));
+        List<String> all =
+                new ArrayList<>(List.of("# Written by the library itself; notices changes, proves nothing.", heading));
         all.addAll(lines);
         try {
             if (Boolean.getBoolean("kept.write")) {

@@ -75,7 +75,8 @@ class CertificateNumbersTest {
         assertThatCode(() -> CertificateCurve.builder(0.8, 6, CLOSED).a3(2).build())
                 .doesNotThrowAnyException();
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> CertificateCurve.builder(0.8, 5.9, CLOSED).a3(2).build())
+                .isThrownBy(
+                        () -> CertificateCurve.builder(0.8, 5.9, CLOSED).a3(2).build())
                 .withMessageContaining("of 1.90 W/m2K at the lowest tested wind, 1.0 m/s");
     }
 
@@ -86,8 +87,8 @@ class CertificateNumbersTest {
                         CertificateCurve.builder(0.95, 12, CLOSED).a6(0.03).build())
                 .withMessageContaining("an efficiency eta0 - a6 (u - 3) of 1.010 at 1.0 m/s");
         assertThatIllegalArgumentException()
-                .isThrownBy(() ->
-                        CertificateCurve.builder(0.3, 12, CLOSED).a6(0.2).build())
+                .isThrownBy(
+                        () -> CertificateCurve.builder(0.3, 12, CLOSED).a6(0.2).build())
                 .withMessageContaining("of -0.100 at 5.0 m/s");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> CertificateCurve.builder(0.8, 12, CLOSED)
@@ -106,11 +107,8 @@ class CertificateNumbersTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> curve.withTest(open))
                 .withMessageContaining("was the back closed");
-        CertificateCurve strong = CertificateCurve.builder(0.8, 18, CLOSED)
-                .a3(2)
-                .a4(0.7)
-                .a7(0.03)
-                .build();
+        CertificateCurve strong =
+                CertificateCurve.builder(0.8, 18, CLOSED).a3(2).a4(0.7).a7(0.03).build();
         assertThat(strong.mayHaveBeenOpen()).isTrue();
         assertThatCode(() -> strong.withTest(open)).doesNotThrowAnyException();
     }

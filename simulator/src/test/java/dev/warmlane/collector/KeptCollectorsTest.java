@@ -20,8 +20,7 @@ class KeptCollectorsTest {
     /** A number that shares no factor with 24: every hour of the day has its turn. */
     private static final int EVERY = 461;
 
-    private static final CertificateCurve CERTIFICATE = CertificateCurve.builder(
-                    0.85, 20, new TestStand(true, 2, 1, 4))
+    private static final CertificateCurve CERTIFICATE = CertificateCurve.builder(0.85, 20, new TestStand(true, 2, 1, 4))
             .a2(0.05)
             .a3(4)
             .a4(0.75)
@@ -68,7 +67,12 @@ class KeptCollectorsTest {
                         .clearanceM(0.3)
                         .back(Back.BOARDED)
                         .build());
-        mountings.put("low", OpenRack.builder(3, 180, 2).clearanceM(0.05).windRun(WindRun.ROOF).build());
+        mountings.put(
+                "low",
+                OpenRack.builder(3, 180, 2)
+                        .clearanceM(0.05)
+                        .windRun(WindRun.ROOF)
+                        .build());
         mountings.put("pitched", new FlushOnPitchedRoof(25, 200, 6, 0.005));
         Map<String, CollectorArray> arrays = new LinkedHashMap<>();
         mountings.forEach((name, mounting) -> {
@@ -78,10 +82,17 @@ class KeptCollectorsTest {
         arrays.put(
                 "flat certificate tested closed",
                 new CollectorArray(
-                        "flat", 100, FlatOnRoof.USUAL, CERTIFICATE.withTest(CERTIFICATE.test().withBackOpen(false))));
+                        "flat",
+                        100,
+                        FlatOnRoof.USUAL,
+                        CERTIFICATE.withTest(CERTIFICATE.test().withBackOpen(false))));
         arrays.put(
                 "rows certificate tested closed",
-                new CollectorArray("rows", 100, rows, CERTIFICATE.withTest(CERTIFICATE.test().withBackOpen(false))));
+                new CollectorArray(
+                        "rows",
+                        100,
+                        rows,
+                        CERTIFICATE.withTest(CERTIFICATE.test().withBackOpen(false))));
         return arrays;
     }
 }

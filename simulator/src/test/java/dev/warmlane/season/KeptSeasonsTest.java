@@ -46,7 +46,9 @@ class KeptSeasonsTest {
                 kept.add(name + " " + month.label(), numbers(ledger, month));
             }
         });
-        kept.hold("month," + String.join(" kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
+        kept.hold("month,"
+                + String.join(
+                        " kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
                 + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h");
     }
 

@@ -45,12 +45,13 @@ class LedgerNumbersTest {
         HeatCurves curves = forcing.collectors().get(0).curves();
         int left = 0;
         for (int index = season.from(); index < season.to(); index++) {
-            if (ledger.refusedKwh(index) > 0 && ledger.waterStartC(index) > LIMIT_C && ledger.waterEndC(index) > LIMIT_C) {
+            if (ledger.refusedKwh(index) > 0
+                    && ledger.waterStartC(index) > LIMIT_C
+                    && ledger.waterEndC(index) > LIMIT_C) {
                 double oneEnd = fullKwh(curves, index, ledger.waterStartC(index));
                 double otherEnd = fullKwh(curves, index, ledger.waterEndC(index));
                 assertThat(ledger.heatKwh(Flow.COLLECTORS, index)).isZero();
-                assertThat(ledger.refusedKwh(index))
-                        .isBetween(Math.min(oneEnd, otherEnd), Math.max(oneEnd, otherEnd));
+                assertThat(ledger.refusedKwh(index)).isBetween(Math.min(oneEnd, otherEnd), Math.max(oneEnd, otherEnd));
                 left++;
             }
         }
@@ -63,6 +64,8 @@ class LedgerNumbersTest {
     }
 
     private double sum(IntToDoubleFunction ofHour) {
-        return IntStream.range(season.from(), season.to()).mapToDouble(ofHour::applyAsDouble).sum();
+        return IntStream.range(season.from(), season.to())
+                .mapToDouble(ofHour::applyAsDouble)
+                .sum();
     }
 }
