@@ -65,7 +65,7 @@ class LedgerNumbersTest {
 
     private double sum(IntToDoubleFunction ofHour) {
         return IntStream.range(season.from(), season.to())
-                .mapToDouble(ofHour::applyAsDouble)
+                .mapToDouble(ofHour)
                 .sum();
     }
 }
