@@ -64,8 +64,6 @@ class LedgerNumbersTest {
     }
 
     private double sum(IntToDoubleFunction ofHour) {
-        return IntStream.range(season.from(), season.to())
-                .mapToDouble(ofHour)
-                .sum();
+        return IntStream.range(season.from(), season.to()).mapToDouble(ofHour).sum();
     }
 }
