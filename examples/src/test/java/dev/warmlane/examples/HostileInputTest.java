@@ -162,7 +162,7 @@ class HostileInputTest extends CommandRuns {
         for (String command : new String[] {"weather", "forecast", "generate"}) {
             refused(run(command, file.toString()));
         }
-        assertThat(err.toString()).contains("big.csv: has more than 20 MB", "big.csv: has more than 1 MB");
+        assertThat(err.toString()).contains("big.csv: has more than 64 MB", "big.csv: has more than 1 MB");
     }
 
     /** The scenario allows it with warnings; no command falls over it. */

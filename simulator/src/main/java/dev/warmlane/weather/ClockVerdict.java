@@ -23,7 +23,9 @@ final class ClockVerdict {
         this.insisted = options.centreHours() != null;
         this.common = common;
         this.slip = HeaderSlips.find(table.site, common);
-        this.headerIsWrong = !insisted && options.utcOffsetHours() == null && !table.header.utc() && isOfTheHeader();
+        this.headerIsWrong = !insisted && options.utcOffsetHours() == null
+                && table.header.clock() == RawHeader.Clock.LOCAL_STANDARD
+                && isOfTheHeader();
     }
 
     /**

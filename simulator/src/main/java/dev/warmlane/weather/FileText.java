@@ -17,8 +17,8 @@ final class FileText {
     /** Ctrl-Z: the end of a text file on machines of long ago, and still written by some tools. */
     private static final char END_OF_FILE = '\u001A';
 
-    /** A year of every format has one or two, by the hour. */
-    private static final int MEGABYTES_AT_MOST = 20;
+    /** A year of every format has one or two, by the hour; forty years of the longest rows have as much as this. */
+    private static final int MEGABYTES_AT_MOST = 64;
     /** Ten times what the longest header of any format has, characters. */
     static final int LONGEST_LINE = 10_000;
 

@@ -125,7 +125,7 @@ final class PlainFormat implements WeatherFormat {
                 source.isEmpty() ? title() : title() + " (" + source + ")",
                 site,
                 lineOf.getOrDefault(UTC_OFFSET, 0),
-                false,
+                RawHeader.Clock.LOCAL_STANDARD,
                 instants,
                 centreHours,
                 true,

@@ -6,9 +6,9 @@ import dev.warmlane.site.Site;
  * What a file says of itself.
  *
  * @param format the name of the format
- * @param site the place; for a file in UTC its offset is 0 until the time is resolved
+ * @param site the place; its offset is 0 where the file does not tell it
  * @param siteLine the line with the place
- * @param utc whether the file's hours are of UTC and not of local standard time
+ * @param clock what the file's hours are of
  * @param instants whether irradiance is an instant and not a mean over an hour
  * @param centreHours the time that irradiance belongs to, hours after the start of the row's hour
  * @param centreKnown whether the file or its format tells that time
@@ -19,15 +19,25 @@ record RawHeader(
         String format,
         Site site,
         int siteLine,
-        boolean utc,
+        Clock clock,
         boolean instants,
         double centreHours,
         boolean centreKnown,
         double labelHours,
         WeatherYear.LongWaveOrigin longWave) {
 
+    /** What the hours of a file are of. */
+    enum Clock {
+        /** Local standard time. */
+        LOCAL_STANDARD,
+        /** UTC, and the file does not tell local time. */
+        UTC,
+        /** UTC, and the site has the offset that the file tells. */
+        UTC_WITH_OFFSET
+    }
+
     /** A file of local standard time whose labels are the end of the hour that irradiance is the mean of. */
     static RawHeader hourEnding(String format, Site site, int siteLine) {
-        return new RawHeader(format, site, siteLine, false, false, 0.5, true, 1, WeatherYear.LongWaveOrigin.FILE);
+        return new RawHeader(format, site, siteLine, Clock.LOCAL_STANDARD, false, 0.5, true, 1, WeatherYear.LongWaveOrigin.FILE);
     }
 }

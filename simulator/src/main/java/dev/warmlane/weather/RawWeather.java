@@ -1,5 +1,8 @@
 package dev.warmlane.weather;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** The rows of a file as they stand in it, in the units of {@link WeatherYear}; NaN is missing. */
 final class RawWeather {
 
@@ -12,6 +15,7 @@ final class RawWeather {
     private final int[] hour;
     private final Columns values;
     private final MissingCodes codes = new MissingCodes();
+    private final List<String> notes = new ArrayList<>();
     private int rows;
 
     RawWeather(FileText text, RawHeader header) {
@@ -44,6 +48,15 @@ final class RawWeather {
     /** Passes over a value of the row added last that is the format's code for a missing one. */
     void missing(WeatherColumn column, double asWritten) {
         codes.add(column, asWritten);
+    }
+
+    /** What a reader of the year should know of how the file was understood. */
+    void note(String message) {
+        notes.add(message);
+    }
+
+    List<String> notes() {
+        return notes;
     }
 
     MissingCodes codes() {

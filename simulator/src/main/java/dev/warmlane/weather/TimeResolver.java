@@ -3,42 +3,51 @@ package dev.warmlane.weather;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import java.time.DateTimeException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
-/** Puts the rows of a file into the 8760 hours of a typical year in local standard time, by their labels. */
+/** Puts the rows of a file into the 8760 hours of a year in local standard time, or of several, by their labels. */
 final class TimeResolver {
-
-    /** Beyond this the file is another kind of file, not a year with gaps. */
-    private static final int MISSING_ROWS_AT_MOST = 438;
 
     private static final int FIRST_YEAR = 1800;
     private static final int LAST_YEAR = 2300;
 
-    private TimeResolver() {}
+    private final RawWeather raw;
+    private final Site site;
+    /** Whole hours from the file's clock to local standard time, and what is left of one. */
+    private final int roll;
 
-    static HourTable resolve(RawWeather raw, WeatherReadOptions options, Findings findings)
-            throws WeatherFileException {
+    private final double part;
+    private final Findings findings;
+
+    private TimeResolver(RawWeather raw, WeatherReadOptions options, Findings findings) {
+        this.raw = raw;
+        this.findings = findings;
+        raw.notes().forEach(note -> findings.note(0, 0, note));
         RawHeader header = raw.header();
+        Site stated = header.site();
         Double given = options.utcOffsetHours();
         double offset = given != null
                 ? given
-                : header.utc()
-                        ? Math.round(header.site().longitudeDeg() / 15)
-                        : header.site().utcOffsetHours();
-        Site stated = header.site();
-        Site site = new Site(stated.name(), stated.latitudeDeg(), stated.longitudeDeg(), stated.elevationM(), offset);
-        int roll = 0;
-        double part = 0;
-        if (header.utc()) {
-            roll = (int) Math.floor(offset);
-            part = offset - roll;
+                : header.clock() == RawHeader.Clock.UTC
+                        ? Math.round(stated.longitudeDeg() / 15)
+                        : stated.utcOffsetHours();
+        this.site = new Site(stated.name(), stated.latitudeDeg(), stated.longitudeDeg(), stated.elevationM(), offset);
+        boolean utc = header.clock() != RawHeader.Clock.LOCAL_STANDARD;
+        this.roll = utc ? (int) Math.floor(offset) : 0;
+        this.part = utc ? offset - roll : 0;
+        if (utc) {
+            String why = given != null
+                    ? ", as given"
+                    : header.clock() == RawHeader.Clock.UTC_WITH_OFFSET
+                            ? ", as the file tells it"
+                            : ", which goes with the longitude; if the place keeps another, " + Advice.UTC_OFFSET;
             findings.note(
                     header.siteLine(),
                     0,
-                    "the file is in UTC; it was rolled to local standard time " + ClockWords.utc(offset)
-                            + (given == null
-                                    ? ", which goes with the longitude; if the place keeps another, "
-                                            + Advice.UTC_OFFSET
-                                    : ", as given"));
+                    "the file is in UTC; it was rolled to local standard time " + ClockWords.utc(offset) + why);
         } else if (given != null && given != stated.utcOffsetHours()) {
             findings.note(
                     header.siteLine(),
@@ -46,100 +55,80 @@ final class TimeResolver {
                     "the header says " + ClockWords.utc(stated.utcOffsetHours()) + "; " + ClockWords.utc(offset)
                             + " is used, as given");
         }
-        HourTable table =
-                new HourTable(header, raw.codes(), site, header.centreHours() + part, header.labelHours() + part);
-        place(raw, table, roll, findings);
-        return table;
     }
 
-    private static void place(RawWeather raw, HourTable table, int roll, Findings findings)
+    /** A file of one year, typical or real. */
+    static HourTable resolve(RawWeather raw, WeatherReadOptions options, Findings findings)
             throws WeatherFileException {
-        FileText text = raw.text();
-        int leapHours = 0;
-        int leapLine = 0;
-        int placed = 0;
-        int previous = -1;
-        int backwards = 0;
-        int backwardsLine = 0;
-        WeatherColumn[] columns = WeatherColumn.values();
+        TimeResolver time = new TimeResolver(raw, options, findings);
+        YearRows rows = new YearRows(raw, time.emptyTable());
         for (int row = 0; row < raw.rows(); row++) {
-            int line = raw.line(row);
-            if (raw.month(row) == 2 && raw.day(row) == 29) {
-                leapLine = leapHours++ == 0 ? line : leapLine;
+            if (isLeapDay(raw, row)) {
+                rows.leaveOutLeapHour(row);
+            } else {
+                int rolled = time.rolled(row);
+                int stamped = year(raw, row);
+                rows.place(
+                        row,
+                        Math.floorMod(rolled, HourOfYear.HOURS),
+                        stamped + Math.floorDiv(rolled, HourOfYear.HOURS),
+                        rolled - time.roll);
+            }
+        }
+        return rows.finish(findings);
+    }
+
+    /** One calendar year of a file, still unchecked. */
+    record Year(int year, YearRows rows, Findings findings) {}
+
+    /**
+     * The calendar years of a file, the earliest first. Where the clock is rolled, hours that fall out of the file's first
+     * or last year are put at the other end of its years, where as many are lacking.
+     */
+    static List<Year> years(RawWeather raw, WeatherReadOptions options) throws WeatherFileException {
+        Findings findings = new Findings();
+        TimeResolver time = new TimeResolver(raw, options, findings);
+        int first = LAST_YEAR;
+        int last = FIRST_YEAR;
+        for (int row = 0; row < raw.rows(); row++) {
+            int stamped = year(raw, row);
+            first = Math.min(first, stamped);
+            last = Math.max(last, stamped);
+        }
+        Map<Integer, YearRows> years = new TreeMap<>();
+        for (int row = 0; row < raw.rows(); row++) {
+            int stamped = year(raw, row);
+            if (isLeapDay(raw, row)) {
+                time.of(years, stamped).leaveOutLeapHour(row);
                 continue;
             }
-            int atStamp = hour(raw, row);
-            int hour = Math.floorMod(atStamp + roll, HourOfYear.HOURS);
-            if (table.line[hour] != 0) {
-                throw text.error(
-                        line,
-                        "",
-                        "the hour " + HourOfYear.label(hour) + " a second time, first on line " + table.line[hour],
-                        "every hour of the year once",
-                        "Remove one of the two; a change to daylight saving time doubles an hour.");
-            }
-            table.line[hour] = line;
-            table.year[hour] = year(raw, row) + Math.floorDiv(atStamp + roll, HourOfYear.HOURS);
-            for (WeatherColumn column : columns) {
-                table.column(column)[hour] = raw.value(column, row);
-            }
-            if (placed > 0 && atStamp < previous) {
-                backwards++;
-                backwardsLine = line;
-            }
-            previous = atStamp;
-            placed++;
+            int rolled = time.rolled(row);
+            int local = stamped + Math.floorDiv(rolled, HourOfYear.HOURS);
+            int placed = local < first ? last : local > last ? first : local;
+            time.of(years, placed)
+                    .place(row, Math.floorMod(rolled, HourOfYear.HOURS), local, rolled - time.roll);
         }
-        int missing = HourOfYear.HOURS - placed;
-        if (missing > MISSING_ROWS_AT_MOST) {
-            throw text.error(
-                    0,
-                    "",
-                    placed + " hourly rows; " + new MissingHours(table.line).told(),
-                    "8760, one for every hour of a year",
-                    "Fetch a typical year, whole and hourly.");
-        }
-        if (leapHours > 0) {
-            findings.repair(
-                    leapLine,
-                    leapHours,
-                    leapHours + " hours of 29 February were left out: a typical year has 365 days");
-        }
-        if (backwards > 1) {
-            findings.warning(
-                    backwardsLine,
-                    backwards,
-                    "the rows are not in the order of time; they were placed by their labels");
-        }
-        if (missing > 0) {
-            nameMissingRows(table, missing, findings);
-        }
+        List<Year> all = new ArrayList<>();
+        years.forEach((year, rows) -> all.add(new Year(year, rows, findings.copy())));
+        return all;
     }
 
-    private static void nameMissingRows(HourTable table, int missing, Findings findings) {
-        MissingHours hours = new MissingHours(table.line);
-        int first = hours.first();
-        String which = hours.told();
-        int before = 0;
-        int year = 0;
-        for (int hour = HourOfYear.HOURS - 1; year == 0; hour--) {
-            year = table.year[hour];
-        }
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            if (table.line[hour] == 0) {
-                table.withoutRow.set(hour);
-                table.line[hour] = Math.max(before, 1);
-                table.year[hour] = year;
-            } else {
-                before = table.line[hour];
-                year = table.year[hour];
-            }
-        }
-        findings.repair(
-                table.line[first],
-                missing,
-                (missing == 1 ? "a row is missing, after line " : missing + " rows are missing, the first after line ")
-                        + table.line[first] + ": " + which + "; filled from the hours before and after");
+    private YearRows of(Map<Integer, YearRows> years, int year) {
+        return years.computeIfAbsent(year, any -> new YearRows(raw, emptyTable()));
+    }
+
+    private HourTable emptyTable() {
+        RawHeader header = raw.header();
+        return new HourTable(header, raw.codes(), site, header.centreHours() + part, header.labelHours() + part);
+    }
+
+    private static boolean isLeapDay(RawWeather raw, int row) {
+        return raw.month(row) == 2 && raw.day(row) == 29;
+    }
+
+    /** The hour of a row's year in local time, below 0 or beyond the year where another one has it. */
+    private int rolled(int row) throws WeatherFileException {
+        return hour(raw, row) + roll;
     }
 
     private static int hour(RawWeather raw, int row) throws WeatherFileException {

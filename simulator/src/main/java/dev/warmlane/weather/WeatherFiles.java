@@ -46,6 +46,34 @@ public final class WeatherFiles {
         }
     }
 
+    /**
+     * Reads the real years of a file, one or many, by the calendar of local standard time, the earliest first. Each goes
+     * the whole way that a typical year goes, and each by itself: one that cannot be trusted is left out with the reason
+     * and does no harm to the others.
+     *
+     * @throws WeatherFileException if the file is of no known format, or a row or the header is broken
+     * @throws IOException if it cannot be opened
+     */
+    public static List<FileYear> readYears(Path file, WeatherReadOptions options) throws IOException {
+        FileText text = Spreadsheet.undo(FileText.load(file));
+        String source = ", " + file.getFileName();
+        return TimeResolver.years(formatOf(text).read(text), options).parallelStream()
+                .map(year -> checked(year, source, file, options))
+                .toList();
+    }
+
+    private static FileYear checked(TimeResolver.Year year, String source, Path file, WeatherReadOptions options) {
+        try {
+            HourTable table = year.rows().finish(year.findings());
+            String of = table.header.format() + source + ", " + year.year();
+            return new FileYear.Sound(year.year(), WeatherChecks.year(table, of, options, year.findings()));
+        } catch (WeatherFileException e) {
+            return new FileYear.LeftOut(year.year(), e);
+        } catch (Refusal refusal) {
+            return new FileYear.LeftOut(year.year(), refusal.of(file));
+        }
+    }
+
     /** The rows of a file in standard time, before anything is judged. */
     static HourTable table(Path file, WeatherReadOptions options, Findings findings) throws IOException {
         FileText text = Spreadsheet.undo(FileText.load(file));

@@ -72,6 +72,13 @@ public final class InventedYear {
         return new InventedYear(site, SunPath.ofHourlyMeans(site, years(), 0.5));
     }
 
+    /** Under the sun of another calendar year. */
+    static InventedYear in(int calendarYear) {
+        int[] years = new int[HourOfYear.HOURS];
+        Arrays.fill(years, calendarYear);
+        return new InventedYear(SITE, SunPath.ofHourlyMeans(SITE, years, 0.5));
+    }
+
     /** The year as it should be. */
     public static InventedYear sound() {
         return withCentre(0.5);
