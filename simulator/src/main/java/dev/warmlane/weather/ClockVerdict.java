@@ -23,7 +23,8 @@ final class ClockVerdict {
         this.insisted = options.centreHours() != null;
         this.common = common;
         this.slip = HeaderSlips.find(table.site, common);
-        this.headerIsWrong = !insisted && options.utcOffsetHours() == null
+        this.headerIsWrong = !insisted
+                && options.utcOffsetHours() == null
                 && table.header.clock() == RawHeader.Clock.LOCAL_STANDARD
                 && isOfTheHeader();
     }

@@ -58,7 +58,8 @@ final class HourTable {
     /** For columns that a program gives with the sun that belongs to them. */
     static HourTable of(Site site, SunPath sun, WeatherYear.LongWaveOrigin longWave) {
         double centre = sun.usualOffsetHours();
-        RawHeader header = new RawHeader("", site, 0, RawHeader.Clock.LOCAL_STANDARD, !sun.isHourlyMean(), centre, true, 0, longWave);
+        RawHeader header = new RawHeader(
+                "", site, 0, RawHeader.Clock.LOCAL_STANDARD, !sun.isHourlyMean(), centre, true, 0, longWave);
         HourTable table = new HourTable(header, new MissingCodes(), site, centre, 0, sun);
         Arrays.setAll(table.year, sun::calendarYear);
         return table;

@@ -56,7 +56,15 @@ final class PvgisFormat implements WeatherFormat {
         Site site = Headers.site(text, text.first(), name, latitude, longitude, elevation, 0);
         boolean told = lineOf(text, names, OFFSET) > 0;
         RawHeader header = new RawHeader(
-                title(), site, text.first(), RawHeader.Clock.UTC, true, offset, told, 0, WeatherYear.LongWaveOrigin.FILE);
+                title(),
+                site,
+                text.first(),
+                RawHeader.Clock.UTC,
+                true,
+                offset,
+                told,
+                0,
+                WeatherYear.LongWaveOrigin.FILE);
         RawWeather raw = new RawWeather(text, header);
         int end = names + 1;
         while (!text.isBlank(end) && Character.isDigit(text.line(end).charAt(0))) {

@@ -38,6 +38,7 @@ record RawHeader(
 
     /** A file of local standard time whose labels are the end of the hour that irradiance is the mean of. */
     static RawHeader hourEnding(String format, Site site, int siteLine) {
-        return new RawHeader(format, site, siteLine, Clock.LOCAL_STANDARD, false, 0.5, true, 1, WeatherYear.LongWaveOrigin.FILE);
+        return new RawHeader(
+                format, site, siteLine, Clock.LOCAL_STANDARD, false, 0.5, true, 1, WeatherYear.LongWaveOrigin.FILE);
     }
 }

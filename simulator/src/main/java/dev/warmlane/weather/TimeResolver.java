@@ -20,11 +20,9 @@ final class TimeResolver {
     private final int roll;
 
     private final double part;
-    private final Findings findings;
 
     private TimeResolver(RawWeather raw, WeatherReadOptions options, Findings findings) {
         this.raw = raw;
-        this.findings = findings;
         raw.notes().forEach(note -> findings.note(0, 0, note));
         RawHeader header = raw.header();
         Site stated = header.site();
@@ -105,8 +103,7 @@ final class TimeResolver {
             int rolled = time.rolled(row);
             int local = stamped + Math.floorDiv(rolled, HourOfYear.HOURS);
             int placed = local < first ? last : local > last ? first : local;
-            time.of(years, placed)
-                    .place(row, Math.floorMod(rolled, HourOfYear.HOURS), local, rolled - time.roll);
+            time.of(years, placed).place(row, Math.floorMod(rolled, HourOfYear.HOURS), local, rolled - time.roll);
         }
         List<Year> all = new ArrayList<>();
         years.forEach((year, rows) -> all.add(new Year(year, rows, findings.copy())));

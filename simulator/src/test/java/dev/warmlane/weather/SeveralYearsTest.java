@@ -52,9 +52,8 @@ class SeveralYearsTest {
         }
         List<FileYear> years = read(lines);
         assertThat(sound(years.get(0)).findings()).isEmpty();
-        assertThat(sound(years.get(1)).findings())
-                .singleElement()
-                .satisfies(f -> assertThat(f.message()).startsWith("24 hours of 29 February"));
+        assertThat(sound(years.get(1)).findings()).singleElement().satisfies(f -> assertThat(f.message())
+                .startsWith("24 hours of 29 February"));
     }
 
     @Test
