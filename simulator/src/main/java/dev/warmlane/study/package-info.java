@@ -11,6 +11,7 @@
  *   <tr><td>{@link dev.warmlane.study.AreaStudy}</td><td>how much collector is worth it</td></tr>
  *   <tr><td>{@link dev.warmlane.study.ExposureStudy}</td><td>what more or less wind at pool and roof does</td></tr>
  *   <tr><td>{@link dev.warmlane.study.SensitivityStudy}</td><td>what each uncertain input does by itself</td></tr>
+ *   <tr><td>{@link dev.warmlane.study.YearsStudy}</td><td>what real years would have done, the bad ones too</td></tr>
  * </table>
  *
  * <p>No physics of its own. A study is a list of installations: {@link dev.warmlane.study.SharedForcing} prepares each part

@@ -10,6 +10,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.Arrays;
+import java.util.List;
 import net.e175.klaus.solarpositioning.DeltaT;
 import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
@@ -70,6 +71,40 @@ public final class SunPath {
         }
     }
 
+    private SunPath(List<SunPath> paths, int[] pathOfHour) {
+        SunPath first = paths.get(0);
+        if (paths.stream().anyMatch(path -> path.meanOverHour != first.meanOverHour)) {
+            throw new IllegalArgumentException(
+                    "irradiance is a mean over an hour in some of the years and an instant in others");
+        }
+        this.yearOfHour = new int[HourOfYear.HOURS];
+        this.offsetOfMonth = new double[12];
+        this.meanOverHour = first.meanOverHour;
+        for (int month = 0; month < 12; month++) {
+            int hour = HourOfYear.firstHourOf(month + 1);
+            offsetOfMonth[month] = paths.get(pathOfHour[hour]).offsetOfMonth[month];
+        }
+        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            SunPath from = paths.get(pathOfHour[hour]);
+            yearOfHour[hour] = from.yearOfHour[hour];
+            zenithDeg[hour] = from.zenithDeg[hour];
+            azimuthDeg[hour] = from.azimuthDeg[hour];
+            cosZenith[hour] = from.cosZenith[hour];
+            upFraction[hour] = from.upFraction[hour];
+            extraterrestrialWm2[hour] = from.extraterrestrialWm2[hour];
+        }
+    }
+
+    /**
+     * The path of a year whose hours come from several years of one place.
+     *
+     * @param paths theirs, all for means over an hour or all for instants
+     * @param pathOfHour which of them each of the 8760 hours comes from
+     */
+    public static SunPath composed(List<SunPath> paths, int[] pathOfHour) {
+        return new SunPath(paths, pathOfHour);
+    }
+
     /**
      * The path for irradiance that is a mean over an hour.
      *
@@ -115,7 +150,10 @@ public final class SunPath {
         return yearOfHour[hour];
     }
 
-    /** The time that irradiance belongs to, hours after the start of the hour: a mean's middle, or an instant. */
+    /**
+     * The time that irradiance belongs to, hours after the start of the hour: a mean's middle, or an instant. In a month
+     * composed of several years it is that of the month's first hour.
+     */
     public double offsetHours(int hour) {
         return offsetOfMonth[HourOfYear.monthOf(hour) - 1];
     }

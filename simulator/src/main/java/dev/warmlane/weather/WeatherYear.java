@@ -11,7 +11,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A typical year of weather, 8760 hours in local standard time, every gap resolved: what a reader or the generator
+ * A year of weather, typical or real, 8760 hours in local standard time, every gap resolved: what a reader or the generator
  * hands to everything else. Immutable and safe to share between threads.
  *
  * <p>Hour {@code h} is the one that starts {@code h} hours after the start of 1 January. Irradiance stands for that
@@ -63,6 +63,29 @@ public final class WeatherYear {
                 Arrays.stream(dewPoint).map(MoistAir::saturationPressureKpa).toArray();
     }
 
+    /** Takes over what was composed of several years. */
+    WeatherYear(WeatherSplice splice) {
+        WeatherYear first = splice.first();
+        this.site = first.site;
+        this.source = splice.source();
+        this.fromFile = splice.all(WeatherYear::fromFile);
+        this.sun = splice.sun();
+        this.longWaveOrigin = splice.longWaveOrigin();
+        this.longWaveEstimatedHours = splice.longWaveEstimatedHours();
+        this.findings = splice.findings();
+        this.closure = null;
+        this.globalHorizontal = splice.column(WeatherColumn.GLOBAL);
+        this.directNormal = splice.column(WeatherColumn.DIRECT);
+        this.diffuseHorizontal = splice.column(WeatherColumn.DIFFUSE);
+        this.skyLongWave = splice.column(WeatherColumn.LONG_WAVE);
+        this.airTemperature = splice.column(WeatherColumn.AIR);
+        this.dewPoint = splice.column(WeatherColumn.DEW);
+        this.pressure = splice.column(WeatherColumn.PRESSURE);
+        this.windSpeed = splice.column(WeatherColumn.WIND);
+        this.vapourPressure =
+                Arrays.stream(dewPoint).map(MoistAir::saturationPressureKpa).toArray();
+    }
+
     /** Starts a year for a site; {@code source} says in a few words where the data come from. */
     public static Builder builder(Site site, String source, SunPath sun) {
         return new Builder(site, source, sun);
@@ -109,6 +132,21 @@ public final class WeatherYear {
     /** How well global irradiance equals diffuse plus beam; null where it was not tested. */
     public @Nullable Closure closure() {
         return closure;
+    }
+
+    /** A column as it stands, not to be written to. */
+    double[] column(WeatherColumn column) {
+        return switch (column) {
+            case GLOBAL -> globalHorizontal;
+            case DIRECT -> directNormal;
+            case DIFFUSE -> diffuseHorizontal;
+            case LONG_WAVE -> skyLongWave;
+            case AIR -> airTemperature;
+            case DEW -> dewPoint;
+            case PRESSURE -> pressure;
+            case WIND -> windSpeed;
+            case RELATIVE_HUMIDITY, CLOUD -> throw new IllegalArgumentException("a year keeps no " + column.label());
+        };
     }
 
     /** Global irradiance on the horizontal, W/m². */

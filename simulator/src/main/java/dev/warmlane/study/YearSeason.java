@@ -1,0 +1,55 @@
+package dev.warmlane.study;
+
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.MoneySummary;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Periods;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.TemperatureSummary;
+import dev.warmlane.units.Units;
+import java.util.Optional;
+
+/**
+ * The season of one year, summed up: no hour of it is kept.
+ *
+ * @param label the year, {@code 2005} or {@code 2005/06}
+ * @param calendarYear the year that it begins in
+ * @param installation what is built
+ * @param season the season with and without the collectors
+ * @param openingC mean water temperature of the first day with the collectors, °C
+ * @param openingWithoutC mean water temperature of the first day without, °C
+ * @param irradiationKwhM2 irradiation of the horizontal in the season, kWh/m²
+ * @param money its money; nothing where no prices are given
+ */
+public record YearSeason(
+        String label,
+        int calendarYear,
+        Installation installation,
+        PeriodSummary season,
+        double openingC,
+        double openingWithoutC,
+        double irradiationKwhM2,
+        Optional<MoneySummary> money) {
+
+    /** Sums up a forecast in the weather of a year. */
+    public static YearSeason of(String label, int calendarYear, SeasonForecast forecast) {
+        PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
+        TemperatureSummary first =
+                TemperatureSummary.of(forecast.with(), Periods.days(forecast.with()).get(0));
+        TemperatureSummary firstWithout = TemperatureSummary.of(
+                forecast.without(), Periods.days(forecast.without()).get(0));
+        double wattHours = 0;
+        for (int index = 0; index < forecast.with().hours(); index++) {
+            wattHours += forecast.weather().globalHorizontalWm2(forecast.with().hourOfYear(index));
+        }
+        return new YearSeason(
+                label,
+                calendarYear,
+                forecast.installation(),
+                season,
+                first.meanC(),
+                firstWithout.meanC(),
+                Units.kwhOfWattHours(wattHours),
+                MoneySummary.of(forecast.installation(), season));
+    }
+}
