@@ -22,9 +22,11 @@ public enum YearNumber {
     /** Mean water temperature of the first day open, without. */
     OPENING_WITHOUT(true, of(YearSeason::openingWithoutC)),
     /** Heat delivered by the collectors. */
-    DELIVERED(true, y -> y.installation().arrays().isEmpty()
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(y.season().balance().deliveredKwh())),
+    DELIVERED(
+            true,
+            y -> y.installation().arrays().isEmpty()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(y.season().balance().deliveredKwh())),
     /** Gas burned with the collectors. */
     GAS_BURNED(false, gas(GasSummary.Displaced::burnedKwh)),
     /** Gas burned without. */

@@ -34,8 +34,8 @@ public record YearSeason(
     /** Sums up a forecast in the weather of a year. */
     public static YearSeason of(String label, int calendarYear, SeasonForecast forecast) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
-        TemperatureSummary first =
-                TemperatureSummary.of(forecast.with(), Periods.days(forecast.with()).get(0));
+        TemperatureSummary first = TemperatureSummary.of(
+                forecast.with(), Periods.days(forecast.with()).get(0));
         TemperatureSummary firstWithout = TemperatureSummary.of(
                 forecast.without(), Periods.days(forecast.without()).get(0));
         double wattHours = 0;

@@ -50,7 +50,8 @@ public record YearsSpread(
         if (with.isEmpty()) {
             return Optional.empty();
         }
-        double[] values = with.stream().mapToDouble(season -> value(number, season)).toArray();
+        double[] values =
+                with.stream().mapToDouble(season -> value(number, season)).toArray();
         SampleQuantile quantile = new SampleQuantile(values);
         double below = number.moreIsBetter() ? ONE_IN_TEN : 1 - ONE_IN_TEN;
         Comparator<YearSeason> byValue = Comparator.comparingDouble(season -> value(number, season));

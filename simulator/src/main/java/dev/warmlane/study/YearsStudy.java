@@ -73,8 +73,7 @@ public record YearsStudy(Installation installation, List<YearSeason> seasons, Li
 
     /** The season in some other weather, such as that of a typical year, to be held against the real ones. */
     public YearSeason inWeather(String label, WeatherYear weather) {
-        return YearSeason.of(
-                label, weather.sun().calendarYear(0), SeasonForecast.of(installation, weather));
+        return YearSeason.of(label, weather.sun().calendarYear(0), SeasonForecast.of(installation, weather));
     }
 
     /**
@@ -116,8 +115,7 @@ public record YearsStudy(Installation installation, List<YearSeason> seasons, Li
                 : Math.floorMod(begin, HourOfYear.HOURS);
     }
 
-    private record Outcome(
-            String label, Optional<YearSeason> season, Optional<ImpossibleSeasonException> impossible) {}
+    private record Outcome(String label, Optional<YearSeason> season, Optional<ImpossibleSeasonException> impossible) {}
 
     private static Outcome season(Installation installation, SeasonYear year) {
         try {

@@ -89,8 +89,8 @@ public final class WeatherYears {
                     "",
                     gathered.twice.get(),
                     "every calendar year once",
-                    "Remove one of the two; a csv without a column \"year\" counts as "
-                            + PlainFormat.YEAR_UNLESS_GIVEN + ".");
+                    "Remove one of the two; a csv without a column \"year\" counts as " + PlainFormat.YEAR_UNLESS_GIVEN
+                            + ".");
         }
         if (gathered.years.isEmpty()) {
             throw new WeatherFileException(
@@ -99,7 +99,8 @@ public final class WeatherYears {
                     "",
                     gathered.leftOut.isEmpty()
                             ? "no files"
-                            : "no year that can be used: " + gathered.leftOut.get(0).what() + ": "
+                            : "no year that can be used: "
+                                    + gathered.leftOut.get(0).what() + ": "
                                     + gathered.leftOut.get(0).reason(),
                     "weather files of real years",
                     "Try one of them with the command \"weather\", which says all that is wrong with it.");
@@ -142,7 +143,9 @@ public final class WeatherYears {
     public List<Integer> gaps() {
         List<Integer> gaps = new ArrayList<>();
         for (int i = 1; i < years.size(); i++) {
-            for (int year = years.get(i - 1).calendarYear() + 1; year < years.get(i).calendarYear(); year++) {
+            for (int year = years.get(i - 1).calendarYear() + 1;
+                    year < years.get(i).calendarYear();
+                    year++) {
                 gaps.add(year);
             }
         }
@@ -184,9 +187,10 @@ public final class WeatherYears {
         for (WeatherYear weather : read) {
             Optional<Integer> year = RealYear.calendarYearOf(weather);
             if (year.isEmpty()) {
-                leftOut.add(new LeftOut(
-                        weather.source(),
-                        "its months are of several calendar years: it is a typical year, and has no place among real ones"));
+                leftOut.add(
+                        new LeftOut(
+                                weather.source(),
+                                "its months are of several calendar years: it is a typical year, and has no place among real ones"));
                 continue;
             }
             RealYear other = byYear.put(year.get(), new RealYear(year.get(), weather));
@@ -201,8 +205,8 @@ public final class WeatherYears {
         Optional<Site> site = mostCommonSite(all);
         List<RealYear> kept = new ArrayList<>();
         for (RealYear year : all) {
-            Optional<String> elsewhere = site.flatMap(
-                    common -> elsewhere(year.weather().site(), common));
+            Optional<String> elsewhere =
+                    site.flatMap(common -> elsewhere(year.weather().site(), common));
             if (elsewhere.isEmpty()) {
                 kept.add(year);
             } else {
@@ -233,8 +237,9 @@ public final class WeatherYears {
     static Optional<String> elsewhere(Site site, Site common) {
         double km = Distance.km(site, common);
         if (km > SAME_PLACE_KM) {
-            return Optional.of("its place, " + site.name() + ", is " + Math.round(km) + " km from that of the other years, "
-                    + common.name() + "; at most " + Math.round(SAME_PLACE_KM) + " km make one place");
+            return Optional.of(
+                    "its place, " + site.name() + ", is " + Math.round(km) + " km from that of the other years, "
+                            + common.name() + "; at most " + Math.round(SAME_PLACE_KM) + " km make one place");
         }
         double metres = Math.abs(site.elevationM() - common.elevationM());
         if (metres > SAME_HEIGHT_M) {
@@ -242,8 +247,9 @@ public final class WeatherYears {
                     + " m; at most " + Math.round(SAME_HEIGHT_M) + " m make one place");
         }
         if (site.utcOffsetHours() != common.utcOffsetHours()) {
-            return Optional.of("its hours are of " + ClockWords.utc(site.utcOffsetHours()) + ", those of the other years of "
-                    + ClockWords.utc(common.utcOffsetHours()) + "; read it with the other offset if that is its clock");
+            return Optional.of("its hours are of " + ClockWords.utc(site.utcOffsetHours())
+                    + ", those of the other years of " + ClockWords.utc(common.utcOffsetHours())
+                    + "; read it with the other offset if that is its clock");
         }
         return Optional.empty();
     }

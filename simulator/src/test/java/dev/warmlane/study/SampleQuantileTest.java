@@ -21,7 +21,8 @@ class SampleQuantileTest {
             95.1772, 95.1567, 95.1937, 95.1959, 95.1442, 95.0610, 95.1591, 95.1195, 95.1065, 95.0925, 95.1990, 95.1682);
 
     private static SampleQuantile ofOneTo(int n) {
-        return new SampleQuantile(IntStream.rangeClosed(1, n).mapToDouble(i -> i).toArray());
+        return new SampleQuantile(
+                IntStream.rangeClosed(1, n).mapToDouble(i -> i).toArray());
     }
 
     @Test
@@ -98,7 +99,10 @@ class SampleQuantileTest {
         for (int i = 0; i < tries; i++) {
             SampleQuantile.Interval interval =
                     new SampleQuantile(random.doubles(14).toArray()).interval(0.5);
-            held += interval.low().orElseThrow() <= 0.5 && 0.5 <= interval.high().orElseThrow() ? 1 : 0;
+            held += interval.low().orElseThrow() <= 0.5
+                            && 0.5 <= interval.high().orElseThrow()
+                    ? 1
+                    : 0;
         }
         // 1 - 2 x 470 / 16384
         assertThat((double) held / tries).isCloseTo(0.9426, within(0.007));

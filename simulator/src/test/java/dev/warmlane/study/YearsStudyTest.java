@@ -51,7 +51,9 @@ class YearsStudyTest {
 
     @Test
     void everyYearIsTheForecastInItsOwnWeather() {
-        assertThat(STUDY.seasons()).extracting(YearSeason::label).containsExactly("2001", "2002", "2003", "2004", "2005");
+        assertThat(STUDY.seasons())
+                .extracting(YearSeason::label)
+                .containsExactly("2001", "2002", "2003", "2004", "2005");
         for (int i = 0; i < GIVEN.size(); i++) {
             SeasonForecast forecast = SeasonForecast.of(HEATED, GIVEN.get(i));
             SeasonSummary summary = forecast.summary();
@@ -89,8 +91,15 @@ class YearsStudyTest {
         assertThat(gas.best().value()).isLessThan(gas.median());
         assertThat(gas.best().label()).isEqualTo("2005");
         assertThat(STUDY.worstFirst(YearNumber.GAS_BURNED).get(4).label()).isEqualTo("2005");
-        assertThat(STUDY.worstFirst(YearNumber.WATER_MEAN).get(0).season().water().meanC())
-                .isEqualTo(STUDY.spread(YearNumber.WATER_MEAN).orElseThrow().worst().value());
+        assertThat(STUDY.worstFirst(YearNumber.WATER_MEAN)
+                        .get(0)
+                        .season()
+                        .water()
+                        .meanC())
+                .isEqualTo(STUDY.spread(YearNumber.WATER_MEAN)
+                        .orElseThrow()
+                        .worst()
+                        .value());
     }
 
     @Test
@@ -128,10 +137,16 @@ class YearsStudyTest {
 
     @Test
     void aChangeIsCountedBetweenYearsThatFollowEachOther() {
-        List<YearSeason> gap = List.of(STUDY.seasons().get(0), STUDY.seasons().get(2), STUDY.seasons().get(3));
-        assertThat(YearsSpread.of(YearNumber.AIR_MEAN, gap).orElseThrow().meanChange().orElseThrow())
+        List<YearSeason> gap = List.of(
+                STUDY.seasons().get(0), STUDY.seasons().get(2), STUDY.seasons().get(3));
+        assertThat(YearsSpread.of(YearNumber.AIR_MEAN, gap)
+                        .orElseThrow()
+                        .meanChange()
+                        .orElseThrow())
                 .isCloseTo(1, within(1e-9));
-        assertThat(YearsSpread.of(YearNumber.AIR_MEAN, gap.subList(0, 2)).orElseThrow().meanChange())
+        assertThat(YearsSpread.of(YearNumber.AIR_MEAN, gap.subList(0, 2))
+                        .orElseThrow()
+                        .meanChange())
                 .isEmpty();
     }
 
@@ -185,8 +200,10 @@ class YearsStudyTest {
         Installation summer = UNHEATED.toBuilder()
                 .season(new OpeningSeason(MonthDay.of(12, 1), MonthDay.of(1, 31), Schedule.ALWAYS))
                 .build();
-        double air = YearsStudy.of(summer, YEARS, ALONE).seasons().get(0).season().airMeanC();
-        double first = SeasonForecast.of(summer, GIVEN.get(0)).summary().season().airMeanC();
+        double air =
+                YearsStudy.of(summer, YEARS, ALONE).seasons().get(0).season().airMeanC();
+        double first =
+                SeasonForecast.of(summer, GIVEN.get(0)).summary().season().airMeanC();
         // 31 of 62 days are a kelvin warmer
         assertThat(air).isCloseTo(first + 0.5, within(1e-9));
     }

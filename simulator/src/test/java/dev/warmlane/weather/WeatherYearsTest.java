@@ -57,7 +57,11 @@ class WeatherYearsTest {
     @Test
     void theOrderTheyAreGivenInDoesNotMatter() {
         List<WeatherYear> given = new ArrayList<>(List.of(
-                at(2001, moved(0.5, 0)), year(2006, 0), year(2003, 0), at(2004, moved(0, 300)), Demo.weather("hot-dry")));
+                at(2001, moved(0.5, 0)),
+                year(2006, 0),
+                year(2003, 0),
+                at(2004, moved(0, 300)),
+                Demo.weather("hot-dry")));
         WeatherYears one = WeatherYears.of(given);
         Collections.reverse(given);
         WeatherYears other = WeatherYears.of(given);
@@ -70,7 +74,11 @@ class WeatherYearsTest {
     @Test
     void aYearFromElsewhereIsLeftOutWithTheReason() {
         WeatherYears years = WeatherYears.of(List.of(
-                at(2001, moved(0.5, 0)), year(2002, 0), year(2003, 0), at(2004, moved(0, 101)), at(2005, moved(0.05, -50))));
+                at(2001, moved(0.5, 0)),
+                year(2002, 0),
+                year(2003, 0),
+                at(2004, moved(0, 101)),
+                at(2005, moved(0.05, -50))));
 
         assertThat(years.years()).extracting(RealYear::calendarYear).containsExactly(2002, 2003, 2005);
         assertThat(years.leftOut())
@@ -98,7 +106,8 @@ class WeatherYearsTest {
                 .hasMessageContaining("2002")
                 .hasMessageContaining("again");
         List<WeatherYear> two = List.of(year(2002, 0), year(2003, 0));
-        int[] halves = IntStream.range(0, HourOfYear.HOURS).map(h -> h < 4000 ? 0 : 1).toArray();
+        int[] halves =
+                IntStream.range(0, HourOfYear.HOURS).map(h -> h < 4000 ? 0 : 1).toArray();
         WeatherYear typical = new WeatherSplice(two, halves, "halves", List.of()).year();
         WeatherYears years = WeatherYears.of(List.of(year(2001, 0), typical));
         assertThat(years.years()).hasSize(1);
@@ -137,7 +146,8 @@ class WeatherYearsTest {
             assertThat(second.sun().zenithDeg(hour)).isEqualTo(ends.sun().zenithDeg(hour));
         }
         assertThat(years.startingAt(0)).extracting(SeasonYear::label).containsExactly("2001", "2002", "2004", "2005");
-        assertThat(years.startingAt(0).get(1).weather()).isSameAs(years.years().get(1).weather());
+        assertThat(years.startingAt(0).get(1).weather())
+                .isSameAs(years.years().get(1).weather());
     }
 
     @Test
@@ -205,7 +215,8 @@ class WeatherYearsTest {
 
         assertThat(years.leapYears()).containsExactly(2004);
         WeatherYear read = years.years().get(0).weather();
-        assertThat(read.findings()).anySatisfy(finding -> assertThat(finding.message()).contains("29 February"));
+        assertThat(read.findings())
+                .anySatisfy(finding -> assertThat(finding.message()).contains("29 February"));
         int first = HourOfYear.of(3, 1, 12);
         assertThat(read.globalHorizontalWm2(first)).isCloseTo(SAMPLE.globalHorizontalWm2(first), within(0.001));
     }
