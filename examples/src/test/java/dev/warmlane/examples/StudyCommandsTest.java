@@ -37,7 +37,7 @@ class StudyCommandsTest extends CommandRuns {
     @Test
     void areasWithoutARangeHoldTheScenariosOwn() {
         assertThat(run("areas", DEMO)).isZero();
-        assertThat(out.toString()).containsPattern("\n +210 +84 .*as described\n");
+        assertThat(out.toString()).containsPattern("\n +210 +84 .*as planned\n");
     }
 
     @Test

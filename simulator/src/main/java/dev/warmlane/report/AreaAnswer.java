@@ -69,7 +69,7 @@ final class AreaAnswer {
     /** The large numbers of the area described, or else of the largest that fits the roof, or else of the smallest. */
     List<Figure> figures() {
         AreaDesign shown = shown();
-        String with = " with " + area(shown) + (shown.asDescribed() ? ", as described" : "");
+        String with = " with " + area(shown) + (shown.asDescribed() ? ", as planned" : "");
         PeriodSummary season = shown.season();
         List<Figure> keys = new ArrayList<>();
         keys.add(new Figure(

@@ -43,6 +43,7 @@ public final class AreaReport {
                 "areas",
                 study.installation().name() + ": collector area",
                 report.common.place(),
+                described.settings().letterhead(),
                 report.sections(),
                 List.of(new Data("areas", () -> AreaTables.all(study, described.units()))));
     }
@@ -93,10 +94,12 @@ public final class AreaReport {
         List<AreaDesign> designs = study.designs();
         List<String> notes = new ArrayList<>();
         notes.add("Roof: " + roof());
-        notes.add("Per area is the heat delivered over all of the area; next area is what each further "
+        notes.add("Per area is the heat delivered over all of the area; one more "
+                + Measure.AREA.unit(units) + " is what each further "
                 + (numbers.units() == UnitSystem.US ? "ft²" : "m²")
-                + " adds, up to the next larger row. Where next area is far below per area, more area is mostly idle.");
-        notes.add("The refused share of the heat could have been collected, but the pool was at its limit of "
+                + " adds, up to the next larger row. Where that is far below what the area gives by itself, more area is mostly"
+                + " idle.");
+        notes.add("The share not needed is heat that could have been collected, but the pool was at its limit of "
                 + numbers.show(Measure.TEMPERATURE, built.control().limitC())
                 + ". A share that climbs steeply from row to row is the sign of too much area; one that is high in"
                 + " the first row says that there are long spells in which this pool needs no heat at all.");
@@ -112,7 +115,7 @@ public final class AreaReport {
         notes.add("All collectors grow and shrink together"
                 + (designs.get(0).panels().isPresent() ? ", in whole panels" : "")
                 + (hasRacks() ? "; racks keep their number of rows, which get longer or shorter" : "")
-                + ". The flow grows with the area; the pump's power and the pipes' heat loss stay as described.");
+                + ". The flow grows with the area; the pump's power and the pipes' heat loss stay as planned.");
         return notes;
     }
 

@@ -27,12 +27,12 @@ public final class AreaTables {
                         .daysAtComfort())
                 .period("solar\nheat", AreaDesign::season, PeriodColumn.DELIVERED)
                 .period("per\narea", AreaDesign::season, PeriodColumn.DELIVERED_PER_AREA)
-                .number("next\narea", "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
+                .number("one more\n" + squared(units), "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
                         .deliveredKwhPerM2())
-                .optional("refused\nshare", "refused", Measure.SHARE, AreaDesign::refusedShare);
+                .optional("share not\nneeded", "refused", Measure.SHARE, AreaDesign::refusedShare);
         if (displaces(designs)) {
             table.period("gas\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
-                    .optional("next\narea", "next_gas_displaced", Measure.HEAT_PER_AREA, d -> d.next()
+                    .optional("one more\n" + squared(units), "next_gas_displaced", Measure.HEAT_PER_AREA, d -> d.next()
                             .displacedKwhPerM2());
         }
         if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
@@ -94,11 +94,15 @@ public final class AreaTables {
         return design.areaM2() / study.installation().pool().areaM2();
     }
 
+    private static String squared(UnitSystem units) {
+        return Measure.AREA.unit(units);
+    }
+
     private static String note(AreaDesign design) {
         if (design.fitsRoof()) {
-            return design.asDescribed() ? "as described" : "";
+            return design.asDescribed() ? "as planned" : "";
         }
-        return design.asDescribed() ? "described, too big" : "more than the roof";
+        return design.asDescribed() ? "planned, too big" : "more than the roof";
     }
 
     private static String yesOrNo(boolean answer) {

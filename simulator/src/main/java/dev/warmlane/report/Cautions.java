@@ -42,15 +42,16 @@ final class Cautions {
         }
         if (range.isPresent()) {
             points.add((range.get().frostHoursInSeason() > 0
-                            ? "Frost: it falls in the open season too. Rigid pipe must drain itself or stand it,"
-                                    + " and must be drained after closing."
+                            ? "Frost may come in the open season too: " + Numbers.show(range.get().frostHoursInSeason(), 0)
+                                    + " hours of this year. Rigid pipe must drain itself or stand it, and must be drained"
+                                    + " after closing."
                             : "Frost: rigid pipe must be drained before the first frost.")
                     + " A collector under a clear sky freezes when the air does not.");
             points.add("The roof must carry the collectors full of water, and the collectors must be held against the"
                     + " wind's uplift.");
         }
-        points.add(
-                "Roof load, wind uplift, gas and electrical work: the local code and a licensed professional decide.");
+        points.add((range.isPresent() ? "Roof load, wind uplift, gas" : "Gas")
+                + " and electrical work: the local code and a licensed professional decide.");
         return points;
     }
 

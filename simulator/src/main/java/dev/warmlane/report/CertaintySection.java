@@ -49,7 +49,7 @@ final class CertaintySection {
         if (band.hasSheltered()) {
             rows.add(Row.of("sheltered", band.sheltered()));
         }
-        rows.add(Row.of("as described (likely)", band.likely()));
+        rows.add(Row.of("as planned (likely)", band.likely()));
         if (band.hasExposed()) {
             rows.add(Row.of("exposed", band.exposed()));
         }

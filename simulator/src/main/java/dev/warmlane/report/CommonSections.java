@@ -9,7 +9,9 @@ import dev.warmlane.site.Site;
 import dev.warmlane.units.Measure;
 import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -28,7 +30,8 @@ final class CommonSections {
 
     /** Where and when the season is. */
     String place() {
-        return subject.forecast().weather().site().name() + ", season "
+        String named = subject.settings().letterhead().place();
+        return (named.isEmpty() ? subject.forecast().weather().site().name() : named) + ", season "
                 + Numbers.show(subject.installation().season().first()) + " to "
                 + Numbers.show(subject.installation().season().last());
     }
@@ -93,6 +96,7 @@ final class CommonSections {
     List<Section> last(List<PeriodSummary> shown) {
         return List.of(
                 WeatherReport.asRead(numbers, subject.forecast().weather()),
+                RestsOn.of(subject),
                 own(),
                 assumed(),
                 Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
@@ -118,25 +122,25 @@ final class CommonSections {
         return Section.of("Not of this program", Place.EVERYWHERE).points(points);
     }
 
-    /** Where room is short the values alone, else where they come from too. */
+    /** Each with where it comes from; what several collectors share stands once. */
     private Section assumed() {
-        Section section = Section.of("Assumed, because it was not given", Place.EVERYWHERE);
-        List<Assumption> assumed = subject.assumed();
-        if (assumed.isEmpty()) {
+        Section section = Section.of("Assumed, because it was not given", Place.DETAIL);
+        if (subject.assumed().isEmpty()) {
             return section.words(NOTHING);
         }
-        String values = assumed.stream().map(CommonSections::what).collect(Collectors.joining("; "));
-        List<String> points = assumed.stream().map(CommonSections::whence).toList();
-        return section.with(Place.SHORT, new Block.Words(values + ".")).with(Place.DETAIL, new Block.Points(points));
+        Map<String, List<Assumption>> alike = subject.assumed().stream()
+                .collect(Collectors.groupingBy(
+                        one -> one.words() + " " + one.value() + one.why(), LinkedHashMap::new, Collectors.toList()));
+        return section.points(
+                alike.values().stream().map(CommonSections::whence).toList());
     }
 
-    private static String what(Assumption assumption) {
-        return assumption.words() + " " + assumption.value();
-    }
-
-    /** With the key that would set it. */
-    private static String whence(Assumption assumption) {
-        return what(assumption) + " (" + assumption.section() + " " + assumption.key() + "; " + assumption.why() + ")";
+    /** With the keys that would set it. */
+    private static String whence(List<Assumption> alike) {
+        Assumption first = alike.get(0);
+        return first.words() + " " + first.value() + " ("
+                + alike.stream().map(one -> one.section() + " " + one.key()).collect(Collectors.joining(", ")) + "; "
+                + first.why() + ")";
     }
 
     /** Sections one after the other. */

@@ -35,7 +35,12 @@ public final class ForecastReport {
     public static Report of(Subject subject) {
         ForecastReport report = new ForecastReport(subject);
         return new Report(
-                "forecast", subject.settings().title(), report.common.place(), report.sections(), report.data());
+                "forecast",
+                subject.settings().title(),
+                report.common.place(),
+                subject.settings().letterhead(),
+                report.sections(),
+                report.data());
     }
 
     private List<Section> sections() {

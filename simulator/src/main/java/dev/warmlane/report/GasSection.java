@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.pool.Flow;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.NextSquareMetre;
@@ -10,6 +11,7 @@ import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Gas, carbon dioxide, money and the worth of more area. */
 final class GasSection {
@@ -25,11 +27,26 @@ final class GasSection {
         SeasonSummary summary = subject.summary();
         List<String> points = new ArrayList<>();
         points.add(text.gas(summary.season()));
+        text.whyNotTheHeat(summary.season()).ifPresent(points::add);
         boolean heated = PeriodColumn.displaces(summary.season());
         summary.money().ifPresent(money -> points.addAll(text.money(money, heated)));
         summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
         return Section.of(summary.money().isPresent() ? "Gas and money" : "Gas", Place.OWNER)
-                .points(points);
+                .points(points)
+                .givingWay();
+    }
+
+    /** Why the gas displaced is another number than the heat delivered, which everybody asks. */
+    private Optional<String> whyNotTheHeat(PeriodSummary season) {
+        double deliveredKwh = season.balance().deliveredKwh();
+        double sparedKwh =
+                season.balanceWithout().kwh(Flow.HEATER) - season.balance().kwh(Flow.HEATER);
+        return PeriodColumn.displaces(season) && sparedKwh > 0 && deliveredKwh > sparedKwh
+                ? Optional.of("Of the " + numbers.show(Measure.HEAT, deliveredKwh) + " that the collectors deliver "
+                        + numbers.show(Measure.HEAT, sparedKwh)
+                        + " spare the heater work, which takes more gas than that because some of it goes up the flue;"
+                        + " the rest keeps the pool warmer than the heater would")
+                : Optional.empty();
     }
 
     private String gas(PeriodSummary season) {

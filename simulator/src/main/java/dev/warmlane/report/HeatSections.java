@@ -107,7 +107,7 @@ final class HeatSections {
                                         heat.lowestOutletC().getAsDouble(),
                                         heat.highestOutletC().orElseThrow())
                         : ""));
-        points.add("Refused because the pool was at its limit: " + numbers.show(Measure.HEAT, heat.refusedKwh())
+        points.add("Not needed, because the pool was at its limit: " + numbers.show(Measure.HEAT, heat.refusedKwh())
                 + (numbers.rounded(Measure.HEAT, heat.refusedKwh()) > 0
                         ? " (much of it is the sign of too much area)"
                         : ""));

@@ -62,6 +62,7 @@ public final class MountingReport {
                 "mountings",
                 study.template().name() + ": mountings",
                 report.common.place(),
+                described.settings().letterhead(),
                 report.sections(),
                 List.of(
                         new Data("mountings", () -> MountingCsv.seasons(study, described.units())),

@@ -46,7 +46,7 @@ final class MountingTables {
                         .daysAtComfort())
                 .period(gasHeader(results), MountingResult::season, PeriodColumn.GAS_DISPLACED)
                 .period("\npump", MountingResult::season, PeriodColumn.PUMP)
-                .period("heat\nrefused", MountingResult::season, PeriodColumn.REFUSED)
+                .period("heat not\nneeded", MountingResult::season, PeriodColumn.REFUSED)
                 .build(results);
     }
 

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.scenario.Letterhead;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -10,10 +11,12 @@ import java.util.function.Supplier;
  * @param name the name of its files, without an ending
  * @param title its title
  * @param place where and when it is; empty for nothing
+ * @param letterhead who hands it over, and to whom
  * @param sections its sections in their order, whatever the place
  * @param data its tables for csv files
  */
-public record Report(String name, String title, String place, List<Section> sections, List<Data> data) {
+public record Report(
+        String name, String title, String place, Letterhead letterhead, List<Section> sections, List<Data> data) {
 
     /**
      * A table for a csv file; made when it is asked for, since it may be long.
@@ -22,6 +25,11 @@ public record Report(String name, String title, String place, List<Section> sect
      * @param table makes the table
      */
     public record Data(String name, Supplier<Table> table) {}
+
+    /** Without a letterhead. */
+    public Report(String name, String title, String place, List<Section> sections, List<Data> data) {
+        this(name, title, place, Letterhead.NONE, sections, data);
+    }
 
     /** Keeps its own copies of the lists; a section without anything in it is left out. */
     public Report {

@@ -34,7 +34,7 @@ final class SensitivityAnswer {
 
     /** The answer in a few sentences. */
     String sentences() {
-        StringBuilder text = new StringBuilder("As described the collectors deliver ")
+        StringBuilder text = new StringBuilder("As planned the collectors deliver ")
                 .append(numbers.show(Measure.HEAT, study.described().balance().deliveredKwh()))
                 .append(" in the season and the pool averages ")
                 .append(numbers.show(
@@ -71,16 +71,16 @@ final class SensitivityAnswer {
         keys.add(new Figure(
                 range(Measure.TEMPERATURE, means()),
                 "mean pool temperature, sheltered to exposed",
-                numbers.show(Measure.TEMPERATURE, described.water().meanC()) + " as described"));
+                numbers.show(Measure.TEMPERATURE, described.water().meanC()) + " as planned"));
         keys.add(new Figure(
                 range(Measure.HEAT, heat()),
                 "heat delivered, sheltered to exposed",
-                numbers.show(Measure.HEAT, described.balance().deliveredKwh()) + " as described"));
+                numbers.show(Measure.HEAT, described.balance().deliveredKwh()) + " as planned"));
         if (SensitivityTables.displaces(study)) {
             keys.add(new Figure(
                     range(Measure.HEAT, over(season -> season.gas().replacedKwh())),
                     "gas displaced, sheltered to exposed",
-                    numbers.show(Measure.HEAT, described.gas().replacedKwh()) + " as described"));
+                    numbers.show(Measure.HEAT, described.gas().replacedKwh()) + " as planned"));
         }
         return keys;
     }

@@ -46,6 +46,7 @@ public final class SensitivityReport {
                 "sensitivity",
                 report.name + ": what the forecast depends on",
                 report.common.place(),
+                described.settings().letterhead(),
                 report.sections(),
                 List.of(
                         new Data("exposure", () -> ExposureTables.all(exposure, described.units())),
@@ -124,14 +125,14 @@ public final class SensitivityReport {
     private String described() {
         PeriodSummary season = study.described();
         String text =
-                "As described: " + numbers.show(Measure.HEAT, season.balance().deliveredKwh())
+                "As planned: " + numbers.show(Measure.HEAT, season.balance().deliveredKwh())
                         + " of heat delivered, "
                         + numbers.show(Measure.TEMPERATURE, season.water().meanC()) + " in the season's mean";
         if (SensitivityTables.displaces(study)) {
             text += ", " + numbers.show(Measure.HEAT, season.gas().replacedKwh()) + " of gas displaced";
         }
         return text
-                + ". Below, what is added to that when one thing is low or high and all else is as described; largest"
+                + ". Below, what is added to that when one thing is low or high and all else is as planned; largest"
                 + " effect on the heat first. Effects of several at once do not simply add up.";
     }
 }

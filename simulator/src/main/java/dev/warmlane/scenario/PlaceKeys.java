@@ -79,7 +79,35 @@ final class PlaceKeys {
             "units of the report; those in this file may be of either kind whatever is chosen here",
             UnitSystem.METRIC);
 
-    static final SectionSchema REPORT = SectionSchema.optional("report", "how the report is wanted", TITLE, UNITS);
+    static final Key<String> COMPANY = letterhead("company", "who hands the report over, printed at its head");
+    static final Key<String> CONTACT =
+            letterhead("contact", "how to reach them: a name, a telephone number, an address");
+    static final Key<String> LOGO = letterhead(
+            "logo",
+            "picture at its head, a PNG or JPEG file of at most " + Logo.AT_MOST_BYTES / 1000
+                    + " kB, seen from the folder of the scenario file");
+    static final Key<String> PREPARED_FOR = letterhead("prepared_for", "whom the report is for");
+    static final Key<String> OFFER = letterhead("offer", "number of the offer");
+    static final Key<String> DATE = letterhead("date", "date of the report, written as it is to be printed");
+    static final Key<String> PLACE =
+            Key.optional("place", WordKinds.text(), "name of the place", "the weather file's");
+
+    static final SectionSchema REPORT = SectionSchema.optional(
+            "report",
+            "how the report is wanted",
+            TITLE,
+            UNITS,
+            COMPANY,
+            CONTACT,
+            LOGO,
+            PREPARED_FOR,
+            OFFER,
+            DATE,
+            PLACE);
 
     private PlaceKeys() {}
+
+    private static Key<String> letterhead(String name, String meaning) {
+        return Key.optional(name, WordKinds.text(), meaning, "nothing is printed");
+    }
 }

@@ -4,9 +4,12 @@ import dev.warmlane.files.Printable;
 import dev.warmlane.site.Roof;
 import dev.warmlane.weather.WeatherReadOptions;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the roof, the weather file and the report's settings. */
@@ -86,8 +89,40 @@ final class PlaceReader {
         return String.valueOf(scenarioFile.getFileName()).replaceFirst("\\.toml$", "");
     }
 
-    static ReportSettings report(Section s, String name) {
+    static ReportSettings report(Section s, String name, Path scenarioFile) {
         String title = s.has(PlaceKeys.TITLE) ? s.get(PlaceKeys.TITLE) : name;
-        return new ReportSettings(title, s.get(PlaceKeys.UNITS));
+        Letterhead.Builder head = Letterhead.builder()
+                .company(words(s, PlaceKeys.COMPANY))
+                .contact(words(s, PlaceKeys.CONTACT))
+                .preparedFor(words(s, PlaceKeys.PREPARED_FOR))
+                .offer(words(s, PlaceKeys.OFFER))
+                .date(words(s, PlaceKeys.DATE))
+                .place(words(s, PlaceKeys.PLACE));
+        if (s.has(PlaceKeys.LOGO) && s.sound(PlaceKeys.LOGO)) {
+            logo(s, scenarioFile).ifPresent(head::logo);
+        }
+        return new ReportSettings(title, s.get(PlaceKeys.UNITS), head.build());
+    }
+
+    private static String words(Section s, Key<String> key) {
+        return s.has(key) ? s.get(key) : "";
+    }
+
+    private static Optional<Logo> logo(Section s, Path scenarioFile) {
+        String named = s.get(PlaceKeys.LOGO);
+        try {
+            return Optional.of(Logo.read(scenarioFile.resolveSibling(named), named));
+        } catch (NoSuchFileException | InvalidPathException e) {
+            s.error(
+                    PlaceKeys.LOGO,
+                    "no such file: " + Printable.quote(named) + ", seen from the folder of the scenario file");
+        } catch (FileSystemException e) {
+            s.error(PlaceKeys.LOGO, "cannot be read: " + Printable.quote(named) + " " + e.getReason());
+        } catch (IOException e) {
+            s.error(PlaceKeys.LOGO, "cannot be read: " + Printable.quote(named));
+        } catch (IllegalArgumentException e) {
+            s.error(PlaceKeys.LOGO, Printable.quote(named) + " " + e.getMessage());
+        }
+        return Optional.empty();
     }
 }

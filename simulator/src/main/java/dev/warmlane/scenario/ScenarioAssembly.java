@@ -68,7 +68,7 @@ final class ScenarioAssembly {
         Comfort comfort = PlantReader.comfort(seasonSection);
 
         Section modelSection = document.one(ModelKeys.MODELS);
-        ReportSettings report = PlaceReader.report(reportSection, name);
+        ReportSettings report = PlaceReader.report(reportSection, name, file);
         notes.throwIfAny();
 
         Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))

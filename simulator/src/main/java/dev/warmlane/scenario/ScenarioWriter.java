@@ -82,8 +82,26 @@ public final class ScenarioWriter {
                 .key(
                         ModelKeys.FILM,
                         ModelKeys.Film.of(installation.collectorPhysics().film()));
-        out.section("[report]").key(PlaceKeys.TITLE, report.title()).key(PlaceKeys.UNITS, report.units());
+        report(out, report);
         return out.toString();
+    }
+
+    private static void report(TomlText out, ReportSettings report) {
+        out.section("[report]").key(PlaceKeys.TITLE, report.title()).key(PlaceKeys.UNITS, report.units());
+        Letterhead head = report.letterhead();
+        words(out, PlaceKeys.COMPANY, head.company());
+        words(out, PlaceKeys.CONTACT, head.contact());
+        head.logo().ifPresent(logo -> out.key(PlaceKeys.LOGO, logo.file()));
+        words(out, PlaceKeys.PREPARED_FOR, head.preparedFor());
+        words(out, PlaceKeys.OFFER, head.offer());
+        words(out, PlaceKeys.DATE, head.date());
+        words(out, PlaceKeys.PLACE, head.place());
+    }
+
+    private static void words(TomlText out, Key<String> key, String words) {
+        if (!words.isEmpty()) {
+            out.key(key, words);
+        }
     }
 
     private static void pool(TomlText out, Installation installation) {

@@ -34,7 +34,7 @@ public sealed interface MountingOption {
     RowSpacing.Unshaded USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());
 
     /** What the installation's own mounting is called among the usual ones. */
-    String DESCRIBED = "as described";
+    String DESCRIBED = "as planned";
 
     /** What the designer calls it. */
     String name();

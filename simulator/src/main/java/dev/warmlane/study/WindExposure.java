@@ -11,7 +11,7 @@ public enum WindExposure {
      */
     SHELTERED("sheltered"),
     /** As the installation describes it. */
-    LIKELY("as described"),
+    LIKELY("as planned"),
     /**
      * Exposed. Pool: wind factor 0.40 (logarithmic profile over short grass, see {@link PoolShelter#EXPOSED}). Roof: the
      * profile of open ground (ASHRAE).

@@ -101,7 +101,7 @@ class ForecastReportTest {
                 .contains(numbers.about(Measure.HEAT, summary.season().gas().replacedKwh()) + " gas displaced")
                 .contains(Numbers.aboutMoney(summary.money().orElseThrow().saved(), "EUR") + " saved in the season")
                 .contains("How sure this is")
-                .contains("sheltered 0.15", "as described (likely) 0.30", "exposed 0.40");
+                .contains("sheltered 0.15", "as planned (likely) 0.30", "exposed 0.40");
     }
 
     @Test
@@ -239,7 +239,7 @@ class ForecastReportTest {
                 .build();
         String text = full(SampleForecasts.municipal(sheltered), UnitSystem.METRIC);
 
-        assertThat(text).containsPattern("  as described \\(likely\\) +0.15").containsPattern("  exposed +0.40");
+        assertThat(text).containsPattern("  as planned \\(likely\\) +0.15").containsPattern("  exposed +0.40");
         assertThat(text).doesNotContainPattern("  sheltered +0.15").contains("described as sheltered as any");
     }
 

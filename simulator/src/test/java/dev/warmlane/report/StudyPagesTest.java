@@ -139,7 +139,7 @@ class StudyPagesTest {
                                                 .balance()
                                                 .deliveredKwh()),
                         "the roof holds 336 m²");
-        assertThat(headline.figures().get(0).meaning()).contains("with 210 m², as described");
+        assertThat(headline.figures().get(0).meaning()).contains("with 210 m², as planned");
     }
 
     @Test

@@ -156,7 +156,7 @@ class StudyTablesTest {
     void textMarksTheDescribedAreaAndTheRoof() {
         AreaStudy study = AreaStudy.of(HEATED, new AreaRange(100, 400, 4), FORCING, Runs.onAllCores());
         List<String> lines = areas(study, UnitSystem.METRIC).lines().toList();
-        assertThat(lines).anyMatch(line -> line.matches(" +200 .* as described"));
+        assertThat(lines).anyMatch(line -> line.matches(" +200 .* as planned"));
         assertThat(lines).anyMatch(line -> line.matches(" +400 .* more than the roof"));
         assertThat(lines).noneMatch(line -> line.matches(" +300 .* more than the roof"));
         assertThat(String.join(" ", lines).replaceAll("\\s+", " "))
@@ -201,7 +201,7 @@ class StudyTablesTest {
 
         assertThat(means.rows()).hasSize(2);
         assertThat(means.columns().stream().map(Column::header))
-                .containsExactly("the pool lies", "roof as described\ncity", "roof exposed\nopen");
+                .containsExactly("the pool lies", "roof as planned\ncity", "roof exposed\nopen");
     }
 
     @Test

@@ -47,7 +47,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RoundTripTest {
 
     private static final String WEATHER = "../../weather-samples/cool-coast.csv";
-    private static final ReportSettings REPORT = new ReportSettings("A \"quoted\" title \\ für Löwen", UnitSystem.US);
+    private static final ReportSettings REPORT = new ReportSettings(
+            "A \"quoted\" title \\ für Löwen",
+            UnitSystem.US,
+            Letterhead.builder()
+                    .company("Löwenwerke")
+                    .contact("A. Muster, 0000 / 12 34")
+                    .preparedFor("the council")
+                    .offer("17-4")
+                    .date("1 May")
+                    .place("Nirgendwo")
+                    .build());
 
     @TempDir
     private Path folder;

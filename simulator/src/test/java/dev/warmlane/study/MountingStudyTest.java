@@ -219,14 +219,14 @@ class MountingStudyTest {
 
         assertThat(last(own))
                 .isEqualTo(new Racks(
-                        "as described",
+                        "as planned",
                         new Rack(10, 170, 1.4, 0.15),
                         Mounting.Back.OPEN,
                         Mounting.WindRun.CHORD,
                         Mounting.OpenRack.USUAL_INNER_WIND,
                         new RowSpacing.FixedPitch(2),
                         MountingOption.RoofSide.LONG));
-        assertThat(last(roof)).isEqualTo(new MountingOption.Pitched("as described", roof, OptionalDouble.empty()));
+        assertThat(last(roof)).isEqualTo(new MountingOption.Pitched("as planned", roof, OptionalDouble.empty()));
         assertThat(last(Mounting.FlatOnRoof.USUAL)).isInstanceOf(Racks.class);
     }
 

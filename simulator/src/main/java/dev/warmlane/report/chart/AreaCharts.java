@@ -135,7 +135,7 @@ public final class AreaCharts {
                 .filter(AreaDesign::asDescribed)
                 .findFirst()
                 .ifPresent(d -> plot.upright(
-                        "as described, " + numbers.show(Measure.AREA, d.areaM2()),
+                        "as planned, " + numbers.show(Measure.AREA, d.areaM2()),
                         Measure.AREA.in(units, d.areaM2()),
                         Palette.FAINT_INK,
                         Pen.HAIR));

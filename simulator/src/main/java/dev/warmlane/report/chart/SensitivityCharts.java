@@ -82,7 +82,7 @@ public final class SensitivityCharts {
                 shown(sorted, units, measure, s -> number.applyAsDouble(s.high().change()));
         RowPlot plot = new RowPlot(
                 sorted.stream().map(s -> SensitivityTables.varied(s, units)).toList(),
-                measure.unit(units) + " more (right) or less (left) than as described",
+                measure.unit(units) + " more (right) or less (left) than as planned",
                 Scale.withZero(STEPS, low, high));
         plot.bars(LOW, low, Palette.YELLOW);
         plot.bars(HIGH, high, Palette.BLUE);

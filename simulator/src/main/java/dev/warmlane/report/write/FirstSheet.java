@@ -25,13 +25,13 @@ final class FirstSheet {
     }
 
     /** The first sheet of a report; {@code drawn} where there are charts on it. */
-    static FirstSheet of(Report report, int letterheadLines, boolean drawn) {
+    static FirstSheet of(Report report, boolean drawn) {
         List<Piece> pieces = report.sections().stream()
                 .flatMap(section -> section.parts().stream()
                         .filter(part -> part.places().contains(Place.FIRST_SHEET))
                         .map(part -> new Piece(section, part)))
                 .collect(Collectors.toCollection(ArrayList::new));
-        FirstSheet sheet = new FirstSheet(pieces, Paper.head(report, letterheadLines), drawn);
+        FirstSheet sheet = new FirstSheet(pieces, Paper.head(report), drawn);
         for (int i = pieces.size() - 1; i >= 0 && sheet.heightMm() > Paper.HEIGHT_MM; i--) {
             if (pieces.get(i).part.givesWay()) {
                 pieces.remove(i);

@@ -9,6 +9,7 @@ import dev.warmlane.report.Place;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Section;
 import dev.warmlane.report.Table;
+import dev.warmlane.scenario.Letterhead;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -45,7 +46,7 @@ public final class HtmlWriter {
      */
     public static String page(Report report, Optional<String> withoutCharts) {
         Blocks blocks = new Blocks(withoutCharts.isEmpty());
-        FirstSheet sheet = FirstSheet.of(report, 0, withoutCharts.isEmpty());
+        FirstSheet sheet = FirstSheet.of(report, withoutCharts.isEmpty());
         List<Map<String, Object>> first = sections(report, sheet::of, blocks);
         List<Map<String, Object>> technical = new ArrayList<>(sections(report, sheet::gaveWay, blocks));
         technical.addAll(sections(report, section -> section.at(Place.TECHNICAL), blocks));
@@ -54,6 +55,7 @@ public final class HtmlWriter {
                 .withLoader(part -> new StringReader(resource(part)))
                 .compile(resource("page.mustache"))
                 .execute(Map.of(
+                        "letterhead", letterhead(report.letterhead()),
                         "title", report.title(),
                         "place", report.place(),
                         "answer", first.subList(0, Math.min(1, first.size())),
@@ -61,6 +63,18 @@ public final class HtmlWriter {
                         "first", first.subList(Math.min(1, first.size()), first.size()),
                         "technical", technical,
                         "version", version()));
+    }
+
+    private static List<Map<String, Object>> letterhead(Letterhead head) {
+        return head.isEmpty()
+                ? List.of()
+                : List.of(Map.of(
+                        "logo",
+                        head.logo().stream()
+                                .map(logo -> Map.of("type", logo.mediaType(), "bytes", logo.base64()))
+                                .toList(),
+                        "sender", LetterheadLines.sender(head),
+                        "offer", LetterheadLines.offer(head)));
     }
 
     private static List<Map<String, Object>> sections(

@@ -4,6 +4,7 @@ import dev.warmlane.report.Block;
 import dev.warmlane.report.Column;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Table;
+import dev.warmlane.scenario.Letterhead;
 import java.util.List;
 
 /**
@@ -34,6 +35,10 @@ final class Paper implements Block.Kinds<Double> {
     /** Fine print stands in two columns from this many points on. */
     private static final double COLUMNS = 2;
 
+    /** The largest picture at its head, width and height, mm. */
+    private static final double[] LOGO_MM = {42, 15};
+
+    private static final double TITLE = 1.7;
     private static final double FINE = 0.86;
     private static final double LARGE = 1.08;
 
@@ -46,11 +51,25 @@ final class Paper implements Block.Kinds<Double> {
     }
 
     /** Of what stands above the first section, mm. */
-    static double head(Report report, int letterheadLines) {
-        double letterhead = letterheadLines == 0 ? 0 : (letterheadLines + 1.6) * EM_MM * LINE;
-        return letterhead
-                + lines(report.title(), WIDTH_MM, 1.7) * 1.7 * EM_MM * 1.2
+    static double head(Report report) {
+        return letterhead(report.letterhead())
+                + lines(report.title(), WIDTH_MM, TITLE) * TITLE * EM_MM * 1.2
                 + text(report.place(), WIDTH_MM, 1);
+    }
+
+    /** Sender and offer stand side by side, the picture beside the sender. */
+    private static double letterhead(Letterhead head) {
+        if (head.isEmpty()) {
+            return 0;
+        }
+        double half = WIDTH_MM / 2 - (head.logo().isPresent() ? LOGO_MM[0] : 0);
+        double words = Math.max(
+                lines(LetterheadLines.sender(head), half), lines(LetterheadLines.offer(head), WIDTH_MM / 2));
+        return Math.max(words * EM_MM * LINE, head.logo().isPresent() ? LOGO_MM[1] : 0) + 1.6 * EM_MM;
+    }
+
+    private static int lines(List<String> all, double widthMm) {
+        return all.stream().mapToInt(line -> lines(line, widthMm, 1)).sum();
     }
 
     /** Of a block, mm; {@code answer} where it stands in the section that answers. */

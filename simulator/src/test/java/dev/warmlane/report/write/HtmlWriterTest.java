@@ -3,11 +3,16 @@ package dev.warmlane.report.write;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.report.InventedReport;
+import dev.warmlane.report.Report;
+import dev.warmlane.scenario.Letterhead;
+import dev.warmlane.scenario.Logo;
 import java.io.StringReader;
+import java.util.List;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 
 class HtmlWriterTest {
@@ -23,6 +28,28 @@ class HtmlWriterTest {
         assertThat(text(page, "body"))
                 .contains(" For the technical reader Märchenbad Both only in full two pools")
                 .contains("Technical for whoever checks it Simulated hour by hour with Warmlane");
+    }
+
+    @Test
+    void letterheadStandsAboveTheTitle() throws Exception {
+        Letterhead head = Letterhead.builder()
+                .company("<b>Sunny</b> Pools")
+                .contact("555-0100")
+                .logo(new Logo("logo.png", "image/png", "QUJD"))
+                .preparedFor("the club")
+                .offer("17")
+                .date("3 May")
+                .build();
+        Report report = new Report("r", "A title", "", head, InventedReport.REPORT.sections(), List.of());
+        Document page = parsed(HtmlWriter.page(report));
+
+        assertThat(text(page, "header"))
+                .isEqualTo("<b>Sunny</b> Pools555-0100 Prepared for the clubOffer 173 May");
+        assertThat(((Element) page.getElementsByTagName("img").item(0)).getAttribute("src"))
+                .isEqualTo("data:image/png;base64,QUJD");
+        assertThat(TextWriter.full(report))
+                .contains("=======\n<b>Sunny</b> Pools\n555-0100\nPrepared for the club\nOffer 17\n3 May\n");
+        assertThat(HtmlWriter.page(InventedReport.REPORT)).doesNotContain("<header", "<img");
     }
 
     @Test

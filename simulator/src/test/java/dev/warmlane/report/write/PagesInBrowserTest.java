@@ -7,11 +7,18 @@ import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
+import dev.warmlane.scenario.Letterhead;
+import dev.warmlane.scenario.Logo;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.units.UnitSystem;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +26,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -35,6 +43,16 @@ class PagesInBrowserTest {
     private static final String LONG =
             "Heating the outdoor pool of the municipal bathing and sports grounds with unglazed"
                     + " collectors on the roofs of changing rooms and sports hall, second stage";
+
+    private static final Letterhead LETTERHEAD = Letterhead.builder()
+            .company("Invented Solar Pools and Sons, Planning and Installation")
+            .contact("A. Sample, 1 Nowhere Street, 00000 Nowhere, +00 000 000 00 00, sample@example.org")
+            .logo(new Logo("logo.png", "image/png", picture()))
+            .preparedFor("the council of the invented town, department of sports")
+            .offer("2026-0017, second version")
+            .date("3 May 2026")
+            .place("Nowhere-on-Sea, outdoor pool")
+            .build();
 
     /** Fewer lines on the last sheet would be better on the one before; own choice. */
     private static final int LINES_ON_LAST = 8;
@@ -132,6 +150,17 @@ class PagesInBrowserTest {
         return wrong;
     }
 
+    /** A black picture much wider than a page has room for. */
+    private static String picture() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(new BufferedImage(1200, 300, BufferedImage.TYPE_BYTE_BINARY), "png", bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Base64.getEncoder().encodeToString(bytes.toByteArray());
+    }
+
     private static void keep(String name, byte[] bytes) throws Exception {
         if (!KEPT.isEmpty()) {
             Files.createDirectories(Path.of(KEPT));
@@ -153,7 +182,7 @@ class PagesInBrowserTest {
                         SampleStudies.INDOOR)
                 .forEach((name, study) -> {
                     UnitSystem other = study.units() == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
-                    SampleStudies otherwise = study.in(new ReportSettings(LONG, other));
+                    SampleStudies otherwise = study.in(new ReportSettings(LONG, other, LETTERHEAD));
                     Stream.of(study, otherwise).forEach(of -> Stream.concat(
                                     Stream.of(ForecastReport.of(of.described())), of.reports().stream())
                             .forEach(report -> reports.put(
