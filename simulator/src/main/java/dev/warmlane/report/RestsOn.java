@@ -52,15 +52,17 @@ final class RestsOn {
                 built.cover().map(this::cover).orElse("No cover lies on the water at any time"),
                 built.cover().isPresent() && isAssumed("cover", "drawn"));
         built.pool().setting().outdoor().ifPresent(this::sun);
-        built.arrays().stream().findFirst().ifPresent(array -> point(
-                array.model()
-                        .match(
-                                absorber -> "The collectors stay clean and take in "
-                                        + numbers.show(Measure.SHARE, absorber.absorptance())
-                                        + " of the light that falls straight on them",
-                                certificate -> "The collectors give what their test certificate says",
-                                curve -> "The collectors give what was measured of them"),
-                isAssumed("collectors 1.absorber", "absorptance")));
+        built.arrays().stream()
+                .findFirst()
+                .ifPresent(array -> point(
+                        array.model()
+                                .match(
+                                        absorber -> "The collectors stay clean and take in "
+                                                + numbers.show(Measure.SHARE, absorber.absorptance())
+                                                + " of the light that falls straight on them",
+                                        certificate -> "The collectors give what their test certificate says",
+                                        curve -> "The collectors give what was measured of them"),
+                        isAssumed("collectors 1.absorber", "absorptance")));
         built.heater()
                 .ifPresent(heater -> point(
                         "The heater makes " + numbers.show(Measure.SHARE, heater.efficiency())
@@ -68,7 +70,8 @@ final class RestsOn {
                         isAssumed("heater", "efficiency")));
         point(
                 built.bathers().whenFull() > 0
-                        ? "At most " + Numbers.show(built.bathers().whenFull(), 0) + " people are in the water at a time"
+                        ? "At most " + Numbers.show(built.bathers().whenFull(), 0)
+                                + " people are in the water at a time"
                         : "What bathers add and take is not counted",
                 isAssumed("pool", "bathers"));
     }

@@ -89,8 +89,7 @@ final class PlaceKeys {
     static final Key<String> PREPARED_FOR = letterhead("prepared_for", "whom the report is for");
     static final Key<String> OFFER = letterhead("offer", "number of the offer");
     static final Key<String> DATE = letterhead("date", "date of the report, written as it is to be printed");
-    static final Key<String> PLACE =
-            Key.optional("place", WordKinds.text(), "name of the place", "the weather file's");
+    static final Key<String> PLACE = Key.optional("place", WordKinds.text(), "name of the place", "the weather file's");
 
     static final SectionSchema REPORT = SectionSchema.optional(
             "report",

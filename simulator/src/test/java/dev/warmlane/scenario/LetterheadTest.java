@@ -26,8 +26,7 @@ class LetterheadTest {
 
     @Test
     void wordsComeAsTheyAreGiven() throws IOException {
-        ReportSettings report = read(
-                """
+        ReportSettings report = read("""
                 [report]
                 company = "Sunny Pools Ltd"
                 contact = "A. Sample, 555-0100"
@@ -35,8 +34,7 @@ class LetterheadTest {
                 offer = "2026-17"
                 date = "May 3, 2026"
                 place = "Springfield"
-                """)
-                .report();
+                """).report();
 
         assertThat(report.letterhead())
                 .isEqualTo(Letterhead.builder()
@@ -80,7 +78,7 @@ class LetterheadTest {
     }
 
     private String message(String key) {
-        return String.valueOf(
-                catchThrowableOfType(ScenarioException.class, () -> read("[report]\n" + key + "\n")).getMessage());
+        return String.valueOf(catchThrowableOfType(ScenarioException.class, () -> read("[report]\n" + key + "\n"))
+                .getMessage());
     }
 }

@@ -73,8 +73,10 @@ public final class HtmlWriter {
                         head.logo().stream()
                                 .map(logo -> Map.of("type", logo.mediaType(), "bytes", logo.base64()))
                                 .toList(),
-                        "sender", LetterheadLines.sender(head),
-                        "offer", LetterheadLines.offer(head)));
+                        "sender",
+                        LetterheadLines.sender(head),
+                        "offer",
+                        LetterheadLines.offer(head)));
     }
 
     private static List<Map<String, Object>> sections(

@@ -23,10 +23,7 @@ final class LetterheadLines {
 
     /** What is handed over, when and to whom. */
     static List<String> offer(Letterhead head) {
-        return Stream.of(
-                        labelled("Prepared for ", head.preparedFor()),
-                        labelled("Offer ", head.offer()),
-                        head.date())
+        return Stream.of(labelled("Prepared for ", head.preparedFor()), labelled("Offer ", head.offer()), head.date())
                 .filter(line -> !line.isEmpty())
                 .toList();
     }

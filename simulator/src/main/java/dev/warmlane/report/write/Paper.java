@@ -63,8 +63,8 @@ final class Paper implements Block.Kinds<Double> {
             return 0;
         }
         double half = WIDTH_MM / 2 - (head.logo().isPresent() ? LOGO_MM[0] : 0);
-        double words = Math.max(
-                lines(LetterheadLines.sender(head), half), lines(LetterheadLines.offer(head), WIDTH_MM / 2));
+        double words =
+                Math.max(lines(LetterheadLines.sender(head), half), lines(LetterheadLines.offer(head), WIDTH_MM / 2));
         return Math.max(words * EM_MM * LINE, head.logo().isPresent() ? LOGO_MM[1] : 0) + 1.6 * EM_MM;
     }
 

@@ -42,7 +42,8 @@ public final class TextWriter {
                 .append('\n')
                 .append("=".repeat(title.codePointCount(0, title.length())))
                 .append('\n');
-        LetterheadLines.of(report.letterhead()).forEach(line -> text.append(Printable.line(line)).append('\n'));
+        LetterheadLines.of(report.letterhead())
+                .forEach(line -> text.append(Printable.line(line)).append('\n'));
         for (Section section : report.at(place)) {
             List<String> lines = lines(section.at(place));
             if (!lines.isEmpty()) {

@@ -43,8 +43,7 @@ class HtmlWriterTest {
         Report report = new Report("r", "A title", "", head, InventedReport.REPORT.sections(), List.of());
         Document page = parsed(HtmlWriter.page(report));
 
-        assertThat(text(page, "header"))
-                .isEqualTo("<b>Sunny</b> Pools555-0100 Prepared for the clubOffer 173 May");
+        assertThat(text(page, "header")).isEqualTo("<b>Sunny</b> Pools555-0100 Prepared for the clubOffer 173 May");
         assertThat(((Element) page.getElementsByTagName("img").item(0)).getAttribute("src"))
                 .isEqualTo("data:image/png;base64,QUJD");
         assertThat(TextWriter.full(report))
