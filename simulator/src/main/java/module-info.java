@@ -5,6 +5,9 @@
  * {@link dev.warmlane.season.Installation what is built} become forcing, forcing becomes
  * {@link dev.warmlane.season a season}, seasons become {@link dev.warmlane.study studies} and
  * {@link dev.warmlane.report reports}. {@link dev.warmlane.scenario A scenario file} describes a whole job.
+ *
+ * <p>Which of the exported packages are promised to stay as they are, and which may change with any version, stands in
+ * DEVELOPERS.md; irradiance, physics, sun, files and charts may.
  */
 module dev.warmlane {
     requires static transitive org.jspecify;

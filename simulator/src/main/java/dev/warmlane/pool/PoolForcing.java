@@ -2,7 +2,6 @@ package dev.warmlane.pool;
 
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.MoistAir;
-import dev.warmlane.physics.Tabulated;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Units;

@@ -1,4 +1,4 @@
-package dev.warmlane.physics;
+package dev.warmlane.pool;
 
 import java.util.function.DoubleUnaryOperator;
 
@@ -7,7 +7,7 @@ import java.util.function.DoubleUnaryOperator;
  * its values, at the cell's ends and at a third and two thirds of it. For a cell of h kelvin it is off by up to
  * h⁴/1944·|f''''|, the remainder of the interpolation (derived). Outside the table the function itself is asked. Immutable.
  */
-public final class Tabulated {
+final class Tabulated {
 
     private static final int CUBIC = 4;
 
@@ -26,7 +26,7 @@ public final class Tabulated {
      * @param toC where it ends, °C
      * @param cellsPerK how many cells each kelvin has
      */
-    public Tabulated(DoubleUnaryOperator function, int fromC, int toC, int cellsPerK) {
+    Tabulated(DoubleUnaryOperator function, int fromC, int toC, int cellsPerK) {
         this.function = function;
         this.fromC = fromC;
         this.cellsPerK = cellsPerK;
@@ -51,7 +51,7 @@ public final class Tabulated {
     }
 
     /** The function at a temperature, °C. */
-    public double at(double temperatureC) {
+    double at(double temperatureC) {
         double x = (temperatureC - fromC) * cellsPerK;
         if (!(x >= 0 && x < cells)) {
             return function.applyAsDouble(temperatureC);

@@ -1,4 +1,4 @@
-package dev.warmlane.physics;
+package dev.warmlane.pool;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
