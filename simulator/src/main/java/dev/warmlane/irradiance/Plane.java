@@ -12,10 +12,10 @@ import dev.warmlane.units.Range;
 public record Plane(double tiltDeg, double azimuthDeg) {
 
     /** Range of {@link #tiltDeg}. */
-    public static final Range TILT = Range.of("tilt", Dimension.ANGLE, 0, 90);
+    public static final Range TILT = Range.of("tilt", Dimension.TILT, 0, 90);
 
     /** Range of {@link #azimuthDeg}. */
-    public static final Range AZIMUTH = Range.of("azimuth, clockwise from north,", Dimension.ANGLE, 0, 360);
+    public static final Range AZIMUTH = Range.of("azimuth, clockwise from north,", Dimension.DIRECTION, 0, 360);
 
     /** The plane that lies flat. */
     public static final Plane HORIZONTAL = new Plane(0, 180);

@@ -36,8 +36,12 @@ final class CollectorKeys {
             Filling.DRY_WEIGHT,
             "weight of the collector without water, for the load on the roof",
             "not known");
-    static final Key<Double> FLOW =
-            Key.assumed("flow", CollectorArray.USUAL_FLOW, "water flow per collector area while running");
+    static final Key<FlowKind.Flow> FLOW = Key.assumed(
+            "flow",
+            new FlowKind(),
+            "water flow while running, per collector area or of all these collectors together",
+            FlowKind.Flow.perArea(CollectorArray.USUAL_FLOW.value()),
+            CollectorArray.USUAL_FLOW.source());
     static final Key<MountingKind> MOUNTING = Key.required(
             "mounting",
             WordKinds.choice(MountingKind.class),

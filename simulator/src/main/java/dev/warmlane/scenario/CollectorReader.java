@@ -24,7 +24,7 @@ final class CollectorReader {
         Mounting mounting = mounting(s, area);
         CollectorModel model = CollectorModelReader.model(
                 s, group.parts().get(0), group.parts().get(1), group.parts().get(2));
-        double flow = s.get(CollectorKeys.FLOW);
+        double flow = FlowKind.over(s, CollectorKeys.FLOW, area);
         if (model == null) {
             return null;
         }

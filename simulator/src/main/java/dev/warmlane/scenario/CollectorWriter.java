@@ -17,7 +17,7 @@ final class CollectorWriter {
         if (array.panelAreaM2() > 0) {
             out.key(CollectorKeys.PANEL_AREA, array.panelAreaM2());
         }
-        out.key(CollectorKeys.FLOW, array.flowKgSM2())
+        out.key(CollectorKeys.FLOW, FlowKind.Flow.perArea(array.flowKgSM2()))
                 .key(CollectorKeys.WATER_CONTENT, array.filling().waterLM2());
         if (array.filling().dryKgM2() > 0) {
             out.key(CollectorKeys.DRY_WEIGHT, array.filling().dryKgM2());

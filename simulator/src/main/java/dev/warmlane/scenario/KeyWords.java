@@ -28,6 +28,8 @@ final class KeyWords {
             entry("cover.evaporation_cut", "share of evaporation that the cover stops"),
             entry("cover.resistance", "insulation of the cover"),
             entry("cover.solar_loss", "share of the sun that the cover keeps out"),
+            entry("roof.length", "length of the roof"),
+            entry("roof.width", "width of the roof"),
             entry("roof.albedo", "share of light that the roof reflects"),
             entry("roof.emittance", "long-wave emittance of the roof"),
             entry("roof.u_value", "insulation of the roof"),

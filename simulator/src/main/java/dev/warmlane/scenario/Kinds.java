@@ -1,15 +1,20 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.UnitSystem;
+import java.util.regex.Pattern;
 
 /** Kinds of numbers: quantities with their unit, plain numbers, shares, counts. All that they are follows from a range. */
 final class Kinds {
 
     /** A larger number tells nobody more than the text it was read from. */
     private static final double LONGEST_TOLD = 1e9;
+
+    private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
 
     private Kinds() {}
 
@@ -34,23 +39,54 @@ final class Kinds {
                 value = number.doubleValue();
             } else if (toml instanceof Number) {
                 throw new BadValueException("found " + toml + ", a number without a unit; write it in quotes with its"
-                        + " unit, \"" + toml + " " + range.written() + "\"; allowed: " + allowed());
+                        + " unit, " + inUnits(toml.toString()) + "; allowed: " + allowed());
             } else {
                 throw BadValueException.of(toml, allowed());
             }
             if (!range.holds(value)) {
                 throw new BadValueException("found " + BadValueException.show(toml) + inOurUnit(toml, value)
-                        + "; allowed: " + allowed() + inPercent(toml, value));
+                        + "; allowed: " + allowed() + inPercent(toml, value) + otherwise(toml, value));
             }
             return value;
         }
 
         private double read(String text) throws BadValueException {
+            if (!plain() && BARE.matcher(text.strip()).matches()) {
+                throw new BadValueException("\"" + text.strip() + "\" has no unit; did you mean "
+                        + inUnits(text.strip()) + "?; allowed: " + allowed());
+            }
             try {
                 return range.read(text);
             } catch (QuantityException e) {
                 throw new BadValueException(e.getMessage() + "; allowed: " + allowed());
             }
+        }
+
+        /** A bare number in the unit that people write, and in that of the United States where it is another. */
+        private String inUnits(String number) {
+            String us = usUnit();
+            String metric = "\"" + number + " " + range.written() + "\"";
+            return us.isEmpty() ? metric : metric + " or \"" + number + " " + us + "\"";
+        }
+
+        private String usUnit() {
+            return Measure.of(range.dimension(), range.written())
+                    .map(measure -> measure.symbol(UnitSystem.US))
+                    .filter(symbol -> !symbol.equals(range.written()))
+                    .orElse("");
+        }
+
+        /** What was meant by a number that is allowed in the other country's unit, or by a direction from the south. */
+        private String otherwise(Object toml, double value) {
+            if (range.dimension() == Dimension.DIRECTION) {
+                return "; clockwise from north: east 90, south 180, west 270 deg";
+            }
+            String us = usUnit();
+            String written = Quantity.plain(range.inWritten(value));
+            boolean meant = !us.isEmpty()
+                    && toml.toString().strip().replace("°", "deg").endsWith(range.written())
+                    && range.holds(range.read(written + " " + us));
+            return meant ? "; did you mean \"" + written + " " + us + "\"?" : "";
         }
 
         private boolean percent() {
@@ -82,7 +118,9 @@ final class Kinds {
 
         @Override
         public String allowed() {
-            return percent() ? range.ends() + ", or in %" : plain() ? "a number, " + range.ends() : range.ends();
+            String otherwise = range.dimension().otherwise();
+            String ends = range.dimension() == Dimension.NUMBER ? "a number, " + range.ends() : range.ends();
+            return otherwise.isEmpty() ? ends : ends + ", or " + otherwise;
         }
 
         @Override

@@ -23,11 +23,16 @@ final class Nearest {
         return known.stream()
                 .filter(name -> List.of(name.split("-", -1)).contains(lower))
                 .findFirst()
+                .or(() -> OtherWords.choice(word, known))
                 .or(() -> Spelling.nearest(word, known));
     }
 
     /** What to say after "unknown key": the nearest key, else the section that has this key, else all keys. */
     static String key(String name, SectionSchema schema) {
+        Optional<String> other = OtherWords.key(schema.name(), name);
+        if (other.isPresent()) {
+            return "; " + other.get();
+        }
         Optional<String> near = word(name, schema.names());
         if (near.isPresent()) {
             return "; did you mean " + near.get() + "?";

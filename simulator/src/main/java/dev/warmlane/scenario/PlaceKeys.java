@@ -34,8 +34,15 @@ final class PlaceKeys {
     static final SectionSchema SITE =
             SectionSchema.needed("site", "the place", NAME, WEATHER, UTC_OFFSET, IRRADIANCE_TIME, TERRAIN);
 
-    static final Key<Double> LENGTH = Key.required("length", Roof.LENGTH, "longer side of the roof");
-    static final Key<Double> WIDTH = Key.required("width", Roof.WIDTH, "shorter side of the roof");
+    static final Key<Double> LENGTH =
+            Key.optional("length", Roof.LENGTH, "longer side of the roof", "required without area");
+    static final Key<Double> WIDTH =
+            Key.optional("width", Roof.WIDTH, "shorter side of the roof", "required without area");
+    static final Key<Double> AREA = Key.optional(
+            "area",
+            Roof.AREA,
+            "area of the roof, where a side is not known",
+            "length times width; without a side the roof is taken for a square");
     static final Key<Double> HEIGHT = Key.required("height", Roof.HEIGHT, "height of the roof above the ground");
     static final Key<Double> ALBEDO = Key.assumed(
             "albedo", Roof.USUAL_ALBEDO, "share of short-wave that the bare roof reflects; a white membrane about 0.6");
@@ -63,6 +70,7 @@ final class PlaceKeys {
             "the flat roof that collectors lie or stand on, or the building that carries a pitched one",
             LENGTH,
             WIDTH,
+            AREA,
             HEIGHT,
             ALBEDO,
             EMITTANCE,

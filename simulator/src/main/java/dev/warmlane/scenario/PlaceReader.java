@@ -18,8 +18,11 @@ final class PlaceReader {
     private PlaceReader() {}
 
     static @Nullable Roof roof(Section s) {
-        double length = s.get(PlaceKeys.LENGTH);
-        double width = s.get(PlaceKeys.WIDTH);
+        double length = side(s, PlaceKeys.LENGTH, PlaceKeys.WIDTH);
+        double width = side(s, PlaceKeys.WIDTH, PlaceKeys.LENGTH);
+        if (s.has(PlaceKeys.AREA) && s.has(PlaceKeys.LENGTH) && s.has(PlaceKeys.WIDTH)) {
+            s.refuse("not allowed with length and width; give one of the three less", PlaceKeys.AREA);
+        }
         Roof.Builder roof = Roof.builder(length, width, s.get(PlaceKeys.HEIGHT))
                 .albedo(s.get(PlaceKeys.ALBEDO))
                 .emittance(s.get(PlaceKeys.EMITTANCE))
@@ -32,6 +35,20 @@ final class PlaceReader {
             s.warning(PlaceKeys.WIDTH, "is more than the length; the longer side is the length");
         }
         return s.build(roof::build);
+    }
+
+    /** A side, or where it is not given the one that follows from the area: of the other side, or of a square. */
+    private static double side(Section s, Key<Double> side, Key<Double> other) {
+        if (s.has(side) || !s.has(PlaceKeys.AREA)) {
+            return s.get(side);
+        }
+        double area = s.get(PlaceKeys.AREA);
+        if (!s.sound(PlaceKeys.AREA) || !s.sound(other)) {
+            return side.kind().standIn();
+        }
+        return s.has(other)
+                ? s.get(side, area / s.get(other), "the roof's area over its other side")
+                : s.get(side, Math.sqrt(area), "a square of the roof's area");
     }
 
     /** The weather file, which must be there; it is not opened. */

@@ -14,16 +14,10 @@ import org.tomlj.TomlTable;
 /** Parses TOML; its own errors become findings. */
 final class Syntax {
 
-    /** A quantity that somebody forgot to put in quotes: {@code depth = 2 m}. */
-    private static final Pattern BARE_QUANTITY =
-            Pattern.compile("[^=#]*=\\s*([-+]?[\\d.]+\\s*[A-Za-z°%][^#\"']*?)\\s*(#.*)?");
-
-    /** A word that somebody forgot to put in quotes: {@code setting = outdoor}. */
-    private static final Pattern BARE_WORD = Pattern.compile("[^=#]*=\\s*([\\p{L}/.][^#\"',\\[\\]{}]*?)\\s*(#.*)?");
-
     private static final Pattern TYPOGRAPHIC_QUOTE = Pattern.compile("[\u2018-\u201F\u00AB\u00BB]");
 
-    private static final Pattern BACKSLASH_IN_QUOTES = Pattern.compile("[^=#]*=\\s*\"[^\"]*\\\\.*");
+    /** How the parser calls it. */
+    private static final Pattern TWICE = Pattern.compile("^(\\S+) previously defined at line (\\d+)");
 
     /** A file with more errors than this is no scenario file. */
     private static final int TOLD_AT_MOST = 20;
@@ -106,22 +100,15 @@ final class Syntax {
     }
 
     private static String message(TomlParseError error, String source) {
-        return "not TOML: " + Printable.cut(String.valueOf(error.getMessage()), MESSAGE_AT_MOST)
-                + (source.length() > LINE_AT_MOST ? "" : hint(source));
-    }
-
-    private static String hint(String source) {
-        Matcher quantity = BARE_QUANTITY.matcher(source);
-        if (quantity.matches()) {
-            return "; write a quantity in quotes, \"" + quantity.group(1) + "\"";
+        Matcher twice = TWICE.matcher(String.valueOf(error.getMessage()));
+        if (twice.find()) {
+            return "cannot be read: " + Printable.quote(twice.group(1)) + " stands twice, first in line "
+                    + twice.group(2) + "; take one of them out";
         }
-        Matcher word = BARE_WORD.matcher(source);
-        if (word.matches()) {
-            return "; write a word in quotes, \"" + word.group(1) + "\"";
-        }
-        if (BACKSLASH_IN_QUOTES.matcher(source).matches()) {
-            return "; write / instead of a backslash, in paths of Windows too";
-        }
-        return "";
+        String hint = source.length() > LINE_AT_MOST ? "" : SyntaxHints.of(source);
+        return hint.isEmpty()
+                ? "cannot be read: " + Printable.cut(String.valueOf(error.getMessage()), MESSAGE_AT_MOST)
+                        + "; a line is a section, [pool], or a key with its value, depth = \"1.8 m\""
+                : "cannot be read: " + hint;
     }
 }

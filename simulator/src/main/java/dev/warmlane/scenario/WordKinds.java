@@ -1,19 +1,13 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
-import java.time.DateTimeException;
 import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Kinds of words: free text, one of some names, dates, spans of months or hours. */
 final class WordKinds {
-
-    private static final Pattern DATE = Pattern.compile("(\\d{2})-(\\d{2})");
-    private static final Pattern SPAN = Pattern.compile("(\\d{1,2})\\s*-\\s*(\\d{1,2})");
 
     /** More than a name, a title or a path needs, characters. */
     private static final int TEXT_AT_MOST = 500;
@@ -36,17 +30,17 @@ final class WordKinds {
 
     /** A day of the year, month and day. */
     static Kind<MonthDay> date() {
-        return new Date();
+        return new DateKind();
     }
 
     /** From one month to another, both included; over New Year where the first is the later one. */
     static Kind<Span> months() {
-        return new Spans("first and last month 1 to 12, such as \"5-9\"", 1, 12, 1);
+        return new SpanKind(false);
     }
 
     /** From one hour of the day to another; over midnight where the first is not the earlier one. */
     static Kind<Span> hours() {
-        return new Spans("hours of the day, from 0-23 to 0-24, such as \"20-8\"", 0, 23, 0);
+        return new SpanKind(true);
     }
 
     /** From one number to another. */
@@ -98,7 +92,7 @@ final class WordKinds {
 
         @Override
         public E read(Object toml) throws BadValueException {
-            E found = toml instanceof String text ? names.get(text) : null;
+            E found = toml instanceof String text ? names.get(joined(text)) : null;
             if (found != null) {
                 return found;
             }
@@ -108,6 +102,11 @@ final class WordKinds {
                             .orElse("")
                     : "";
             throw new BadValueException("found " + BadValueException.show(toml) + "; allowed: " + allowed() + hint);
+        }
+
+        /** As names are written: in small letters, words joined by hyphens. */
+        private static String joined(String text) {
+            return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
         }
 
         @Override
@@ -127,70 +126,6 @@ final class WordKinds {
         @Override
         public E standIn() {
             return names.values().iterator().next();
-        }
-    }
-
-    private record Date() implements Kind<MonthDay> {
-
-        @Override
-        public MonthDay read(Object toml) throws BadValueException {
-            Matcher matcher = DATE.matcher(toml instanceof String text ? text : "");
-            if (!matcher.matches()) {
-                throw BadValueException.of(toml, allowed());
-            }
-            if ("02-29".equals(toml)) {
-                throw new BadValueException(
-                        "found \"02-29\"; a typical year has no 29 February; allowed: " + allowed());
-            }
-            try {
-                return MonthDay.of(Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)));
-            } catch (DateTimeException e) {
-                throw new BadValueException("found " + BadValueException.show(toml) + ", which is no day of the year;"
-                        + " allowed: " + allowed());
-            }
-        }
-
-        @Override
-        public String write(MonthDay value) {
-            return String.format(Locale.ROOT, "\"%02d-%02d\"", value.getMonthValue(), value.getDayOfMonth());
-        }
-
-        @Override
-        public String allowed() {
-            return "month and day as \"MM-DD\", such as \"05-15\" for 15 May";
-        }
-
-        @Override
-        public MonthDay standIn() {
-            return MonthDay.of(1, 1);
-        }
-    }
-
-    private record Spans(String allowed, int lowest, int highestFrom, int lowestTo) implements Kind<Span> {
-
-        @Override
-        public Span read(Object toml) throws BadValueException {
-            Matcher matcher = SPAN.matcher(toml instanceof String text ? text.strip() : "");
-            if (!matcher.matches()) {
-                throw BadValueException.of(toml, allowed());
-            }
-            int from = Integer.parseInt(matcher.group(1));
-            int to = Integer.parseInt(matcher.group(2));
-            int highestTo = lowestTo == 0 ? 24 : 12;
-            if (from < lowest || from > highestFrom || to < lowestTo || to > highestTo) {
-                throw BadValueException.of(toml, allowed());
-            }
-            return new Span(from, to);
-        }
-
-        @Override
-        public String write(Span value) {
-            return "\"" + value.from() + "-" + value.to() + "\"";
-        }
-
-        @Override
-        public Span standIn() {
-            return new Span(lowest, highestFrom);
         }
     }
 }

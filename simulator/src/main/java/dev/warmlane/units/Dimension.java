@@ -1,12 +1,15 @@
 package dev.warmlane.units;
 
 import static dev.warmlane.units.Unit.unit;
+import static dev.warmlane.units.Units.ACRE;
 import static dev.warmlane.units.Units.BTU;
 import static dev.warmlane.units.Units.DAY;
 import static dev.warmlane.units.Units.FAHRENHEIT_DEGREE;
-import static dev.warmlane.units.Units.FOOT;
 import static dev.warmlane.units.Units.FOOT2;
 import static dev.warmlane.units.Units.FOOT3;
+import static dev.warmlane.units.Units.FOOT;
+import static dev.warmlane.units.Units.HECTARE;
+import static dev.warmlane.units.Units.HORSEPOWER;
 import static dev.warmlane.units.Units.HOUR;
 import static dev.warmlane.units.Units.INCH;
 import static dev.warmlane.units.Units.KWH;
@@ -18,8 +21,10 @@ import static dev.warmlane.units.Units.POUND;
 import static dev.warmlane.units.Units.PSI;
 import static dev.warmlane.units.Units.THERM;
 import static dev.warmlane.units.Units.US_GALLON;
+import static dev.warmlane.units.Units.YARD;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,10 +34,10 @@ import org.jspecify.annotations.Nullable;
  */
 public enum Dimension {
     /** Length, m. */
-    LENGTH("a length", unit("m", 1), unit("cm", 0.01), unit("mm", 1e-3), unit("ft", FOOT), unit("in", INCH)),
+    LENGTH("a length", unit("m", 1), unit("cm", 0.01), unit("mm", 1e-3), unit("ft", FOOT), unit("in", INCH), unit("yd", YARD)),
 
     /** Area, m². */
-    AREA("an area", unit("m2", 1), unit("ft2", FOOT2)),
+    AREA("an area", unit("m2", 1), unit("ft2", FOOT2), unit("yd2", YARD * YARD), unit("acre", ACRE), unit("ha", HECTARE)),
 
     /** Volume, m³. */
     VOLUME("a volume", unit("m3", 1), unit("L", LITRE), unit("ft3", FOOT3), unit("gal", US_GALLON)),
@@ -82,6 +87,12 @@ public enum Dimension {
     /** Angle, degrees. */
     ANGLE("an angle", unit("deg", 1), unit("rad", 180 / Math.PI)),
 
+    /** Tilt from the horizontal, degrees; also a rise over its run, as a roof's "4:12". */
+    TILT("a tilt", unit("deg", 1), unit("rad", 180 / Math.PI)),
+
+    /** Direction, degrees clockwise from north; also a point of the compass in words, "south-west". */
+    DIRECTION("a direction", unit("deg", 1), unit("rad", 180 / Math.PI)),
+
     /** Time span, s. */
     DURATION("a duration", unit("s", 1), unit("min", MINUTE), unit("h", HOUR), unit("day", DAY), unit("days", DAY)),
 
@@ -129,7 +140,9 @@ public enum Dimension {
             unit("MW", 1e6),
             unit("Btu/h", BTU / HOUR),
             unit("kBtu/h", 1e3 * BTU / HOUR),
-            unit("MMBtu/h", MMBTU / HOUR)),
+            unit("MBH", 1e3 * BTU / HOUR),
+            unit("MMBtu/h", MMBTU / HOUR),
+            unit("hp", HORSEPOWER)),
 
     /** Power on each unit of area, W/m². */
     IRRADIANCE("an irradiance", unit("W/m2", 1), unit("kW/m2", 1e3), unit("Btu/h ft2", BTU / HOUR / FOOT2)),
@@ -221,15 +234,58 @@ public enum Dimension {
         return units.stream().map(Unit::symbol).toList();
     }
 
-    /** The unit that somebody wrote, or null if this dimension has none such. */
+    /**
+     * How else a quantity of this kind may be written, to follow the word "or"; empty where a number with a unit is all.
+     */
+    public String otherwise() {
+        return switch (this) {
+            case TILT -> "as a rise over its run, such as \"4:12\"";
+            case DIRECTION -> "in words, such as \"south-west\"";
+            case FRACTION -> "in %";
+            default -> "";
+        };
+    }
+
+    /**
+     * The value in the base unit of a text that is more or less than one number with one unit, such as "5 ft 6 in",
+     * "25 m x 12.5 m", "4:12" or "south"; empty if it is nothing of the kind.
+     */
+    OptionalDouble special(String usual) {
+        return switch (this) {
+            case LENGTH -> Lengths.ofTwo(usual);
+            case AREA -> Lengths.area(usual);
+            case TILT -> Bearings.slope(usual);
+            case DIRECTION -> Bearings.direction(usual);
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /**
+     * The unit that somebody wrote, as a symbol, in words or with letters of the wrong size; null if this dimension has
+     * none such, or two.
+     */
     @Nullable
     Unit find(String written) {
-        String key = UnitText.key(written);
+        Unit exact = byKey(UnitText.key(written), false);
+        if (exact != null) {
+            return exact;
+        }
+        String key = UnitText.key(UnitWords.symbols(written));
+        Unit meant = byKey(key, false);
+        return meant == null ? byKey(key, true) : meant;
+    }
+
+    private @Nullable Unit byKey(String key, boolean anyCase) {
+        Unit found = null;
         for (Unit unit : units) {
-            if (UnitText.key(unit.symbol()).equals(key)) {
-                return unit;
+            String known = UnitText.key(unit.symbol());
+            if (anyCase ? known.equalsIgnoreCase(key) : known.equals(key)) {
+                if (found != null) {
+                    return null;
+                }
+                found = unit;
             }
         }
-        return null;
+        return found;
     }
 }

@@ -2,30 +2,26 @@ package dev.warmlane.units;
 
 import dev.warmlane.files.Printable;
 import java.math.BigDecimal;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * Numbers written with their unit, such as "8000 ft2", "27 degC", "0.1 gal/min/ft2", "0.12 per kWh".
  *
- * <p>The decimal sign is always a point, whatever the language of the machine. Units keep their case (m, M). "²", "³",
- * "°C", "·", brackets and blanks inside the unit make no difference, and "per h per m²" is written with strokes: L/h/m2.
+ * <p>The decimal sign is always a point, whatever the language of the machine. Thousands may be parted by blanks or
+ * apostrophes, "400 000 Btu/h"; by a comma where it cannot be a decimal one: with a US unit, with more commas, or before
+ * a point. Fractions, "5 1/2 ft", are read. "²", "³", "°C", "·", brackets and blanks inside the unit make no difference,
+ * nor do units in words, "square feet", and large or small letters where no other unit is written so. Lengths may be
+ * written as "5 ft 6 in", areas as two sides, "25 m x 12.5 m", tilts as "4:12", directions as "south-west".
  */
 public final class Quantity {
 
-    private static final Pattern NUMBER_AND_UNIT =
-            Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
-    private static final Pattern MORE_DIGITS = Pattern.compile("[,.']?\\d.*");
+    private static final Pattern MORE_DIGITS = Pattern.compile("[.,'/]?\\d.*");
 
     private static final double LONGEST_PLAIN = 1e9;
     private static final double SHORTEST_PLAIN = 1e-9;
-
-    private static final Pattern SECOND_NUMBER = Pattern.compile(".*\\s\\d.*");
 
     private Quantity() {}
 
@@ -49,28 +45,44 @@ public final class Quantity {
      * @throws QuantityException if the text is not a number with a unit of that dimension
      */
     public static double parse(String text, Dimension dimension, String in) {
-        String trimmed = text.strip().replace('\u2212', '-');
-        Matcher matcher = NUMBER_AND_UNIT.matcher(trimmed);
-        if (!matcher.matches()) {
-            throw failure(text, dimension, "does not begin with a number", "");
+        String usual = NumberText.usual(text);
+        OptionalDouble special = dimension.special(usual);
+        if (special.isPresent()) {
+            return known(in, dimension).fromBase(special.getAsDouble());
         }
-        String written = matcher.group(2).strip();
-        if (MORE_DIGITS.matcher(written).matches()) {
-            throw failure(text, dimension, "has a number with a comma or a gap; write a decimal point only", "");
-        }
-        double number = Double.parseDouble(matcher.group(1));
-        if (Double.isInfinite(number)) {
-            throw failure(text, dimension, "is too large", "");
-        }
-        Unit unit = dimension.find(written);
+        NumberText number = number(text, usual, dimension);
+        Unit unit = dimension.find(number.rest());
         if (unit == null) {
-            throw unknownUnit(text, dimension, written);
+            throw QuantityTrouble.unit(text, usual, number, dimension, in);
         }
-        double value = convert(number, unit, known(in, dimension));
+        if (number.comma() && !UnitText.isUs(unit.symbol())) {
+            throw QuantityTrouble.comma(text, number, unit);
+        }
+        double value = convert(number.value(), unit, known(in, dimension));
         if (Double.isInfinite(value)) {
-            throw failure(text, dimension, "is too large", "");
+            throw QuantityException.of(text, dimension, "is too large");
         }
         return value;
+    }
+
+    private static NumberText number(String text, String usual, Dimension dimension) {
+        NumberText number = NumberText.of(usual);
+        String withPoint = NumberText.withPoint(usual);
+        if (!withPoint.isEmpty() && (number == null || !number.written().contains(","))) {
+            throw QuantityException.told(
+                    text, "has a decimal comma; write a decimal point, \"" + Printable.quote(withPoint) + "\"");
+        }
+        if (number == null) {
+            throw QuantityTrouble.noNumber(text, usual, dimension);
+        }
+        if (MORE_DIGITS.matcher(number.rest()).matches()) {
+            throw QuantityException.of(
+                    text, dimension, "has a number with a comma or a gap; write a decimal point only");
+        }
+        if (Double.isInfinite(number.value())) {
+            throw QuantityException.of(text, dimension, "is too large");
+        }
+        return number;
     }
 
     /**
@@ -115,7 +127,7 @@ public final class Quantity {
     private static Unit known(String unit, Dimension dimension) {
         Unit found = dimension.find(unit);
         if (found == null) {
-            throw unknownUnit(unit, dimension, unit);
+            throw QuantityException.of(unit, dimension, "is no unit of it");
         }
         return found;
     }
@@ -125,32 +137,5 @@ public final class Quantity {
         Unit given = Objects.requireNonNull(dimension.find(from), from);
         Unit wanted = Objects.requireNonNull(dimension.find(to), to);
         return value -> wanted.fromBase(given.toBase(value));
-    }
-
-    private static QuantityException unknownUnit(String text, Dimension dimension, String written) {
-        if (written.isEmpty()) {
-            return failure(text, dimension, "has no unit", "");
-        }
-        if (SECOND_NUMBER.matcher(written).matches()) {
-            return failure(text, dimension, "has two numbers; write one number and one unit", "");
-        }
-        Unit meant = dimension.find(UnitWords.symbols(written));
-        if (meant != null) {
-            return failure(
-                    text, dimension, "has an unknown unit, \"" + Printable.quote(written) + "\"", meant.symbol());
-        }
-        Optional<Dimension> other = Arrays.stream(Dimension.values())
-                .filter(candidate -> candidate.find(written) != null)
-                .findFirst();
-        if (other.isPresent()) {
-            return failure(text, dimension, "is " + other.get().phrase(), "");
-        }
-        List<String> symbols = dimension.allowedUnits();
-        String nearest = Spelling.nearest(written, symbols).orElse("");
-        return failure(text, dimension, "has an unknown unit, \"" + Printable.quote(written) + "\"", nearest);
-    }
-
-    private static QuantityException failure(String text, Dimension dimension, String what, String nearest) {
-        return new QuantityException(text, dimension, what, nearest);
     }
 }

@@ -8,16 +8,23 @@ public final class QuantityException extends IllegalArgumentException {
 
     private static final long serialVersionUID = 1;
 
-    QuantityException(String found, Dimension dimension, String what, String nearest) {
-        super(message(found, dimension, what, nearest));
+    private QuantityException(String message) {
+        super(message);
     }
 
-    private static String message(String found, Dimension dimension, String what, String nearest) {
+    /** With all units that are allowed. */
+    static QuantityException of(String found, Dimension dimension, String what) {
         String units = dimension.allowedUnits().stream()
                 .map(symbol -> symbol.isEmpty() ? "a plain number" : symbol)
                 .collect(Collectors.joining(", "));
-        String hint = nearest.isEmpty() ? "" : ", did you mean " + nearest + "?";
-        return "\"" + Printable.quote(found) + "\" " + what + hint + "; write " + dimension.phrase()
-                + " as a number with one of: " + units;
+        String otherwise = dimension.otherwise().isEmpty() || dimension == Dimension.FRACTION
+                ? ""
+                : ", or " + dimension.otherwise();
+        return told(found, what + "; write " + dimension.phrase() + " as a number with one of: " + units + otherwise);
+    }
+
+    /** With what to do about it, where that is known. */
+    static QuantityException told(String found, String whatAndMend) {
+        return new QuantityException("\"" + Printable.quote(found) + "\" " + whatAndMend);
     }
 }

@@ -1,47 +1,78 @@
 package dev.warmlane.units;
 
+import static java.util.Map.entry;
+
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
-/** Knows the words for units, which are not read but suggest the symbol that is: "metres" for m, "square feet" for ft2. */
+/** Knows the words and shorthands for units: "metres" for m, "square feet" and "sf" for ft2, "gpm" for gal/min. */
 final class UnitWords {
 
     private static final Pattern WORD = Pattern.compile("\\p{Alpha}+");
 
     private static final Map<String, String> SYMBOLS = Map.ofEntries(
-            Map.entry("metre", "m"),
-            Map.entry("meter", "m"),
-            Map.entry("centimetre", "cm"),
-            Map.entry("centimeter", "cm"),
-            Map.entry("millimetre", "mm"),
-            Map.entry("millimeter", "mm"),
-            Map.entry("foot", "ft"),
-            Map.entry("feet", "ft"),
-            Map.entry("inch", "in"),
-            Map.entry("inche", "in"),
-            Map.entry("litre", "L"),
-            Map.entry("liter", "L"),
-            Map.entry("gallon", "gal"),
-            Map.entry("celsius", "degC"),
-            Map.entry("fahrenheit", "degF"),
-            Map.entry("kelvin", "K"),
-            Map.entry("watt", "W"),
-            Map.entry("kilowatt", "kW"),
-            Map.entry("degree", "deg"),
-            Map.entry("percent", "%"),
-            Map.entry("second", "s"),
-            Map.entry("minute", "min"),
-            Map.entry("hour", "h"));
+            entry("metre", "m"),
+            entry("meter", "m"),
+            entry("centimetre", "cm"),
+            entry("centimeter", "cm"),
+            entry("millimetre", "mm"),
+            entry("millimeter", "mm"),
+            entry("foot", "ft"),
+            entry("feet", "ft"),
+            entry("inch", "in"),
+            entry("inche", "in"),
+            entry("yard", "yd"),
+            entry("acres", "acre"),
+            entry("hectare", "ha"),
+            entry("litre", "L"),
+            entry("liter", "L"),
+            entry("gallon", "gal"),
+            entry("kilogram", "kg"),
+            entry("pound", "lb"),
+            entry("lbs", "lb"),
+            entry("celsius", "degC"),
+            entry("fahrenheit", "degF"),
+            entry("kelvin", "K"),
+            entry("watt", "W"),
+            entry("kilowatt", "kW"),
+            entry("horsepower", "hp"),
+            entry("degree", "deg"),
+            entry("percent", "%"),
+            entry("second", "s"),
+            entry("sec", "s"),
+            entry("minute", "min"),
+            entry("hour", "h"),
+            entry("hrs", "h"),
+            entry("d", "day"),
+            entry("sf", "ft2"),
+            entry("sqft", "ft2"),
+            entry("sqm", "m2"),
+            entry("sqyd", "yd2"),
+            entry("cf", "ft3"),
+            entry("cuft", "ft3"),
+            entry("gpm", "gal/min"),
+            entry("gph", "gal/h"),
+            entry("gpd", "gal/day"),
+            entry("lpm", "L/min"),
+            entry("lps", "L/s"),
+            entry("kmh", "km/h"),
+            entry("kph", "km/h"),
+            entry("btuh", "Btu/h"),
+            entry("kbtuh", "kBtu/h"),
+            entry("mmbtuh", "MMBtu/h"));
+
+    private static final Pattern IMPERIAL = Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\bgal.*");
+    private static final Pattern THOUSAND_OR_MILLION = Pattern.compile("M(?:Btu|BTU)(?:/hr?)?|MBTUH");
 
     private UnitWords() {}
 
     /** The text with its words replaced by symbols. */
     static String symbols(String written) {
         String text = WORD.matcher(written).replaceAll(UnitWords::symbol);
-        return text.replaceAll("(?i)square (\\w+)", "$12")
-                .replaceAll("(?i)cubic (\\w+)", "$13")
+        return text.replaceAll("(?i)(?:square|sq)\\.? (\\w+)", "$12")
+                .replaceAll("(?i)(?:cubic|cu)\\.? (\\w+)", "$13")
                 .replaceAll("(deg|°) ?deg", "deg")
                 .replace(" per ", "/");
     }
@@ -50,5 +81,15 @@ final class UnitWords {
         String lower = word.group().toLowerCase(Locale.ROOT);
         String singular = lower.replaceFirst("s$", "");
         return SYMBOLS.getOrDefault(lower, SYMBOLS.getOrDefault(singular, word.group()));
+    }
+
+    /** What to say of a unit that is not read because it means one thing to some and another to others; else empty. */
+    static String doubtful(String written) {
+        if (IMPERIAL.matcher(written).matches()) {
+            return "an imperial gallon is 1.20095 gal or 4.54609 L";
+        }
+        return THOUSAND_OR_MILLION.matcher(UnitText.key(written)).matches()
+                ? "MBtu is a thousand Btu to some and a million to others; write kBtu/h or MMBtu/h"
+                : "";
     }
 }

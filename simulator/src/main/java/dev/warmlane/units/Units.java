@@ -18,11 +18,20 @@ public final class Units {
     /** International foot, m. */
     public static final double FOOT = 0.3048;
 
+    /** Yard, three feet, m. */
+    public static final double YARD = 0.9144;
+
     /** International mile, m. */
     public static final double MILE = 1609.344;
 
     /** Square foot, m². */
     public static final double FOOT2 = FOOT * FOOT;
+
+    /** Acre of 4840 square yards, m²; the survey foot's is 4 in a million larger. */
+    public static final double ACRE = 4840 * YARD * YARD;
+
+    /** Hectare, m². */
+    public static final double HECTARE = 1e4;
 
     /** Cubic foot, m³. */
     public static final double FOOT3 = FOOT * FOOT * FOOT;
@@ -38,6 +47,9 @@ public final class Units {
 
     /** Pound-force per square inch, Pa. */
     public static final double PSI = POUND * 9.80665 / (INCH * INCH);
+
+    /** Mechanical horsepower, 550 foot-pounds of force a second, W; the electrical one, 746 W, is 0.04 % larger. */
+    public static final double HORSEPOWER = 550 * FOOT * POUND * 9.80665;
 
     /** Degree Fahrenheit as a difference, K. */
     public static final double FAHRENHEIT_DEGREE = 5.0 / 9;

@@ -1,8 +1,10 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.site.HourOfYear;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Reads a typical year from a file: TMY3 csv, TMY2, EPW, PVGIS typical year csv, or the project's own plain csv. The
@@ -71,6 +73,25 @@ public final class WeatherFiles {
             return new FileYear.LeftOut(year.year(), e);
         } catch (Refusal refusal) {
             return new FileYear.LeftOut(year.year(), refusal.of(file));
+        }
+    }
+
+    /**
+     * What a file is, in words, judged by its beginning: "a weather file (EPW)", "a file of monthly normals"; empty if it
+     * is neither, or cannot be read.
+     */
+    public static Optional<String> kindOf(Path file) {
+        try {
+            FileText text = FileText.load(file);
+            if (Misfit.normals(text) > 0) {
+                return Optional.of("a file of monthly normals");
+            }
+            return FORMATS.stream()
+                    .filter(format -> text.lines() >= HourOfYear.HOURS && format.recognises(text))
+                    .findFirst()
+                    .map(format -> "a weather file (" + format.title() + ")");
+        } catch (IOException e) {
+            return Optional.empty();
         }
     }
 

@@ -88,6 +88,39 @@ class QuantityTest {
                     1 lb                | MASS | 0.45359237
                     1e3 m               | LENGTH | 1000
                     .5 m                | LENGTH | 0.5
+                    8,000 ft2           | AREA | 743.2243
+                    8 000 m2            | AREA | 8000
+                    8'000 m2            | AREA | 8000
+                    1,234,567 m2        | AREA | 1234567
+                    1,234.5 m2          | AREA | 1234.5
+                    300 KW              | POWER | 300000
+                    400 MBH             | POWER | 117228.4
+                    1 hp                | POWER | 745.6999
+                    4 m3/hour           | VOLUME_FLOW | 0.001111111
+                    1 MMBtuh            | POWER | 293071.07
+                    25 Feet             | LENGTH | 7.62
+                    2 yards             | LENGTH | 1.8288
+                    9 square feet       | AREA | 0.8361274
+                    1 acre              | AREA | 4046.856
+                    1 ha                | AREA | 10000
+                    20 cubic metres/h   | VOLUME_FLOW | 0.005555556
+                    9 gallons per minute | VOLUME_FLOW | 5.678118e-4
+                    27 degrees Celsius  | TEMPERATURE | 27
+                    82 ft 6 in          | LENGTH | 25.146
+                    82' 6 1/2"          | LENGTH | 25.1587
+                    6"                  | LENGTH | 0.1524
+                    -1/2 in             | LENGTH | -0.0127
+                    2-3/4 hp            | POWER | 2050.675
+                    1 m 5 cm            | LENGTH | 1.05
+                    10 m × 2 ft 6 in    | AREA | 7.62
+                    3:12                | TILT | 14.03624
+                    1 in 60             | TILT | 0.9548413
+                    20 deg              | TILT | 20
+                    NNW                 | DIRECTION | 337.5
+                    facing south east   | DIRECTION | 135
+                    10° east of north   | DIRECTION | 10
+                    10° west of north   | DIRECTION | 350
+                    S                   | DIRECTION | 180
                     """)
     void readsNumberAndUnit(String text, Dimension dimension, double expected) {
         assertThat(Quantity.parse(text, dimension)).isCloseTo(expected, within(SEVEN_DIGITS * Math.abs(expected)));
@@ -98,22 +131,19 @@ class QuantityTest {
                     8000         | AREA     | "8000" has no unit; write an area as a number with one of: m2, ft2
                     30 kW        | AREA     | "30 kW" is a power; write an area
                     95 %         | LENGTH   | "95 %" is a fraction; write a length
-                    300 KW       | POWER    | has an unknown unit, "KW", did you mean kW?
-                    4 m3/hour    | VOLUME_FLOW | did you mean m3/h?
-                    1 MMBtuh     | POWER    | did you mean MMBtu/h?
-                    25 Feet      | LENGTH   | has an unknown unit, "Feet", did you mean ft?
-                    9 square feet | AREA    | did you mean ft2?
-                    20 cubic metres/h | VOLUME_FLOW | did you mean m3/h?
-                    9 gallons per minute | VOLUME_FLOW | did you mean gal/min?
-                    27 degrees Celsius | TEMPERATURE | did you mean degC?
-                    82 ft 6 in   | LENGTH   | has two numbers; write one number and one unit
                     2 furlongs   | LENGTH   | has an unknown unit, "furlongs"; write a length
                     big          | AREA     | "big" does not begin with a number
                     ''           | AREA     | "" does not begin with a number
                     NaN m2       | AREA     | does not begin with a number
-                    8,000 ft2    | AREA     | has a number with a comma or a gap; write a decimal point only
-                    0,82         | FRACTION | has a number with a comma or a gap
-                    8 000 ft2    | AREA     | has a number with a comma or a gap
+                    0,82         | FRACTION | has a decimal comma; write a decimal point, "0.82"
+                    1,250 m      | LENGTH   | "1,250 m" may be 1250 or 1.250 m; write it without a comma
+                    1.000,5 m    | LENGTH   | write a decimal point, "1000.5 m"
+                    5 ft 13 in   | LENGTH   | has two numbers; write one number and one unit
+                    18:4         | TILT     | has an unknown unit, ":4"
+                    1/0 in       | LENGTH   | has a number with a comma or a gap
+                    9 uk gal     | VOLUME   | an imperial gallon is 1.20095 gal or 4.54609 L
+                    9 MBTU       | ENERGY   | is a thousand Btu to some and a million to others
+                    northish     | DIRECTION | does not begin with a number; write a direction
                     1e999 m      | LENGTH   | "1e999 m" is too large
                     27 degC      | FRACTION | write a fraction as a number with one of: a plain number, %
                     """)

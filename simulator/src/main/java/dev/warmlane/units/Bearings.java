@@ -1,0 +1,64 @@
+package dev.warmlane.units;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Directions in words and slopes as ratios: what people call a roof's azimuth and tilt. */
+final class Bearings {
+
+    /** The points of the compass, clockwise from north. */
+    private static final List<String> POINTS = List.of(
+            "n", "nne", "ne", "ene", "e", "ese", "se", "sse", "s", "ssw", "sw", "wsw", "w", "wnw", "nw", "nnw");
+
+    private static final double POINT_DEG = 22.5;
+
+    /** 20 deg west of south. */
+    private static final Pattern OF = Pattern.compile("(\\d{1,2}(?:\\.\\d+)?)\\s*(?:deg(?:rees)?|°)?\\s*([ew])\\s*of\\s*([ns])");
+
+    private static final Pattern RATIO = Pattern.compile(
+            "(\\d+(?:\\.\\d+)?)\\s*(?::|/|in|on)\\s*(\\d+(?:\\.\\d+)?)(?:\\s*(?:pitch|slope))?", Pattern.CASE_INSENSITIVE);
+
+    /** A roof's rise is counted on a run of twelve, in inches on a foot. */
+    private static final double USUAL_RUN = 12;
+
+    private Bearings() {}
+
+    /** Degrees clockwise from north, or empty if the text is no direction in words. */
+    static OptionalDouble direction(String usual) {
+        String text = usual.toLowerCase(Locale.ROOT)
+                .replaceAll("\\b(?:due|facing|facade|the|to)\\b", "")
+                .replaceAll("north|nord", "n")
+                .replaceAll("south", "s")
+                .replaceAll("east", "e")
+                .replaceAll("west", "w")
+                .replaceAll("\\bern\\b", "")
+                .strip();
+        Matcher of = OF.matcher(text);
+        if (of.matches()) {
+            double from = of.group(3).equals("s") ? 180 : 0;
+            double turn = Double.parseDouble(of.group(1)) * (of.group(2).equals(of.group(3).equals("s") ? "w" : "e") ? 1 : -1);
+            return OptionalDouble.of((from + turn + 360) % 360);
+        }
+        int point = POINTS.indexOf(text.replaceAll("[\\s.\\-]", ""));
+        return point < 0 ? OptionalDouble.empty() : OptionalDouble.of(point * POINT_DEG);
+    }
+
+    /** Degrees from the horizontal, or empty if the text is no rise over a run, as a roof's {@code 4:12}. */
+    static OptionalDouble slope(String usual) {
+        Matcher ratio = RATIO.matcher(usual);
+        if (!ratio.matches()) {
+            return OptionalDouble.empty();
+        }
+        double rise = Double.parseDouble(ratio.group(1));
+        double run = Double.parseDouble(ratio.group(2));
+        return run > 0 && (run == USUAL_RUN || rise <= run) ? OptionalDouble.of(degrees(rise / run)) : OptionalDouble.empty();
+    }
+
+    /** The angle of a slope of a rise over its run. */
+    static double degrees(double slope) {
+        return Math.toDegrees(Math.atan(slope));
+    }
+}

@@ -1,0 +1,125 @@
+package dev.warmlane.units;
+
+import dev.warmlane.files.Printable;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What is wrong with a number whose unit is not one of its dimension, and the text that was probably meant. */
+final class QuantityTrouble {
+
+    private static final Pattern SECOND_NUMBER = Pattern.compile(".*(?:[\\sx\u00d7*]|^-)\\d.*");
+
+    /** A price with the sign or the letters of a currency, or in hundredths of one. */
+    private static final Pattern CURRENCY = Pattern.compile("(?:[$\u20ac\u00a3]|[A-Z]{3}\\b)\\s*(.*)");
+
+    private static final Pattern HUNDREDTHS = Pattern.compile("(?i)(?:ct|cts|cents?|c|p|pence)\\b\\s*(.*)");
+
+    private static final String WITH_CURRENCY = "has a currency in it, which has a key of its own";
+
+    private QuantityTrouble() {}
+
+    /** A text that does not begin with a number, but perhaps with a currency. */
+    static QuantityException noNumber(String text, String usual, Dimension dimension) {
+        Matcher currency = CURRENCY.matcher(usual);
+        NumberText number = currency.matches() ? NumberText.of(currency.group(1)) : null;
+        Unit unit = number == null ? null : dimension.find(number.rest());
+        return number == null || unit == null
+                ? QuantityException.of(text, dimension, "does not begin with a number")
+                : meant(text, WITH_CURRENCY, number.written() + " " + unit.symbol());
+    }
+
+    /** A single comma that may part thousands or decimals. */
+    static QuantityException comma(String text, NumberText number, Unit unit) {
+        String plain = number.written().replace(",", "");
+        String point = number.written().replace(',', '.');
+        return QuantityException.told(
+                text,
+                "may be " + (plain + " or " + point + " " + unit.symbol()).strip() + "; write it without a comma");
+    }
+
+    /** A unit that the dimension has not. */
+    static QuantityException unit(String text, String usual, NumberText number, Dimension dimension, String in) {
+        String written = number.rest();
+        String[] sides = Lengths.sides(usual);
+        if (sides != null && dimension == Dimension.LENGTH) {
+            return QuantityException.told(
+                    text, "is two sides; write one of them here, \"" + Printable.quote(sides[0]) + "\"");
+        }
+        if (sides != null && dimension == Dimension.AREA) {
+            return meant(text, "has no unit", usual + " m", usual + " ft");
+        }
+        if (written.isEmpty()) {
+            return QuantityException.of(text, dimension, "has no unit");
+        }
+        if (SECOND_NUMBER.matcher(written).matches()) {
+            return QuantityException.of(text, dimension, "has two numbers; write one number and one unit");
+        }
+        String doubtful = UnitWords.doubtful(written);
+        if (!doubtful.isEmpty()) {
+            return QuantityException.told(text, "is not clear: " + doubtful);
+        }
+        String price = price(number, dimension);
+        if (!price.isEmpty()) {
+            return meant(text, WITH_CURRENCY, price);
+        }
+        Optional<Dimension> other = Arrays.stream(Dimension.values())
+                .filter(candidate -> candidate.find(written) != null)
+                .findFirst();
+        return other.isPresent()
+                ? otherDimension(text, number, dimension, other.get(), in)
+                : unknown(text, written, dimension);
+    }
+
+    /** The price as it should be written, or empty if the text is no price with a currency. */
+    static String price(NumberText number, Dimension dimension) {
+        if (dimension.find("per kWh") == null && dimension.find("per m2") == null) {
+            return "";
+        }
+        Matcher currency = CURRENCY.matcher(number.rest());
+        Matcher hundredths = HUNDREDTHS.matcher(number.rest());
+        Unit unit = currency.matches()
+                ? dimension.find(currency.group(1))
+                : hundredths.matches() ? dimension.find(hundredths.group(1)) : null;
+        if (unit == null) {
+            return "";
+        }
+        return (currency.matches() ? number.written() : Quantity.plain(number.value() / 100)) + " " + unit.symbol();
+    }
+
+    private static QuantityException otherDimension(
+            String text, NumberText number, Dimension dimension, Dimension other, String in) {
+        String is = "is " + other.phrase();
+        if (dimension == Dimension.TEMPERATURE && other == Dimension.ANGLE) {
+            return meant(text, is, number.written() + " degC", number.written() + " degF");
+        }
+        if (dimension == Dimension.TILT && other == Dimension.FRACTION) {
+            double degrees = Bearings.degrees(number.value() / 100);
+            return meant(text, is, String.format(Locale.ROOT, "%.1f deg", degrees));
+        }
+        int below = in.indexOf('/');
+        String written = number.rest();
+        for (String unit : List.of(written + (below < 0 ? "/h" : in.substring(below)), written.replaceFirst("h$", ""))) {
+            Unit found = unit.equals(written) ? null : dimension.find(unit);
+            if (found != null) {
+                return meant(text, is, number.written() + " " + found.symbol());
+            }
+        }
+        return QuantityException.of(text, dimension, is);
+    }
+
+    private static QuantityException unknown(String text, String written, Dimension dimension) {
+        String what = "has an unknown unit, \"" + Printable.quote(written) + "\"";
+        String nearest =
+                Spelling.nearest(written, dimension.allowedUnits()).map(n -> ", did you mean " + n + "?").orElse("");
+        return QuantityException.of(text, dimension, what + nearest);
+    }
+
+    private static QuantityException meant(String text, String what, String... meant) {
+        return QuantityException.told(
+                text, what + "; did you mean \"" + Printable.quote(String.join("\" or \"", meant)) + "\"?");
+    }
+}
