@@ -13,15 +13,16 @@ import java.util.regex.Pattern;
 record DateKind() implements Kind<MonthDay> {
 
     private static final Pattern ISO = Pattern.compile("(\\d{2})-(\\d{2})");
-    private static final Pattern DAY_MONTH = Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?\\.?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
+    private static final Pattern DAY_MONTH =
+            Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?\\.?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
     private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})\\.?\\s*(\\d{1,2})(?:st|nd|rd|th)?");
     private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d{1,2})\\s*[-/.]\\s*(\\d{1,2})\\.?");
 
     @Override
     public MonthDay read(Object toml) throws BadValueException {
         if (toml instanceof LocalDate date) {
-            throw new BadValueException("found " + toml + "; a typical year has no year of its own; write "
-                    + write(MonthDay.from(date)));
+            throw new BadValueException(
+                    "found " + toml + "; a typical year has no year of its own; write " + write(MonthDay.from(date)));
         }
         String text = toml instanceof String string ? string.strip() : "";
         Matcher iso = ISO.matcher(text);
@@ -69,8 +70,8 @@ record DateKind() implements Kind<MonthDay> {
         try {
             return MonthDay.of(month, day);
         } catch (DateTimeException e) {
-            throw new BadValueException("found " + BadValueException.quote(text)
-                    + ", which is no day of the year; allowed: " + allowed());
+            throw new BadValueException(
+                    "found " + BadValueException.quote(text) + ", which is no day of the year; allowed: " + allowed());
         }
     }
 
@@ -94,7 +95,7 @@ record DateKind() implements Kind<MonthDay> {
         String lower = word.toLowerCase(Locale.ROOT).replaceFirst("\\.$", "");
         for (Month month : Month.values()) {
             String name = month.getDisplayName(TextStyle.FULL, Locale.ENGLISH).toLowerCase(Locale.ROOT);
-            boolean abbreviated = lower.length() == 3 || (lower.equals("sept"));
+            boolean abbreviated = lower.length() == 3 || lower.equals("sept");
             if (name.equals(lower) || (abbreviated && name.startsWith(lower))) {
                 return month.getValue();
             }

@@ -60,9 +60,7 @@ record FlowKind() implements Kind<Flow> {
 
     @Override
     public String write(Flow value) {
-        return value.total()
-                ? "\"" + Quantity.plain(value.number()) + " L/s\""
-                : PER_AREA.write(value.number());
+        return value.total() ? "\"" + Quantity.plain(value.number()) + " L/s\"" : PER_AREA.write(value.number());
     }
 
     @Override

@@ -13,8 +13,9 @@ public final class ScenarioReader {
 
     private static final Pattern SECTION = Pattern.compile("(?m)^\\s*\\[");
 
-    private static final String MEND = "a scenario says what is built, and names the weather file in its section [site],"
-            + " weather = \"...\"; docs/guide.md shows one";
+    private static final String MEND =
+            "a scenario says what is built, and names the weather file in its section [site],"
+                    + " weather = \"...\"; docs/guide.md shows one";
 
     private ScenarioReader() {}
 

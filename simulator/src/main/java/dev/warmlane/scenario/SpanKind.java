@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
 record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
 
     /** Both sides of a dash or of "to"; an hour may have a dash only within words. */
-    private static final Pattern SIDES = Pattern.compile("(.+?)\\s*(?:[-\u2013\u2014]|\\b(?:to|till|until)\\b)\\s*(.+)");
+    private static final Pattern SIDES =
+            Pattern.compile("(.+?)\\s*(?:[-\u2013\u2014]|\\b(?:to|till|until)\\b)\\s*(.+)");
 
     private static final Pattern HOUR =
             Pattern.compile("(\\d{1,2})(?:[:.h](\\d{2}))?\\s*(?:(a\\.?m\\.?|p\\.?m\\.?)|h|hrs|o'clock)?");

@@ -17,37 +17,55 @@ final class SyntaxHints {
     private static final List<Hint> HINTS = List.of(
             hint("\\s*(?://|;|--|'|\\*|rem\\b|REM\\b).*", m -> "a remark begins with #"),
             hint("\\s*\\[([A-Za-z_.]+)\\s*" + REMARK, m -> "a section stands in brackets, [" + m.group(1) + "]"),
-            hint("\\s*\\[[^\\[\\]]*\\]\\]" + REMARK + "|\\s*\\[\\[[^\\[\\]]*\\]" + REMARK,
+            hint(
+                    "\\s*\\[[^\\[\\]]*\\]\\]" + REMARK + "|\\s*\\[\\[[^\\[\\]]*\\]" + REMARK,
                     m -> "a section has as many brackets before its name as behind it"),
-            hint("\\s*([A-Za-z_][A-Za-z0-9_]*)\\s*:\\s*" + REMARK, m -> "write a section in brackets, [" + m.group(1) + "]"),
-            hint("\\s*([A-Za-z_][A-Za-z0-9_]*)\\s*(?::=|:|==|=>|->)\\s*(.+?)" + REMARK,
+            hint(
+                    "\\s*([A-Za-z_][A-Za-z0-9_]*)\\s*:\\s*" + REMARK,
+                    m -> "write a section in brackets, [" + m.group(1) + "]"),
+            hint(
+                    "\\s*([A-Za-z_][A-Za-z0-9_]*)\\s*(?::=|:|==|=>|->)\\s*(.+?)" + REMARK,
                     m -> "write one = between key and value: " + m.group(1) + " = " + value(m.group(2))),
-            hint("\\s*([A-Za-z_][A-Za-z0-9_]*)\\s*([\"'].*[\"']|-?\\d\\S*)" + REMARK,
+            hint(
+                    "\\s*([A-Za-z_][A-Za-z0-9_]*)\\s*([\"'].*[\"']|-?\\d\\S*)" + REMARK,
                     m -> "write = between key and value: " + m.group(1) + " = " + value(m.group(2))),
-            hint("\\s*([A-Za-z]\\w*(?:[ \\t]+[A-Za-z]\\w*)+)\\s*[=:].*",
+            hint(
+                    "\\s*([A-Za-z]\\w*(?:[ \\t]+[A-Za-z]\\w*)+)\\s*[=:].*",
                     m -> "a key is one word; write " + m.group(1).strip().replaceAll("\\s+", "_")),
             hint(KEY + REMARK, m -> "a value is missing behind ="),
-            hint(KEY + "'[^']*'(?=[^#]*\").*|" + KEY + "\"\\d+'\\s*\\d*\"\"" + REMARK,
+            hint(
+                    KEY + "'[^']*'(?=[^#]*\").*|" + KEY + "\"\\d+'\\s*\\d*\"\"" + REMARK,
                     m -> "a text ends at its second quotation mark; write feet and inches as \"5 ft 6 in\""),
-            hint(KEY + ".*\"\\s*[,;]\\s*\\w+\\s*=.*|" + KEY + "-?[\\d.]+\\s*[,;]\\s*\\w+\\s*=.*",
+            hint(
+                    KEY + ".*\"\\s*[,;]\\s*\\w+\\s*=.*|" + KEY + "-?[\\d.]+\\s*[,;]\\s*\\w+\\s*=.*",
                     m -> "write one key to a line"),
-            hint(KEY + "(.*?[\"\\d])\\s*[,;]" + REMARK, m -> "nothing follows the value: " + m.group(1) + " = " + m.group(2)),
+            hint(
+                    KEY + "(.*?[\"\\d])\\s*[,;]" + REMARK,
+                    m -> "nothing follows the value: " + m.group(1) + " = " + m.group(2)),
             hint(KEY + "\"[^\"]*\\\\.*", m -> "write / instead of a backslash, in paths of Windows too"),
-            hint(KEY + "\"([^\"#]*)" + REMARK, m -> "the second quotation mark is missing, \"" + m.group(2).strip() + "\""),
-            hint(KEY + "([^\"'#=\\[\\]]*[^\"'#=\\[\\]\\s])\"" + REMARK,
+            hint(
+                    KEY + "\"([^\"#]*)" + REMARK,
+                    m -> "the second quotation mark is missing, \"" + m.group(2).strip() + "\""),
+            hint(
+                    KEY + "([^\"'#=\\[\\]]*[^\"'#=\\[\\]\\s])\"" + REMARK,
                     m -> "the first quotation mark is missing, \"" + m.group(2).strip() + "\""),
-            hint(KEY + "\"([^\"]*)\"\\s*([A-Za-z°%][^\"'#]*?)" + REMARK,
+            hint(
+                    KEY + "\"([^\"]*)\"\\s*([A-Za-z°%][^\"'#]*?)" + REMARK,
                     m -> "the unit belongs inside the quotes, \"" + m.group(2) + " " + m.group(3) + "\""),
-            hint(KEY + "([-+]?[\\d.,]+)\\s*\"([^\"]*)\"" + REMARK,
+            hint(
+                    KEY + "([-+]?[\\d.,]+)\\s*\"([^\"]*)\"" + REMARK,
                     m -> "the unit belongs inside the quotes, \"" + m.group(2) + " " + m.group(3) + "\""),
             hint(KEY + "([-+]?)(\\d[\\d.]*),(\\d+)\\s*([A-Za-z°%][^#\"']*?)?" + REMARK, SyntaxHints::comma),
             hint(KEY + "([-+]?)(\\.\\d+)" + REMARK, m -> "write " + m.group(2) + "0" + m.group(3)),
             hint(KEY + "(\\d{1,2}-\\d{1,2})" + REMARK, m -> "write a date or hours in quotes, \"" + m.group(2) + "\""),
             // a quantity that somebody forgot to put in quotes: depth = 2 m
-            hint(KEY + "([-+]?[\\d.]+\\s*[A-Za-z°%$€:'/-][^#\"]*?)" + REMARK,
+            hint(
+                    KEY + "([-+]?[\\d.]+\\s*[A-Za-z°%$€:'/-][^#\"]*?)" + REMARK,
                     m -> "write a quantity in quotes, \"" + m.group(2) + "\""),
             // a word that somebody forgot to put in quotes: setting = outdoor
-            hint(KEY + "([\\p{L}/.$€][^#\"',\\[\\]{}]*?)" + REMARK, m -> "write a word in quotes, \"" + m.group(2) + "\""));
+            hint(
+                    KEY + "([\\p{L}/.$€][^#\"',\\[\\]{}]*?)" + REMARK,
+                    m -> "write a word in quotes, \"" + m.group(2) + "\""));
 
     private SyntaxHints() {}
 

@@ -38,8 +38,8 @@ public record Roof(
     public static final Range WIDTH = Range.of("roof width", Dimension.LENGTH, 1, 500);
 
     /** Range of the area of a roof of which a side is not known, m². */
-    public static final Range AREA = Range.of(
-            "roof area", Dimension.AREA, LENGTH.lowest() * WIDTH.lowest(), LENGTH.highest() * WIDTH.highest());
+    public static final Range AREA =
+            Range.of("roof area", Dimension.AREA, LENGTH.lowest() * WIDTH.lowest(), LENGTH.highest() * WIDTH.highest());
 
     /** Range of {@link #heightM}. */
     public static final Range HEIGHT = Range.of("roof height", Dimension.LENGTH, 2, 200);

@@ -10,16 +10,18 @@ import java.util.regex.Pattern;
 final class Bearings {
 
     /** The points of the compass, clockwise from north. */
-    private static final List<String> POINTS = List.of(
-            "n", "nne", "ne", "ene", "e", "ese", "se", "sse", "s", "ssw", "sw", "wsw", "w", "wnw", "nw", "nnw");
+    private static final List<String> POINTS =
+            List.of("n", "nne", "ne", "ene", "e", "ese", "se", "sse", "s", "ssw", "sw", "wsw", "w", "wnw", "nw", "nnw");
 
     private static final double POINT_DEG = 22.5;
 
     /** 20 deg west of south. */
-    private static final Pattern OF = Pattern.compile("(\\d{1,2}(?:\\.\\d+)?)\\s*(?:deg(?:rees)?|°)?\\s*([ew])\\s*of\\s*([ns])");
+    private static final Pattern OF =
+            Pattern.compile("(\\d{1,2}(?:\\.\\d+)?)\\s*(?:deg(?:rees)?|°)?\\s*([ew])\\s*of\\s*([ns])");
 
     private static final Pattern RATIO = Pattern.compile(
-            "(\\d+(?:\\.\\d+)?)\\s*(?::|/|in|on)\\s*(\\d+(?:\\.\\d+)?)(?:\\s*(?:pitch|slope))?", Pattern.CASE_INSENSITIVE);
+            "(\\d+(?:\\.\\d+)?)\\s*(?::|/|in|on)\\s*(\\d+(?:\\.\\d+)?)(?:\\s*(?:pitch|slope))?",
+            Pattern.CASE_INSENSITIVE);
 
     /** A roof's rise is counted on a run of twelve, in inches on a foot. */
     private static final double USUAL_RUN = 12;
@@ -39,7 +41,8 @@ final class Bearings {
         Matcher of = OF.matcher(text);
         if (of.matches()) {
             double from = of.group(3).equals("s") ? 180 : 0;
-            double turn = Double.parseDouble(of.group(1)) * (of.group(2).equals(of.group(3).equals("s") ? "w" : "e") ? 1 : -1);
+            double turn = Double.parseDouble(of.group(1))
+                    * (of.group(2).equals(of.group(3).equals("s") ? "w" : "e") ? 1 : -1);
             return OptionalDouble.of((from + turn + 360) % 360);
         }
         int point = POINTS.indexOf(text.replaceAll("[\\s.\\-]", ""));
@@ -54,7 +57,9 @@ final class Bearings {
         }
         double rise = Double.parseDouble(ratio.group(1));
         double run = Double.parseDouble(ratio.group(2));
-        return run > 0 && (run == USUAL_RUN || rise <= run) ? OptionalDouble.of(degrees(rise / run)) : OptionalDouble.empty();
+        return run > 0 && (run == USUAL_RUN || rise <= run)
+                ? OptionalDouble.of(degrees(rise / run))
+                : OptionalDouble.empty();
     }
 
     /** The angle of a slope of a rise over its run. */

@@ -5,9 +5,9 @@ import static dev.warmlane.units.Units.ACRE;
 import static dev.warmlane.units.Units.BTU;
 import static dev.warmlane.units.Units.DAY;
 import static dev.warmlane.units.Units.FAHRENHEIT_DEGREE;
+import static dev.warmlane.units.Units.FOOT;
 import static dev.warmlane.units.Units.FOOT2;
 import static dev.warmlane.units.Units.FOOT3;
-import static dev.warmlane.units.Units.FOOT;
 import static dev.warmlane.units.Units.HECTARE;
 import static dev.warmlane.units.Units.HORSEPOWER;
 import static dev.warmlane.units.Units.HOUR;
@@ -34,10 +34,23 @@ import org.jspecify.annotations.Nullable;
  */
 public enum Dimension {
     /** Length, m. */
-    LENGTH("a length", unit("m", 1), unit("cm", 0.01), unit("mm", 1e-3), unit("ft", FOOT), unit("in", INCH), unit("yd", YARD)),
+    LENGTH(
+            "a length",
+            unit("m", 1),
+            unit("cm", 0.01),
+            unit("mm", 1e-3),
+            unit("ft", FOOT),
+            unit("in", INCH),
+            unit("yd", YARD)),
 
     /** Area, m². */
-    AREA("an area", unit("m2", 1), unit("ft2", FOOT2), unit("yd2", YARD * YARD), unit("acre", ACRE), unit("ha", HECTARE)),
+    AREA(
+            "an area",
+            unit("m2", 1),
+            unit("ft2", FOOT2),
+            unit("yd2", YARD * YARD),
+            unit("acre", ACRE),
+            unit("ha", HECTARE)),
 
     /** Volume, m³. */
     VOLUME("a volume", unit("m3", 1), unit("L", LITRE), unit("ft3", FOOT3), unit("gal", US_GALLON)),

@@ -18,7 +18,8 @@ final class Lengths {
     private static final Pattern INCHES = Pattern.compile(NUMBER + "\\s*(?:[\"\u2033\u201d]|''|\u2032\u2032)");
     private static final Pattern METRES = Pattern.compile("(\\d+)\\s*m\\s+(\\d{1,2})\\s*cm");
 
-    private static final Pattern TIMES = Pattern.compile("\\s*(?:(?<![A-Za-z])by(?![A-Za-z])|[x\u00d7*])\\s*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern TIMES =
+            Pattern.compile("\\s*(?:(?<![A-Za-z])by(?![A-Za-z])|[x\u00d7*])\\s*", Pattern.CASE_INSENSITIVE);
     private static final Pattern BARE = Pattern.compile("[+-]?[\\d.,]+");
 
     private static final double INCHES_PER_FOOT = 12;

@@ -24,8 +24,8 @@ record NumberText(double value, String rest, String written, boolean comma) {
             Pattern.compile(SIGN + "(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)(?![\\d.,/])(.*)");
 
     /** Thousands: the same mark between all groups, decimals only behind the last. */
-    private static final Pattern GROUPS =
-            Pattern.compile(SIGN + "([1-9]\\d{0,2})((?:([, '\u2019])\\d{3})(?:\\4\\d{3})*)(\\.\\d+)?(?![\\d.,'\u2019])(.*)");
+    private static final Pattern GROUPS = Pattern.compile(
+            SIGN + "([1-9]\\d{0,2})((?:([, '\u2019])\\d{3})(?:\\4\\d{3})*)(\\.\\d+)?(?![\\d.,'\u2019])(.*)");
 
     private static final Pattern PLAIN = Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
 

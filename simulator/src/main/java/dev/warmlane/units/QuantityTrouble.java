@@ -102,7 +102,8 @@ final class QuantityTrouble {
         }
         int below = in.indexOf('/');
         String written = number.rest();
-        for (String unit : List.of(written + (below < 0 ? "/h" : in.substring(below)), written.replaceFirst("h$", ""))) {
+        for (String unit :
+                List.of(written + (below < 0 ? "/h" : in.substring(below)), written.replaceFirst("h$", ""))) {
             Unit found = unit.equals(written) ? null : dimension.find(unit);
             if (found != null) {
                 return meant(text, is, number.written() + " " + found.symbol());
@@ -113,8 +114,9 @@ final class QuantityTrouble {
 
     private static QuantityException unknown(String text, String written, Dimension dimension) {
         String what = "has an unknown unit, \"" + Printable.quote(written) + "\"";
-        String nearest =
-                Spelling.nearest(written, dimension.allowedUnits()).map(n -> ", did you mean " + n + "?").orElse("");
+        String nearest = Spelling.nearest(written, dimension.allowedUnits())
+                .map(n -> ", did you mean " + n + "?")
+                .orElse("");
         return QuantityException.of(text, dimension, what + nearest);
     }
 

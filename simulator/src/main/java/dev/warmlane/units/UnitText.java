@@ -8,8 +8,8 @@ final class UnitText {
     private static final Pattern IGNORED = Pattern.compile("[\\s\\u00a0\\u202f()^*\\u00b7\\u22c5\\u2219\\u00d7]");
     private static final Pattern LITRE = Pattern.compile("(?<![A-Za-z])l(?![A-Za-z])");
 
-    private static final Pattern US =
-            Pattern.compile(".*(?<![A-Za-z])(?:ft|in|yd|acre|gal|k?Btu|MMBtu|MBH|lb|psi|mph|hp|therms?|(?:deg)?F)(?![A-Za-z]).*");
+    private static final Pattern US = Pattern.compile(
+            ".*(?<![A-Za-z])(?:ft|in|yd|acre|gal|k?Btu|MMBtu|MBH|lb|psi|mph|hp|therms?|(?:deg)?F)(?![A-Za-z]).*");
 
     private UnitText() {}
 

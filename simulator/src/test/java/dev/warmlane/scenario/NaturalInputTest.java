@@ -137,8 +137,8 @@ class NaturalInputTest {
     /** The scenario as it was understood, or what was found wrong with it. */
     private String comesOf(Row row) throws IOException {
         Files.writeString(folder.resolve("year.csv"), "");
-        Path file = Files.writeString(
-                folder.resolve("job.toml"), row.in(Files.readAllLines(FOLDER.resolve("base.toml"))));
+        Path file =
+                Files.writeString(folder.resolve("job.toml"), row.in(Files.readAllLines(FOLDER.resolve("base.toml"))));
         try {
             Scenario scenario = ScenarioReader.read(file);
             return ScenarioWriter.write(scenario.installation(), "year.csv", scenario.report());
@@ -165,7 +165,8 @@ class NaturalInputTest {
     /** Hours are written as a schedule, whatever section they were given in. */
     private static String schedule(String written, String expected) {
         String what = expected.substring(0, expected.indexOf(','));
-        Matcher rule = Pattern.compile(what + "\n(?:months = .*\n)?(hours = .*)\n").matcher(written);
+        Matcher rule =
+                Pattern.compile(what + "\n(?:months = .*\n)?(hours = .*)\n").matcher(written);
         return rule.find() ? what + ", " + rule.group(1) : written;
     }
 
@@ -184,6 +185,9 @@ class NaturalInputTest {
     }
 
     private static List<Double> numbers(String text) {
-        return NUMBER.matcher(text).results().map(n -> Double.parseDouble(n.group())).toList();
+        return NUMBER.matcher(text)
+                .results()
+                .map(n -> Double.parseDouble(n.group()))
+                .toList();
     }
 }
