@@ -73,8 +73,10 @@ final class Lengths {
             return null;
         }
         NumberText second = NumberText.of(sides[1]);
-        boolean bare = BARE.matcher(sides[0]).matches() && second != null;
-        return bare ? new String[] {sides[0] + " " + second.rest(), sides[1]} : sides;
+        if (second != null && BARE.matcher(sides[0]).matches()) {
+            return new String[] {sides[0] + " " + second.rest(), sides[1]};
+        }
+        return sides;
     }
 
     private static boolean begins(String side) {
