@@ -84,6 +84,7 @@ final class Kinds {
             String us = usUnit();
             String written = Quantity.plain(range.inWritten(value));
             boolean meant = !us.isEmpty()
+                    && Math.abs(value) < LONGEST_TOLD
                     && toml.toString().strip().replace("°", "deg").endsWith(range.written())
                     && range.holds(range.read(written + " " + us));
             return meant ? "; did you mean \"" + written + " " + us + "\"?" : "";
