@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
                 "Simulates unglazed solar collectors that heat a swimming pool, hour by hour over a typical year.",
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
+            DescribeCommand.class,
             ForecastCommand.class,
             MountingsCommand.class,
             AreasCommand.class,
@@ -28,15 +29,34 @@ import picocli.CommandLine.Spec;
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:done", "1:a problem with the input", "2:wrong usage", "3:a fault of the program"},
-        footer = {"", "Example:", "  warmlane forecast scenarios/municipal-25m.toml --output forecast"})
+        footer = {
+            "",
+            "Example:",
+            "  warmlane describe my-pool.toml",
+            "  warmlane forecast scenarios/municipal-25m.toml --output forecast"
+        })
 public final class Main implements Runnable {
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
 
+    private final Terminal terminal;
+
     /** Made by {@link #main} and by tests. */
-    Main() {}
+    Main() {
+        this(Terminal.standard());
+    }
+
+    /** A command that is answered elsewhere than at its terminal. */
+    Main(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** Where answers come from. */
+    Terminal input() {
+        return terminal;
+    }
 
     /** Runs the command and ends with its exit code. */
     public static void main(String[] arguments) {
@@ -60,7 +80,12 @@ public final class Main implements Runnable {
 
     /** Runs the command with its output going to two writers. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine command = new CommandLine(new Main())
+        return run(Terminal.standard(), out, err, arguments);
+    }
+
+    /** The same with answers that come from elsewhere. */
+    static int run(Terminal terminal, PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine command = new CommandLine(new Main(terminal))
                 .setOut(out)
                 .setErr(err)
                 // a name that begins with @ is a name
@@ -82,7 +107,7 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: forecast, mountings, areas, sensitivity, weather or generate.");
+                spec.commandLine(), "Say what to do: describe, forecast, mountings, areas, sensitivity, weather or generate.");
     }
 
     /** The version that the jar was built as. */

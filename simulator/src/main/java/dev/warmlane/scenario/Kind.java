@@ -26,6 +26,16 @@ interface Kind<T> {
     /** A value to go on with after a bad one has been reported, so that the rest of the file is read too. */
     T standIn();
 
+    /** Whether a value may be a plain number, without quotes and without a unit. */
+    default boolean takesNumbers() {
+        return false;
+    }
+
+    /** Whether a value is one of a few words. */
+    default boolean isChoice() {
+        return false;
+    }
+
     /** The value as a person reads it: its TOML source without quotes. */
     default String show(T value) {
         return write(value).replace("\"", "");

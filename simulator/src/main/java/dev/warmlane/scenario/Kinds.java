@@ -90,6 +90,11 @@ final class Kinds {
             return meant ? "; did you mean \"" + written + " " + us + "\"?" : "";
         }
 
+        @Override
+        public boolean takesNumbers() {
+            return plain();
+        }
+
         private boolean percent() {
             return range.dimension() == Dimension.FRACTION;
         }
@@ -148,6 +153,11 @@ final class Kinds {
                 return value.intValue();
             }
             throw BadValueException.of(toml, allowed());
+        }
+
+        @Override
+        public boolean takesNumbers() {
+            return true;
         }
 
         @Override

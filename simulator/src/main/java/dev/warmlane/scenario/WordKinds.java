@@ -104,6 +104,11 @@ final class WordKinds {
             throw new BadValueException("found " + BadValueException.show(toml) + "; allowed: " + allowed() + hint);
         }
 
+        @Override
+        public boolean isChoice() {
+            return true;
+        }
+
         /** As names are written: in small letters, words joined by hyphens. */
         private static String joined(String text) {
             return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");

@@ -1,0 +1,39 @@
+package dev.warmlane.examples;
+
+import java.io.BufferedReader;
+import java.io.Console;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+
+/**
+ * Where answers come from.
+ *
+ * @param in what is typed, line by line
+ * @param echo whether nobody sees what is typed, so that it is printed too
+ */
+record Terminal(BufferedReader in, boolean echo) {
+
+    /** What this program was started with: a person at a keyboard, or a file of answers. */
+    static Terminal standard() {
+        Console console = System.console();
+        boolean person = console != null && isTerminal(console);
+        Charset charset = person && console != null
+                ? console.charset()
+                : Charset.forName(System.getProperty("native.encoding", "UTF-8"));
+        return new Terminal(new BufferedReader(new InputStreamReader(System.in, charset)), !person);
+    }
+
+    /** Up to Java 21 there is a console only where there is a terminal; from 22 on it has to be asked. */
+    private static boolean isTerminal(Console console) {
+        try {
+            return Boolean.TRUE.equals(Console.class.getMethod("isTerminal").invoke(console));
+        } catch (ReflectiveOperationException before22) {
+            return true;
+        }
+    }
+
+    Interview interview(PrintWriter out) {
+        return new Interview(in, out, echo);
+    }
+}

@@ -1,0 +1,118 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.files.Printable;
+import dev.warmlane.scenario.ScenarioAnswer;
+import dev.warmlane.site.Site;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import dev.warmlane.weather.WeatherFiles;
+import dev.warmlane.weather.WeatherFinding;
+import dev.warmlane.weather.WeatherSummary;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Looks at the weather file that somebody names, and tells in a few lines what it is. */
+final class WeatherAnswer implements Question.Check {
+
+    private static final int NAMED_AT_MOST = 6;
+
+    private final PrintWriter out;
+
+    WeatherAnswer(PrintWriter out) {
+        this.out = out;
+    }
+
+    @Override
+    public ScenarioAnswer of(String written, Answers before) {
+        String bare = written.replaceAll("^[\"']|[\"']$", "");
+        Path file = path(bare);
+        try {
+            WeatherYear year = WeatherFiles.read(file);
+            tell(year, before.us() ? UnitSystem.US : UnitSystem.METRIC);
+            before.look(year);
+        } catch (NoSuchFileException none) {
+            throw new IllegalArgumentException(bare + ": there is no such file" + near(file), none);
+        } catch (IOException wrong) {
+            throw new IllegalArgumentException(wrong.getMessage(), wrong);
+        }
+        String named = seenFrom(before.file(), file);
+        return new ScenarioAnswer(bare, ScenarioAnswer.of("site", "weather", named, "").toml());
+    }
+
+    private static Path path(String written) {
+        try {
+            return Path.of(written);
+        } catch (InvalidPathException none) {
+            throw new IllegalArgumentException("that is no file name on this machine", none);
+        }
+    }
+
+    /** The way from the scenario's folder to the weather file, which both keep when they move together. */
+    static String seenFrom(Path scenario, Path weather) {
+        Path folder = scenario.toAbsolutePath().normalize().getParent();
+        Path to = weather.toAbsolutePath().normalize();
+        boolean reachable = folder != null && folder.getRoot().equals(to.getRoot());
+        return (reachable ? folder.relativize(to) : to).toString().replace('\\', '/');
+    }
+
+    /** Names of files in the same folder that may be meant. */
+    private static String near(Path file) {
+        @Nullable Path parent = file.toAbsolutePath().normalize().getParent();
+        if (parent == null || !Files.isDirectory(parent)) {
+            return "";
+        }
+        try (Stream<Path> files = Files.list(parent)) {
+            List<String> names = files.map(f -> f.getFileName().toString())
+                    .filter(name -> name.toLowerCase(Locale.ROOT).matches(".*\\.(epw|csv|tm2|tmy)"))
+                    .sorted()
+                    .limit(NAMED_AT_MOST)
+                    .toList();
+            return names.isEmpty() ? "" : "; in that folder there are " + Printable.line(String.join(", ", names));
+        } catch (IOException unreadable) {
+            return "";
+        }
+    }
+
+    private void tell(WeatherYear year, UnitSystem units) {
+        Site site = year.site();
+        WeatherSummary.Period all = WeatherSummary.of(year).year();
+        out.println("  " + Printable.line(site.name()) + String.format(
+                Locale.ROOT,
+                ", %.1f° %s, %.1f° %s, %s above the sea, UTC%s%s",
+                Math.abs(site.latitudeDeg()),
+                site.latitudeDeg() < 0 ? "south" : "north",
+                Math.abs(site.longitudeDeg()),
+                site.longitudeDeg() < 0 ? "west" : "east",
+                String.format(Locale.ROOT, "%.0f %s", Measure.LENGTH.in(units, site.elevationM()), Measure.LENGTH.unit(units)),
+                site.utcOffsetHours() < 0 ? "-" : "+",
+                String.valueOf(Math.abs(site.utcOffsetHours())).replaceFirst("\\.0$", "")));
+        out.println("  8760 hours: air " + shown(Measure.TEMPERATURE, all.lowestAirC(), units) + " to "
+                + shown(Measure.TEMPERATURE, all.highestAirC(), units) + ", mean "
+                + shown(Measure.TEMPERATURE, all.airC(), units) + ", sun "
+                + shown(Measure.HEAT_PER_AREA, all.globalKwhM2(), units) + " a year, wind "
+                + shown(Measure.SPEED, all.windMs(), units));
+        List<WeatherFinding> grave = year.findings().stream()
+                .filter(finding -> finding.kind() == WeatherFinding.Kind.WARNING)
+                .toList();
+        out.println("  Quality: " + (grave.isEmpty()
+                ? "nothing to warn of; the command \"weather\" tells the rest"
+                : "look at this before you believe the forecast:\n"
+                        + grave.stream()
+                                .map(finding -> "  - " + Printable.line(finding.message()))
+                                .collect(Collectors.joining("\n"))));
+    }
+
+    private static String shown(Measure measure, double value, UnitSystem units) {
+        return String.format(Locale.ROOT, "%." + measure.decimals(units) + "f %s", measure.in(units, value), measure.unit(units));
+    }
+}
