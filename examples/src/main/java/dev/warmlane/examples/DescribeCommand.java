@@ -29,7 +29,8 @@ final class DescribeCommand implements Callable<Integer> {
     @Parameters(
             paramLabel = "SCENARIO",
             defaultValue = "my-pool.toml",
-            description = "Scenario file to write (${DEFAULT-VALUE}); one that is there is kept unless you say otherwise.")
+            description =
+                    "Scenario file to write (${DEFAULT-VALUE}); one that is there is kept unless you say otherwise.")
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path file;
 
@@ -62,7 +63,7 @@ final class DescribeCommand implements Callable<Integer> {
 
     /** Writes aside, reads that as the other commands will, and puts it in place only then. */
     private void write(String text, boolean over, PrintWriter out) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = file.toAbsolutePath().resolveSibling("");
         Files.createDirectories(folder);
         Path aside = folder.resolve("." + file.getFileName() + ".part");
         try {
@@ -73,8 +74,9 @@ final class DescribeCommand implements Callable<Integer> {
             } else {
                 Files.move(aside, file);
             }
-            scenario.warnings().forEach(warning -> out.println("Look at this: [" + warning.section() + "] "
-                    + (warning.key().isEmpty() ? "" : warning.key() + ": ") + warning.message()));
+            scenario.warnings()
+                    .forEach(warning -> out.println("Look at this: [" + warning.section() + "] "
+                            + (warning.key().isEmpty() ? "" : warning.key() + ": ") + warning.message()));
         } finally {
             Files.deleteIfExists(aside);
         }

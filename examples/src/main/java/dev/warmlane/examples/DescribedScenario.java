@@ -23,8 +23,10 @@ final class DescribedScenario {
         String folder = file.replaceFirst("\\.toml$", "");
         remark("Written from answers to \"warmlane describe\". Change what you like in any text editor, then run");
         remark("  warmlane forecast " + quoted(file) + " --output " + quoted(folder));
-        remark("A line has a key, =, and a value; a quantity stands in quotes with its unit, metric or US. What follows # is");
-        remark("a remark. What is left out is assumed, and the forecast lists it. All sections and keys: docs/scenario.md");
+        remark(
+                "A line has a key, =, and a value; a quantity stands in quotes with its unit, metric or US. What follows # is");
+        remark(
+                "a remark. What is left out is assumed, and the forecast lists it. All sections and keys: docs/scenario.md");
         section("site");
         key("site.name", "");
         key("site.weather", "seen from the folder of this file");
@@ -108,7 +110,9 @@ final class DescribedScenario {
         String line = key + " = " + toml;
         text.append(line);
         if (!remark.isEmpty()) {
-            text.append(" ".repeat(Math.max(1, REMARKS_AT - line.length()))).append("# ").append(remark);
+            text.append(" ".repeat(Math.max(1, REMARKS_AT - line.length())))
+                    .append("# ")
+                    .append(remark);
         }
         text.append('\n');
     }

@@ -89,7 +89,8 @@ final class Interview {
             answers.put(question.id(), answer);
             return true;
         } catch (IllegalArgumentException wrong) {
-            out.println("  " + Printable.lines(String.valueOf(wrong.getMessage())).replace("\n", "\n  "));
+            out.println(
+                    "  " + Printable.lines(String.valueOf(wrong.getMessage())).replace("\n", "\n  "));
             return false;
         }
     }

@@ -107,7 +107,8 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Say what to do: describe, forecast, mountings, areas, sensitivity, weather or generate.");
+                spec.commandLine(),
+                "Say what to do: describe, forecast, mountings, areas, sensitivity, weather or generate.");
     }
 
     /** The version that the jar was built as. */

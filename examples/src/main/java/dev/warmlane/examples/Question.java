@@ -15,12 +15,7 @@ import java.util.function.Predicate;
  * @param check makes the answer of what was written, or says what is wrong with it
  */
 record Question(
-        String id,
-        String words,
-        String more,
-        Predicate<Answers> asked,
-        Function<Answers, String> usual,
-        Check check) {
+        String id, String words, String more, Predicate<Answers> asked, Function<Answers, String> usual, Check check) {
 
     /** Makes an answer of what was written. */
     interface Check {

@@ -1,6 +1,5 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.scenario.ScenarioAnswer;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
@@ -50,7 +49,8 @@ final class Questions {
                         weather.usual(),
                         new WeatherAnswer(out)),
                 Question.key("pool.setting", "Is the pool outdoor or indoor").usually("outdoor"),
-                Question.key("pool.area", "Water surface, or length x width", AREA).usually(by("25 m x 12.5 m", "75 ft x 40 ft")),
+                Question.key("pool.area", "Water surface, or length x width", AREA)
+                        .usually(by("25 m x 12.5 m", "75 ft x 40 ft")),
                 Question.key("pool.depth", "Mean depth of the water", LENGTH).usually(by("1.5 m", "5 ft")),
                 Question.key("pool.wind_shelter", "Is the water sheltered, suburban or exposed to wind")
                         .usually("suburban")
@@ -67,19 +67,30 @@ final class Questions {
                 Question.key("cover.drawn", "Hours in which the cover lies on the water")
                         .usually("8 pm to 8 am")
                         .when(before -> !before.is("cover.kind", NONE)),
-                Question.key("season.first_day", "First day of the season").usually(before -> before.south() ? "1 November" : "1 May"),
-                Question.key("season.last_day", "Last day of the season").usually(before -> before.south() ? "31 March" : "30 September"),
-                Question.key("season.comfort", "From which temperature do bathers find the water warm enough", TEMPERATURE)
+                Question.key("season.first_day", "First day of the season")
+                        .usually(before -> before.south() ? "1 November" : "1 May"),
+                Question.key("season.last_day", "Last day of the season")
+                        .usually(before -> before.south() ? "31 March" : "30 September"),
+                Question.key(
+                                "season.comfort",
+                                "From which temperature do bathers find the water warm enough",
+                                TEMPERATURE)
                         .usually(by("24 degC", "78 degF")),
-                Question.key("collectors.mounting", "Collectors: flat on a flat roof, on a pitched roof, or on racks (flat, pitched, rack)")
+                Question.key(
+                                "collectors.mounting",
+                                "Collectors: flat on a flat roof, on a pitched roof, or on racks (flat, pitched, rack)")
                         .usually("flat"),
                 Question.key("roof.length", "Roof or building, length", LENGTH).usually(by("25 m", "80 ft")),
                 Question.key("roof.width", "Roof or building, width", LENGTH).usually(by("12 m", "40 ft")),
-                Question.key("roof.height", "Its height above the ground", LENGTH).usually(by("4 m", "13 ft")),
+                Question.key("roof.height", "Its height above the ground", LENGTH)
+                        .usually(by("4 m", "13 ft")),
                 Question.key("collectors.tilt", "Tilt of the collectors, or rise over run as 4:12", before -> "deg")
                         .usually(before -> before.is("collectors.mounting", "pitched") ? "20 deg" : "25 deg")
                         .when(Questions::tilted),
-                Question.key("collectors.azimuth", "Which way do they face (south, south-west, 200 deg)", before -> "deg")
+                Question.key(
+                                "collectors.azimuth",
+                                "Which way do they face (south, south-west, 200 deg)",
+                                before -> "deg")
                         .usually(before -> before.south() ? "north" : "south")
                         .when(Questions::tilted),
                 Question.key("collectors.slope_length", "Length of that roof up the slope", LENGTH)
@@ -88,7 +99,8 @@ final class Questions {
                 Question.key("collectors.pitch", "Distance from one row of racks to the next", LENGTH)
                         .usually(by("4 m", "13 ft"))
                         .when(before -> before.is("collectors.mounting", "rack")),
-                Question.key("collectors.area", "Collector area, or length x width", AREA).usually(Questions::usualArea),
+                Question.key("collectors.area", "Collector area, or length x width", AREA)
+                        .usually(Questions::usualArea),
                 Question.key("heater.fuel", "Heater that the pool has: none, natural-gas or propane")
                         .usually(NONE)
                         .or(NONE, "nothing but the sun heats the pool"),
@@ -132,12 +144,14 @@ final class Questions {
     private static String usualArea(Answers before) {
         double most = AREA_OVER_WATER * number(before, "pool.area", Dimension.AREA);
         if (before.is("collectors.mounting", "flat")) {
-            double roof = number(before, "roof.length", Dimension.LENGTH) * number(before, "roof.width", Dimension.LENGTH);
+            double roof =
+                    number(before, "roof.length", Dimension.LENGTH) * number(before, "roof.width", Dimension.LENGTH);
             most = Math.min(most, SHARE_OF_ROOF * roof);
         }
         double shown = before.us() ? Quantity.in("ft2", most, Dimension.AREA) : most;
         double step = shown >= 100 ? 10 : 1;
-        return String.format(Locale.ROOT, "%.0f %s", Math.max(1, Math.floor(shown / step) * step), before.by("m2", "ft2"));
+        return String.format(
+                Locale.ROOT, "%.0f %s", Math.max(1, Math.floor(shown / step) * step), before.by("m2", "ft2"));
     }
 
     private static double number(Answers before, String id, Dimension dimension) {

@@ -17,9 +17,9 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /** Looks at the weather file that somebody names, and tells in a few lines what it is. */
 final class WeatherAnswer implements Question.Check {
@@ -46,7 +46,8 @@ final class WeatherAnswer implements Question.Check {
             throw new IllegalArgumentException(wrong.getMessage(), wrong);
         }
         String named = seenFrom(before.file(), file);
-        return new ScenarioAnswer(bare, ScenarioAnswer.of("site", "weather", named, "").toml());
+        return new ScenarioAnswer(
+                bare, ScenarioAnswer.of("site", "weather", named, "").toml());
     }
 
     private static Path path(String written) {
@@ -59,20 +60,20 @@ final class WeatherAnswer implements Question.Check {
 
     /** The way from the scenario's folder to the weather file, which both keep when they move together. */
     static String seenFrom(Path scenario, Path weather) {
-        Path folder = scenario.toAbsolutePath().normalize().getParent();
+        Path folder = scenario.toAbsolutePath().resolveSibling("").normalize();
         Path to = weather.toAbsolutePath().normalize();
-        boolean reachable = folder != null && folder.getRoot().equals(to.getRoot());
+        boolean reachable = Objects.equals(folder.getRoot(), to.getRoot());
         return (reachable ? folder.relativize(to) : to).toString().replace('\\', '/');
     }
 
     /** Names of files in the same folder that may be meant. */
     private static String near(Path file) {
-        @Nullable Path parent = file.toAbsolutePath().normalize().getParent();
-        if (parent == null || !Files.isDirectory(parent)) {
+        Path parent = file.toAbsolutePath().normalize().resolveSibling("");
+        if (!Files.isDirectory(parent)) {
             return "";
         }
         try (Stream<Path> files = Files.list(parent)) {
-            List<String> names = files.map(f -> f.getFileName().toString())
+            List<String> names = files.map(f -> String.valueOf(f.getFileName()))
                     .filter(name -> name.toLowerCase(Locale.ROOT).matches(".*\\.(epw|csv|tm2|tmy)"))
                     .sorted()
                     .limit(NAMED_AT_MOST)
@@ -86,16 +87,21 @@ final class WeatherAnswer implements Question.Check {
     private void tell(WeatherYear year, UnitSystem units) {
         Site site = year.site();
         WeatherSummary.Period all = WeatherSummary.of(year).year();
-        out.println("  " + Printable.line(site.name()) + String.format(
-                Locale.ROOT,
-                ", %.1f° %s, %.1f° %s, %s above the sea, UTC%s%s",
-                Math.abs(site.latitudeDeg()),
-                site.latitudeDeg() < 0 ? "south" : "north",
-                Math.abs(site.longitudeDeg()),
-                site.longitudeDeg() < 0 ? "west" : "east",
-                String.format(Locale.ROOT, "%.0f %s", Measure.LENGTH.in(units, site.elevationM()), Measure.LENGTH.unit(units)),
-                site.utcOffsetHours() < 0 ? "-" : "+",
-                String.valueOf(Math.abs(site.utcOffsetHours())).replaceFirst("\\.0$", "")));
+        out.println("  " + Printable.line(site.name())
+                + String.format(
+                        Locale.ROOT,
+                        ", %.1f° %s, %.1f° %s, %s above the sea, UTC%s%s",
+                        Math.abs(site.latitudeDeg()),
+                        site.latitudeDeg() < 0 ? "south" : "north",
+                        Math.abs(site.longitudeDeg()),
+                        site.longitudeDeg() < 0 ? "west" : "east",
+                        String.format(
+                                Locale.ROOT,
+                                "%.0f %s",
+                                Measure.LENGTH.in(units, site.elevationM()),
+                                Measure.LENGTH.unit(units)),
+                        site.utcOffsetHours() < 0 ? "-" : "+",
+                        String.valueOf(Math.abs(site.utcOffsetHours())).replaceFirst("\\.0$", "")));
         out.println("  8760 hours: air " + shown(Measure.TEMPERATURE, all.lowestAirC(), units) + " to "
                 + shown(Measure.TEMPERATURE, all.highestAirC(), units) + ", mean "
                 + shown(Measure.TEMPERATURE, all.airC(), units) + ", sun "
@@ -104,15 +110,17 @@ final class WeatherAnswer implements Question.Check {
         List<WeatherFinding> grave = year.findings().stream()
                 .filter(finding -> finding.kind() == WeatherFinding.Kind.WARNING)
                 .toList();
-        out.println("  Quality: " + (grave.isEmpty()
-                ? "nothing to warn of; the command \"weather\" tells the rest"
-                : "look at this before you believe the forecast:\n"
-                        + grave.stream()
-                                .map(finding -> "  - " + Printable.line(finding.message()))
-                                .collect(Collectors.joining("\n"))));
+        out.println("  Quality: "
+                + (grave.isEmpty()
+                        ? "nothing to warn of; the command \"weather\" tells the rest"
+                        : "look at this before you believe the forecast:\n"
+                                + grave.stream()
+                                        .map(finding -> "  - " + Printable.line(finding.message()))
+                                        .collect(Collectors.joining("\n"))));
     }
 
     private static String shown(Measure measure, double value, UnitSystem units) {
-        return String.format(Locale.ROOT, "%." + measure.decimals(units) + "f %s", measure.in(units, value), measure.unit(units));
+        return String.format(
+                Locale.ROOT, "%." + measure.decimals(units) + "f %s", measure.in(units, value), measure.unit(units));
     }
 }

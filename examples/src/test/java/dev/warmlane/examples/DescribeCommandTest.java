@@ -58,7 +58,12 @@ class DescribeCommandTest {
     }
 
     private void forecasts() {
-        assertThat(run("", "forecast", file.toString(), "--output", folder.resolve("page").toString()))
+        assertThat(run(
+                        "",
+                        "forecast",
+                        file.toString(),
+                        "--output",
+                        folder.resolve("page").toString()))
                 .as(err)
                 .isZero();
         assertThat(folder.resolve("page").resolve("forecast.html")).exists();
@@ -66,14 +71,17 @@ class DescribeCommandTest {
 
     @Test
     void emptyLinesGiveAPoolThatRuns() throws IOException {
-        assertThat(describe("", "", weather("my town.csv"), "\n".repeat(40))).as(err).isZero();
+        assertThat(describe("", "", weather("my town.csv"), "\n".repeat(40)))
+                .as(err)
+                .isZero();
 
         Scenario scenario = ScenarioReader.read(file);
         assertThat(scenario.warnings()).isEmpty();
         assertThat(scenario.weatherFile()).isEqualTo(folder.resolve("my town.csv"));
         assertThat(scenario.installation().pool().areaM2()).isEqualTo(312.5);
         assertThat(scenario.installation().collectorAreaM2()).isEqualTo(180);
-        assertThat(Files.readString(file)).contains("weather = \"my town.csv\"", "first_day = \"1 May\"", "# mean depth");
+        assertThat(Files.readString(file))
+                .contains("weather = \"my town.csv\"", "first_day = \"1 May\"", "# mean depth");
         assertThat(out)
                 .contains("48.0° north, 123.0° west, 20 m above the sea, UTC-8")
                 .contains("Quality: ")
@@ -134,7 +142,11 @@ class DescribeCommandTest {
                 .isZero();
 
         assertThat(Files.readString(file))
-                .contains("first_day = \"1 November\"", "last_day = \"31 March\"", "azimuth = \"north\"", "row_length = \"25 m\"");
+                .contains(
+                        "first_day = \"1 November\"",
+                        "last_day = \"31 March\"",
+                        "azimuth = \"north\"",
+                        "row_length = \"25 m\"");
         forecasts();
     }
 
@@ -214,16 +226,22 @@ class DescribeCommandTest {
         assertThat(err).contains("was kept; nothing was written");
         assertThat(file).hasContent("mine");
 
-        assertThat(describe("yes", "", "", weather("my town.csv"), "\n".repeat(40))).as(err).isZero();
+        assertThat(describe("yes", "", "", weather("my town.csv"), "\n".repeat(40)))
+                .as(err)
+                .isZero();
         assertThat(ScenarioReader.read(file).installation().name()).isEqualTo("My pool");
         assertThat(List.of(folder.toFile().list())).noneMatch(name -> name.endsWith(".part"));
     }
 
     @Test
     void anIndoorPoolIsAskedForItsHall() throws IOException {
-        assertThat(describe("", "", weather("my town.csv"), "indoor", "\n".repeat(40))).as(err).isZero();
+        assertThat(describe("", "", weather("my town.csv"), "indoor", "\n".repeat(40)))
+                .as(err)
+                .isZero();
 
-        assertThat(Files.readString(file)).contains("hall_temperature = \"28 degC\"").doesNotContain("wind_shelter");
+        assertThat(Files.readString(file))
+                .contains("hall_temperature = \"28 degC\"")
+                .doesNotContain("wind_shelter");
         forecasts();
     }
 }
