@@ -4,5 +4,6 @@ rem runs for seconds: one compiler instead of two, and the collector without thr
 setlocal
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
+if exist "%~dp0runtime\bin\java.exe" set "java=%~dp0runtime\bin\java.exe"
 "%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -jar "%~dp0warmlane.jar" %*
 exit /b %errorlevel%

@@ -15,6 +15,7 @@ import java.nio.charset.Charset;
 record Terminal(BufferedReader in, boolean echo) {
 
     /** What this program was started with: a person at a keyboard, or a file of answers. */
+    @SuppressWarnings("SystemConsoleNull") // it is null up to Java 21 only, and later asked whether it is a terminal
     static Terminal standard() {
         Console console = System.console();
         boolean person = console != null && isTerminal(console);

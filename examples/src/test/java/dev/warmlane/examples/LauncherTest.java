@@ -115,6 +115,19 @@ class LauncherTest {
         }
     }
 
+    @Test
+    void takesTheJavaThatLiesBesideIt() throws Exception {
+        Path bin = Files.createDirectories(folder.resolve("runtime").resolve("bin"));
+        Path own = bin.resolve("java");
+        Files.writeString(
+                own,
+                "#!/bin/sh\necho the one beside it\nexec '" + Path.of(System.getProperty("java.home"), "bin", "java")
+                        + "' \"$@\"\n");
+        assertThat(own.toFile().setExecutable(true)).isTrue();
+
+        assertThat(run(launcher, "5", "x")).isEqualTo(new Run(5, "the one beside it\n<x>\n"));
+    }
+
     private List<Path> archives() throws IOException {
         List<Path> found = new ArrayList<>();
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.jsa*")) {
