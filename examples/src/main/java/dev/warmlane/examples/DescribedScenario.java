@@ -38,7 +38,7 @@ final class DescribedScenario {
         key("pool.wind_shelter", "sheltered, suburban or exposed: the largest uncertainty");
         key("pool.hall_temperature", "");
         key("pool.hall_humidity", "");
-        remark("bathers = 40                     # in the water at once when it is full; then also a [[schedule]]");
+        remark("bathers = 40                      # in the water at once when it is full; then also a [[schedule]]");
         if (!answers.is("cover.kind", Questions.NONE)) {
             section("cover");
             key("cover.kind", "bubble, foam, solid-track or liquid-film");

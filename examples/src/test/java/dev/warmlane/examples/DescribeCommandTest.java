@@ -12,6 +12,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,6 +26,11 @@ class DescribeCommandTest {
     private static final Offset<Double> ROUNDING = Offset.offset(1e-6);
 
     private static final Path SAMPLES = Path.of("..", "weather-samples");
+    private static final Path GUIDE = Path.of("..", "docs", "guide.md");
+    private static final Pattern DIALOGUE = Pattern.compile("(?s)\n```console\n(.*?)\n```");
+
+    /** A question and what was answered. */
+    private static final Pattern PROMPT = Pattern.compile("(?m)^\\S.*?[\\])]:(?: (.*))?$");
 
     @TempDir
     private Path folder;
@@ -243,5 +251,40 @@ class DescribeCommandTest {
                 .contains("hall_temperature = \"28 degC\"")
                 .doesNotContain("wind_shelter");
         forecasts();
+    }
+
+    /** Both dialogues of the guide, answered as they stand there; written anew with {@code -Ddocs.write=true}. */
+    @Test
+    void dialoguesInTheGuideAreAsTheyArePrinted() throws IOException {
+        String guide = Files.readString(GUIDE).replace("\r\n", "\n");
+        Matcher blocks = DIALOGUE.matcher(guide);
+        String told = guide;
+        int count = 0;
+        while (blocks.find()) {
+            String shown = blocks.group(1);
+            Path written = folder.resolve(count++ == 0 ? "my-pool.toml" : "club.toml");
+            String typed = PROMPT.matcher(shown)
+                    .results()
+                    .map(prompt -> prompt.group(1) == null ? "" : prompt.group(1))
+                    .collect(Collectors.joining("\n"))
+                    .replace("weather-samples/", SAMPLES + "/");
+            assertThat(run(typed + "\n", "describe", written.toString()))
+                    .as(err + out)
+                    .isZero();
+            assertThat(ScenarioReader.read(written).warnings()).isEmpty();
+            String printed = out.lines()
+                    .skip(2)
+                    .map(String::stripTrailing)
+                    .collect(Collectors.joining("\n"))
+                    .replace(folder + "/", "")
+                    .replace(SAMPLES + "/", "weather-samples/");
+            told = told.replace(shown, printed);
+        }
+        assertThat(count).isEqualTo(2);
+        if (Boolean.getBoolean("docs.write")) {
+            Files.writeString(GUIDE, told);
+        } else {
+            assertThat(told).isEqualTo(guide);
+        }
     }
 }
