@@ -69,7 +69,7 @@ class ForecastPageTest {
     void monthsAgreeWithTextCsvAndLedger(Subject report) throws Exception {
         List<List<String>> months = cells(
                 (Element) parse(page(report)).getElementsByTagName("table").item(0));
-        String text = TextWriter.full(ForecastReport.of(report));
+        String text = TextWriter.full(SampleReports.report(report));
         List<String> csv = CsvWriter.csv(ForecastTables.allOfMonths(report.forecast(), report.units()))
                 .lines()
                 .toList();
@@ -99,7 +99,7 @@ class ForecastPageTest {
     @MethodSource("usual")
     void saysEveryPointOfTheText(Subject report) throws Exception {
         String page = oneLine(parse(page(report)).getDocumentElement().getTextContent());
-        String text = oneLine(TextWriter.full(ForecastReport.of(report)));
+        String text = oneLine(TextWriter.full(SampleReports.report(report)));
         report.assumed().forEach(assumption -> {
             assertThat(page).contains(assumption.why(), assumption.value());
         });
@@ -148,14 +148,14 @@ class ForecastPageTest {
     @Test
     void withoutChartsThePageSaysSo() throws Exception {
         Document page =
-                parse(HtmlWriter.page(ForecastReport.of(SampleReports.MUNICIPAL), Optional.of("no fonts here")));
+                parse(HtmlWriter.page(SampleReports.report(SampleReports.MUNICIPAL), Optional.of("no fonts here")));
 
         assertThat(page.getElementsByTagName("svg").getLength()).isZero();
         assertThat(page.getDocumentElement().getTextContent()).contains("no fonts here", "Month by month");
     }
 
     private static String page(Subject report) {
-        return HtmlWriter.page(ForecastReport.of(report));
+        return SampleReports.page(SampleReports.report(report));
     }
 
     private static Document parse(String page) throws Exception {

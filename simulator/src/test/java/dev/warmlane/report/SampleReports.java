@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.report.chart.Chart;
+import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
@@ -16,6 +17,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.MonthDay;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,6 +41,10 @@ public final class SampleReports {
     public static final Subject INDOOR = scenario("indoor-school");
 
     private static final Map<String, Subject> ODD = makeOdd();
+
+    private static final Map<Subject, Report> REPORTS = new IdentityHashMap<>();
+
+    private static final Map<Report, String> PAGES = new IdentityHashMap<>();
 
     private SampleReports() {}
 
@@ -100,6 +106,20 @@ public final class SampleReports {
                 new ReportSettings(title, MUNICIPAL.units()),
                 MUNICIPAL.assumed(),
                 List.of());
+    }
+
+    /** The report of a subject that all tests share, so that its season is simulated and its charts are drawn once. */
+    public static Report report(Subject subject) {
+        synchronized (REPORTS) {
+            return REPORTS.computeIfAbsent(subject, ForecastReport::of);
+        }
+    }
+
+    /** The page of a report, written once. */
+    public static String page(Report report) {
+        synchronized (PAGES) {
+            return PAGES.computeIfAbsent(report, HtmlWriter::page);
+        }
     }
 
     /** The charts of a report that there are. */

@@ -47,6 +47,7 @@ public final class SampleStudies {
     private final AreaStudy areas;
     private final ExposureStudy exposure;
     private final SensitivityStudy sensitivity;
+    private List<Report> made = List.of();
 
     private SampleStudies(Subject described, List<MountingOption> options, AreaRange range) {
         Installation built = described.forecast().installation();
@@ -144,8 +145,23 @@ public final class SampleStudies {
         return sensitivity;
     }
 
+    /** Its reports, made and drawn once for all tests. */
+    private synchronized List<Report> made() {
+        if (made.isEmpty()) {
+            made = List.of(
+                    makeMountingReport(),
+                    AreaReport.of(areas, described),
+                    SensitivityReport.of(exposure, sensitivity, described));
+        }
+        return made;
+    }
+
     /** The report of the mountings, with invented turning points where there is more than one. */
     public Report mountingReport() {
+        return made().get(0);
+    }
+
+    private Report makeMountingReport() {
         List<String> names =
                 mountings.compared().stream().map(one -> one.option().name()).toList();
         Optional<TurningPoints> turning = names.size() < 2
@@ -165,16 +181,16 @@ public final class SampleStudies {
 
     /** The report of the areas. */
     public Report areaReport() {
-        return AreaReport.of(areas, described);
+        return made().get(1);
     }
 
     /** The report of what the forecast depends on. */
     public Report sensitivityReport() {
-        return SensitivityReport.of(exposure, sensitivity, described);
+        return made().get(2);
     }
 
     /** All of them. */
     public List<Report> reports() {
-        return List.of(mountingReport(), areaReport(), sensitivityReport());
+        return made();
     }
 }

@@ -22,7 +22,7 @@ class SectionsTest {
     static Stream<Report> reports() {
         return Stream.concat(
                 Stream.concat(SampleReports.usual().values().stream(), SampleReports.odd().values().stream())
-                        .map(ForecastReport::of),
+                        .map(SampleReports::report),
                 SampleStudies.all().values().stream().flatMap(studies -> studies.reports().stream()));
     }
 
@@ -30,7 +30,7 @@ class SectionsTest {
     @MethodSource("reports")
     void everySectionStandsInTextAndPage(Report report) throws Exception {
         List<String> text = TextWriter.full(report).lines().toList();
-        List<String> headings = headings(HtmlWriter.page(report));
+        List<String> headings = headings(SampleReports.page(report));
 
         assertThat(report.sections()).isNotEmpty();
         for (Section section : report.sections()) {

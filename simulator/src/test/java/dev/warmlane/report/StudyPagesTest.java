@@ -2,7 +2,6 @@ package dev.warmlane.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.ReportFiles;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.study.AreaDesign;
@@ -38,15 +37,15 @@ class StudyPagesTest {
     }
 
     private static String mountings(SampleStudies studies) {
-        return HtmlWriter.page(studies.mountingReport());
+        return SampleReports.page(studies.mountingReport());
     }
 
     private static String areas(SampleStudies studies) {
-        return HtmlWriter.page(studies.areaReport());
+        return SampleReports.page(studies.areaReport());
     }
 
     private static String sensitivity(SampleStudies studies) {
-        return HtmlWriter.page(studies.sensitivityReport());
+        return SampleReports.page(studies.sensitivityReport());
     }
 
     private static List<String> pages(SampleStudies studies) {

@@ -10,17 +10,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CloudEstimateTest {
 
-    private final InventedYear year = InventedYear.sound();
+    private static final InventedYear YEAR = InventedYear.sound();
 
     @ParameterizedTest
     @ValueSource(doubles = {0.2, 0.5, 0.8, 1.0})
     void isTheInverseOfThePublishedFormula(double cover) {
         double[] global = new double[HourOfYear.HOURS];
         for (int hour = 0; hour < global.length; hour++) {
-            double clear = Math.max(0, 910 * year.sun.cosZenith(hour) - 30);
+            double clear = Math.max(0, 910 * YEAR.sun.cosZenith(hour) - 30);
             global[hour] = clear * (1 - 0.75 * Math.pow(cover, 3.4));
         }
-        for (double estimated : CloudEstimate.cover(global, year.sun)) {
+        for (double estimated : CloudEstimate.cover(global, YEAR.sun)) {
             assertThat(estimated).isCloseTo(cover, within(1e-9));
         }
     }
@@ -28,9 +28,9 @@ class CloudEstimateTest {
     @Test
     void isNeverOutsideNoneAndAll() {
         double[] dark = new double[HourOfYear.HOURS];
-        assertThat(CloudEstimate.cover(dark, year.sun)).containsOnly(1.0);
+        assertThat(CloudEstimate.cover(dark, YEAR.sun)).containsOnly(1.0);
         double[] bright = new double[HourOfYear.HOURS];
         java.util.Arrays.fill(bright, 1400);
-        assertThat(CloudEstimate.cover(bright, year.sun)).containsOnly(0.0);
+        assertThat(CloudEstimate.cover(bright, YEAR.sun)).containsOnly(0.0);
     }
 }

@@ -28,8 +28,8 @@ class RefusalsTest {
     @TempDir
     private Path folder;
 
-    private final InventedYear year = InventedYear.sound();
-    private final List<String> epw = year.epw();
+    private static final InventedYear YEAR = InventedYear.sound();
+    private final List<String> epw = YEAR.epw();
 
     @Test
     void unknownFormat() {
@@ -42,12 +42,12 @@ class RefusalsTest {
 
     @Test
     void commasThatCouldMeanTwoThings() {
-        List<String> both = year.epw();
+        List<String> both = YEAR.epw();
         both.replaceAll(line -> line.replace(',', ';'));
         both.set(5999, both.get(5999).replaceFirst(";(\\d+)\\.(\\d+);", ";$1,$2;"));
         refused(both, 6000, "numbers with a comma, and with a point on line 4385");
 
-        List<String> thousands = year.tmy3();
+        List<String> thousands = YEAR.tmy3();
         thousands.replaceAll(line -> line.replace(',', ';').replace('.', ' '));
         Breakage.setCell(thousands, 7001, 10, "1,013", ';');
         refused(thousands, 7001, "before decimals or between thousands");
@@ -77,7 +77,7 @@ class RefusalsTest {
         List<String> pvgis = InventedYear.ofInstants().pvgis();
         pvgis.set(699, pvgis.get(699).replaceFirst("\\.", ","));
         refused(pvgis, 700, "found 11 columns", "expected 10 at most");
-        List<String> tmy3 = year.tmy3();
+        List<String> tmy3 = YEAR.tmy3();
         tmy3.set(2, tmy3.get(2) + ",5");
         refused(tmy3, 3, "found 12 columns", "expected 11 at most");
     }
@@ -93,7 +93,7 @@ class RefusalsTest {
     @Test
     void whatThePlainFormatHasTwice() throws IOException {
         Path file = folder.resolve("plain.csv");
-        PlainWeatherWriter.write(year.weather(), file);
+        PlainWeatherWriter.write(YEAR.weather(), file);
         String text = Files.readString(file);
         int names = 1
                 + text.lines()
@@ -161,14 +161,14 @@ class RefusalsTest {
 
     @Test
     void aRecordCutOff() {
-        List<String> tmy2 = year.tmy2();
+        List<String> tmy2 = YEAR.tmy2();
         tmy2.set(99, tmy2.get(99).substring(0, 100));
         refused(tmy2, 100, "100 characters", "a record of 142");
     }
 
     @Test
     void aRecordThatMoved() {
-        List<String> tmy2 = year.tmy2();
+        List<String> tmy2 = YEAR.tmy2();
         tmy2.set(99, "x" + tmy2.get(99).replace("19", "?9"));
         WeatherFileException e = refused(tmy2, 100, "a whole number");
         assertThat(e.column()).contains("places");
@@ -230,7 +230,7 @@ class RefusalsTest {
 
     @Test
     void noNamesOfColumns() {
-        List<String> tmy3 = year.tmy3();
+        List<String> tmy3 = YEAR.tmy3();
         Breakage.set(tmy3, 2, 7, "Temperature");
         WeatherFileException e = refused(tmy3, 2, "no such column");
         assertThat(e.column()).isEqualTo("Dry-bulb (C)");
@@ -274,7 +274,7 @@ class RefusalsTest {
     void aColumnOfWhichMuchCannotBe(
             int cell, double factor, double offset, String column, String allowed, String guess) {
         // the code for a missing temperature would hide kelvin in an EPW file
-        List<String> lines = cell == 7 ? year.tmy3() : epw;
+        List<String> lines = cell == 7 ? YEAR.tmy3() : epw;
         int at = cell == 7 ? tmy3Column("Dry-bulb (C)") : cell;
         int first = lines == epw ? FIRST : 3;
         for (int line = first; line < first + HourOfYear.HOURS; line++) {
@@ -289,7 +289,7 @@ class RefusalsTest {
     }
 
     private int tmy3Column(String name) {
-        return List.of(year.tmy3().get(1).split(",", -1)).indexOf(name) + 1;
+        return List.of(YEAR.tmy3().get(1).split(",", -1)).indexOf(name) + 1;
     }
 
     @Test
@@ -302,7 +302,7 @@ class RefusalsTest {
 
     @Test
     void humidityAsAFractionWhereThereIsNothingElse() {
-        List<String> pvgis = year.pvgis();
+        List<String> pvgis = YEAR.pvgis();
         for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
             Breakage.set(pvgis, line, 3, "0.5");
         }
@@ -311,7 +311,7 @@ class RefusalsTest {
 
     @Test
     void noHumidityLeft() {
-        List<String> pvgis = year.pvgis();
+        List<String> pvgis = YEAR.pvgis();
         for (int line = 6; line < 6 + HourOfYear.HOURS; line++) {
             Breakage.set(pvgis, line, 3, line == 6 ? "50" : "0");
         }
@@ -337,7 +337,7 @@ class RefusalsTest {
     @Test
     void irradianceThatDoesNotClose() throws IOException {
         for (int h = 0; h < HourOfYear.HOURS; h++) {
-            Breakage.set(epw, FIRST + h, 15, Double.toString(Math.rint(year.global[h] * 0.9)));
+            Breakage.set(epw, FIRST + h, 15, Double.toString(Math.rint(YEAR.global[h] * 0.9)));
         }
         refused(epw, 0, "all year global irradiance that differs from diffuse plus beam by", "cannot be trusted");
         Path file = Breakage.write(folder, String.join("\n", epw));
@@ -362,7 +362,7 @@ class RefusalsTest {
     @Test
     void oneMonthThatDoesNotClose() {
         for (int h = HourOfYear.firstHourOf(5); h < HourOfYear.firstHourOf(6); h++) {
-            Breakage.set(epw, FIRST + h, 14, Double.toString(Math.rint(year.global[(h + 4000) % HourOfYear.HOURS])));
+            Breakage.set(epw, FIRST + h, 14, Double.toString(Math.rint(YEAR.global[(h + 4000) % HourOfYear.HOURS])));
         }
         refused(epw, FIRST + HourOfYear.firstHourOf(5), "in May global irradiance that differs");
     }
@@ -407,7 +407,7 @@ class RefusalsTest {
     @Test
     void plainCsv() throws IOException {
         Path file = folder.resolve("plain.csv");
-        PlainWeatherWriter.write(year.weather(), file);
+        PlainWeatherWriter.write(YEAR.weather(), file);
         String text = Files.readString(file);
         refused(text.replace("# utc offset, h: -5.0\n", ""), 0, "no header line \"# utc offset, h: ...\"");
         refused(text.replace("wind m/s", "wind km/h"), 11, "a column that is not known");
@@ -416,14 +416,14 @@ class RefusalsTest {
 
     @Test
     void pvgisWithOtherColumns() {
-        List<String> pvgis = year.pvgis();
+        List<String> pvgis = YEAR.pvgis();
         pvgis.set(4, pvgis.get(4).replace("Gb(n)", "Gb(i)"));
         refused(pvgis, 5, "Gb(i)", "Gb(n)");
     }
 
     @Test
     void tmy3AtHalfHours() {
-        List<String> tmy3 = year.tmy3();
+        List<String> tmy3 = YEAR.tmy3();
         Breakage.set(tmy3, 30, 2, "04:30");
         refused(tmy3, 30, "\"04:30\"", "a full hour");
     }

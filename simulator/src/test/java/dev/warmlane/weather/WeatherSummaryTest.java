@@ -12,8 +12,8 @@ class WeatherSummaryTest {
 
     private static final double EXACT = 1e-9;
 
-    private final InventedYear year = InventedYear.sound();
-    private final WeatherSummary summary = WeatherSummary.of(year.weather());
+    private static final InventedYear YEAR = InventedYear.sound();
+    private final WeatherSummary summary = WeatherSummary.of(YEAR.weather());
 
     @Test
     void monthsAddUpToTheYear() {
@@ -23,14 +23,14 @@ class WeatherSummaryTest {
                         .sum())
                 .isCloseTo(summary.year().globalKwhM2(), within(EXACT));
         assertThat(summary.year().directKwhM2())
-                .isCloseTo(Arrays.stream(year.direct).sum() / 1000, within(EXACT));
+                .isCloseTo(Arrays.stream(YEAR.direct).sum() / 1000, within(EXACT));
         assertThat(summary.year().diffuseKwhM2())
-                .isCloseTo(Arrays.stream(year.diffuse).sum() / 1000, within(EXACT));
+                .isCloseTo(Arrays.stream(YEAR.diffuse).sum() / 1000, within(EXACT));
     }
 
     @Test
     void aMonthIsOfItsOwnHours() {
-        double[] june = Arrays.copyOfRange(year.air, HourOfYear.firstHourOf(6), HourOfYear.firstHourOf(7));
+        double[] june = Arrays.copyOfRange(YEAR.air, HourOfYear.firstHourOf(6), HourOfYear.firstHourOf(7));
         WeatherSummary.Period period = summary.months().get(5);
         assertThat(period.airC()).isCloseTo(Arrays.stream(june).average().orElseThrow(), within(EXACT));
         assertThat(period.lowestAirC()).isEqualTo(Arrays.stream(june).min().orElseThrow());
@@ -41,6 +41,6 @@ class WeatherSummaryTest {
     @Test
     void skyTemperatureRadiatesTheMeanOfTheSky() {
         assertThat(Constants.blackBody(summary.year().skyTemperatureC()))
-                .isCloseTo(Arrays.stream(year.longWave).average().orElseThrow(), within(1e-6));
+                .isCloseTo(Arrays.stream(YEAR.longWave).average().orElseThrow(), within(1e-6));
     }
 }

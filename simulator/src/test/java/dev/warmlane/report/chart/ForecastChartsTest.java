@@ -3,7 +3,6 @@ package dev.warmlane.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.Subject;
 import java.awt.image.BufferedImage;
@@ -42,7 +41,7 @@ class ForecastChartsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("reports")
     void everySeasonCanBeDrawn(String name, Subject report) throws Exception {
-        for (Chart chart : SampleReports.charts(ForecastReport.of(report))) {
+        for (Chart chart : SampleReports.charts(SampleReports.report(report))) {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(chart.png()));
             assertThat(image.getWidth()).isEqualTo(2400);
             assertThat(darkPixels(image)).as(chart.name()).isGreaterThan(1000);
@@ -53,7 +52,7 @@ class ForecastChartsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("reports")
     void nothingIsDrawnOutsideTheScale(String name, Subject report) {
-        for (Chart chart : SampleReports.charts(ForecastReport.of(report))) {
+        for (Chart chart : SampleReports.charts(SampleReports.report(report))) {
             if (chart.plot() instanceof LinePlot plot) {
                 double low = plot.painter().getStyler().getYAxisMin();
                 double high = plot.painter().getStyler().getYAxisMax();
@@ -103,7 +102,7 @@ class ForecastChartsTest {
 
     /** As files of their own and within the page, where they have more room. */
     private static List<Chart> bothWays(Subject report) {
-        return SampleReports.charts(ForecastReport.of(report)).stream()
+        return SampleReports.charts(SampleReports.report(report)).stream()
                 .flatMap(chart -> Stream.of(chart, chart.inPage()))
                 .toList();
     }
@@ -152,7 +151,7 @@ class ForecastChartsTest {
     @Test
     void namesInOnePageAreUnique() {
         List<String> ids = new ArrayList<>();
-        for (Chart chart : SampleReports.charts(ForecastReport.of(SampleReports.MUNICIPAL))) {
+        for (Chart chart : SampleReports.charts(SampleReports.report(SampleReports.MUNICIPAL))) {
             Matcher id = ID.matcher(chart.svg());
             while (id.find()) {
                 ids.add(id.group(1));
@@ -209,7 +208,7 @@ class ForecastChartsTest {
     }
 
     private static List<String> names(Subject report) {
-        return SampleReports.charts(ForecastReport.of(report)).stream()
+        return SampleReports.charts(SampleReports.report(report)).stream()
                 .map(Chart::name)
                 .toList();
     }
