@@ -42,9 +42,9 @@ public final class SampleReports {
 
     private static final Map<String, Subject> ODD = makeOdd();
 
-    private static final Map<Subject, Report> REPORTS = new IdentityHashMap<>();
+    private static final IdentityHashMap<Subject, Report> REPORTS = new IdentityHashMap<>();
 
-    private static final Map<Report, String> PAGES = new IdentityHashMap<>();
+    private static final IdentityHashMap<Report, String> PAGES = new IdentityHashMap<>();
 
     private SampleReports() {}
 
