@@ -94,8 +94,6 @@ class FirstSeasonTest {
         for (int hour = 0; hour < 24; hour++) {
             all += evaporatedAt(hour, forecast.with());
         }
-        assertThat(all)
-                .isCloseTo(
-                        -season.balance().kwh(Flow.EVAPORATION), within(1e-6 * all));
+        assertThat(all).isCloseTo(-season.balance().kwh(Flow.EVAPORATION), within(1e-6 * all));
     }
 }
