@@ -1,13 +1,15 @@
 /**
- * What burns to keep a pool warm: the heater and its fuel.
+ * What keeps a pool warm beside the collectors, and what is bought for it.
  *
- * <p>A {@link dev.warmlane.heater.GasHeater} gives heat to the water up to its capacity, as long as the pool is below its set
- * point in the open season; the loop in {@code season} runs it. A {@link dev.warmlane.heater.Fuel} turns heat of higher
- * heating value into what is sold and into carbon dioxide: natural gas by the Energy Information Administration and the
- * Environmental Protection Agency of the United States, propane by 40 CFR 98. The usual efficiency is the United States
- * minimum of 2013.
+ * <p>A {@link dev.warmlane.heater.Heater} gives heat to the water up to its capacity, as long as the pool is below its set
+ * point and the hour is one of its own; the loop in {@code season} runs it. It is one of five kinds: a boiler of constant
+ * efficiency, a condensing boiler whose efficiency falls with the pool's temperature, electric resistance, a heat pump that
+ * reaches a share of what Carnot allows, a station of a heat network. A {@link dev.warmlane.heater.Fuel} turns the energy
+ * that is bought into the units it is sold in and into carbon dioxide: natural gas by the Energy Information Administration
+ * and the Environmental Protection Agency of the United States, propane and oil by 40 CFR 98; the carbon of electricity and
+ * of a heat network is the user's to give.
  *
- * <p>Start reading at {@code GasHeater}.
+ * <p>Start reading at {@code Heater}.
  */
 @NullMarked
 package dev.warmlane.heater;

@@ -12,7 +12,7 @@ public enum Flow {
     COLLECTORS("collectors"),
     /** Heat that the collector circuit's pipes lose, negative, or gain. */
     PIPES("collector pipes"),
-    /** Heat of the gas heater. */
+    /** Heat of the heater. */
     HEATER("heater"),
     /** Heat of the people in the water. */
     BATHERS("bathers"),

@@ -92,7 +92,7 @@ final class AreaAnswer {
                 .displaced()
                 .ifPresent(gas -> keys.add(new Figure(
                         numbers.show(Measure.HEAT, gas.replacedKwh()),
-                        "gas displaced",
+                        FuelWords.of(season).wordDisplaced(),
                         shown.next().displacedKwhPerM2().stream()
                                 .mapToObj(more ->
                                         numbers.show(Measure.HEAT_PER_AREA, more) + " that each further one adds")

@@ -84,8 +84,9 @@ public final class AreaReport {
                 + numbers.show(Measure.TEMPERATURE, study.installation().comfortC()) + " or above";
         return season.gas()
                 .match(
-                        gas -> text + "; the heater burns " + numbers.show(Measure.HEAT, gas.burnedWithoutKwh())
-                                + " of gas.",
+                        gas -> text + "; the heater " + FuelWords.of(season).uses() + " "
+                                + numbers.show(Measure.HEAT, gas.burnedWithoutKwh()) + " of "
+                                + FuelWords.of(season).word() + ".",
                         none -> text + ".");
     }
 
@@ -104,8 +105,11 @@ public final class AreaReport {
                 + ". A share that climbs steeply from row to row is the sign of too much area; one that is high in"
                 + " the first row says that there are long spells in which this pool needs no heat at all.");
         if (AreaTables.displaces(designs)) {
-            notes.add("Gas displaced, as higher heating value, is what the same pool burns without collectors less what"
-                    + " it burns with them. It grows more slowly than the heat, because heat above the heater's set"
+            FuelWords fuel = FuelWords.of(designs.get(0).season());
+            notes.add(FuelWords.capital(fuel.wordDisplaced())
+                    + (fuel.counted().isEmpty() ? "" : ", as higher heating value,")
+                    + " is what the same pool " + fuel.uses() + " without collectors less what it " + fuel.uses()
+                    + " with them. It grows more slowly than the heat, because heat above the heater's set"
                     + " point warms the pool and displaces nothing.");
         }
         if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {

@@ -31,8 +31,10 @@ public final class AreaTables {
                         .deliveredKwhPerM2())
                 .optional("share not\nneeded", "refused", Measure.SHARE, AreaDesign::refusedShare);
         if (displaces(designs)) {
-            table.period("gas\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
-                    .optional("one more\n" + squared(units), "next_gas_displaced", Measure.HEAT_PER_AREA, d -> d.next()
+            FuelWords fuel = FuelWords.of(designs.get(0).season());
+            table.fed(fuel)
+                    .period(fuel.word() + "\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
+                    .optional("one more\n" + squared(units), fuel.csv("next_gas_displaced"), Measure.HEAT_PER_AREA, d -> d.next()
                             .displacedKwhPerM2());
         }
         if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
@@ -67,8 +69,14 @@ public final class AreaTables {
                 .optional("refused", "refused", Measure.SHARE, AreaDesign::refusedShare)
                 .periods(AreaDesign::season, PeriodColumn.EFFICIENCY);
         if (displaces(designs)) {
-            table.periods(AreaDesign::season, PeriodColumn.HEATER, PeriodColumn.GAS_BURNED, PeriodColumn.GAS_DISPLACED)
-                    .optional("next area", "next_gas_displaced", Measure.HEAT_PER_AREA, d -> d.next()
+            FuelWords fuel = FuelWords.of(designs.get(0).season());
+            table.fed(fuel)
+                    .periods(
+                            AreaDesign::season,
+                            PeriodColumn.HEATER,
+                            PeriodColumn.GAS_BURNED,
+                            PeriodColumn.GAS_DISPLACED)
+                    .optional("next area", fuel.csv("next_gas_displaced"), Measure.HEAT_PER_AREA, d -> d.next()
                             .displacedKwhPerM2());
         } else {
             table.periods(AreaDesign::season, PeriodColumn.GAS_OF_A_HEATER);

@@ -61,6 +61,7 @@ final class ExposureTables {
                         PeriodColumn.AT_COMFORT,
                         PeriodColumn.AT_COMFORT_WITHOUT,
                         PeriodColumn.DELIVERED);
+        table.fed(FuelWords.of(study.cases().get(0).season()));
         if (displaces(study)) {
             table.periods(ExposureStudy.Case::season, PeriodColumn.GAS_BURNED);
         }

@@ -19,12 +19,14 @@ final class ForecastAnswer {
     private final Numbers numbers;
     private final PeriodSummary season;
     private final boolean collectors;
+    private final FuelWords fuel;
 
     ForecastAnswer(Subject subject, Optional<PoolWindBand> wind) {
         this.subject = subject;
         this.wind = wind;
         this.numbers = subject.numbers();
         this.season = subject.season();
+        this.fuel = FuelWords.of(season);
         this.collectors = !subject.installation().arrays().isEmpty();
     }
 
@@ -61,10 +63,10 @@ final class ForecastAnswer {
                 .filter(gas -> collectors && gas.burnedWithoutKwh() > 0)
                 .ifPresent(gas -> text.append(
                                 gas.replacedKwh() < 0
-                                        ? " With the collectors more gas is burned, by "
+                                        ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
                                         : " The collectors displace ")
                         .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
-                        .append(gas.replacedKwh() < 0 ? "." : " of the gas."));
+                        .append(gas.replacedKwh() < 0 ? "." : " of the " + fuel.word() + "."));
         wind.ifPresent(band -> text.append(' ').append(wind(band)));
         return text.toString();
     }
@@ -102,14 +104,14 @@ final class ForecastAnswer {
                 collectors
                         ? new Figure(
                                 replaced(gas),
-                                gas.replacedKwh() < 0 ? "more gas burned" : "gas displaced",
+                                gas.replacedKwh() < 0 ? "more " + fuel.wordUsed() : fuel.wordDisplaced(),
                                 carbonDioxide(Math.abs(gas.replacedCo2Kg()))
                                         + (season.pump().electricityKwh() > 0
                                                 ? ", pump's electricity not counted"
                                                 : ""))
                         : new Figure(
                                 numbers.about(Measure.HEAT, gas.burnedKwh()),
-                                "gas burned",
+                                fuel.wordUsed(),
                                 carbonDioxide(gas.burnedCo2Kg())));
     }
 

@@ -95,6 +95,10 @@ public final class ForecastReport {
                 .with(
                         TECHNICAL,
                         new Picture("pool-balance", name -> Optional.of(ForecastCharts.balance(name, subject))))
-                .with(TECHNICAL, new Picture("heat-and-gas", name -> ForecastCharts.heatAndGas(name, subject)));
+                .with(
+                        TECHNICAL,
+                        new Picture(
+                                "heat-and-" + FuelWords.of(subject.season()).slug(),
+                                name -> ForecastCharts.heatAndGas(name, subject)));
     }
 }

@@ -47,8 +47,10 @@ public final class ForecastTables {
                 .optionalCount("\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()))
                 .period("solar\nheat", ITSELF, PeriodColumn.DELIVERED);
         if (PeriodColumn.displaces(season)) {
-            table.period("gas\nburned", ITSELF, PeriodColumn.GAS_BURNED)
-                    .period("gas\ndisplaced", ITSELF, PeriodColumn.GAS_DISPLACED);
+            FuelWords fuel = FuelWords.of(season);
+            table.fed(fuel)
+                    .period(fuel.word() + "\n" + fuel.used(), ITSELF, PeriodColumn.GAS_BURNED)
+                    .period(fuel.word() + "\ndisplaced", ITSELF, PeriodColumn.GAS_DISPLACED);
         }
         return table.build(rows, List.of(season));
     }
@@ -111,12 +113,13 @@ public final class ForecastTables {
                 PeriodColumn.PUMP,
                 PeriodColumn.ELECTRICITY);
         if (PeriodColumn.displaces(rows.get(0))) {
-            table.periods(
-                    ITSELF,
-                    PeriodColumn.GAS_BURNED,
-                    PeriodColumn.GAS_BURNED_WITHOUT,
-                    PeriodColumn.GAS_DISPLACED,
-                    PeriodColumn.CO2_AVOIDED);
+            table.fed(FuelWords.of(rows.get(0)))
+                    .periods(
+                            ITSELF,
+                            PeriodColumn.GAS_BURNED,
+                            PeriodColumn.GAS_BURNED_WITHOUT,
+                            PeriodColumn.GAS_DISPLACED,
+                            PeriodColumn.CO2_AVOIDED);
         } else {
             table.periods(ITSELF, PeriodColumn.GAS_OF_A_HEATER);
         }

@@ -17,21 +17,32 @@ import java.util.Optional;
 final class GasSection {
 
     private final Numbers numbers;
+    private final FuelWords fuel;
 
-    private GasSection(Numbers numbers) {
+    private GasSection(Numbers numbers, FuelWords fuel) {
         this.numbers = numbers;
+        this.fuel = fuel;
     }
 
     static Section of(Subject subject) {
-        GasSection text = new GasSection(subject.numbers());
+        GasSection text = new GasSection(subject.numbers(), FuelWords.of(subject.season()));
         SeasonSummary summary = subject.summary();
         List<String> points = new ArrayList<>();
         points.add(text.gas(summary.season()));
         text.whyNotTheHeat(summary.season()).ifPresent(points::add);
+        subject.installation()
+                .lastBill()
+                .flatMap(bill -> summary.season()
+                        .gas()
+                        .displaced()
+                        .map(gas -> BillWords.of(subject.numbers(), bill, gas, summary.money())))
+                .ifPresent(points::add);
         boolean heated = PeriodColumn.displaces(summary.season());
         summary.money().ifPresent(money -> points.addAll(text.money(money, heated)));
         summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
-        return Section.of(summary.money().isPresent() ? "Gas and money" : "Gas", Place.OWNER)
+        return Section.of(
+                        FuelWords.capital(text.fuel.word()) + (summary.money().isPresent() ? " and money" : ""),
+                        Place.OWNER)
                 .points(points)
                 .givingWay();
     }
@@ -44,8 +55,7 @@ final class GasSection {
         return PeriodColumn.displaces(season) && sparedKwh > 0 && deliveredKwh > sparedKwh
                 ? Optional.of("Of the " + numbers.show(Measure.HEAT, deliveredKwh) + " that the collectors deliver "
                         + numbers.show(Measure.HEAT, sparedKwh)
-                        + " spare the heater work, which takes more gas than that because some of it goes up the flue;"
-                        + " the rest keeps the pool warmer than the heater would")
+                        + " spare the heater work" + fuel.whyNotAsMuch() + "; the rest keeps the pool warmer than the heater would")
                 : Optional.empty();
     }
 
@@ -58,8 +68,9 @@ final class GasSection {
                         + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
         return gas.match(
                 displaced -> more
-                        ? "Gas burned beyond what the pool without collectors burns: " + amount
-                        : "Gas displaced: " + amount + Signs.pumpNotCounted(season.pump()),
+                        ? FuelWords.capital(fuel.wordUsed()) + " beyond what the pool without collectors " + fuel.uses()
+                                + ": " + amount
+                        : FuelWords.capital(fuel.wordDisplaced()) + ": " + amount + Signs.pumpNotCounted(season.pump()),
                 would -> more
                         ? "This pool has no heater, and the collectors gave no heat that gas could have given"
                         : "This pool has no heater, so no gas was displaced. A gas heater of efficiency "
@@ -71,7 +82,8 @@ final class GasSection {
         String currency = " " + money.currency();
         List<String> points = new ArrayList<>();
         if (heated) {
-            points.add("Gas costs " + Numbers.show(money.gasCost(), 0) + currency + " a season, without collectors "
+            points.add(FuelWords.capital(fuel.word()) + " costs " + Numbers.show(money.gasCost(), 0) + currency
+                    + " a season, without collectors "
                     + Numbers.show(money.gasCostWithout(), 0) + currency + "; pumping costs "
                     + Numbers.show(money.pumpCost(), 0) + currency + (money.saved() < 0 ? "; in all " : "; saved: ")
                     + Numbers.show(Math.abs(money.saved()), 0)
@@ -100,8 +112,8 @@ final class GasSection {
                 + change("add", "take away", next.deliveredKwhPerM2())
                 + " of heat a season"
                 + next.displacedKwhPerM2().stream()
-                        .mapToObj(
-                                gas -> " and " + change("displace", "burn", gas) + (gas < 0 ? " more gas" : " of gas"))
+                        .mapToObj(gas -> " and " + change("displace", fuel.use(), gas) + (gas < 0 ? " more " : " of ")
+                                + fuel.word())
                         .findFirst()
                         .orElse("");
         String currency = summary.money().map(MoneySummary::currency).orElse("");

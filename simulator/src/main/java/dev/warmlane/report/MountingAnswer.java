@@ -68,7 +68,7 @@ final class MountingAnswer {
         if (best.season().gas().displaced().isPresent()) {
             keys.add(new Figure(
                     gas(best),
-                    "gas displaced with " + name(best) + ", same area",
+                    FuelWords.of(best.season()).wordDisplaced() + " with " + name(best) + ", same area",
                     next.map(other -> gas(other) + " with " + name(other)).orElse("")));
         }
         return keys;

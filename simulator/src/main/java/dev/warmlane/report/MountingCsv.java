@@ -65,7 +65,8 @@ final class MountingCsv {
                     .words("fits", "fits_the_roof", r -> r.result.fit().fits() ? "yes" : "no");
         }
         boolean displaces = PeriodColumn.displaces(rows.get(0).period);
-        table.number("area", Measure.AREA, r -> r.result.fit().areaM2())
+        table.fed(FuelWords.of(rows.get(0).period))
+                .number("area", Measure.AREA, r -> r.result.fit().areaM2())
                 .periods(
                         Row::period,
                         PeriodColumn.DELIVERED,

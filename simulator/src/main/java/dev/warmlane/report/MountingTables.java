@@ -44,6 +44,7 @@ final class MountingTables {
                 .count("days at\ncomfort", "days_at_comfort", r -> r.season()
                         .comfort()
                         .daysAtComfort())
+                .fed(FuelWords.of(results.get(0).season()))
                 .period(gasHeader(results), MountingResult::season, PeriodColumn.GAS_DISPLACED)
                 .period("\npump", MountingResult::season, PeriodColumn.PUMP)
                 .period("heat not\nneeded", MountingResult::season, PeriodColumn.REFUSED)
@@ -139,7 +140,8 @@ final class MountingTables {
 
     private static String gasHeader(List<MountingResult> results) {
         boolean heated = results.stream().anyMatch(r -> PeriodColumn.displaces(r.season()));
-        return heated ? "gas\ndisplaced" : "gas of\na heater";
+        String word = FuelWords.of(results.get(0).season()).word();
+        return heated ? word + "\ndisplaced" : word + " of\na heater";
     }
 
     private static TableBuilder<MountingResult> working(TableBuilder<MountingResult> table) {

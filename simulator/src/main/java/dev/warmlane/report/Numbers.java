@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
@@ -90,13 +91,19 @@ public record Numbers(UnitSystem units) {
     /** An amount of a fuel in the units it is sold in; US gases by the cubic foot and the gallon. */
     public String fuel(Fuel fuel, double amount) {
         boolean us = units == UnitSystem.US;
-        if (us && fuel.unit().equals("m3")) {
+        if (us && fuel.unit() == SaleUnit.M3) {
             return show(amount / Units.FOOT3, 0) + " ft³";
         }
-        if (us && fuel.unit().equals("L")) {
+        if (us && fuel.unit() == SaleUnit.LITRE) {
             return show(Units.usGallons(amount * Units.LITRE), 0) + " gal";
         }
-        return show(amount, 0) + " " + fuel.unit().replace("m3", "m³");
+        return sold(fuel, amount);
+    }
+
+    /** An amount in the unit it is sold in, whatever the report's units. */
+    String sold(Fuel fuel, double amount) {
+        String unit = fuel.unit().symbol();
+        return show(amount, amount < 100 ? 1 : 0) + " " + (unit.equals("therm") ? "therms" : unit.replace("m3", "m³"));
     }
 
     /** A unit of area in words. */

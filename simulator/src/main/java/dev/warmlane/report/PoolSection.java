@@ -45,17 +45,18 @@ final class PoolSection {
         temperatures(season.water(), season.waterWithout());
         comfort(season.comfort(), season.comfortWithout());
         row("Warm-up to comfort after opening", warmUp(summary.warmUpHours()), warmUp(summary.warmUpHoursWithout()));
+        FuelWords fuel = FuelWords.of(season);
         season.gas().displaced().ifPresent(gas -> {
             row(
                     "Heat of the heater",
                     numbers.show(Measure.HEAT, season.balance().kwh(Flow.HEATER)),
                     numbers.show(Measure.HEAT, season.balanceWithout().kwh(Flow.HEATER)));
             row(
-                    "Gas burned (higher heating value)",
+                    FuelWords.capital(fuel.wordUsed()) + fuel.counted(),
                     numbers.show(Measure.HEAT, gas.burnedKwh()),
                     numbers.show(Measure.HEAT, gas.burnedWithoutKwh()));
             row(
-                    "Carbon dioxide of that gas",
+                    "Carbon dioxide of that " + fuel.word(),
                     numbers.show(Measure.MASS, gas.burnedCo2Kg()),
                     numbers.show(Measure.MASS, gas.burnedCo2Kg() + gas.replacedCo2Kg()));
         });

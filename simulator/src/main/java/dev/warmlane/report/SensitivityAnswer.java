@@ -79,7 +79,7 @@ final class SensitivityAnswer {
         if (SensitivityTables.displaces(study)) {
             keys.add(new Figure(
                     range(Measure.HEAT, over(season -> season.gas().replacedKwh())),
-                    "gas displaced, sheltered to exposed",
+                    FuelWords.of(described).wordDisplaced() + ", sheltered to exposed",
                     numbers.show(Measure.HEAT, described.gas().replacedKwh()) + " as planned"));
         }
         return keys;

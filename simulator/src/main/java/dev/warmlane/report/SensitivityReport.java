@@ -96,9 +96,11 @@ public final class SensitivityReport {
                 .with(
                         square("Pool temperature, season mean", PeriodColumn.WATER_MEAN),
                         square("Heat delivered by the collectors", PeriodColumn.DELIVERED));
+        FuelWords fuel = FuelWords.of(study.described());
         return ExposureTables.displaces(exposure)
                 ? section.with(
-                        Place.PRINTED, square("Gas displaced (higher heating value)", PeriodColumn.GAS_DISPLACED))
+                        Place.PRINTED,
+                        square(FuelWords.capital(fuel.wordDisplaced()) + fuel.counted(), PeriodColumn.GAS_DISPLACED))
                 : section;
     }
 
@@ -119,7 +121,9 @@ public final class SensitivityReport {
                         new Picture("sensitivity-pool", file -> SensitivityCharts.pool(file, name, study, units)))
                 .with(
                         TECHNICAL,
-                        new Picture("sensitivity-gas", file -> SensitivityCharts.gas(file, name, study, units)));
+                        new Picture(
+                                "sensitivity-" + FuelWords.of(study.described()).slug(),
+                                file -> SensitivityCharts.gas(file, name, study, units)));
     }
 
     private String described() {
@@ -129,7 +133,8 @@ public final class SensitivityReport {
                         + " of heat delivered, "
                         + numbers.show(Measure.TEMPERATURE, season.water().meanC()) + " in the season's mean";
         if (SensitivityTables.displaces(study)) {
-            text += ", " + numbers.show(Measure.HEAT, season.gas().replacedKwh()) + " of gas displaced";
+            text += ", " + numbers.show(Measure.HEAT, season.gas().replacedKwh()) + " of "
+                    + FuelWords.of(season).wordDisplaced();
         }
         return text
                 + ". Below, what is added to that when one thing is low or high and all else is as planned; largest"

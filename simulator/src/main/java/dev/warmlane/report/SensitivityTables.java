@@ -30,7 +30,13 @@ public final class SensitivityTables {
         ends(table, "heat\ndelivered\n", "delivered", Measure.HEAT, Sensitivity.Change::deliveredKwh);
         ends(table, "pool\nmean\n", "water", Measure.TEMPERATURE_DIFFERENCE, Sensitivity.Change::meanK);
         if (displaces(study)) {
-            ends(table, "gas\ndisplaced\n", "gas_displaced", Measure.HEAT, Sensitivity.Change::replacedKwh);
+            FuelWords fuel = FuelWords.of(study.described());
+            ends(
+                    table,
+                    fuel.word() + "\ndisplaced\n",
+                    fuel.csv("gas_displaced"),
+                    Measure.HEAT,
+                    Sensitivity.Change::replacedKwh);
         }
         return table.build(study.effects());
     }
@@ -64,7 +70,9 @@ public final class SensitivityTables {
                 .flatMap(s -> Stream.of(new Row(s, "low", s.low()), new Row(s, "high", s.high())))
                 .toList();
         PeriodColumn gas = PeriodColumn.gas(displaces(study));
+        FuelWords fuel = FuelWords.of(study.described());
         return new TableBuilder<Row>(units)
+                .fed(fuel)
                 .words("parameter", r -> r.parameter.name())
                 .words("end", Row::end)
                 .words("described", r -> SettingWords.of(r.parameter.described(), units))
@@ -75,7 +83,8 @@ public final class SensitivityTables {
                 .periods(Row::season, PeriodColumn.DELIVERED)
                 .number("delivered_change", Measure.HEAT, r -> r.change().deliveredKwh())
                 .periods(Row::season, gas)
-                .number(gas.csvName() + "_change", Measure.HEAT, r -> r.change().replacedKwh())
+                .number(fuel.csv(gas.csvName()) + "_change", Measure.HEAT, r -> r.change()
+                        .replacedKwh())
                 .words("why", r -> r.parameter.why())
                 .build(rows);
     }

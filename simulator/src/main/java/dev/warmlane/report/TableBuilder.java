@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.heater.Fuel;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
@@ -21,10 +22,17 @@ public final class TableBuilder<T> {
     private final UnitSystem units;
     private final List<Column> columns = new ArrayList<>();
     private final List<Function<T, Cell>> cells = new ArrayList<>();
+    private FuelWords fuel = new FuelWords(Fuel.NATURAL_GAS);
 
     /** Starts without columns. */
     public TableBuilder(UnitSystem units) {
         this.units = units;
+    }
+
+    /** Names the columns of gas that follow by what the heater is fed with. */
+    TableBuilder<T> fed(FuelWords words) {
+        fuel = words;
+        return this;
     }
 
     /** Adds a column of words. */
@@ -70,13 +78,13 @@ public final class TableBuilder<T> {
 
     /** Adds a column of what each row's season has of something. */
     TableBuilder<T> period(String header, Function<T, PeriodSummary> season, PeriodColumn column) {
-        return optional(header, column.csvName(), column.measure(), row -> column.of(season.apply(row)));
+        return optional(header, fuel.csv(column.csvName()), column.measure(), row -> column.of(season.apply(row)));
     }
 
     /** Adds columns of what each row's season has, for csv: their headings are their names. */
     TableBuilder<T> periods(Function<T, PeriodSummary> season, PeriodColumn... more) {
         for (PeriodColumn column : more) {
-            period(column.csvName(), season, column);
+            period(fuel.csv(column.csvName()), season, column);
         }
         return this;
     }

@@ -49,6 +49,7 @@ final class CrossChecks {
         allDay(in.cover, PoolKeys.DRAWN);
         allDay(in.control, PlantKeys.PUMPING);
         allDay(in.season, PlantKeys.OPEN);
+        allDay(in.heater, HeaterKeys.HOURS);
         in.schedules.forEach(schedule -> allDay(schedule, PlantKeys.HOURS));
     }
 
@@ -67,12 +68,13 @@ final class CrossChecks {
         built.heater().ifPresent(h -> {
             if (h.setPointC() > limit && !built.arrays().isEmpty()) {
                 heater.warning(
-                        PlantKeys.SET_POINT,
-                        "is above control.limit, " + temperature(limit) + ": from there on gas alone warms the pool");
+                        HeaterKeys.SET_POINT,
+                        "is above control.limit, " + temperature(limit) + ": from there on "
+                                + h.fuel().word() + " alone warms the pool");
             }
             if (h.setPointC() > built.comfortMaximumC()) {
                 heater.warning(
-                        PlantKeys.SET_POINT,
+                        HeaterKeys.SET_POINT,
                         "is above season.comfort_maximum, " + temperature(built.comfortMaximumC()));
             }
         });

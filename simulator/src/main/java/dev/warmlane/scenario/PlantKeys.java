@@ -2,19 +2,17 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Pipes;
-import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.StartWater;
+import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 
-/** Keys of the sections pipes, heater, prices, control, season and schedule. */
+/** Keys of the sections pipes, prices, control, season and schedule. */
 final class PlantKeys {
 
     private static final String ALL_DAY = "at any hour";
-    private static final String OWN_FUEL = "required for fuel = \"own\", not allowed otherwise";
 
     static final Key<Double> HEAT_LOSS = Key.assumed(
             "heat_loss",
@@ -31,36 +29,18 @@ final class PlantKeys {
     static final SectionSchema PIPES =
             SectionSchema.optional("pipes", "pipes and pump of the collectors", HEAT_LOSS, PUMP_POWER);
 
-    static final Key<FuelName> FUEL = Key.required("fuel", WordKinds.choice(FuelName.class), "what the heater burns");
-    static final Key<String> FUEL_NAME =
-            Key.optional("fuel_name", WordKinds.text(), "what your own fuel is called", OWN_FUEL);
-    static final Key<FuelHeatKind.FuelHeat> FUEL_HEAT =
-            Key.optional("fuel_heat", new FuelHeatKind(), "higher heating value of your own fuel", OWN_FUEL);
-    static final Key<Double> FUEL_CO2 =
-            Key.optional("fuel_co2", Fuel.CO2, "carbon dioxide of your own fuel on the higher heating value", OWN_FUEL);
-    static final Key<Double> EFFICIENCY = Key.assumed(
-            "efficiency",
-            GasHeater.EFFICIENCY,
-            "heat to the water over the higher heating value burned",
-            GasHeater.USUAL_EFFICIENCY,
-            "United States minimum of 2013");
-    static final Key<Double> CAPACITY = Key.required("capacity", GasHeater.CAPACITY, "heat to the water at full load");
-    static final Key<Double> SET_POINT =
-            Key.required("set_point", GasHeater.SET_POINT, "pool temperature that the heater keeps in the open season");
-    static final SectionSchema HEATER = SectionSchema.optional(
-            "heater",
-            "the gas heater; a pool without this section has none",
-            FUEL,
-            FUEL_NAME,
-            FUEL_HEAT,
-            FUEL_CO2,
-            EFFICIENCY,
-            CAPACITY,
-            SET_POINT);
-
     static final Key<String> CURRENCY =
             Key.required("currency", WordKinds.text(), "how money is written after a number, such as \"EUR\"");
-    static final Key<Double> GAS_PRICE = Key.required("gas", Prices.GAS, "price of gas on its higher heating value");
+    static final Key<EnergyPrice> GAS_PRICE = Key.optional(
+            "gas",
+            new EnergyPriceKind(),
+            "price of gas on its higher heating value, or of a volume of it",
+            "required for a heater that burns gas, and where there is none; not allowed for oil, electricity and heat");
+    static final Key<EnergyPrice> FUEL_PRICE = Key.optional(
+            "fuel",
+            new EnergyPriceKind(),
+            "price of what the heater is fed with, whatever it is, on its higher heating value or of a volume of it",
+            "required for oil and heat of a network; electricity costs what electricity says; not with gas");
     static final Key<Double> ELECTRICITY_PRICE =
             Key.required("electricity", Prices.ELECTRICITY, "price of electricity");
     static final Key<Double> COLLECTOR_PRICE = Key.convention(
@@ -70,6 +50,7 @@ final class PlantKeys {
             "what energy and collectors cost; without this section nothing is said of money",
             CURRENCY,
             GAS_PRICE,
+            FUEL_PRICE,
             ELECTRICITY_PRICE,
             COLLECTOR_PRICE);
 
@@ -151,12 +132,12 @@ final class PlantKeys {
     static final Key<Double> SHARE = Key.convention(
             "share",
             Schedule.Rule.SHARE,
-            "how far the cover is drawn, how full the pool is; for open and pumping 1 yes or 0 no",
+            "how far the cover is drawn, how full the pool is; for open, pumping and heating 1 yes or 0 no",
             1.0);
     static final SectionSchema SCHEDULE = SectionSchema.repeated(
             "schedule",
             "a rule by month and hour; 0 where no rule fits, else the last that fits counts, after cover.drawn,"
-                    + " season.open or control.pumping",
+                    + " season.open, control.pumping or heater.hours",
             WHAT,
             MONTHS,
             HOURS,
@@ -164,19 +145,13 @@ final class PlantKeys {
 
     private PlantKeys() {}
 
-    /** Fuels with values of their own, or one that the file describes. */
-    enum FuelName {
-        NATURAL_GAS,
-        PROPANE,
-        OWN
-    }
-
     /** What a rule of a schedule is for. */
     enum What {
         COVER,
         BATHERS,
         OPEN,
-        PUMPING;
+        PUMPING,
+        HEATING;
 
         /** Whether shares between 0 and 1 make sense. */
         boolean gradual() {

@@ -2,20 +2,19 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Pipes;
+import dev.warmlane.heater.Carrier;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.StartWater;
-import dev.warmlane.scenario.PlantKeys.FuelName;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** Reads pipes, heater, prices, control and season. */
+/** Reads pipes, prices, control and season. */
 final class PlantReader {
 
     private PlantReader() {}
@@ -26,41 +25,49 @@ final class PlantReader {
         return s.build(() -> new Pipes(loss, power));
     }
 
-    static @Nullable GasHeater heater(Section s) {
-        if (!s.present()) {
-            return null;
-        }
-        Fuel fuel = fuel(s);
-        double efficiency = s.get(PlantKeys.EFFICIENCY);
-        double capacity = s.get(PlantKeys.CAPACITY);
-        double setPoint = s.get(PlantKeys.SET_POINT);
-        return s.build(() -> new GasHeater(Objects.requireNonNull(fuel), efficiency, capacity, setPoint));
-    }
-
-    private static @Nullable Fuel fuel(Section s) {
-        FuelName name = s.get(PlantKeys.FUEL);
-        if (!s.has(PlantKeys.FUEL) || !s.sound(PlantKeys.FUEL)) {
-            return null;
-        }
-        if (name == FuelName.OWN) {
-            String called = s.get(PlantKeys.FUEL_NAME);
-            FuelHeatKind.FuelHeat heat = s.get(PlantKeys.FUEL_HEAT);
-            double co2 = s.get(PlantKeys.FUEL_CO2);
-            return s.build(() -> new Fuel(called, heat.unit(), heat.mjPerUnit(), co2));
-        }
-        s.refuse("allowed with fuel = \"own\" only", PlantKeys.FUEL_NAME, PlantKeys.FUEL_HEAT, PlantKeys.FUEL_CO2);
-        return name == FuelName.PROPANE ? Fuel.PROPANE : Fuel.NATURAL_GAS;
-    }
-
-    static @Nullable Prices prices(Section s) {
+    /** Prices, of which that of the heater's energy may be told by the volume. */
+    static @Nullable Prices prices(Section s, Section heaterSection, @Nullable Heater heater) {
         if (!s.present()) {
             return null;
         }
         String currency = s.get(PlantKeys.CURRENCY);
-        double gas = s.get(PlantKeys.GAS_PRICE);
+        if (heaterSection.present() && heater == null) {
+            // what is wrong with the heater is told there: of its price only that it is missing can be
+            boolean burns = heaterSection.get(HeaterKeys.KIND).burns();
+            if (burns && !s.has(PlantKeys.GAS_PRICE) && !s.has(PlantKeys.FUEL_PRICE)) {
+                s.get(PlantKeys.GAS_PRICE);
+            }
+            s.get(PlantKeys.ELECTRICITY_PRICE);
+            return null;
+        }
+        double fuel = fuelPrice(s, heater == null ? Fuel.NATURAL_GAS : heater.fuel());
         double electricity = s.get(PlantKeys.ELECTRICITY_PRICE);
         double collectors = s.get(PlantKeys.COLLECTOR_PRICE);
-        return s.build(() -> new Prices(currency, gas, electricity, collectors));
+        return s.build(() -> new Prices(currency, fuel, electricity, collectors));
+    }
+
+    private static double fuelPrice(Section s, Fuel fuel) {
+        boolean electric = fuel.carrier() == Carrier.ELECTRICITY;
+        if (fuel.carrier() != Carrier.GAS && fuel.carrier() != Carrier.OTHER) {
+            s.refuse(
+                    "the heater is fed with " + fuel.word() + "; its price is "
+                            + (electric ? "electricity, or fuel where it has a tariff of its own" : "fuel"),
+                    PlantKeys.GAS_PRICE);
+        } else if (s.has(PlantKeys.FUEL_PRICE)) {
+            s.refuse("not allowed with fuel; give one of them", PlantKeys.GAS_PRICE);
+        }
+        boolean asFuel = s.has(PlantKeys.FUEL_PRICE) || fuel.carrier() == Carrier.OIL || fuel.carrier() == Carrier.HEAT;
+        if (electric && !s.has(PlantKeys.FUEL_PRICE)) {
+            return s.has(PlantKeys.ELECTRICITY_PRICE) ? s.get(PlantKeys.ELECTRICITY_PRICE) : 0;
+        }
+        Key<EnergyPriceKind.EnergyPrice> key = asFuel ? PlantKeys.FUEL_PRICE : PlantKeys.GAS_PRICE;
+        EnergyPriceKind.EnergyPrice price = s.get(key);
+        try {
+            return price.perKwh(fuel);
+        } catch (IllegalArgumentException e) {
+            s.error(key, String.valueOf(e.getMessage()));
+            return 0;
+        }
     }
 
     static @Nullable Control control(Section s, Schedules schedules) {

@@ -5,7 +5,8 @@ import static java.util.Objects.requireNonNull;
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Bill;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.MakeUp;
@@ -56,9 +57,10 @@ final class ScenarioAssembly {
         List<MountingOption> mountings = MountingReader.options(document.all(MountingKeys.MOUNTINGS));
 
         Pipes pipes = PlantReader.pipes(document.one(PlantKeys.PIPES));
-        Section heaterSection = document.one(PlantKeys.HEATER);
-        GasHeater heater = PlantReader.heater(heaterSection);
-        Prices prices = PlantReader.prices(document.one(PlantKeys.PRICES));
+        Section heaterSection = document.one(HeaterKeys.HEATER);
+        Heater heater = HeaterReader.heater(heaterSection, schedules);
+        Bill bill = HeaterReader.bill(heaterSection, heater);
+        Prices prices = PlantReader.prices(document.one(PlantKeys.PRICES), heaterSection, heater);
         Section controlSection = document.one(PlantKeys.CONTROL);
         Control control = PlantReader.control(controlSection, schedules);
 
@@ -80,6 +82,7 @@ final class ScenarioAssembly {
                 .arrays(arrays)
                 .pipes(requireNonNull(pipes))
                 .heater(heater)
+                .lastBill(bill)
                 .prices(prices)
                 .control(requireNonNull(control))
                 .season(requireNonNull(season))

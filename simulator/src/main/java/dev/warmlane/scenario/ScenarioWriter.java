@@ -1,13 +1,12 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Carrier;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Pool;
-import dev.warmlane.scenario.PlantKeys.FuelName;
+import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
@@ -158,8 +157,8 @@ public final class ScenarioWriter {
         out.section("[pipes]")
                 .key(PlantKeys.HEAT_LOSS, installation.pipes().heatLossWK())
                 .key(PlantKeys.PUMP_POWER, installation.pipes().pumpPowerW());
-        installation.heater().ifPresent(h -> heater(out, h));
-        installation.prices().ifPresent(p -> prices(out, p));
+        installation.heater().ifPresent(h -> HeaterWriter.write(out, h, installation.lastBill()));
+        installation.prices().ifPresent(p -> prices(out, p, gas(installation)));
         out.section("[control]")
                 .key(PlantKeys.ON_DIFFERENCE, installation.control().onDifferenceK())
                 .key(PlantKeys.OFF_DIFFERENCE, installation.control().offDifferenceK())
@@ -169,28 +168,15 @@ public final class ScenarioWriter {
         }
     }
 
-    private static void heater(TomlText out, GasHeater heater) {
-        out.section("[heater]");
-        Fuel fuel = heater.fuel();
-        if (fuel.equals(Fuel.NATURAL_GAS)) {
-            out.key(PlantKeys.FUEL, FuelName.NATURAL_GAS);
-        } else if (fuel.equals(Fuel.PROPANE)) {
-            out.key(PlantKeys.FUEL, FuelName.PROPANE);
-        } else {
-            out.key(PlantKeys.FUEL, FuelName.OWN)
-                    .key(PlantKeys.FUEL_NAME, fuel.name())
-                    .key(PlantKeys.FUEL_HEAT, new FuelHeatKind.FuelHeat(fuel.heatMjPerUnit(), fuel.unit()))
-                    .key(PlantKeys.FUEL_CO2, fuel.co2KgPerGj());
-        }
-        out.key(PlantKeys.EFFICIENCY, heater.efficiency())
-                .key(PlantKeys.CAPACITY, heater.capacityKw())
-                .key(PlantKeys.SET_POINT, heater.setPointC());
+    /** Whether what the heater is fed with is priced as gas; so is what a heater would have burned. */
+    private static boolean gas(Installation installation) {
+        return installation.heater().map(h -> h.fuel().carrier() == Carrier.GAS).orElse(true);
     }
 
-    private static void prices(TomlText out, Prices prices) {
+    private static void prices(TomlText out, Prices prices, boolean gas) {
         out.section("[prices]")
                 .key(PlantKeys.CURRENCY, prices.currency())
-                .key(PlantKeys.GAS_PRICE, prices.gasPerKwh())
+                .key(gas ? PlantKeys.GAS_PRICE : PlantKeys.FUEL_PRICE, EnergyPrice.perKwh(prices.gasPerKwh()))
                 .key(PlantKeys.ELECTRICITY_PRICE, prices.electricityPerKwh())
                 .key(PlantKeys.COLLECTOR_PRICE, prices.collectorPerM2());
     }
@@ -215,6 +201,10 @@ public final class ScenarioWriter {
         }
         schedule(out, What.OPEN, installation.season().openHours());
         schedule(out, What.PUMPING, installation.control().pumping());
+        installation
+                .heater()
+                .filter(h -> !h.hours().equals(Schedule.ALWAYS))
+                .ifPresent(h -> schedule(out, What.HEATING, h.hours()));
     }
 
     /** A schedule is 0 in the file where no rule fits; any other value there becomes a first rule for every hour. */

@@ -24,7 +24,7 @@ final class Schedules {
                 continue;
             }
             if (!what.gradual() && rule.get(PlantKeys.SHARE) % 1 != 0) {
-                rule.error(PlantKeys.SHARE, "allowed for \"open\" and \"pumping\": 1 or 0");
+                rule.error(PlantKeys.SHARE, "allowed for \"open\", \"pumping\" and \"heating\": 1 or 0");
             }
             rules.computeIfAbsent(what, w -> new ArrayList<>()).add(rule);
         }

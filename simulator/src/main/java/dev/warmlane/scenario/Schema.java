@@ -15,7 +15,7 @@ final class Schema {
             CollectorKeys.COLLECTORS,
             MountingKeys.MOUNTINGS,
             PlantKeys.PIPES,
-            PlantKeys.HEATER,
+            HeaterKeys.HEATER,
             PlantKeys.PRICES,
             PlantKeys.CONTROL,
             PlantKeys.SEASON,

@@ -1,6 +1,6 @@
 package dev.warmlane.scenario;
 
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.physics.Water;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.season.Installation;
@@ -55,11 +55,11 @@ final class SizeChecks {
         }
     }
 
-    private static void heater(GasHeater heater, Pool pool, Section section) {
+    private static void heater(Heater heater, Pool pool, Section section) {
         double warming = warmingKH(heater.capacityKw(), pool);
         if (warming > WARMING_AT_MOST_K_H) {
             section.warning(
-                    PlantKeys.CAPACITY,
+                    HeaterKeys.CAPACITY,
                     text("warms this pool of %.1f m3 by %.0f K an hour; check both", pool.volumeM3(), warming));
         }
     }

@@ -1,15 +1,17 @@
 package dev.warmlane.season;
 
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
-import dev.warmlane.pool.Flow;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** The gas that the collectors' heat stands for. All gas in kWh of its higher heating value. */
+/**
+ * The gas that the collectors' heat stands for, or whatever else the heater is fed with: oil, electricity, heat of a network.
+ * All of it in kWh, a fuel by its higher heating value. {@link Fuel#word} says what it is.
+ */
 public sealed interface GasSummary {
 
-    /** The gas. */
+    /** The gas, or what is in its place. */
     Fuel fuel();
 
     /** The gas that the collectors' heat stands for, kWh. */
@@ -36,19 +38,19 @@ public sealed interface GasSummary {
     /**
      * A pool with a heater: the same pool was simulated with and without collectors.
      *
-     * @param fuel what the heater burns
-     * @param burnedKwh gas burned with the collectors, kWh
-     * @param burnedWithoutKwh gas burned without collectors, kWh
+     * @param fuel what the heater is fed with
+     * @param burnedKwh what was bought for it with the collectors, kWh
+     * @param burnedWithoutKwh what was bought for it without collectors, kWh
      */
     record Displaced(Fuel fuel, double burnedKwh, double burnedWithoutKwh) implements GasSummary {
 
-        /** Gas displaced: what the pool without collectors burned and the pool with them did not. */
+        /** Displaced: what was bought for the pool without collectors and not for the pool with them. */
         @Override
         public double replacedKwh() {
             return burnedWithoutKwh - burnedKwh;
         }
 
-        /** Carbon dioxide of the gas burned with the collectors, kg. */
+        /** Carbon dioxide of what was bought with the collectors, kg. */
         public double burnedCo2Kg() {
             return fuel.co2KgForKwh(burnedKwh);
         }
@@ -74,15 +76,12 @@ public sealed interface GasSummary {
     }
 
     /** Compares the heat of an installation's pool with that of the same pool without collectors. */
-    static GasSummary of(Installation installation, HeatBalance with, HeatBalance without) {
+    static GasSummary of(Installation installation, PoolSummary with, PoolSummary without) {
         if (installation.heater().isEmpty()) {
-            double efficiency = GasHeater.USUAL_EFFICIENCY;
-            return new WouldHaveBurned(Fuel.NATURAL_GAS, efficiency, with.deliveredKwh() / efficiency);
+            double efficiency = Boiler.USUAL_EFFICIENCY;
+            return new WouldHaveBurned(
+                    Fuel.NATURAL_GAS, efficiency, with.balance().deliveredKwh() / efficiency);
         }
-        GasHeater heater = installation.heater().get();
-        return new Displaced(
-                heater.fuel(),
-                with.kwh(Flow.HEATER) / heater.efficiency(),
-                without.kwh(Flow.HEATER) / heater.efficiency());
+        return new Displaced(installation.heater().get().fuel(), with.boughtKwh(), without.boughtKwh());
     }
 }

@@ -1,8 +1,10 @@
 package dev.warmlane.season;
 
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.PoolFlows;
 import dev.warmlane.pool.PoolForcing;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All flows of a pool with its circuits and its heater at one water temperature. What is put into it warms the water and
@@ -12,9 +14,12 @@ final class HourBalance {
 
     private final PoolForcing pool;
     private final Pump[] pumps;
+    private final @Nullable Heater heater;
     private final PoolFlows flows = new PoolFlows();
 
+    private int hourOfYear;
     private double waterC;
+    private double heaterWm2;
     private double others;
     private double solar;
     private double warmingHeat;
@@ -26,13 +31,15 @@ final class HourBalance {
     private double coolingHeatSlope;
     private double coolingToAirSlope;
 
-    HourBalance(PoolForcing pool, Pump[] pumps) {
+    HourBalance(PoolForcing pool, Pump[] pumps, @Nullable Heater heater) {
         this.pool = pool;
         this.pumps = pumps;
+        this.heater = heater;
     }
 
     /** Finds the flows at a water temperature; circuits and heater join them by {@link #settle}. */
     void look(int hour, double temperatureC, double inUse) {
+        hourOfYear = hour;
         waterC = temperatureC;
         pool.evaluate(hour, temperatureC, inUse, flows);
         warmingHeat = 0;
@@ -75,7 +82,8 @@ final class HourBalance {
     }
 
     /** Lets the circuits run for a share of the time, and the heater give some heat, W/m²; once after each look. */
-    void settle(double solarShare, double heaterWm2) {
+    void settle(double solarShare, double heatWm2) {
+        heaterWm2 = heatWm2;
         flows.put(
                 Flow.COLLECTORS,
                 coolingHeat + solarShare * warmingHeat,
@@ -100,6 +108,10 @@ final class HourBalance {
     /** Adds what was settled to the hour's account, for some seconds with the same share of the collectors. */
     void addTo(LedgerRow row, double seconds, double solarShare) {
         row.add(flows, seconds);
+        if (heater != null && heaterWm2 > 0) {
+            double airC = pool.weather().airTemperatureC(hourOfYear);
+            row.bought(heaterWm2 / heater.heatPerBought(airC, waterC) * seconds);
+        }
         for (int a = 0; a < pumps.length; a++) {
             Pump pump = pumps[a];
             if (pump.running() || pump.shedding()) {

@@ -4,7 +4,8 @@ import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorPhysics;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Bill;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.MainsWater;
@@ -35,7 +36,8 @@ public final class Installation {
     private final List<CollectorArray> arrays;
     private final CollectorPhysics collectorPhysics;
     private final Pipes pipes;
-    private final @Nullable GasHeater heater;
+    private final @Nullable Heater heater;
+    private final @Nullable Bill lastBill;
     private final Control control;
     private final OpeningSeason season;
     private final StartWater startWater;
@@ -55,6 +57,7 @@ public final class Installation {
         this.collectorPhysics = b.collectorPhysics;
         this.pipes = b.pipes;
         this.heater = b.heater;
+        this.lastBill = b.lastBill;
         this.control = b.control;
         this.season = b.season;
         this.startWater = b.startWater;
@@ -79,6 +82,7 @@ public final class Installation {
         b.collectorPhysics = collectorPhysics;
         b.pipes = pipes;
         b.heater = heater;
+        b.lastBill = lastBill;
         b.control = control;
         b.season = season;
         b.startWater = startWater;
@@ -147,9 +151,14 @@ public final class Installation {
         return pipes;
     }
 
-    /** The gas heater, where there is one. */
-    public Optional<GasHeater> heater() {
+    /** Whatever heats the pool beside the collectors, where there is anything. */
+    public Optional<Heater> heater() {
         return Optional.ofNullable(heater);
+    }
+
+    /** What was bought for the heater in a season before there were collectors, where it is known. */
+    public Optional<Bill> lastBill() {
+        return Optional.ofNullable(lastBill);
     }
 
     /** Control of the collector circuits. */
@@ -203,7 +212,8 @@ public final class Installation {
         private List<CollectorArray> arrays = List.of();
         private CollectorPhysics collectorPhysics = CollectorPhysics.USUAL;
         private Pipes pipes = Pipes.NONE;
-        private @Nullable GasHeater heater;
+        private @Nullable Heater heater;
+        private @Nullable Bill lastBill;
         private Control control = Control.withLimit(Control.USUAL_LIMIT_C);
         private OpeningSeason season = OpeningSeason.wholeYear();
         private StartWater startWater = StartWater.StandingFilled.USUAL;
@@ -277,8 +287,14 @@ public final class Installation {
         }
 
         /** See {@link Installation#heater}; null for none. */
-        public Builder heater(@Nullable GasHeater value) {
+        public Builder heater(@Nullable Heater value) {
             heater = value;
+            return this;
+        }
+
+        /** See {@link Installation#lastBill}; null where not known. */
+        public Builder lastBill(@Nullable Bill value) {
+            lastBill = value;
             return this;
         }
 

@@ -14,7 +14,8 @@ final class LedgerRow {
     static final int EVAPORATED = Flow.COUNT;
     static final int REFUSED = EVAPORATED + 1;
     static final int ICE = REFUSED + 1;
-    private static final int FIRST_ARRAY = ICE + 1;
+    static final int BOUGHT = ICE + 1;
+    private static final int FIRST_ARRAY = BOUGHT + 1;
 
     // the cells of each array
     static final int HEAT = 0;
@@ -69,6 +70,11 @@ final class LedgerRow {
     /** Adds heat that the pool did not take, J/m². */
     void refused(double heatJm2) {
         cells[at + REFUSED] += heatJm2;
+    }
+
+    /** Adds energy that was bought for the heater, J/m². */
+    void bought(double energyJm2) {
+        cells[at + BOUGHT] += energyJm2;
     }
 
     /** Enters the ice at the end of the hour, J/m². */

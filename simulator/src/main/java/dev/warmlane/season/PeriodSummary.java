@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param balance the pool's heat with the collectors
  * @param balanceWithout the pool's heat without
  * @param collectors what the collectors gave
- * @param gas the gas that their heat stands for
+ * @param gas the gas, or whatever else the heater is fed with, that their heat stands for
  * @param pump their pumps
  */
 public record PeriodSummary(
@@ -63,7 +63,7 @@ public record PeriodSummary(
                 with.balance(),
                 without.balance(),
                 CollectorHeat.of(ledger, forecast.forcing(), period, with.balance()),
-                GasSummary.of(ledger.installation(), with.balance(), without.balance()),
+                GasSummary.of(ledger.installation(), with, without),
                 PumpSummary.of(ledger, period, with.balance()));
     }
 

@@ -62,11 +62,13 @@ final class PoolHour {
                     new Circuit(built.get(a), forcing.collectors().get(a), pipesWm2K, control, poolArea),
                     control.controller().pumps().orElse(null));
         }
-        this.targets = new Targets(control, installation.heater(), poolArea);
+        this.targets = new Targets(
+                control, installation.heater(), poolArea, forcing.pool().weather());
         this.limit = targets.limit(0);
         this.thermostat = targets.heater(0);
         this.shedAboveC = control.shedAboveC();
-        this.balance = new HourBalance(forcing.pool(), pumps);
+        this.balance =
+                new HourBalance(forcing.pool(), pumps, installation.heater().orElse(null));
     }
 
     /** Takes up a state. */

@@ -7,7 +7,8 @@ import dev.warmlane.units.Range;
  * What energy and collectors cost, in one currency.
  *
  * @param currency how money is written after a number, such as EUR
- * @param gasPerKwh price of gas per kWh of higher heating value
+ * @param gasPerKwh price of what the heater is fed with per kWh, a fuel by its higher heating value; of gas where there is
+ *     no heater
  * @param electricityPerKwh price of electricity per kWh
  * @param collectorPerM2 cost of the installed collectors per m²; 0 where it is not known
  */

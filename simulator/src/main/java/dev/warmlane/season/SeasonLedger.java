@@ -180,6 +180,16 @@ public final class SeasonLedger {
         return sumKwh(LedgerRow.REFUSED, period);
     }
 
+    /** Energy that was bought for the heater in an hour, kWh: a fuel as higher heating value. */
+    public double boughtKwh(int index) {
+        return cell(index, LedgerRow.BOUGHT) * installation.pool().areaM2() / Units.KWH;
+    }
+
+    /** The same in a period, kWh. */
+    public double boughtKwh(Period period) {
+        return sumKwh(LedgerRow.BOUGHT, period);
+    }
+
     /** Water that evaporated in an hour, kg for the whole pool. */
     public double evaporatedKg(int index) {
         return cell(index, LedgerRow.EVAPORATED) * installation.pool().areaM2();

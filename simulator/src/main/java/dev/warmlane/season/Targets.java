@@ -2,9 +2,11 @@ package dev.warmlane.season;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Controller;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Range;
+import dev.warmlane.weather.WeatherYear;
 import java.util.Optional;
 
 /** Limit and heater of each hour of the year, made before a season, so that its loop makes nothing. Immutable. */
@@ -14,25 +16,41 @@ final class Targets {
     private final SolarLimit[] limits;
     private final Thermostat[] heaters;
 
-    Targets(Control control, Optional<GasHeater> heater, double poolAreaM2) {
+    Targets(Control control, Optional<Heater> heater, double poolAreaM2, WeatherYear weather) {
         Controller own = control.controller();
         int different = own == Controller.USUAL ? 1 : HourOfYear.HOURS;
         SolarLimit usualLimit = new SolarLimit(control.limitC());
-        Thermostat usualHeater = Thermostat.of(heater, poolAreaM2);
         Range most = Control.LIMIT.upTo(Math.min(Control.LIMIT.highest(), control.shedAboveC()));
         this.limits = new SolarLimit[different];
-        this.heaters = new Thermostat[different];
         for (int hour = 0; hour < different; hour++) {
             double limitC = own.limitC(hour, usualLimit.limitC());
             limits[hour] = limitC == usualLimit.limitC() ? usualLimit : new SolarLimit(checked(most, hour, limitC));
-            heaters[hour] = usualHeater;
-            if (heater.isPresent()) {
-                double setPointC = own.setPointC(hour, usualHeater.setPointC());
-                heaters[hour] = setPointC == usualHeater.setPointC()
-                        ? usualHeater
-                        : new Thermostat(checked(GasHeater.SET_POINT, hour, setPointC), usualHeater.capacityWm2());
+        }
+        this.heaters = heater.map(built -> heaters(built, own, poolAreaM2, weather))
+                .orElseGet(() -> new Thermostat[] {Thermostat.OFF});
+    }
+
+    private static Thermostat[] heaters(Heater heater, Controller own, double poolAreaM2, WeatherYear weather) {
+        boolean same = own == Controller.USUAL
+                && !heater.followsAir()
+                && heater.hours().equals(Schedule.ALWAYS);
+        Thermostat usual = Thermostat.of(heater.setPointC(), heater.capacityKw(), poolAreaM2);
+        if (same) {
+            return new Thermostat[] {usual};
+        }
+        Thermostat[] heaters = new Thermostat[HourOfYear.HOURS];
+        for (int hour = 0; hour < heaters.length; hour++) {
+            double setPointC = own.setPointC(hour, heater.setPointC());
+            double capacityKw = heater.capacityKw(weather.airTemperatureC(hour));
+            if (heater.hours().at(hour) == 0) {
+                heaters[hour] = Thermostat.OFF;
+            } else if (setPointC == heater.setPointC() && capacityKw == heater.capacityKw()) {
+                heaters[hour] = usual;
+            } else {
+                heaters[hour] = Thermostat.of(checked(Heater.SET_POINT, hour, setPointC), capacityKw, poolAreaM2);
             }
         }
+        return heaters;
     }
 
     /** The limit in an hour of the year. */

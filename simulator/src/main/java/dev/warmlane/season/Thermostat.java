@@ -1,8 +1,6 @@
 package dev.warmlane.season;
 
-import dev.warmlane.heater.GasHeater;
 import dev.warmlane.units.Units;
-import java.util.Optional;
 
 /**
  * A heater that keeps its set point as far as its capacity reaches. A pure function of the moment.
@@ -15,9 +13,9 @@ record Thermostat(double setPointC, double capacityWm2) {
     /** No heater, or one that rests. */
     static final Thermostat OFF = new Thermostat(Double.NEGATIVE_INFINITY, 0);
 
-    static Thermostat of(Optional<GasHeater> heater, double poolAreaM2) {
-        return heater.map(h -> new Thermostat(h.setPointC(), Units.watts(h.capacityKw()) / poolAreaM2))
-                .orElse(OFF);
+    /** A heater that keeps a set point, °C, with heat of so many kW; it rests where it has none. */
+    static Thermostat of(double setPointC, double capacityKw, double poolAreaM2) {
+        return capacityKw > 0 ? new Thermostat(setPointC, Units.watts(capacityKw) / poolAreaM2) : OFF;
     }
 
     /** What it gives whatever else flows, W/m²: everything below the set point, nothing at or above it. */

@@ -5,8 +5,9 @@ import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
@@ -37,7 +38,7 @@ final class Lido {
 
     static final Mounting RACKS = new Mounting.OpenRack(30, 180, 1.2, 2.4, 5, 0.3);
 
-    static final GasHeater HEATER = new GasHeater(Fuel.NATURAL_GAS, 0.82, 250, 25);
+    static final Heater HEATER = new Boiler(Fuel.NATURAL_GAS, 0.82, 250, 25);
 
     static final WeatherYear WEATHER = read("cool-coast");
 

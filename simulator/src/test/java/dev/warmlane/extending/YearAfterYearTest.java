@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Installation;
@@ -63,7 +63,7 @@ class YearAfterYearTest {
     }
 
     /** June without a heater; from the first of July on it is there. */
-    static SeasonLedger heaterFromJuly(Installation built, GasHeater heater, WeatherYear weather) {
+    static SeasonLedger heaterFromJuly(Installation built, Heater heater, WeatherYear weather) {
         Installation june = built.toBuilder()
                 .season(new OpeningSeason(MonthDay.of(6, 1), MonthDay.of(6, 30), Schedule.ALWAYS))
                 .build();

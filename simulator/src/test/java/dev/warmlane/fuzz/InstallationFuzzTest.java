@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.PlateFlow;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.physics.Water;
-import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Installation;
@@ -128,23 +128,27 @@ class InstallationFuzzTest {
         if (built.heater().isEmpty()) {
             return;
         }
-        GasHeater heater = built.heater().get();
-        GasHeater better = new GasHeater(
-                heater.fuel(), Math.min(1, heater.efficiency() * 1.05), heater.capacityKw(), heater.setPointC());
+        Heater heater = built.heater().get();
         double before = gasKwh(ledger);
-        double after =
-                gasKwh(SeasonSimulator.simulate(built.toBuilder().heater(better).build(), forcing));
-        assertThat(after).as("gas of a better heater").isLessThanOrEqualTo(before);
-        GasHeater warmer =
-                new GasHeater(heater.fuel(), heater.efficiency(), heater.capacityKw(), heater.setPointC() + 1);
+        if (heater instanceof Boiler boiler) {
+            Heater better = new Boiler(
+                    boiler.fuel(),
+                    Math.min(1, boiler.efficiency() * 1.05),
+                    boiler.capacityKw(),
+                    boiler.setPointC(),
+                    boiler.hours());
+            double after = gasKwh(
+                    SeasonSimulator.simulate(built.toBuilder().heater(better).build(), forcing));
+            assertThat(after).as("gas of a better heater").isLessThanOrEqualTo(before);
+        }
+        Heater warmer = heater.withSetPointC(heater.setPointC() + 1);
         SeasonLedger warm =
                 SeasonSimulator.simulate(built.toBuilder().heater(warmer).build(), forcing);
         assertThat(gasKwh(warm)).as("gas of a warmer pool").isGreaterThanOrEqualTo(before * (1 - LedgerLimits.CLOSURE));
     }
 
     private static double gasKwh(SeasonLedger ledger) {
-        return ledger.heatKwh(Flow.HEATER, Periods.season(ledger))
-                / ledger.installation().heater().orElseThrow().efficiency();
+        return ledger.boughtKwh(Periods.season(ledger));
     }
 
     /**

@@ -2,7 +2,7 @@ package dev.warmlane.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonLedger;
@@ -64,7 +64,7 @@ final class LedgerLimits {
         double heat = ledger.heatJm2(Flow.HEATER, index);
         assertThat(heat).as("heater, hour %d", index).isNotNegative();
         if (built.heater().isPresent()) {
-            GasHeater heater = built.heater().get();
+            Heater heater = built.heater().get();
             double most = heater.capacityKw() * 3.6e6 / built.pool().areaM2();
             assertThat(heat).as("heater, hour %d", index).isLessThanOrEqualTo(most * (1 + CLOSURE));
             if (lowest(ledger, index) > heater.setPointC()) {

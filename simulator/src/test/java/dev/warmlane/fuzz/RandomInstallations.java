@@ -12,8 +12,14 @@ import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
 import dev.warmlane.collector.UnglazedForm2013;
+import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.CondensingBoiler;
+import dev.warmlane.heater.ElectricHeater;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.HeatPump;
+import dev.warmlane.heater.HeatPumpRating;
+import dev.warmlane.heater.Heater;
+import dev.warmlane.heater.RatedPoint;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
@@ -82,11 +88,27 @@ final class RandomInstallations {
                 : new PoolSetting.Outdoor(within(chance, 0.05, 1), within(chance, 0, 0.5), within(chance, 0.5, 1));
     }
 
-    private static @Nullable GasHeater heater(Random chance) {
-        return chance.nextBoolean()
-                ? null
-                : new GasHeater(
-                        Fuel.NATURAL_GAS, within(chance, 0.6, 0.95), within(chance, 20, 600), within(chance, 22, 30));
+    private static @Nullable Heater heater(Random chance) {
+        double kw = within(chance, 20, 600);
+        double setPointC = within(chance, 22, 30);
+        Schedule hours =
+                chance.nextInt(3) == 0 ? Schedule.daily(chance.nextInt(24), 1 + chance.nextInt(24)) : Schedule.ALWAYS;
+        return switch (chance.nextInt(10)) {
+            case 0, 1, 2 -> new Boiler(Fuel.NATURAL_GAS, within(chance, 0.6, 0.95), kw, setPointC, hours);
+            case 3 -> new CondensingBoiler(Fuel.PROPANE, within(chance, 0.93, 0.98), 0.88, kw, setPointC, hours);
+            case 4 ->
+                new HeatPump(
+                        Fuel.electricity(within(chance, 0, 300)),
+                        HeatPumpRating.of(
+                                new RatedPoint(27, 27, within(chance, 5.5, 7), kw),
+                                new RatedPoint(
+                                        10, 27, within(chance, 3, 4.2), Math.max(1, kw * within(chance, 0.4, 1)))),
+                        within(chance, -10, 12),
+                        setPointC,
+                        hours);
+            case 5 -> new ElectricHeater(Fuel.electricity(100), kw, setPointC, hours);
+            default -> null;
+        };
     }
 
     private static @Nullable Cover cover(Random chance) {

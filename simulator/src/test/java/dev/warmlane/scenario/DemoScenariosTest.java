@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
@@ -60,7 +61,7 @@ class DemoScenariosTest {
         assertThat(built.collectorAreaM2()).isEqualTo(210);
         assertThat(built.arrays().get(0).panelAreaM2()).isEqualTo(2.5);
         assertThat(built.makeUp().litresPerDay()).isCloseTo(6000, within(1e-9));
-        assertThat(built.heater().orElseThrow().efficiency()).isCloseTo(0.85, within(1e-12));
+        assertThat(((Boiler) built.heater().orElseThrow()).efficiency()).isCloseTo(0.85, within(1e-12));
         assertThat(built.season().days()).isEqualTo(27 + 30 + 31 + 31 + 15);
         assertThat(built.cover().orElseThrow().drawn().at(HourOfYear.of(6, 1, 20)))
                 .isEqualTo(1);

@@ -10,8 +10,17 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateToFluid;
+import dev.warmlane.heater.Bill;
+import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.CondensingBoiler;
+import dev.warmlane.heater.DistrictHeat;
+import dev.warmlane.heater.ElectricHeater;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.HeatPump;
+import dev.warmlane.heater.HeatPumpRating;
+import dev.warmlane.heater.Heater;
+import dev.warmlane.heater.RatedPoint;
+import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.irradiance.AngleCoefficient;
 import dev.warmlane.irradiance.AngleTable;
 import dev.warmlane.irradiance.Rack;
@@ -38,6 +47,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -145,7 +155,7 @@ class RoundTripTest {
                                 new Mounting.FlushOnPitchedRoof(27.3, 133.3, 7.3, 0.013),
                                 Absorber.USUAL_MAT))
                 .pipes(new Pipes(33.3, 444.4))
-                .heater(new GasHeater(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
+                .heater(new Boiler(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
                 .prices(new Prices("Mark", 0.0773, 0.233, 133.3))
                 .control(new Control(3.7, 0.27, 28.3, 29.7, Schedule.daily(7, 19)))
                 .season(new OpeningSeason(MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17)))
@@ -154,6 +164,48 @@ class RoundTripTest {
                 .build();
 
         comesBack(installation);
+    }
+
+    private static List<Heater> heaters() {
+        Schedule night = Schedule.daily(21, 7);
+        return List.of(
+                new Boiler(Fuel.NATURAL_GAS.soldIn(SaleUnit.CCF), 0.77, 77.7, 25.7, night),
+                new Boiler(Fuel.HEATING_OIL.soldIn(SaleUnit.GALLON), 0.87, 77.7, 25.7),
+                new CondensingBoiler(Fuel.PROPANE, 0.955, 0.885, 77.7, 25.7, night),
+                new ElectricHeater(Fuel.electricity(123.4), 33.3, 25.7, Schedule.ALWAYS),
+                new HeatPump(
+                        Fuel.electricity(33.3).soldIn(SaleUnit.MWH),
+                        HeatPumpRating.of(new RatedPoint(26, 26, 5.9, 41.1), new RatedPoint(7, 26, 3.7, 27.3)),
+                        -7.5,
+                        25.7,
+                        night),
+                new HeatPump(
+                        Fuel.electricity(0),
+                        HeatPumpRating.of(new RatedPoint(15, 26, 4.4, 31)),
+                        3,
+                        27,
+                        Schedule.ALWAYS),
+                new DistrictHeat(Fuel.districtHeat(44.4).soldIn(SaleUnit.GJ), 222.2, 25.7, Schedule.ALWAYS));
+    }
+
+    @ParameterizedTest
+    @MethodSource("heaters")
+    void everyHeaterComesBack(Heater heater) throws IOException {
+        Installation bare = Installation.builder(
+                        "bare",
+                        Pool.of(100, 1.5, new PoolSetting.Outdoor(0.3)),
+                        Roof.builder(10, 5, 3).build())
+                .heater(heater)
+                .lastBill(new Bill(12_345.6, SaleUnit.MWH, OptionalDouble.of(9_876.5)))
+                .prices(new Prices("EUR", 0.0773, 0.233, 0))
+                .build();
+
+        Installation back =
+                Demos.read(ScenarioWriter.write(bare, WEATHER, REPORT), folder).installation();
+
+        assertThat(back.heater()).isEqualTo(bare.heater());
+        assertThat(back.lastBill()).isEqualTo(bare.lastBill());
+        assertThat(back.prices()).isEqualTo(bare.prices());
     }
 
     private void comesBack(Installation installation) throws IOException {

@@ -51,9 +51,12 @@ public final class AdaptiveSeason {
                     poolArea);
             pumps[a] = new Pump(circuit, null);
         }
-        this.balance = new HourBalance(forcing.pool(), pumps);
+        this.balance = new HourBalance(forcing.pool(), pumps, null);
         this.limit = new SolarLimit(installation.control().limitC());
-        this.heater = Thermostat.of(installation.heater(), poolArea);
+        this.heater = installation
+                .heater()
+                .map(h -> Thermostat.of(h.setPointC(), h.capacityKw(), poolArea))
+                .orElse(Thermostat.OFF);
     }
 
     /**

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Pipes;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -21,7 +21,7 @@ class AdaptiveSeasonTest {
     @ValueSource(strings = {"cool-coast", "hot-dry"})
     void agreesWithTheHourlyLoop(String sample) {
         Installation installation = Demo.pool(1.5)
-                .heater(new GasHeater(Fuel.PROPANE, 0.9, 60, 24))
+                .heater(new Boiler(Fuel.PROPANE, 0.9, 60, 24))
                 .control(Control.withLimit(26))
                 .pipes(new Pipes(40, 500))
                 .build();

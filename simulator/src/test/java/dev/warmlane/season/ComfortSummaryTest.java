@@ -3,8 +3,8 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.HourOfYear;
@@ -60,7 +60,7 @@ class ComfortSummaryTest {
         // 26.666... has no end in binary, so that sums of it are rounded
         double comfort = 80.0 / 3;
         Installation built = SampleForecasts.BARE.installation().toBuilder()
-                .heater(new GasHeater(Fuel.NATURAL_GAS, 0.85, 5000, comfort))
+                .heater(new Boiler(Fuel.NATURAL_GAS, 0.85, 5000, comfort))
                 .startWater(new StartWater.Given(comfort))
                 .comfort(new Comfort(comfort, 30))
                 .build();

@@ -7,8 +7,8 @@ import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.OpeningSeason;
@@ -56,7 +56,7 @@ class ConvergenceTest {
                         weather,
                         Demo.pool(depth)
                                 .arrays(Demo.FLAT, rack)
-                                .heater(new GasHeater(Fuel.PROPANE, 0.9, 60, 27))
+                                .heater(new Boiler(Fuel.PROPANE, 0.9, 60, 27))
                                 .control(Control.withLimit(27))
                                 .cover(Cover.bubble(Schedule.daily(20, 8)))
                                 .pipes(new Pipes(40, 500)));
@@ -68,7 +68,7 @@ class ConvergenceTest {
                         Demo.pool(depth)
                                 // by day it loses heat at the limit while the collectors have some to give
                                 .pool(Pool.of(312.5, depth, new PoolSetting.Outdoor(0.3, 0.8, 1)))
-                                .heater(new GasHeater(Fuel.PROPANE, 0.9, 80, 27))
+                                .heater(new Boiler(Fuel.PROPANE, 0.9, 80, 27))
                                 .control(Control.withLimit(25)));
                 add(
                         tests,

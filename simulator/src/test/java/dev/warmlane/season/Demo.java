@@ -4,8 +4,9 @@ import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
@@ -28,7 +29,7 @@ public final class Demo {
     public static final CollectorArray FLAT =
             new CollectorArray("flat", 200, Mounting.FlatOnRoof.USUAL, Absorber.USUAL_MAT);
 
-    public static final GasHeater HEATER = new GasHeater(Fuel.NATURAL_GAS, 0.82, 250, 26);
+    public static final Heater HEATER = new Boiler(Fuel.NATURAL_GAS, 0.82, 250, 26);
 
     private Demo() {}
 

@@ -10,8 +10,13 @@ import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.UnglazedForm2013;
+import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.CondensingBoiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.HeatPump;
+import dev.warmlane.heater.HeatPumpRating;
+import dev.warmlane.heater.Heater;
+import dev.warmlane.heater.RatedPoint;
 import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.physics.Water;
 import dev.warmlane.pool.Bathers;
@@ -99,6 +104,20 @@ class EnergyClosesTest {
                 .control(new Control(4, 0.3, 24, Schedule.ALWAYS).sheddingAboveC(25))
                 .build();
         add(tests, "cooled by night", cooled, Demo.weather("hot-dry"));
+        HeatPump pump = new HeatPump(
+                Fuel.electricity(100),
+                HeatPumpRating.of(new RatedPoint(27, 27, 6, 90), new RatedPoint(10, 27, 3.5, 50)),
+                12,
+                26,
+                Schedule.ALWAYS);
+        add(tests, "heat pump", Demo.pool(1.5).heater(pump).build(), cool);
+        add(
+                tests,
+                "condensing boiler by night",
+                Demo.pool(0.6)
+                        .heater(new CondensingBoiler(Fuel.PROPANE, 0.96, 0.88, 300, 28, Schedule.daily(21, 6)))
+                        .build(),
+                cool);
         Pool hall = Pool.of(250, 1.6, new PoolSetting.Indoor(29, 0.6, 0.1));
         add(tests, "hall", Demo.pool(1.5).pool(hall).heater(heater(300, 28)).build(), cool);
         Installation storm = Demo.pool(1.5)
@@ -128,7 +147,7 @@ class EnergyClosesTest {
     private static void check(Installation installation, WeatherYear weather) {
         SeasonLedger ledger = SeasonSimulator.simulate(installation, SeasonForcing.of(installation, weather));
         double capacity = installation.pool().depthM() * Water.densityKgM3(25) * Water.specificHeatJKgK(25);
-        double setPoint = installation.heater().map(GasHeater::setPointC).orElse(0.0);
+        double setPoint = installation.heater().map(Heater::setPointC).orElse(0.0);
         for (int index = 0; index < ledger.hours(); index++) {
             double sum = 0;
             double size = 1;
@@ -179,8 +198,8 @@ class EnergyClosesTest {
         return Pool.of(312.5, depthM, new PoolSetting.Outdoor(PoolShelter.SUBURBAN));
     }
 
-    private static GasHeater heater(double capacityKw, double setPointC) {
-        return new GasHeater(Fuel.NATURAL_GAS, 0.82, capacityKw, setPointC);
+    private static Heater heater(double capacityKw, double setPointC) {
+        return new Boiler(Fuel.NATURAL_GAS, 0.82, capacityKw, setPointC);
     }
 
     private static CollectorArray array(Mounting mounting) {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
@@ -37,7 +37,7 @@ class ExtremePoolsTest {
         Installation installation = Demo.pool(1.8)
                 .pool(Pool.of(areaM2, depthM, new PoolSetting.Outdoor(PoolShelter.SUBURBAN)))
                 .arrays(Demo.FLAT.withAreaM2(collectorM2))
-                .heater(new GasHeater(Fuel.NATURAL_GAS, 0.82, heaterKw, setPointC))
+                .heater(new Boiler(Fuel.NATURAL_GAS, 0.82, heaterKw, setPointC))
                 .control(Control.withLimit(30))
                 .startWater(new StartWater.Given(setPointC))
                 .build();

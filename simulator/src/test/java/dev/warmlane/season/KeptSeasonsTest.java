@@ -7,8 +7,9 @@ import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
+
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
@@ -78,7 +79,7 @@ class KeptSeasonsTest {
         seasons.put(
                 "weak heater and cover",
                 Demo.pumpedPool(1.2, 800)
-                        .heater(new GasHeater(Fuel.PROPANE, 0.9, 40, 27))
+                        .heater(new Boiler(Fuel.PROPANE, 0.9, 40, 27))
                         .cover(Cover.bubble(night))
                         .bathers(new Bathers(30, 600, 0.7, Schedule.daily(10, 19)))
                         .build());

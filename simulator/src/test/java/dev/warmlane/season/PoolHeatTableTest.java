@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import dev.warmlane.DocBlock;
 import dev.warmlane.RealWeather;
 import dev.warmlane.circuit.Control;
+import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.Pool;
@@ -126,7 +126,7 @@ class PoolHeatTableTest {
         Pool pool = Pool.of(AREA_M2, 1.5, new PoolSetting.Outdoor(shelter));
         Installation installation = Installation.builder(
                         String.format(Locale.ROOT, "pool at %d °F", setPointF), pool, Demo.ROOF)
-                .heater(new GasHeater(Fuel.NATURAL_GAS, 0.82, 2000, setPointC))
+                .heater(new Boiler(Fuel.NATURAL_GAS, 0.82, 2000, setPointC))
                 .control(Control.withLimit(40))
                 .cover(cover)
                 .startWater(new StartWater.Given(setPointC))

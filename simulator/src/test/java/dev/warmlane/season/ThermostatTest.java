@@ -2,9 +2,6 @@ package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.heater.Fuel;
-import dev.warmlane.heater.GasHeater;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,11 +36,10 @@ class ThermostatTest {
     }
 
     @Test
-    void aPoolWithoutHeaterHasOneThatRests() {
-        Thermostat none = Thermostat.of(Optional.empty(), 100);
+    void aHeaterWithoutHeatRests() {
+        Thermostat none = Thermostat.of(24, 0, 100);
         assertThat(none.heatWm2(0, -500)).isZero();
         assertThat(none.regardlessWm2(0)).isZero();
-        GasHeater built = new GasHeater(Fuel.NATURAL_GAS, 0.8, 60, 24);
-        assertThat(Thermostat.of(Optional.of(built), 200)).isEqualTo(new Thermostat(24, 300));
+        assertThat(Thermostat.of(24, 60, 200)).isEqualTo(new Thermostat(24, 300));
     }
 }

@@ -1,6 +1,7 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.AreaTables;
+import dev.warmlane.report.FuelWords;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
@@ -18,10 +19,9 @@ import java.util.stream.DoubleStream;
 public final class AreaCharts {
 
     static final String HEAT = "heat delivered";
-    static final String DISPLACED = "gas displaced";
     static final String MEAN = "heat, mean of the whole area";
     static final String NEXT = "heat, what more area adds up to the next design";
-    static final String NEXT_DISPLACED = "gas displaced, what more area adds up to the next design";
+    static final String NEXT_DISPLACED = ", what more area adds up to the next design";
     static final String WITH = "days at comfort";
     static final String WITHOUT = "without collectors";
     static final String ROOF = "the roof holds ";
@@ -61,6 +61,10 @@ public final class AreaCharts {
         return study.designs().size() < 2 ? Optional.empty() : Optional.of(chart.apply(new AreaCharts(study, units)));
     }
 
+    private FuelWords fuel() {
+        return FuelWords.of(study.designs().get(0).season());
+    }
+
     private Chart heat(String name) {
         boolean displaces = AreaTables.displaces(study.designs());
         double[] heat = shown(Measure.HEAT, d -> d.season().balance().deliveredKwh());
@@ -69,12 +73,14 @@ public final class AreaCharts {
                 Measure.HEAT.unit(units) + " in the season",
                 displaces ? new double[][] {heat, gas} : new double[][] {heat});
         if (displaces) {
-            plot.line(DISPLACED, area, gas, Palette.BLUE, Pen.DASHED);
+            plot.line(fuel().wordDisplaced(), area, gas, Palette.BLUE, Pen.DASHED);
         }
         plot.line(HEAT, area, heat, Palette.VERMILLION, Pen.THICK);
         return chart(
                 name,
-                displaces ? "Heat delivered and gas displaced by collector area" : "Heat delivered by collector area",
+                displaces
+                        ? "Heat delivered and " + fuel().wordDisplaced() + " by collector area"
+                        : "Heat delivered by collector area",
                 plot);
     }
 
@@ -87,7 +93,7 @@ public final class AreaCharts {
                 : new double[0];
         LinePlot plot = plot(Measure.HEAT_PER_AREA.unit(units) + " in the season", mean, next, gas);
         if (displaces) {
-            plot.line(NEXT_DISPLACED, area, gas, Palette.BLUE, Pen.DOTTED);
+            plot.line(fuel().wordDisplaced() + NEXT_DISPLACED, area, gas, Palette.BLUE, Pen.DOTTED);
         }
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);

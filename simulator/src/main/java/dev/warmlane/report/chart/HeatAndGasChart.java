@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.report.FuelWords;
 import dev.warmlane.report.Subject;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
@@ -15,8 +16,6 @@ import java.util.function.ToDoubleFunction;
 final class HeatAndGasChart {
 
     static final String DELIVERED = "heat from the collectors";
-    static final String DISPLACED = "gas displaced";
-    static final String BURNED = "gas burned";
 
     private static final int STEPS = 6;
 
@@ -30,17 +29,18 @@ final class HeatAndGasChart {
             return Optional.empty();
         }
         List<PeriodSummary> months = subject.forecast().months();
+        FuelWords fuel = new FuelWords(months.get(0).gas().fuel());
         List<Bars> all = new ArrayList<>();
         if (collectors) {
             all.add(bars(subject, months, DELIVERED, Palette.VERMILLION, m -> m.balance()
                     .deliveredKwh()));
         }
         if (collectors && heater) {
-            all.add(bars(
-                    subject, months, DISPLACED, Palette.SKY_BLUE, m -> m.gas().replacedKwh()));
+            all.add(bars(subject, months, fuel.wordDisplaced(), Palette.SKY_BLUE, m -> m.gas()
+                    .replacedKwh()));
         }
         if (heater) {
-            all.add(bars(subject, months, BURNED, Palette.INK, HeatAndGasChart::burned));
+            all.add(bars(subject, months, fuel.wordUsed(), Palette.INK, HeatAndGasChart::burned));
         }
         double lowest = all.stream()
                 .flatMapToDouble(b -> Arrays.stream(b.heights))
@@ -57,7 +57,7 @@ final class HeatAndGasChart {
         all.forEach(bars -> plot.bars(bars.label, bars.heights, bars.colour));
         return Optional.of(new Chart(
                 name,
-                heater ? "Heat and gas by month" : "Heat from the collectors by month",
+                heater ? "Heat and " + fuel.word() + " by month" : "Heat from the collectors by month",
                 subject.settings().title(),
                 plot));
     }

@@ -1,6 +1,6 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.heater.GasHeater;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.report.Subject;
 import dev.warmlane.season.Installation;
@@ -55,7 +55,7 @@ final class SeasonTemperatureChart {
         Installation built = subject.installation();
         return DoubleStream.concat(
                         DoubleStream.of(built.comfortC()),
-                        built.heater().stream().mapToDouble(GasHeater::setPointC))
+                        built.heater().stream().mapToDouble(Heater::setPointC))
                 .map(celsius -> Measure.TEMPERATURE.in(subject.units(), celsius))
                 .toArray();
     }

@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.report.FuelWords;
 import dev.warmlane.report.SensitivityTables;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
@@ -47,7 +48,14 @@ public final class SensitivityCharts {
     /** The gas displaced; nothing where there is no heater either. */
     public static Optional<Chart> gas(String file, String name, SensitivityStudy study, UnitSystem units) {
         return SensitivityTables.displaces(study)
-                ? of(file, name, "gas displaced", study, units, Measure.HEAT, Sensitivity.Change::replacedKwh)
+                ? of(
+                        file,
+                        name,
+                        FuelWords.of(study.described()).wordDisplaced(),
+                        study,
+                        units,
+                        Measure.HEAT,
+                        Sensitivity.Change::replacedKwh)
                 : Optional.empty();
     }
 

@@ -270,7 +270,7 @@ class StudyChartsTest {
         LinePlot heated =
                 (LinePlot) chart(charts(SampleStudies.MUNICIPAL), "area-heat").plot();
         AreaDesign first = SampleStudies.MUNICIPAL.areas().designs().get(0);
-        assertThat(at(line(heated, AreaCharts.DISPLACED), first.areaM2()))
+        assertThat(at(line(heated, "gas displaced"), first.areaM2()))
                 .isEqualTo(first.season().gas().replacedKwh());
 
         List<Chart> unheated = charts(SampleStudies.SOUTHERN);

@@ -1,0 +1,41 @@
+package dev.warmlane.report;
+
+import dev.warmlane.heater.Bill;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.MoneySummary;
+import java.util.Optional;
+
+/** The owner's last bill beside what the model says of the same pool, today, without collectors. */
+final class BillWords {
+
+    private BillWords() {}
+
+    /**
+     * In a sentence or two.
+     *
+     * @param bill what was bought
+     * @param gas what is simulated
+     * @param money what that costs, where prices are given
+     */
+    static String of(Numbers numbers, Bill bill, GasSummary.Displaced gas, Optional<MoneySummary> money) {
+        Fuel fuel = gas.fuel().soldIn(bill.unit());
+        double simulated = fuel.unitsForKwh(gas.burnedWithoutKwh());
+        double ratio = gas.burnedWithoutKwh() / bill.kwh(gas.fuel());
+        String costs = bill.cost().isPresent()
+                ? ", " + Numbers.show(bill.cost().getAsDouble(), 0)
+                        + money.map(m -> " " + m.currency()).orElse("")
+                : "";
+        String told = "The last bill was " + numbers.sold(fuel, bill.amount()) + " of " + fuel.name() + costs
+                + "; without collectors this model has " + numbers.sold(fuel, simulated)
+                + money.filter(m -> bill.cost().isPresent())
+                        .map(m -> ", " + Numbers.show(m.gasCostWithout(), 0) + " " + m.currency())
+                        .orElse("")
+                + ", " + Numbers.show(ratio, 2) + " of it";
+        return ratio > 1 + Bill.FAR || ratio < 1 - Bill.FAR
+                ? told + ". They differ by more than a third, and what follows is no better than that: check set point,"
+                        + " dates, cover, shelter from wind and the heater, and whether the bill is for this pool alone and"
+                        + " for one season"
+                : told + "; the year of the bill had its own weather";
+    }
+}

@@ -1,0 +1,76 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
+import dev.warmlane.season.Prices;
+import dev.warmlane.units.Quantity;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A price of energy, or of a volume of the fuel that holds it. */
+record EnergyPriceKind() implements Kind<EnergyPrice> {
+
+    private static final String OR_VOLUME = "; or per m3, ccf, L or gal of the fuel";
+    private static final Kind<Double> PER_ENERGY = Kinds.of(Prices.GAS);
+    private static final Pattern PER_VOLUME =
+            Pattern.compile("(\\d+(?:\\.\\d*)?|\\.\\d+)\\s*(?:per|/)\\s*([A-Za-z]\\S*)");
+
+    @Override
+    public EnergyPrice read(Object toml) throws BadValueException {
+        Matcher matcher =
+                PER_VOLUME.matcher(toml instanceof String text ? text.strip().replace("\u00b3", "3") : "");
+        Optional<SaleUnit> unit =
+                matcher.matches() ? SaleUnit.of(matcher.group(2)).filter(SaleUnit::isVolume) : Optional.empty();
+        if (unit.isPresent()) {
+            return new EnergyPrice(Double.parseDouble(matcher.group(1)), unit.get());
+        }
+        try {
+            return EnergyPrice.perKwh(PER_ENERGY.read(toml));
+        } catch (BadValueException e) {
+            throw new BadValueException(e.getMessage() + OR_VOLUME);
+        }
+    }
+
+    @Override
+    public String write(EnergyPrice value) {
+        return value.unit == SaleUnit.KWH
+                ? PER_ENERGY.write(value.amount)
+                : "\"" + Quantity.plain(value.amount) + " per " + value.unit.symbol() + "\"";
+    }
+
+    @Override
+    public String allowed() {
+        return PER_ENERGY.allowed() + OR_VOLUME;
+    }
+
+    @Override
+    public EnergyPrice standIn() {
+        return EnergyPrice.perKwh(0);
+    }
+
+    /**
+     * A price.
+     *
+     * @param amount money for a unit
+     * @param unit a volume, or kWh
+     */
+    record EnergyPrice(double amount, SaleUnit unit) {
+
+        static EnergyPrice perKwh(double amount) {
+            return new EnergyPrice(amount, SaleUnit.KWH);
+        }
+
+        /**
+         * Money for a kWh.
+         *
+         * @throws IllegalArgumentException if the fuel is not sold by that unit, or the price is out of range
+         */
+        double perKwh(Fuel fuel) {
+            return unit == SaleUnit.KWH
+                    ? amount
+                    : Prices.GAS.check(amount / fuel.soldIn(unit).kwhOfUnits(1));
+        }
+    }
+}
