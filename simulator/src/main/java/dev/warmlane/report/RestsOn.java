@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.pool.Cover;
+import dev.warmlane.heater.CondensingBoiler;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.season.Installation;
@@ -65,8 +66,15 @@ final class RestsOn {
                         isAssumed("collectors 1.absorber", "absorptance")));
         built.heater()
                 .ifPresent(heater -> point(
-                        "The heater makes " + numbers.show(Measure.SHARE, heater.efficiency())
-                                + " of its fuel into heat for the pool",
+                        heater.match(
+                                boiler -> makes(boiler.efficiency()),
+                                condensing -> makes(condensing.efficiency()) + " while the pool is at "
+                                        + numbers.show(Measure.TEMPERATURE, CondensingBoiler.LOW_RETURN_C),
+                                electric -> "All electricity of the heater becomes heat of the pool",
+                                pump -> "The heat pump gives " + Numbers.show(pump.rating().warm().cop(), 1)
+                                        + " times its electricity as heat in air of "
+                                        + numbers.show(Measure.TEMPERATURE, pump.rating().warm().airC()),
+                                network -> "District heat is paid for as it is handed over"),
                         isAssumed("heater", "efficiency")));
         point(
                 built.bathers().whenFull() > 0
@@ -74,6 +82,10 @@ final class RestsOn {
                                 + " people are in the water at a time"
                         : "What bathers add and take is not counted",
                 isAssumed("pool", "bathers"));
+    }
+
+    private String makes(double efficiency) {
+        return "The heater makes " + numbers.show(Measure.SHARE, efficiency) + " of its fuel into heat for the pool";
     }
 
     private boolean outdoor(PoolSetting.Outdoor outdoor) {
