@@ -34,8 +34,11 @@ public final class AreaTables {
             FuelWords fuel = FuelWords.of(designs.get(0).season());
             table.fed(fuel)
                     .period(fuel.word() + "\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
-                    .optional("one more\n" + squared(units), fuel.csv("next_gas_displaced"), Measure.HEAT_PER_AREA, d -> d.next()
-                            .displacedKwhPerM2());
+                    .optional(
+                            "one more\n" + squared(units),
+                            fuel.csv("next_gas_displaced"),
+                            Measure.HEAT_PER_AREA,
+                            d -> d.next().displacedKwhPerM2());
         }
         if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
             table.optional("simple\npayback", "simple_payback", Measure.SEASONS, AreaDesign::paybackSeasons);

@@ -55,7 +55,8 @@ final class GasSection {
         return PeriodColumn.displaces(season) && sparedKwh > 0 && deliveredKwh > sparedKwh
                 ? Optional.of("Of the " + numbers.show(Measure.HEAT, deliveredKwh) + " that the collectors deliver "
                         + numbers.show(Measure.HEAT, sparedKwh)
-                        + " spare the heater work" + fuel.whyNotAsMuch() + "; the rest keeps the pool warmer than the heater would")
+                        + " spare the heater work" + fuel.whyNotAsMuch()
+                        + "; the rest keeps the pool warmer than the heater would")
                 : Optional.empty();
     }
 

@@ -1,7 +1,7 @@
 package dev.warmlane.report;
 
-import dev.warmlane.pool.Cover;
 import dev.warmlane.heater.CondensingBoiler;
+import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.season.Installation;
@@ -71,9 +71,12 @@ final class RestsOn {
                                 condensing -> makes(condensing.efficiency()) + " while the pool is at "
                                         + numbers.show(Measure.TEMPERATURE, CondensingBoiler.LOW_RETURN_C),
                                 electric -> "All electricity of the heater becomes heat of the pool",
-                                pump -> "The heat pump gives " + Numbers.show(pump.rating().warm().cop(), 1)
+                                pump -> "The heat pump gives "
+                                        + Numbers.show(pump.rating().warm().cop(), 1)
                                         + " times its electricity as heat in air of "
-                                        + numbers.show(Measure.TEMPERATURE, pump.rating().warm().airC()),
+                                        + numbers.show(
+                                                Measure.TEMPERATURE,
+                                                pump.rating().warm().airC()),
                                 network -> "District heat is paid for as it is handed over"),
                         isAssumed("heater", "efficiency")));
         point(

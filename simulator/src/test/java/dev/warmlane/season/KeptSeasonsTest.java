@@ -9,7 +9,6 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
