@@ -13,7 +13,7 @@ public interface Controller {
 
     /** What it is, in a few words for a report. */
     default String source() {
-        return "a controller of one's own";
+        return "not described";
     }
 
     /** When the circuits run to warm the pool; nothing for the start and stop differences. */

@@ -35,7 +35,7 @@ public non-sealed interface MeasuredCurve extends CollectorModel {
 
     /** Where it comes from, in a few words for a report. */
     default String source() {
-        return "a curve of one's own";
+        return "no source named";
     }
 
     /** As matte black, for the light that comes aslant. */

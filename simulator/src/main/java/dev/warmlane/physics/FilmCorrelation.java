@@ -48,7 +48,7 @@ public sealed interface FilmCorrelation {
 
         @Override
         default String source() {
-            return "a film of one's own";
+            return "no source named";
         }
 
         @Override
@@ -75,7 +75,7 @@ public sealed interface FilmCorrelation {
 
         @Override
         default String source() {
-            return "a film of one's own";
+            return "no source named";
         }
 
         @Override

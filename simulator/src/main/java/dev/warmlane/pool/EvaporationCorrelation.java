@@ -31,6 +31,6 @@ public interface EvaporationCorrelation {
 
     /** Where it comes from, in a few words for a report. */
     default String source() {
-        return "a correlation of one's own";
+        return "no source named";
     }
 }

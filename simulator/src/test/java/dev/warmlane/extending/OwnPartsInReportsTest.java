@@ -103,6 +103,20 @@ class OwnPartsInReportsTest {
                 "the lido's own timer");
     }
 
+    /** Silence about a source is told as well. */
+    @Test
+    void aPartWithoutASourceSaysSo() {
+        FilmCorrelation.WindFit film = windMs -> 4 + 3 * windMs;
+        assertNamed(
+                Lido.built().pool(Lido.POOL.withEvaporation(wind -> 60 + 60 * wind)).build(),
+                "an evaporation correlation",
+                "no source named");
+        assertNamed(
+                Lido.built().collectorPhysics(new CollectorPhysics(SkyModel.PEREZ, film)).build(),
+                "a film correlation",
+                "no source named");
+    }
+
     private static void assertNamed(Installation built, String what, String source) {
         String named = "Not the built-in model but " + what + " of the calculation's author: " + source;
         Report report = forecast(built, Lido.WEATHER);

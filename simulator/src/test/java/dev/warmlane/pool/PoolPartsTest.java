@@ -121,7 +121,7 @@ class PoolPartsTest {
         EvaporationCorrelation bare = windMs -> 60;
         assertThat(bare.quietFactor(OUTDOORS)).isEqualTo(1);
         assertThat(bare.strongestWindMs()).isInfinite();
-        assertThat(bare.source()).isEqualTo("a correlation of one's own");
+        assertThat(bare.source()).isEqualTo("no source named");
         assertThat(Evaporation.values())
                 .allSatisfy(published -> assertThat(published.source()).containsPattern("(19|20)\\d\\d"));
     }
