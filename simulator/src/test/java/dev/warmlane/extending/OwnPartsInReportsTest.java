@@ -108,11 +108,15 @@ class OwnPartsInReportsTest {
     void aPartWithoutASourceSaysSo() {
         FilmCorrelation.WindFit film = windMs -> 4 + 3 * windMs;
         assertNamed(
-                Lido.built().pool(Lido.POOL.withEvaporation(wind -> 60 + 60 * wind)).build(),
+                Lido.built()
+                        .pool(Lido.POOL.withEvaporation(wind -> 60 + 60 * wind))
+                        .build(),
                 "an evaporation correlation",
                 "no source named");
         assertNamed(
-                Lido.built().collectorPhysics(new CollectorPhysics(SkyModel.PEREZ, film)).build(),
+                Lido.built()
+                        .collectorPhysics(new CollectorPhysics(SkyModel.PEREZ, film))
+                        .build(),
                 "a film correlation",
                 "no source named");
     }
