@@ -46,12 +46,10 @@ public record YearsStudy(Installation installation, List<YearSeason> seasons, Li
      * @throws java.util.concurrent.CancellationException if the runs were cancelled
      */
     public static YearsStudy of(Installation installation, WeatherYears years, Runs runs) {
-        int begin = beginHour(installation);
-        List<SeasonYear> cut = years.startingAt(begin);
-        if (cut.isEmpty()) {
-            throw new IllegalArgumentException("the season runs over New Year, which takes two years that follow each"
-                    + " other, and no two of the years do");
-        }
+        noSeason(installation, years).ifPresent(why -> {
+            throw new IllegalArgumentException(why);
+        });
+        List<SeasonYear> cut = years.startingAt(beginHour(installation));
         List<Outcome> outcomes = runs.map(cut, year -> season(installation, year));
         List<YearSeason> seasons = new ArrayList<>();
         List<WeatherYears.LeftOut> leftOut = new ArrayList<>(years.leftOut());
@@ -64,6 +62,14 @@ public record YearsStudy(Installation installation, List<YearSeason> seasons, Li
             throw outcomes.get(0).impossible.orElseThrow();
         }
         return new YearsStudy(installation, seasons, leftOut);
+    }
+
+    /** Why years hold no season of an installation; nothing where they hold one. */
+    public static Optional<String> noSeason(Installation installation, WeatherYears years) {
+        return years.startingAt(beginHour(installation)).isEmpty()
+                ? Optional.of("the season runs over New Year, which takes two years that follow each other, and no two of"
+                        + " the years do")
+                : Optional.empty();
     }
 
     /** How a number differs from year to year; nothing where no season has it. */

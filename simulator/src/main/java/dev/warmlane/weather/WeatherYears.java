@@ -179,6 +179,11 @@ public final class WeatherYears {
         return cut;
     }
 
+    /** Why a site is another place than that of these years; nothing where it is the same. */
+    public Optional<String> elsewhere(Site other) {
+        return elsewhere(other, site());
+    }
+
     private record Gathered(List<RealYear> years, List<LeftOut> leftOut, Optional<String> twice) {}
 
     private static Gathered gather(List<WeatherYear> read, List<LeftOut> before) {

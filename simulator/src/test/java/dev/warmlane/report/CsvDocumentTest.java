@@ -12,8 +12,11 @@ import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
+import dev.warmlane.weather.RealYears;
+import dev.warmlane.weather.WeatherYears;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -55,7 +58,13 @@ class CsvDocumentTest {
                 forecast.weather(),
                 MountingOption.usual(built, forecast.weather().site()).subList(0, 2),
                 runs);
+        YearsStudy years = YearsStudy.of(
+                built,
+                WeatherYears.of(List.of(
+                        RealYears.like(forecast.weather(), 2001, 0, 1), RealYears.like(forecast.weather(), 2002, 1, 1))));
         List<Table> tables = List.of(
+                YearsTables.all(years, UnitSystem.METRIC),
+                YearsTables.allSpreads(years, UnitSystem.METRIC),
                 HourTable.of(forecast, UnitSystem.METRIC),
                 ForecastTables.allOfWeeks(forecast, UnitSystem.METRIC),
                 ForecastTables.allOfMonths(forecast, UnitSystem.METRIC),

@@ -1,0 +1,78 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.report.Subject;
+import dev.warmlane.report.YearsReport;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.YearsStudy;
+import dev.warmlane.weather.WeatherReadOptions;
+import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.WeatherYears;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What the season of one installation would have been in real years. */
+@Command(
+        name = "years",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description = "Shows what real years would have done: the season of each of them, with and without collectors, what"
+                + " nine of ten exceed, the worst and the best.",
+        footer = {
+            "",
+            "Example:",
+            "  warmlane years scenarios/municipal-25m.toml my-years --output years",
+            "reads every weather file in the folder my-years, each a real year of the scenario's place, prints how the"
+                    + " seasons differ and writes it to the folder years: years.html to hand over, years.txt, years.csv with a"
+                    + " row for each year, years-spread.csv, and the charts as PNG and SVG."
+        })
+final class YearsCommand implements Callable<Integer> {
+
+    @Parameters(index = "0", paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private Path scenarioFile;
+
+    @Parameters(
+            index = "1..*",
+            arity = "1..*",
+            paramLabel = "YEARS",
+            description = "Weather files of real years of one place, or folders with such files.")
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private List<Path> years;
+
+    @Mixin
+    private final ReportOutput output = new ReportOutput();
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        Scenario scenario = ScenarioReader.read(scenarioFile);
+        scenario.warnings().forEach(warning -> err.println("warning: " + warning));
+        WeatherYear typical = scenario.readWeather();
+        WeatherYears weather = WeatherYears.read(years, WeatherReadOptions.defaults());
+        Optional<String> noSeason = YearsStudy.noSeason(scenario.installation(), weather);
+        if (noSeason.isPresent()) {
+            throw new IOException(years.get(0) + ": " + noSeason.get());
+        }
+        YearsStudy study =
+                YearsStudy.of(scenario.installation(), weather, Runs.onAllCores(TerminalProgress.of(err, "years")));
+        Subject described = Subject.of(SeasonForecast.of(scenario.installation(), typical), scenario);
+        output.hand(spec, YearsReport.of(study, weather, described));
+        return 0;
+    }
+}

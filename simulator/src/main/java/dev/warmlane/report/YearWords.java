@@ -1,0 +1,111 @@
+package dev.warmlane.report;
+
+import dev.warmlane.season.Prices;
+import dev.warmlane.study.YearNumber;
+import dev.warmlane.study.YearSeason;
+import dev.warmlane.study.YearsStudy;
+import dev.warmlane.units.Measure;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What the numbers of a years study are called, in which units they are shown, and which of them a study has. */
+final class YearWords {
+
+    private final YearsStudy study;
+    private final Numbers numbers;
+
+    YearWords(YearsStudy study, Numbers numbers) {
+        this.study = study;
+        this.numbers = numbers;
+    }
+
+    /** What an owner asks for, as far as the study has it. */
+    List<YearNumber> asked() {
+        return List.of(YearNumber.values()).stream()
+                .filter(number -> study.spread(number).isPresent())
+                .toList();
+    }
+
+    /** What it is called. */
+    static String name(YearNumber number) {
+        return switch (number) {
+            case WATER_MEAN -> "mean pool temperature";
+            case WATER_MEAN_WITHOUT -> "mean pool temperature without collectors";
+            case DAYS_AT_COMFORT -> "days at comfort";
+            case DAYS_AT_COMFORT_WITHOUT -> "days at comfort without collectors";
+            case OPENING -> "pool temperature on the first day";
+            case OPENING_WITHOUT -> "pool temperature on the first day without collectors";
+            case DELIVERED -> "heat delivered by the collectors";
+            case GAS_BURNED -> "gas burned";
+            case GAS_BURNED_WITHOUT -> "gas burned without collectors";
+            case GAS_DISPLACED -> "gas displaced";
+            case SAVED -> "saved, gas less pumping";
+            case IRRADIATION -> "sun on the horizontal";
+            case AIR_MEAN -> "mean air temperature";
+        };
+    }
+
+    /** Its name in csv files, without the unit. */
+    static String csvName(YearNumber number) {
+        return switch (number) {
+            case WATER_MEAN -> PeriodColumn.WATER_MEAN.csvName();
+            case WATER_MEAN_WITHOUT -> PeriodColumn.WITHOUT_MEAN.csvName();
+            case DAYS_AT_COMFORT -> PeriodColumn.AT_COMFORT.csvName();
+            case DAYS_AT_COMFORT_WITHOUT -> PeriodColumn.AT_COMFORT_WITHOUT.csvName();
+            case OPENING -> "water_first_day";
+            case OPENING_WITHOUT -> "water_without_first_day";
+            case DELIVERED -> PeriodColumn.DELIVERED.csvName();
+            case GAS_BURNED -> PeriodColumn.GAS_BURNED.csvName();
+            case GAS_BURNED_WITHOUT -> PeriodColumn.GAS_BURNED_WITHOUT.csvName();
+            case GAS_DISPLACED -> PeriodColumn.GAS_DISPLACED.csvName();
+            case SAVED -> "saved";
+            case IRRADIATION -> "global_horizontal";
+            case AIR_MEAN -> PeriodColumn.AIR.csvName();
+        };
+    }
+
+    /** What it measures. */
+    static Measure measure(YearNumber number) {
+        return switch (number) {
+            case WATER_MEAN, WATER_MEAN_WITHOUT, OPENING, OPENING_WITHOUT, AIR_MEAN -> Measure.TEMPERATURE;
+            case DAYS_AT_COMFORT, DAYS_AT_COMFORT_WITHOUT -> Measure.DAYS;
+            case DELIVERED, GAS_BURNED, GAS_BURNED_WITHOUT, GAS_DISPLACED -> Measure.HEAT;
+            case SAVED -> Measure.MONEY;
+            case IRRADIATION -> Measure.HEAT_PER_AREA;
+        };
+    }
+
+    /** A value with its unit. */
+    String show(YearNumber number, double value) {
+        return number == YearNumber.SAVED
+                ? Numbers.show(value, 0) + study.installation()
+                        .prices()
+                        .map(Prices::currency)
+                        .map(currency -> " " + currency)
+                        .orElse("")
+                : numbers.show(measure(number), value);
+    }
+
+    /** A value with its unit, or a word where there is none. */
+    String show(YearNumber number, OptionalDouble value, String otherwise) {
+        return value.isPresent() ? show(number, value.getAsDouble()) : otherwise;
+    }
+
+    /** A difference of two values with its unit. */
+    String difference(YearNumber number, OptionalDouble value) {
+        if (value.isEmpty()) {
+            return "-";
+        }
+        if (measure(number) == Measure.DAYS) {
+            return Numbers.show(value.getAsDouble(), 1) + " days";
+        }
+        return measure(number) == Measure.TEMPERATURE
+                ? numbers.show(Measure.TEMPERATURE_DIFFERENCE, value.getAsDouble())
+                : show(number, value.getAsDouble());
+    }
+
+    /** A season's number with its unit. */
+    String of(YearNumber number, YearSeason season) {
+        return show(number, number.of(season), "-");
+    }
+}

@@ -1,0 +1,145 @@
+package dev.warmlane.report.chart;
+
+import dev.warmlane.report.Numbers;
+import dev.warmlane.study.YearNumber;
+import dev.warmlane.study.YearSeason;
+import dev.warmlane.study.YearsSpread;
+import dev.warmlane.study.YearsStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import java.awt.Color;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The charts of a years study: every year a pair of bars. */
+public final class YearsCharts {
+
+    static final String WITH = "with collectors";
+    static final String WITHOUT = "without collectors";
+    static final String MIDDLE = "half of the years have more";
+    static final String NINE_OF_TEN = "nine of ten years have more";
+
+    private static final int STEPS = 6;
+
+    /** Above this many years their whole numbers have no room. */
+    private static final int WHOLE_LABELS = 12;
+
+    /** Width of a bar, where a year has 1. */
+    private static final double BAR = 0.36;
+
+    private YearsCharts() {}
+
+    /** Days at comfort of every year; nothing for a single one, which has nothing beside it. */
+    public static Optional<Chart> comfort(String name, YearsStudy study, UnitSystem units) {
+        String title = "Days at "
+                + new Numbers(units).show(Measure.TEMPERATURE, study.installation().comfortC())
+                + " or above in every year";
+        int open = study.seasons().get(0).season().comfort().openDays();
+        return of(
+                name,
+                title,
+                "days, of " + open + " open",
+                study,
+                units,
+                Measure.DAYS,
+                YearNumber.DAYS_AT_COMFORT,
+                YearNumber.DAYS_AT_COMFORT_WITHOUT);
+    }
+
+    /** Mean water temperature of every year; nothing for a single one. */
+    public static Optional<Chart> water(String name, YearsStudy study, UnitSystem units) {
+        return of(
+                name,
+                "Mean pool temperature of every year's season",
+                Measure.TEMPERATURE.unit(units),
+                study,
+                units,
+                Measure.TEMPERATURE,
+                YearNumber.WATER_MEAN,
+                YearNumber.WATER_MEAN_WITHOUT);
+    }
+
+    private static Optional<Chart> of(
+            String name,
+            String title,
+            String yTitle,
+            YearsStudy study,
+            UnitSystem units,
+            Measure measure,
+            YearNumber with,
+            YearNumber without) {
+        if (study.seasons().size() < 2) {
+            return Optional.empty();
+        }
+        double[] high = shown(study, measure, units, with);
+        double[] low = shown(study, measure, units, without);
+        List<String> labels = labels(study.seasons());
+        int years = labels.size();
+        Scale y = scale(measure, high, low);
+        LinePlot plot = new LinePlot(
+                "",
+                new Scale(0, years + 1, 1),
+                at -> at < 0.5 || at > years + 0.5 ? "" : labels.get((int) Math.round(at) - 1),
+                yTitle,
+                y);
+        boolean collectors = !study.installation().arrays().isEmpty();
+        if (collectors) {
+            bars(plot, WITHOUT, low, y.low(), -BAR, Palette.PALE);
+        }
+        bars(plot, collectors ? WITH : "pool", high, y.low(), 0, Palette.BLUE);
+        YearsSpread spread = study.spread(with).orElseThrow();
+        plot.level(MIDDLE, measure.in(units, spread.median()), Palette.INK, Pen.DASHED);
+        OptionalDouble nine = spread.nineOfTen();
+        if (nine.isPresent()) {
+            plot.level(NINE_OF_TEN, measure.in(units, nine.getAsDouble()), Palette.VERMILLION, Pen.THICK);
+        }
+        return Optional.of(new Chart(name, title, study.installation().name(), plot));
+    }
+
+    /** A bar for each year: a level line over all of them wants a plot of lines, in which bars are one outline. */
+    private static void bars(LinePlot plot, String name, double[] heights, double base, double left, Color colour) {
+        int n = heights.length;
+        double[] x = new double[4 * n];
+        double[] low = new double[4 * n];
+        double[] high = new double[4 * n];
+        Arrays.fill(low, base);
+        for (int i = 0; i < n; i++) {
+            x[4 * i] = i + 1 + left;
+            x[4 * i + 1] = x[4 * i];
+            x[4 * i + 2] = x[4 * i] + BAR;
+            x[4 * i + 3] = x[4 * i + 2];
+            high[4 * i] = base;
+            high[4 * i + 1] = heights[i];
+            high[4 * i + 2] = heights[i];
+            high[4 * i + 3] = base;
+        }
+        plot.band(name, x, low, high, colour);
+    }
+
+    /** Days count from none; temperatures have no nothing to count from, and bars of them begin below the lowest. */
+    private static Scale scale(Measure measure, double[] high, double[] low) {
+        if (measure == Measure.DAYS) {
+            return Scale.withZero(STEPS, high, low);
+        }
+        double lowest = Math.min(Arrays.stream(low).min().orElse(0), Arrays.stream(high).min().orElse(0));
+        double highest = Math.max(Arrays.stream(low).max().orElse(1), Arrays.stream(high).max().orElse(1));
+        return Scale.holding(lowest - (highest - lowest) / STEPS, highest, STEPS);
+    }
+
+    private static List<String> labels(List<YearSeason> seasons) {
+        return seasons.stream()
+                .map(season -> seasons.size() <= WHOLE_LABELS
+                        ? season.label()
+                        : String.format(Locale.ROOT, "%02d", season.calendarYear() % 100))
+                .toList();
+    }
+
+    private static double[] shown(YearsStudy study, Measure measure, UnitSystem units, YearNumber number) {
+        return study.seasons().stream()
+                .mapToDouble(season -> measure.in(units, number.of(season).orElse(0)))
+                .toArray();
+    }
+}

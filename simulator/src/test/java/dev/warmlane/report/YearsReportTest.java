@@ -1,0 +1,115 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.season.Installation;
+import dev.warmlane.study.YearNumber;
+import dev.warmlane.study.YearSeason;
+import dev.warmlane.study.YearsStudy;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import dev.warmlane.weather.RealYears;
+import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.WeatherYears;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The report of real years says what the study holds. */
+class YearsReportTest {
+
+    private static final Subject DESCRIBED = SampleReports.MUNICIPAL;
+    private static final WeatherYear WEATHER = DESCRIBED.forecast().weather();
+    private static final Numbers NUMBERS = new Numbers(UnitSystem.METRIC);
+
+    /** Ten years, a third of a kelvin warmer each; 2005 is not there. */
+    private static final WeatherYears YEARS = WeatherYears.of(IntStream.rangeClosed(2000, 2010)
+            .filter(year -> year != 2005)
+            .mapToObj(year -> RealYears.like(WEATHER, year, (year - 2004) / 3.0, 1))
+            .toList());
+
+    private static final YearsStudy STUDY =
+            YearsStudy.of(DESCRIBED.forecast().installation(), YEARS);
+
+    private static final Report REPORT = YearsReport.of(STUDY, YEARS, DESCRIBED);
+
+    private static String text() {
+        return TextWriter.full(REPORT).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void theAnswerHoldsMiddleNineOfTenAndWorst() {
+        var gas = STUDY.spread(YearNumber.GAS_BURNED).orElseThrow();
+        assertThat(gas.worst().label()).isEqualTo("2000");
+        assertThat(text())
+                .contains("Gas burned: " + NUMBERS.show(Measure.HEAT, gas.median()) + " in the middle year, less than "
+                        + NUMBERS.show(Measure.HEAT, gas.nineOfTen().orElseThrow()) + " in nine of ten, "
+                        + NUMBERS.show(Measure.HEAT, gas.worst().value()) + " in the worst (2000).");
+    }
+
+    @Test
+    void everyYearHasItsRowAndGapsAndLeapYearsAreTold() {
+        Table years = YearsTables.years(STUDY, UnitSystem.METRIC);
+        assertThat(years.rows()).hasSize(10);
+        for (int i = 0; i < 10; i++) {
+            YearSeason season = STUDY.seasons().get(i);
+            assertThat(years.shown(years.rows().get(i)).subList(0, 2))
+                    .containsExactly(
+                            season.label(), Numbers.show(season.season().water().meanC(), 1));
+        }
+        assertThat(text()).contains("Not there: 2005", "it is left out of 2000, 2004, 2008");
+    }
+
+    @Test
+    void theTypicalYearFallsAmongTheReal() {
+        // as warm as that of 2004, and five years are warmer or as warm
+        double below = STUDY.yearsBelow(
+                YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
+        assertThat(below).isBetween(3.5, 5.0);
+        assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, 0) + " of 10 have less");
+        WeatherYears elsewhere = WeatherYears.of(
+                List.of(RealYears.like(SampleReports.SOUTHERN.forecast().weather(), 2001, 0, 1)));
+        YearsStudy there = YearsStudy.of(DESCRIBED.forecast().installation(), elsewhere);
+        assertThat(TextWriter.full(YearsReport.of(there, elsewhere, DESCRIBED)).replaceAll("\\s+", " "))
+                .contains("is not of the same place as the years");
+    }
+
+    @Test
+    void aSingleYearIsToldWithoutQuantilesAndCharts() {
+        WeatherYears one = WeatherYears.of(List.of(RealYears.like(WEATHER, 2001, 0, 1)));
+        Report report = YearsReport.of(YearsStudy.of(DESCRIBED.forecast().installation(), one), one, DESCRIBED);
+        assertThat(TextWriter.full(report).replaceAll("\\s+", " "))
+                .contains("in a real year, 2001.", "in the worst (2001)")
+                .doesNotContain("in nine of ten,");
+        assertThat(SampleReports.charts(report)).isEmpty();
+        assertThat(SampleReports.charts(REPORT)).hasSize(2);
+    }
+
+    @Test
+    void whatWasLeftOutIsTold() {
+        Installation built = DESCRIBED.forecast().installation();
+        WeatherYears years = WeatherYears.of(List.of(
+                RealYears.like(WEATHER, 2001, 0, 1), RealYears.like(WEATHER, 2002, 0, 1), twoYears()));
+        assertThat(years.leftOut()).hasSize(1);
+        assertThat(TextWriter.full(YearsReport.of(YearsStudy.of(built, years), years, DESCRIBED)).replaceAll("\\s+", " "))
+                .contains("Left out: ", "it is a typical year");
+    }
+
+    private static WeatherYear twoYears() {
+        return WeatherYears.of(List.of(RealYears.like(WEATHER, 2003, 0, 1), RealYears.like(WEATHER, 2004, 0, 1)))
+                .startingAt(4000)
+                .get(0)
+                .weather();
+    }
+
+    @Test
+    void spreadsForMachinesHaveTheirUnitInTheName() {
+        String csv = CsvWriter.csv(YearsTables.allSpreads(STUDY, UnitSystem.US));
+        assertThat(csv).contains("\nwater_mean_degf,10,", "\ngas_burned_therms,10,", "\nsaved_money,10,");
+        double median = STUDY.spread(YearNumber.AIR_MEAN).orElseThrow().median();
+        assertThat(CsvWriter.csv(YearsTables.allSpreads(STUDY, UnitSystem.METRIC)))
+                .containsPattern("\nair_mean_degc,10," + Numbers.show(median, 2).replace(".", "\\."));
+    }
+}
