@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             MountingsCommand.class,
             AreasCommand.class,
             SensitivityCommand.class,
+            YearsCommand.class,
             WeatherCommand.class,
             GenerateCommand.class
         },
@@ -108,7 +109,7 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "Say what to do: describe, forecast, mountings, areas, sensitivity, weather or generate.");
+                "Say what to do: describe, forecast, mountings, areas, sensitivity, years, weather or generate.");
     }
 
     /** The version that the jar was built as. */

@@ -7,6 +7,8 @@ import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.YearsStudy;
+import dev.warmlane.weather.PlainWeatherWriter;
+import dev.warmlane.weather.TypicalYear;
 import dev.warmlane.weather.WeatherReadOptions;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.WeatherYears;
@@ -16,9 +18,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -39,6 +43,9 @@ import picocli.CommandLine.Spec;
         })
 final class YearsCommand implements Callable<Integer> {
 
+    /** Fewer make a poor choice of typical months, which is told only where it is asked for (own choice). */
+    private static final int ENOUGH_YEARS = 10;
+
     @Parameters(index = "0", paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path scenarioFile;
@@ -50,6 +57,13 @@ final class YearsCommand implements Callable<Integer> {
             description = "Weather files of real years of one place, or folders with such files.")
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private List<Path> years;
+
+    @Option(
+            names = {"-t", "--typical"},
+            paramLabel = "FILE",
+            description = "Weather file to write (plain csv): a typical year chosen from the years, which a scenario can"
+                    + " name. At least 3 years.")
+    private @Nullable Path typicalFile;
 
     @Mixin
     private final ReportOutput output = new ReportOutput();
@@ -71,8 +85,20 @@ final class YearsCommand implements Callable<Integer> {
         }
         YearsStudy study =
                 YearsStudy.of(scenario.installation(), weather, Runs.onAllCores(TerminalProgress.of(err, "years")));
+        Optional<TypicalYear> own = Optional.empty();
+        if (weather.years().size() >= (typicalFile == null ? ENOUGH_YEARS : TypicalYear.FEWEST_YEARS)) {
+            own = Optional.of(TypicalYear.of(weather));
+        }
+        if (typicalFile != null) {
+            PlainWeatherWriter.write(
+                    own.orElseThrow(() -> new IOException(years.get(0) + ": a typical year is chosen from at least "
+                                    + TypicalYear.FEWEST_YEARS + " real ones, there are "
+                                    + weather.years().size()))
+                            .weather(),
+                    typicalFile);
+        }
         Subject described = Subject.of(SeasonForecast.of(scenario.installation(), typical), scenario);
-        output.hand(spec, YearsReport.of(study, weather, described));
+        output.hand(spec, YearsReport.of(study, weather, own, described));
         return 0;
     }
 }

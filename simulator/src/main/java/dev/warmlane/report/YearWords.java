@@ -13,10 +13,12 @@ final class YearWords {
 
     private final YearsStudy study;
     private final Numbers numbers;
+    private final FuelWords fuel;
 
     YearWords(YearsStudy study, Numbers numbers) {
         this.study = study;
         this.numbers = numbers;
+        this.fuel = FuelWords.of(study.seasons().get(0).season());
     }
 
     /** What an owner asks for, as far as the study has it. */
@@ -27,7 +29,7 @@ final class YearWords {
     }
 
     /** What it is called. */
-    static String name(YearNumber number) {
+    String name(YearNumber number) {
         return switch (number) {
             case WATER_MEAN -> "mean pool temperature";
             case WATER_MEAN_WITHOUT -> "mean pool temperature without collectors";
@@ -36,17 +38,17 @@ final class YearWords {
             case OPENING -> "pool temperature on the first day";
             case OPENING_WITHOUT -> "pool temperature on the first day without collectors";
             case DELIVERED -> "heat delivered by the collectors";
-            case GAS_BURNED -> "gas burned";
-            case GAS_BURNED_WITHOUT -> "gas burned without collectors";
-            case GAS_DISPLACED -> "gas displaced";
-            case SAVED -> "saved, gas less pumping";
+            case GAS_BURNED -> fuel.wordUsed();
+            case GAS_BURNED_WITHOUT -> fuel.wordUsed() + " without collectors";
+            case GAS_DISPLACED -> fuel.wordDisplaced();
+            case SAVED -> "saved, " + fuel.word() + " less pumping";
             case IRRADIATION -> "sun on the horizontal";
             case AIR_MEAN -> "mean air temperature";
         };
     }
 
     /** Its name in csv files, without the unit. */
-    static String csvName(YearNumber number) {
+    String csvName(YearNumber number) {
         return switch (number) {
             case WATER_MEAN -> PeriodColumn.WATER_MEAN.csvName();
             case WATER_MEAN_WITHOUT -> PeriodColumn.WITHOUT_MEAN.csvName();
@@ -55,9 +57,9 @@ final class YearWords {
             case OPENING -> "water_first_day";
             case OPENING_WITHOUT -> "water_without_first_day";
             case DELIVERED -> PeriodColumn.DELIVERED.csvName();
-            case GAS_BURNED -> PeriodColumn.GAS_BURNED.csvName();
-            case GAS_BURNED_WITHOUT -> PeriodColumn.GAS_BURNED_WITHOUT.csvName();
-            case GAS_DISPLACED -> PeriodColumn.GAS_DISPLACED.csvName();
+            case GAS_BURNED -> fuel.csv(PeriodColumn.GAS_BURNED.csvName());
+            case GAS_BURNED_WITHOUT -> fuel.csv(PeriodColumn.GAS_BURNED_WITHOUT.csvName());
+            case GAS_DISPLACED -> fuel.csv(PeriodColumn.GAS_DISPLACED.csvName());
             case SAVED -> "saved";
             case IRRADIATION -> "global_horizontal";
             case AIR_MEAN -> PeriodColumn.AIR.csvName();

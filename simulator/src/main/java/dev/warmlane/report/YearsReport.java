@@ -10,7 +10,9 @@ import dev.warmlane.study.YearsSpread;
 import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.RealYear;
+import dev.warmlane.weather.TypicalYear;
 import dev.warmlane.weather.WeatherFinding;
+import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.WeatherYears;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,17 +29,16 @@ public final class YearsReport {
     private final YearWords words;
     private final Subject described;
     private final CommonSections common;
-    private final YearSeason typical;
+    private final Optional<TypicalYear> own;
 
-    private YearsReport(YearsStudy study, WeatherYears weather, Subject described) {
+    private YearsReport(YearsStudy study, WeatherYears weather, Optional<TypicalYear> own, Subject described) {
         this.study = study;
         this.weather = weather;
         this.units = described.units();
         this.words = new YearWords(study, described.numbers());
         this.described = described;
         this.common = new CommonSections(described);
-        this.typical = YearSeason.of(
-                "typical", described.forecast().weather().sun().calendarYear(0), described.forecast());
+        this.own = own;
     }
 
     /**
@@ -45,14 +46,16 @@ public final class YearsReport {
      *
      * @param study the study
      * @param weather the years it was made of
+     * @param own a typical year chosen from the years, to be told among them; nothing where none was
      * @param described the season in the typical year that the installation is described with
      */
-    public static Report of(YearsStudy study, WeatherYears weather, Subject described) {
-        YearsReport report = new YearsReport(study, weather, described);
+    public static Report of(YearsStudy study, WeatherYears weather, Optional<TypicalYear> own, Subject described) {
+        YearsReport report = new YearsReport(study, weather, own, described);
         return new Report(
                 "years",
                 study.installation().name() + ": real years",
                 report.common.place(),
+                described.settings().letterhead(),
                 report.sections(),
                 List.of(
                         new Data("years", () -> YearsTables.all(study, described.units())),
@@ -120,7 +123,7 @@ public final class YearsReport {
 
     private String told(YearsSpread spread) {
         YearNumber number = spread.number();
-        String name = YearWords.name(number);
+        String name = words.name(number);
         String text = Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": "
                 + words.show(number, spread.median()) + " in the middle year, ";
         if (spread.nineOfTen().isPresent()) {
@@ -146,12 +149,12 @@ public final class YearsReport {
         return spread.nineOfTen().isPresent()
                 ? new Figure(
                         words.show(number, spread.nineOfTen().getAsDouble()),
-                        YearWords.name(number)
+                        words.name(number)
                                 + (number.moreIsBetter() ? ": nine of ten years have more" : ": nine of ten years have less"),
                         beside)
                 : new Figure(
                         words.show(number, spread.worst().value()),
-                        YearWords.name(number) + " in the worst of " + spread.years() + " years",
+                        words.name(number) + " in the worst of " + spread.years() + " years",
                         words.show(number, spread.median()) + " in the middle year");
     }
 
@@ -173,25 +176,34 @@ public final class YearsReport {
                 .with(Place.DETAIL, YearsTables.certainty(study, units));
     }
 
-    /** Where the season in the typical year falls, where it is one of the same place. */
+    /** Where the seasons in typical years fall: the one described with, where it is of the same place, and their own. */
     private Section typicalAmong() {
         Section section = Section.of("The typical year among the real ones", Place.PRINTED);
-        Optional<String> elsewhere =
-                weather.elsewhere(described.forecast().weather().site());
-        if (elsewhere.isPresent()) {
-            return section.words("The weather that the installation is described with, "
-                    + described.forecast().weather().source() + ", is not of the same place as the years: "
-                    + elsewhere.get() + ".");
-        }
+        WeatherYear described = this.described.forecast().weather();
+        Optional<String> elsewhere = weather.elsewhere(described.site());
+        section = elsewhere.isPresent()
+                ? section.words("The weather that the installation is described with, " + described.source()
+                        + ", is not of the same place as the years: " + elsewhere.get() + ".")
+                : section.words("The weather that the installation is described with, " + described.source() + ":")
+                        .points(among(YearSeason.of(
+                                "described", described.sun().calendarYear(0), this.described.forecast())));
+        return own.isEmpty()
+                ? section
+                : section.words("A typical year chosen from these years month by month (Finkelstein-Schafer statistics"
+                                + " with the weights of TMY3, persistence, steps between months smoothed):")
+                        .points(among(study.inWeather("typical", own.get().weather())));
+    }
+
+    private List<String> among(YearSeason typical) {
         List<String> points = new ArrayList<>();
         for (YearNumber number : List.of(
                 YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED)) {
-            study.spread(number).ifPresent(spread -> points.add(YearWords.name(number) + ": "
+            study.spread(number).ifPresent(spread -> points.add(words.name(number) + ": "
                     + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
-                    + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 0) + " of "
+                    + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 1) + " of "
                     + spread.years() + " have less"));
         }
-        return section.points(points);
+        return points;
     }
 
     private Section reading() {

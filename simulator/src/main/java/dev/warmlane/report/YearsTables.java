@@ -18,22 +18,24 @@ public final class YearsTables {
 
     /** For people: the season of every year. */
     public static Table years(YearsStudy study, UnitSystem units) {
+        YearWords words = new YearWords(study, new Numbers(units));
+        FuelWords fuel = FuelWords.of(study.seasons().get(0).season());
         TableBuilder<YearSeason> table = new TableBuilder<YearSeason>(units).words("year", "year", YearSeason::label);
-        number(table, study, "pool\nmean", YearNumber.WATER_MEAN);
-        number(table, study, "without\ncollectors", YearNumber.WATER_MEAN_WITHOUT);
-        number(table, study, "at\ncomfort", YearNumber.DAYS_AT_COMFORT);
-        number(table, study, "without\ncollectors", YearNumber.DAYS_AT_COMFORT_WITHOUT);
-        number(table, study, "first\nday", YearNumber.OPENING);
-        number(table, study, "heat\ndelivered", YearNumber.DELIVERED);
-        number(table, study, "gas\nburned", YearNumber.GAS_BURNED);
-        number(table, study, "gas\ndisplaced", YearNumber.GAS_DISPLACED);
-        number(table, study, "saved", YearNumber.SAVED);
+        number(table, words, "pool\nmean", YearNumber.WATER_MEAN);
+        number(table, words, "without\ncollectors", YearNumber.WATER_MEAN_WITHOUT);
+        number(table, words, "at\ncomfort", YearNumber.DAYS_AT_COMFORT);
+        number(table, words, "without\ncollectors", YearNumber.DAYS_AT_COMFORT_WITHOUT);
+        number(table, words, "first\nday", YearNumber.OPENING);
+        number(table, words, "heat\ndelivered", YearNumber.DELIVERED);
+        number(table, words, fuel.word() + "\n" + fuel.used(), YearNumber.GAS_BURNED);
+        number(table, words, fuel.word() + "\ndisplaced", YearNumber.GAS_DISPLACED);
+        number(table, words, "saved", YearNumber.SAVED);
         return table.build(study.seasons());
     }
 
-    private static void number(TableBuilder<YearSeason> table, YearsStudy study, String header, YearNumber number) {
-        if (study.spread(number).isPresent()) {
-            table.optional(header, YearWords.csvName(number), YearWords.measure(number), number::of);
+    private static void number(TableBuilder<YearSeason> table, YearWords words, String header, YearNumber number) {
+        if (words.asked().contains(number)) {
+            table.optional(header, words.csvName(number), YearWords.measure(number), number::of);
         }
     }
 
@@ -44,7 +46,7 @@ public final class YearsTables {
                 .flatMap(number -> study.spread(number).stream())
                 .toList();
         return new TableBuilder<YearsSpread>(units)
-                .words("of the season", "number", s -> YearWords.name(s.number()))
+                .words("of the season", "number", s -> words.name(s.number()))
                 .words("middle\nyear", "median", s -> words.show(s.number(), s.median()))
                 .words("nine of ten\nyears", "nine_of_ten", s -> nineOfTen(words, s))
                 .words("worst\nyear", "worst", s -> extreme(words, s, s.worst()))
@@ -60,7 +62,7 @@ public final class YearsTables {
                 .flatMap(number -> study.spread(number).stream())
                 .toList();
         return new TableBuilder<YearsSpread>(units)
-                .words("of the season", "number", s -> YearWords.name(s.number()))
+                .words("of the season", "number", s -> words.name(s.number()))
                 .words("middle year:\nthe true value lies", "median", s -> interval(words, s, s.medianInterval()))
                 .words(
                         "nine of ten years:\nthe true value lies",
@@ -97,20 +99,21 @@ public final class YearsTables {
 
     /** Every number of every year, for csv. */
     static Table all(YearsStudy study, UnitSystem units) {
+        YearWords words = new YearWords(study, new Numbers(units));
         TableBuilder<YearSeason> table = new TableBuilder<YearSeason>(units)
                 .words("year", YearSeason::label)
                 .count("begins_in", "begins_in", YearSeason::calendarYear);
         for (YearNumber number : YearNumber.values()) {
             table.optional(
-                    YearWords.csvName(number), YearWords.csvName(number), YearWords.measure(number), number::of);
+                    words.csvName(number), words.csvName(number), YearWords.measure(number), number::of);
         }
         return table.build(study.seasons());
     }
 
     /** How far years differ, for csv: a row for each number, whose unit stands at the end of its name. */
     static Table allSpreads(YearsStudy study, UnitSystem units) {
-        List<YearsSpread> rows = new YearWords(study, new Numbers(units))
-                .asked().stream().flatMap(number -> study.spread(number).stream()).toList();
+        YearWords words = new YearWords(study, new Numbers(units));
+        List<YearsSpread> rows = words.asked().stream().flatMap(number -> study.spread(number).stream()).toList();
         List<Column> columns = List.of(
                 Column.ofWords("number", "number"),
                 Column.ofCounts("years", "years"),
@@ -126,7 +129,7 @@ public final class YearsTables {
                 Column.ofWords("best_year", "best_year"));
         return new Table(
                 columns,
-                rows.stream().map(spread -> row(spread, units)).toList(),
+                rows.stream().map(spread -> row(words, spread, units)).toList(),
                 List.of());
     }
 
@@ -134,13 +137,13 @@ public final class YearsTables {
         return new Column(name, "", name, 4, false);
     }
 
-    private static List<Cell> row(YearsSpread spread, UnitSystem units) {
+    private static List<Cell> row(YearWords words, YearsSpread spread, UnitSystem units) {
         YearNumber number = spread.number();
         Measure measure = YearWords.measure(number);
         Function<OptionalDouble, Cell> shown =
                 value -> value.isPresent() ? Cell.of(measure.in(units, value.getAsDouble())) : new Cell.Empty();
         return List.of(
-                Cell.of(Column.of("", YearWords.csvName(number), measure, units).csvName()),
+                Cell.of(Column.of("", words.csvName(number), measure, units).csvName()),
                 Cell.of(spread.years()),
                 Cell.of(measure.in(units, spread.median())),
                 shown.apply(spread.medianInterval().low()),

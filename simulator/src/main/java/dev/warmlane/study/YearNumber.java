@@ -6,7 +6,10 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
-/** What is asked of every year's season. Temperatures in °C, heat and gas in kWh of the season, money in the prices' currency. */
+/**
+ * What is asked of every year's season; gas is whatever the heater is fed with. Temperatures in °C, heat and gas in kWh of the season, money in
+ * the prices' currency.
+ */
 @SuppressWarnings("ImmutableEnumChecker") // method references and lambdas without state
 public enum YearNumber {
     /** Mean water temperature with the collectors. */
@@ -33,7 +36,7 @@ public enum YearNumber {
     GAS_BURNED_WITHOUT(false, gas(GasSummary.Displaced::burnedWithoutKwh)),
     /** Gas displaced by the collectors. */
     GAS_DISPLACED(true, gas(GasSummary.Displaced::replacedKwh)),
-    /** Money saved: gas less electricity for pumping. */
+    /** Money saved: gas, or what is in its place, less electricity for pumping. */
     SAVED(true, y -> y.money()
             .filter(money -> y.season().gas().displaced().isPresent())
             .map(MoneySummary::saved)

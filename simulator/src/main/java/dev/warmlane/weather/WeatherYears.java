@@ -286,10 +286,22 @@ public final class WeatherYears {
 
         static Attempt of(Path file, WeatherReadOptions options) {
             Attempt attempt = new Attempt();
+            String name = String.valueOf(file.getFileName());
             try {
-                attempt.years.add(WeatherFiles.read(file, options));
+                List<FileYear> found = WeatherFiles.readYears(file, options);
+                found.forEach(year -> year.match(
+                        sound -> attempt.years.add(sound.weather()),
+                        out -> attempt.leftOut.add(new LeftOut(name + ", " + out.year(), reason(out.reason())))));
+                if (found.size() > 1 && attempt.years.isEmpty()) {
+                    String first = attempt.leftOut.get(0).reason();
+                    attempt.leftOut.clear();
+                    attempt.leftOut.add(new LeftOut(
+                            name,
+                            "its hours are of " + found.size() + " calendar years, none of them whole, so that it is a"
+                                    + " typical year, which has no place among real ones, or broken: " + first));
+                }
             } catch (WeatherFileException e) {
-                attempt.leftOut.add(new LeftOut(String.valueOf(file.getFileName()), reason(e)));
+                attempt.leftOut.add(new LeftOut(name, reason(e)));
             } catch (IOException e) {
                 attempt.failure = e;
             }

@@ -16,6 +16,11 @@ import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
 import dev.warmlane.units.UnitSystem;
+import dev.warmlane.weather.RealYears;
+import dev.warmlane.weather.TypicalYear;
+import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.WeatherYears;
+import dev.warmlane.study.YearsStudy;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -151,7 +156,8 @@ public final class SampleStudies {
             made = List.of(
                     makeMountingReport(),
                     AreaReport.of(areas, described),
-                    SensitivityReport.of(exposure, sensitivity, described));
+                    SensitivityReport.of(exposure, sensitivity, described),
+                    makeYearsReport());
         }
         return made;
     }
@@ -187,6 +193,21 @@ public final class SampleStudies {
     /** The report of what the forecast depends on. */
     public Report sensitivityReport() {
         return made().get(2);
+    }
+
+    /** The report of three invented years, the first of them as described. */
+    public Report yearsReport() {
+        return made().get(3);
+    }
+
+    private Report makeYearsReport() {
+        WeatherYear weather = described.forecast().weather();
+        WeatherYears years = WeatherYears.of(List.of(
+                RealYears.like(weather, 2003, 1, 0.9),
+                RealYears.like(weather, 2001, 0, 1),
+                RealYears.like(weather, 2002, -1, 0.95)));
+        YearsStudy study = YearsStudy.of(described.forecast().installation(), years);
+        return YearsReport.of(study, years, Optional.of(TypicalYear.of(years)), described);
     }
 
     /** All of them. */

@@ -11,9 +11,11 @@ import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.RealYears;
+import dev.warmlane.weather.TypicalYear;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.WeatherYears;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -33,7 +35,9 @@ class YearsReportTest {
     private static final YearsStudy STUDY =
             YearsStudy.of(DESCRIBED.forecast().installation(), YEARS);
 
-    private static final Report REPORT = YearsReport.of(STUDY, YEARS, DESCRIBED);
+    private static final TypicalYear OWN = TypicalYear.of(YEARS);
+
+    private static final Report REPORT = YearsReport.of(STUDY, YEARS, Optional.of(OWN), DESCRIBED);
 
     private static String text() {
         return TextWriter.full(REPORT).replaceAll("\\s+", " ");
@@ -68,18 +72,23 @@ class YearsReportTest {
         double below = STUDY.yearsBelow(
                 YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
         assertThat(below).isBetween(3.5, 5.0);
-        assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, 0) + " of 10 have less");
+        assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, 1) + " of 10 have less");
+        YearSeason own = STUDY.inWeather("own", OWN.weather());
+        assertThat(text())
+                .contains("chosen from these years")
+                .contains("heat delivered by the collectors: "
+                        + NUMBERS.show(Measure.HEAT, YearNumber.DELIVERED.of(own).orElseThrow()) + " in the typical year");
         WeatherYears elsewhere = WeatherYears.of(
                 List.of(RealYears.like(SampleReports.SOUTHERN.forecast().weather(), 2001, 0, 1)));
         YearsStudy there = YearsStudy.of(DESCRIBED.forecast().installation(), elsewhere);
-        assertThat(TextWriter.full(YearsReport.of(there, elsewhere, DESCRIBED)).replaceAll("\\s+", " "))
+        assertThat(TextWriter.full(YearsReport.of(there, elsewhere, Optional.empty(), DESCRIBED)).replaceAll("\\s+", " "))
                 .contains("is not of the same place as the years");
     }
 
     @Test
     void aSingleYearIsToldWithoutQuantilesAndCharts() {
         WeatherYears one = WeatherYears.of(List.of(RealYears.like(WEATHER, 2001, 0, 1)));
-        Report report = YearsReport.of(YearsStudy.of(DESCRIBED.forecast().installation(), one), one, DESCRIBED);
+        Report report = YearsReport.of(YearsStudy.of(DESCRIBED.forecast().installation(), one), one, Optional.empty(), DESCRIBED);
         assertThat(TextWriter.full(report).replaceAll("\\s+", " "))
                 .contains("in a real year, 2001.", "in the worst (2001)")
                 .doesNotContain("in nine of ten,");
@@ -93,7 +102,7 @@ class YearsReportTest {
         WeatherYears years = WeatherYears.of(List.of(
                 RealYears.like(WEATHER, 2001, 0, 1), RealYears.like(WEATHER, 2002, 0, 1), twoYears()));
         assertThat(years.leftOut()).hasSize(1);
-        assertThat(TextWriter.full(YearsReport.of(YearsStudy.of(built, years), years, DESCRIBED)).replaceAll("\\s+", " "))
+        assertThat(TextWriter.full(YearsReport.of(YearsStudy.of(built, years), years, Optional.empty(), DESCRIBED)).replaceAll("\\s+", " "))
                 .contains("Left out: ", "it is a typical year");
     }
 

@@ -163,7 +163,7 @@ class WeatherYearsTest {
         WeatherYears years = WeatherYears.read(folder);
 
         assertThat(years.years()).extracting(RealYear::calendarYear).containsExactly(2001, 2002, 2003);
-        assertThat(years.leftOut()).extracting(WeatherYears.LeftOut::what).containsExactly("half.csv", "notes.txt");
+        assertThat(years.leftOut()).extracting(WeatherYears.LeftOut::what).containsExactly("half.csv, 2003", "notes.txt");
         assertThat(years.leftOut().get(0).reason()).contains("hourly rows", "8760");
         assertThat(years.years().get(1).weather().globalHorizontalWm2(4000))
                 .isCloseTo(SAMPLE.globalHorizontalWm2(4000), within(0.001));
@@ -219,5 +219,32 @@ class WeatherYearsTest {
                 .anySatisfy(finding -> assertThat(finding.message()).contains("29 February"));
         int first = HourOfYear.of(3, 1, 12);
         assertThat(read.globalHorizontalWm2(first)).isCloseTo(SAMPLE.globalHorizontalWm2(first), within(0.001));
+    }
+
+    @Test
+    void aFileOfSeveralYearsGivesThemAllAndATypicalYearNone() throws IOException {
+        Path file = folder.resolve("three.csv");
+        PlainWeatherWriter.write(year(2001, 0), file);
+        List<String> lines = new ArrayList<>(Files.readAllLines(file));
+        for (int calendarYear = 2002; calendarYear <= 2003; calendarYear++) {
+            Path other = folder.resolve("other.csv");
+            PlainWeatherWriter.write(year(calendarYear, calendarYear - 2001), other);
+            Files.readAllLines(other).stream().filter(line -> line.startsWith("200")).forEach(lines::add);
+            Files.delete(other);
+        }
+        Files.write(file, lines);
+        int[] halves = IntStream.range(0, HourOfYear.HOURS).map(h -> h < 4000 ? 0 : 1).toArray();
+        WeatherYear typical = new WeatherSplice(List.of(year(2006, 0), year(2007, 0)), halves, "halves", List.of()).year();
+        PlainWeatherWriter.write(typical, folder.resolve("typical.csv"));
+
+        WeatherYears years = WeatherYears.read(folder);
+
+        assertThat(years.years()).extracting(RealYear::calendarYear).containsExactly(2001, 2002, 2003);
+        assertThat(years.years().get(2).weather().airTemperatureC(5000))
+                .isCloseTo(SAMPLE.airTemperatureC(5000) + 2, within(0.001));
+        assertThat(years.leftOut()).singleElement().satisfies(out -> {
+            assertThat(out.what()).isEqualTo("typical.csv");
+            assertThat(out.reason()).contains("2 calendar years", "typical year");
+        });
     }
 }
