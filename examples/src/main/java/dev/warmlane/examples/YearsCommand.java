@@ -31,8 +31,9 @@ import picocli.CommandLine.Spec;
         name = "years",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "Shows what real years would have done: the season of each of them, with and without collectors, what"
-                + " nine of ten exceed, the worst and the best.",
+        description =
+                "Shows what real years would have done: the season of each of them, with and without collectors, what"
+                        + " nine of ten exceed, the worst and the best.",
         footer = {
             "",
             "Example:",
@@ -61,8 +62,9 @@ final class YearsCommand implements Callable<Integer> {
     @Option(
             names = {"-t", "--typical"},
             paramLabel = "FILE",
-            description = "Weather file to write (plain csv): a typical year chosen from the years, which a scenario can"
-                    + " name. At least 3 years.")
+            description =
+                    "Weather file to write (plain csv): a typical year chosen from the years, which a scenario can"
+                            + " name. At least 3 years.")
     private @Nullable Path typicalFile;
 
     @Mixin

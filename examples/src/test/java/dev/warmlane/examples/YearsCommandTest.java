@@ -21,8 +21,7 @@ class YearsCommandTest extends CommandRuns {
     /** The sample year as one of another calendar year. */
     private void year(int calendarYear) throws IOException {
         List<String> lines = Files.readAllLines(Path.of("..", "weather-samples", "cool-coast.csv")).stream()
-                .map(line -> line.replaceFirst("^month,", "year,month,")
-                        .replaceFirst("^([0-9])", calendarYear + ",$1"))
+                .map(line -> line.replaceFirst("^month,", "year,month,").replaceFirst("^([0-9])", calendarYear + ",$1"))
                 .toList();
         Files.write(folder.resolve(calendarYear + ".csv"), lines);
     }
@@ -56,7 +55,12 @@ class YearsCommandTest extends CommandRuns {
         assertThat(run("years", DEMO, folder.toString())).isOne();
         assertThat(err.toString()).contains("no files");
         year(2001);
-        assertThat(run("years", DEMO, folder.toString(), "-t", folder.resolve("t.csv").toString()))
+        assertThat(run(
+                        "years",
+                        DEMO,
+                        folder.toString(),
+                        "-t",
+                        folder.resolve("t.csv").toString()))
                 .isOne();
         assertThat(err.toString()).contains("at least 3 real ones, there are 1");
         assertThat(run("years", DEMO)).isEqualTo(2);

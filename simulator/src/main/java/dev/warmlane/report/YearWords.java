@@ -80,11 +80,12 @@ final class YearWords {
     /** A value with its unit. */
     String show(YearNumber number, double value) {
         return number == YearNumber.SAVED
-                ? Numbers.show(value, 0) + study.installation()
-                        .prices()
-                        .map(Prices::currency)
-                        .map(currency -> " " + currency)
-                        .orElse("")
+                ? Numbers.show(value, 0)
+                        + study.installation()
+                                .prices()
+                                .map(Prices::currency)
+                                .map(currency -> " " + currency)
+                                .orElse("")
                 : numbers.show(measure(number), value);
     }
 

@@ -96,7 +96,10 @@ public final class YearsReport {
     private String sentences() {
         int years = study.seasons().size();
         StringBuilder text = new StringBuilder("What this pool would have been in ")
-                .append(years == 1 ? "a real year, " + study.seasons().get(0).label() : years + " real years, " + span())
+                .append(
+                        years == 1
+                                ? "a real year, " + study.seasons().get(0).label()
+                                : years + " real years, " + span())
                 .append('.');
         for (YearNumber number : List.of(YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.GAS_BURNED)) {
             study.spread(number).ifPresent(spread -> text.append(' ').append(told(spread)));
@@ -150,7 +153,9 @@ public final class YearsReport {
                 ? new Figure(
                         words.show(number, spread.nineOfTen().getAsDouble()),
                         words.name(number)
-                                + (number.moreIsBetter() ? ": nine of ten years have more" : ": nine of ten years have less"),
+                                + (number.moreIsBetter()
+                                        ? ": nine of ten years have more"
+                                        : ": nine of ten years have less"),
                         beside)
                 : new Figure(
                         words.show(number, spread.worst().value()),
@@ -160,7 +165,8 @@ public final class YearsReport {
 
     private Section yearByYear() {
         return Section.of("Year by year", Place.ANSWER)
-                .words("Every season as that year's weather would have made it, with the same pool, collectors and prices.")
+                .words(
+                        "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
                 .with(
                         Set.of(Place.FIRST_SHEET),
                         new Picture("years-comfort", name -> YearsCharts.comfort(name, study, units)))
@@ -198,10 +204,12 @@ public final class YearsReport {
         List<String> points = new ArrayList<>();
         for (YearNumber number : List.of(
                 YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED)) {
-            study.spread(number).ifPresent(spread -> points.add(words.name(number) + ": "
-                    + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
-                    + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 1) + " of "
-                    + spread.years() + " have less"));
+            study.spread(number)
+                    .ifPresent(spread -> points.add(words.name(number) + ": "
+                            + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
+                            + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 1)
+                            + " of "
+                            + spread.years() + " have less"));
         }
         return points;
     }
@@ -220,7 +228,8 @@ public final class YearsReport {
                         : "With " + years + " years it is bounded on both sides."));
         points.add("Years of the past: a climate that grows warmer makes warm years likelier than here. The wind at the"
                 + " pool and what was assumed are as uncertain as in any single forecast, in every year alike.");
-        points.add("Every season begins anew with the water it opens with, so that no year depends on the year before.");
+        points.add(
+                "Every season begins anew with the water it opens with, so that no year depends on the year before.");
         return Section.of("How to read it", Place.PRINTED).points(points);
     }
 
@@ -250,15 +259,17 @@ public final class YearsReport {
                         .anyMatch(finding -> finding.kind() == WeatherFinding.Kind.REPAIR))
                 .count();
         if (repaired > 0) {
-            points.add("Something was mended in " + repaired + " of them; the command \"weather\" tells of each file what");
+            points.add("Something was mended in " + repaired
+                    + " of them; the command \"weather\" tells of each file what");
         }
         List<Integer> estimated = weather.years().stream()
                 .filter(year -> year.weather().longWaveEstimatedHours() > 0)
                 .map(RealYear::calendarYear)
                 .toList();
         if (!estimated.isEmpty()) {
-            points.add("The sky's long-wave irradiance, which warms or cools pool and collectors, was estimated in hours of "
-                    + list(estimated));
+            points.add(
+                    "The sky's long-wave irradiance, which warms or cools pool and collectors, was estimated in hours of "
+                            + list(estimated));
         }
         return Section.of("The years, as they were read", Place.PRINTED).points(points);
     }

@@ -68,8 +68,10 @@ public final class YearsTables {
                         "nine of ten years:\nthe true value lies",
                         "nine_of_ten",
                         s -> interval(words, s, s.nineOfTenInterval()))
-                .words("standard\ndeviation", "standard_deviation", s -> words.difference(
-                        s.number(), s.standardDeviation()))
+                .words(
+                        "standard\ndeviation",
+                        "standard_deviation",
+                        s -> words.difference(s.number(), s.standardDeviation()))
                 .build(rows);
     }
 
@@ -104,8 +106,7 @@ public final class YearsTables {
                 .words("year", YearSeason::label)
                 .count("begins_in", "begins_in", YearSeason::calendarYear);
         for (YearNumber number : YearNumber.values()) {
-            table.optional(
-                    words.csvName(number), words.csvName(number), YearWords.measure(number), number::of);
+            table.optional(words.csvName(number), words.csvName(number), YearWords.measure(number), number::of);
         }
         return table.build(study.seasons());
     }
@@ -113,7 +114,9 @@ public final class YearsTables {
     /** How far years differ, for csv: a row for each number, whose unit stands at the end of its name. */
     static Table allSpreads(YearsStudy study, UnitSystem units) {
         YearWords words = new YearWords(study, new Numbers(units));
-        List<YearsSpread> rows = words.asked().stream().flatMap(number -> study.spread(number).stream()).toList();
+        List<YearsSpread> rows = words.asked().stream()
+                .flatMap(number -> study.spread(number).stream())
+                .toList();
         List<Column> columns = List.of(
                 Column.ofWords("number", "number"),
                 Column.ofCounts("years", "years"),
@@ -128,9 +131,7 @@ public final class YearsTables {
                 value("best"),
                 Column.ofWords("best_year", "best_year"));
         return new Table(
-                columns,
-                rows.stream().map(spread -> row(words, spread, units)).toList(),
-                List.of());
+                columns, rows.stream().map(spread -> row(words, spread, units)).toList(), List.of());
     }
 
     private static Column value(String name) {

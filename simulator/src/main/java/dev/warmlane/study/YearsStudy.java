@@ -67,8 +67,9 @@ public record YearsStudy(Installation installation, List<YearSeason> seasons, Li
     /** Why years hold no season of an installation; nothing where they hold one. */
     public static Optional<String> noSeason(Installation installation, WeatherYears years) {
         return years.startingAt(beginHour(installation)).isEmpty()
-                ? Optional.of("the season runs over New Year, which takes two years that follow each other, and no two of"
-                        + " the years do")
+                ? Optional.of(
+                        "the season runs over New Year, which takes two years that follow each other, and no two of"
+                                + " the years do")
                 : Optional.empty();
     }
 

@@ -67,8 +67,8 @@ public record TypicalYear(WeatherYear weather, List<Month> months) {
     public static TypicalYear of(WeatherYears years, TypicalWeights weights) {
         List<RealYear> all = years.years();
         if (all.size() < FEWEST_YEARS) {
-            throw new IllegalArgumentException("a typical year is chosen from at least " + FEWEST_YEARS
-                    + " real ones, there are " + all.size());
+            throw new IllegalArgumentException(
+                    "a typical year is chosen from at least " + FEWEST_YEARS + " real ones, there are " + all.size());
         }
         List<Month> months = new ArrayList<>();
         int[] yearOfHour = new int[HourOfYear.HOURS];
@@ -81,14 +81,15 @@ public record TypicalYear(WeatherYear weather, List<Month> months) {
                 .map(month -> java.time.Month.of(month.month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH) + " "
                         + month.calendarYear)
                 .collect(Collectors.joining(", "));
-        String source = "typical year of " + all.size() + " real years, " + all.get(0).calendarYear() + " to "
-                + all.get(all.size() - 1).calendarYear();
+        String source = "typical year of " + all.size() + " real years, "
+                + all.get(0).calendarYear() + " to " + all.get(all.size() - 1).calendarYear();
         WeatherFinding note = new WeatherFinding(
                 WeatherFinding.Kind.NOTE,
                 0,
                 0,
                 "chosen by Finkelstein-Schafer statistics, persistence and closeness to mean and median: " + told
-                        + "; steps between months spread over " + WeatherSplice.SMOOTHED_HOURS + " hours on either side");
+                        + "; steps between months spread over " + WeatherSplice.SMOOTHED_HOURS
+                        + " hours on either side");
         WeatherYear weather = new WeatherSplice(
                         all.stream().map(RealYear::weather).toList(), yearOfHour, source, List.of(note))
                 .smoothed()
@@ -160,7 +161,11 @@ public record TypicalYear(WeatherYear weather, List<Month> months) {
             runs.add(ownAir, day -> day < third(air, 1));
             runs.add(ownGlobal, day -> day < third(global, 1));
             return new Candidate(
-                    year, statistic, Math.max(distance(ownAir, air), distance(ownGlobal, global)), runs.longest(), runs.count());
+                    year,
+                    statistic,
+                    Math.max(distance(ownAir, air), distance(ownGlobal, global)),
+                    runs.longest(),
+                    runs.count());
         }
 
         /** The value that one or two thirds of all days are below. */

@@ -61,7 +61,8 @@ class CsvDocumentTest {
         YearsStudy years = YearsStudy.of(
                 built,
                 WeatherYears.of(List.of(
-                        RealYears.like(forecast.weather(), 2001, 0, 1), RealYears.like(forecast.weather(), 2002, 1, 1))));
+                        RealYears.like(forecast.weather(), 2001, 0, 1),
+                        RealYears.like(forecast.weather(), 2002, 1, 1))));
         List<Table> tables = List.of(
                 YearsTables.all(years, UnitSystem.METRIC),
                 YearsTables.allSpreads(years, UnitSystem.METRIC),

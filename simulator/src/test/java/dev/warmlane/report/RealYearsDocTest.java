@@ -35,8 +35,9 @@ class RealYearsDocTest {
             YearNumber.AIR_MEAN);
 
     /** The municipal pool without its heater: with one every year is at comfort. */
-    private static final Installation POOL =
-            SampleReports.MUNICIPAL.forecast().installation().toBuilder().heater(null).build();
+    private static final Installation POOL = SampleReports.MUNICIPAL.forecast().installation().toBuilder()
+            .heater(null)
+            .build();
 
     @Test
     void typicalYearAndExceedanceAreThoseOfTheYears() throws IOException {
@@ -46,16 +47,18 @@ class RealYearsDocTest {
         assertThat(study.seasons()).hasSize(14);
 
         DocBlock.check("years.md", "typical among real", among(study, study.inWeather("typical", typical.weather())));
-        DocBlock.check("years.md", "months", typical.months().stream()
-                .map(month -> Integer.toString(month.calendarYear()))
-                .collect(Collectors.joining(", ", "January to December are those of ", ".\n")));
+        DocBlock.check(
+                "years.md",
+                "months",
+                typical.months().stream()
+                        .map(month -> Integer.toString(month.calendarYear()))
+                        .collect(Collectors.joining(", ", "January to December are those of ", ".\n")));
         DocBlock.check("years.md", "exceedance", exceedance(study));
     }
 
     private static String among(YearsStudy study, YearSeason typical) {
         YearWords words = new YearWords(study, new Numbers(UnitSystem.METRIC));
-        StringBuilder rows = new StringBuilder(
-                """
+        StringBuilder rows = new StringBuilder("""
                 | of the season | typical year | middle of 14 real years | off by, in standard deviations | real years with less |
                 |---|---|---|---|---|
                 """);
@@ -69,7 +72,9 @@ class RealYearsDocTest {
                     words.show(number, value),
                     words.show(number, spread.median()),
                     DocBlock.signed(
-                            (value - spread.median()) / spread.standardDeviation().orElseThrow(), 1),
+                            (value - spread.median())
+                                    / spread.standardDeviation().orElseThrow(),
+                            1),
                     Numbers.show(study.yearsBelow(number, typical), 1)));
         }
         return rows.toString();
@@ -78,9 +83,11 @@ class RealYearsDocTest {
     /** Ranks by sun beside ranks by what people ask for, and how they go together. */
     private static String exceedance(YearsStudy study) {
         List<YearNumber> asked = List.of(
-                YearNumber.DAYS_AT_COMFORT, YearNumber.DAYS_AT_COMFORT_WITHOUT, YearNumber.WATER_MEAN, YearNumber.DELIVERED);
-        StringBuilder rows = new StringBuilder(
-                """
+                YearNumber.DAYS_AT_COMFORT,
+                YearNumber.DAYS_AT_COMFORT_WITHOUT,
+                YearNumber.WATER_MEAN,
+                YearNumber.DELIVERED);
+        StringBuilder rows = new StringBuilder("""
                 | of the season | rank correlation with the sun | with the air | place, from the worst, of the year with the second least sun |
                 |---|---|---|---|
                 """);

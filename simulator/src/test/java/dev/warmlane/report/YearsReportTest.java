@@ -32,8 +32,7 @@ class YearsReportTest {
             .mapToObj(year -> RealYears.like(WEATHER, year, (year - 2004) / 3.0, 1))
             .toList());
 
-    private static final YearsStudy STUDY =
-            YearsStudy.of(DESCRIBED.forecast().installation(), YEARS);
+    private static final YearsStudy STUDY = YearsStudy.of(DESCRIBED.forecast().installation(), YEARS);
 
     private static final TypicalYear OWN = TypicalYear.of(YEARS);
 
@@ -69,26 +68,28 @@ class YearsReportTest {
     @Test
     void theTypicalYearFallsAmongTheReal() {
         // as warm as that of 2004, and five years are warmer or as warm
-        double below = STUDY.yearsBelow(
-                YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
+        double below = STUDY.yearsBelow(YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
         assertThat(below).isBetween(3.5, 5.0);
         assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, 1) + " of 10 have less");
         YearSeason own = STUDY.inWeather("own", OWN.weather());
         assertThat(text())
                 .contains("chosen from these years")
                 .contains("heat delivered by the collectors: "
-                        + NUMBERS.show(Measure.HEAT, YearNumber.DELIVERED.of(own).orElseThrow()) + " in the typical year");
+                        + NUMBERS.show(
+                                Measure.HEAT, YearNumber.DELIVERED.of(own).orElseThrow()) + " in the typical year");
         WeatherYears elsewhere = WeatherYears.of(
                 List.of(RealYears.like(SampleReports.SOUTHERN.forecast().weather(), 2001, 0, 1)));
         YearsStudy there = YearsStudy.of(DESCRIBED.forecast().installation(), elsewhere);
-        assertThat(TextWriter.full(YearsReport.of(there, elsewhere, Optional.empty(), DESCRIBED)).replaceAll("\\s+", " "))
+        assertThat(TextWriter.full(YearsReport.of(there, elsewhere, Optional.empty(), DESCRIBED))
+                        .replaceAll("\\s+", " "))
                 .contains("is not of the same place as the years");
     }
 
     @Test
     void aSingleYearIsToldWithoutQuantilesAndCharts() {
         WeatherYears one = WeatherYears.of(List.of(RealYears.like(WEATHER, 2001, 0, 1)));
-        Report report = YearsReport.of(YearsStudy.of(DESCRIBED.forecast().installation(), one), one, Optional.empty(), DESCRIBED);
+        Report report = YearsReport.of(
+                YearsStudy.of(DESCRIBED.forecast().installation(), one), one, Optional.empty(), DESCRIBED);
         assertThat(TextWriter.full(report).replaceAll("\\s+", " "))
                 .contains("in a real year, 2001.", "in the worst (2001)")
                 .doesNotContain("in nine of ten,");
@@ -99,10 +100,11 @@ class YearsReportTest {
     @Test
     void whatWasLeftOutIsTold() {
         Installation built = DESCRIBED.forecast().installation();
-        WeatherYears years = WeatherYears.of(List.of(
-                RealYears.like(WEATHER, 2001, 0, 1), RealYears.like(WEATHER, 2002, 0, 1), twoYears()));
+        WeatherYears years = WeatherYears.of(
+                List.of(RealYears.like(WEATHER, 2001, 0, 1), RealYears.like(WEATHER, 2002, 0, 1), twoYears()));
         assertThat(years.leftOut()).hasSize(1);
-        assertThat(TextWriter.full(YearsReport.of(YearsStudy.of(built, years), years, Optional.empty(), DESCRIBED)).replaceAll("\\s+", " "))
+        assertThat(TextWriter.full(YearsReport.of(YearsStudy.of(built, years), years, Optional.empty(), DESCRIBED))
+                        .replaceAll("\\s+", " "))
                 .contains("Left out: ", "it is a typical year");
     }
 

@@ -78,7 +78,8 @@ class TypicalYearTest {
                 .mapToDouble(weather::globalHorizontalWm2)
                 .toArray();
         assertThat(july[30]).isEqualTo(Arrays.stream(air).max().orElseThrow());
-        assertThat(DailyIndex.AIR_LOWEST.ofMonth(weather, 7)[30]).isEqualTo(Arrays.stream(air).min().orElseThrow());
+        assertThat(DailyIndex.AIR_LOWEST.ofMonth(weather, 7)[30])
+                .isEqualTo(Arrays.stream(air).min().orElseThrow());
         assertThat(DailyIndex.AIR_MEAN.ofMonth(weather, 7)[30])
                 .isCloseTo(Arrays.stream(air).average().orElseThrow(), within(1e-9));
         assertThat(DailyIndex.GLOBAL.ofMonth(weather, 7)[30])
@@ -95,9 +96,8 @@ class TypicalYearTest {
     void extremeYearsGiveNoMonth() {
         TypicalYear typical = TypicalYear.of(YEARS, new TypicalWeights(Map.of(DailyIndex.AIR_MEAN, 1.0)));
         assertThat(typical.months()).hasSize(12);
-        assertThat(typical.months())
-                .extracting(TypicalYear.Month::calendarYear)
-                .allSatisfy(year -> assertThat(year).isBetween(2002, 2006));
+        assertThat(typical.months()).extracting(TypicalYear.Month::calendarYear).allSatisfy(year -> assertThat(year)
+                .isBetween(2002, 2006));
         assertThat(typical.months()).allSatisfy(month -> {
             double[] all = YEARS.years().stream()
                     .flatMapToDouble(year -> Arrays.stream(DailyIndex.AIR_MEAN.ofMonth(year.weather(), month.month())))
@@ -120,14 +120,16 @@ class TypicalYearTest {
             assertThat(typical.weather().vapourPressureKpa(hour)).isEqualTo(from.vapourPressureKpa(hour));
             assertThat(typical.weather().sun().calendarYear(hour)).isEqualTo(month.calendarYear());
         }
-        assertThat(typical.weather().findings().get(0).message()).contains("Jan " + typical.months().get(0).calendarYear());
+        assertThat(typical.weather().findings().get(0).message())
+                .contains("Jan " + typical.months().get(0).calendarYear());
     }
 
     @Test
     void yearsInAnyOrderChooseTheSame() {
         List<WeatherYear> reversed = new ArrayList<>(GIVEN);
         Collections.reverse(reversed);
-        assertThat(TypicalYear.of(WeatherYears.of(reversed)).months()).isEqualTo(TypicalYear.of(YEARS).months());
+        assertThat(TypicalYear.of(WeatherYears.of(reversed)).months())
+                .isEqualTo(TypicalYear.of(YEARS).months());
     }
 
     /** Ten kelvin apart the step is gone, the sixth hour is still as it was, and the means of both sides meet half-way. */
@@ -136,8 +138,11 @@ class TypicalYearTest {
         WeatherYear cold = RealYears.like(SAMPLE, 2001, 0, 1);
         WeatherYear warm = RealYears.like(SAMPLE, 2002, 10, 1);
         int july = HourOfYear.of(7, 1, 0);
-        int[] halves = IntStream.range(0, HourOfYear.HOURS).map(h -> h < july ? 0 : 1).toArray();
-        WeatherYear year = new WeatherSplice(List.of(cold, warm), halves, "halves", List.of()).smoothed().year();
+        int[] halves =
+                IntStream.range(0, HourOfYear.HOURS).map(h -> h < july ? 0 : 1).toArray();
+        WeatherYear year = new WeatherSplice(List.of(cold, warm), halves, "halves", List.of())
+                .smoothed()
+                .year();
 
         assertThat(year.airTemperatureC(july)).isCloseTo(year.airTemperatureC(july - 1), within(1e-9));
         double step = warm.airTemperatureC(july) - cold.airTemperatureC(july - 1);
@@ -173,7 +178,9 @@ class TypicalYearTest {
         assertThatThrownBy(() -> new TypicalWeights(Map.of(DailyIndex.AIR_MEAN, 0.9)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("sum");
-        assertThat(TypicalWeights.TMY3.weights().values().stream().mapToDouble(w -> w).sum())
+        assertThat(TypicalWeights.TMY3.weights().values().stream()
+                        .mapToDouble(w -> w)
+                        .sum())
                 .isCloseTo(1, within(ROUNDING));
     }
 }

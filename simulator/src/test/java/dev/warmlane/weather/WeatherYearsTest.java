@@ -163,7 +163,9 @@ class WeatherYearsTest {
         WeatherYears years = WeatherYears.read(folder);
 
         assertThat(years.years()).extracting(RealYear::calendarYear).containsExactly(2001, 2002, 2003);
-        assertThat(years.leftOut()).extracting(WeatherYears.LeftOut::what).containsExactly("half.csv, 2003", "notes.txt");
+        assertThat(years.leftOut())
+                .extracting(WeatherYears.LeftOut::what)
+                .containsExactly("half.csv, 2003", "notes.txt");
         assertThat(years.leftOut().get(0).reason()).contains("hourly rows", "8760");
         assertThat(years.years().get(1).weather().globalHorizontalWm2(4000))
                 .isCloseTo(SAMPLE.globalHorizontalWm2(4000), within(0.001));
@@ -229,12 +231,16 @@ class WeatherYearsTest {
         for (int calendarYear = 2002; calendarYear <= 2003; calendarYear++) {
             Path other = folder.resolve("other.csv");
             PlainWeatherWriter.write(year(calendarYear, calendarYear - 2001), other);
-            Files.readAllLines(other).stream().filter(line -> line.startsWith("200")).forEach(lines::add);
+            Files.readAllLines(other).stream()
+                    .filter(line -> line.startsWith("200"))
+                    .forEach(lines::add);
             Files.delete(other);
         }
         Files.write(file, lines);
-        int[] halves = IntStream.range(0, HourOfYear.HOURS).map(h -> h < 4000 ? 0 : 1).toArray();
-        WeatherYear typical = new WeatherSplice(List.of(year(2006, 0), year(2007, 0)), halves, "halves", List.of()).year();
+        int[] halves =
+                IntStream.range(0, HourOfYear.HOURS).map(h -> h < 4000 ? 0 : 1).toArray();
+        WeatherYear typical =
+                new WeatherSplice(List.of(year(2006, 0), year(2007, 0)), halves, "halves", List.of()).year();
         PlainWeatherWriter.write(typical, folder.resolve("typical.csv"));
 
         WeatherYears years = WeatherYears.read(folder);

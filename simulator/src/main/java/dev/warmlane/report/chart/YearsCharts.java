@@ -35,7 +35,8 @@ public final class YearsCharts {
     /** Days at comfort of every year; nothing for a single one, which has nothing beside it. */
     public static Optional<Chart> comfort(String name, YearsStudy study, UnitSystem units) {
         String title = "Days at "
-                + new Numbers(units).show(Measure.TEMPERATURE, study.installation().comfortC())
+                + new Numbers(units)
+                        .show(Measure.TEMPERATURE, study.installation().comfortC())
                 + " or above in every year";
         int open = study.seasons().get(0).season().comfort().openDays();
         return of(
@@ -124,8 +125,10 @@ public final class YearsCharts {
         if (measure == Measure.DAYS) {
             return Scale.withZero(STEPS, high, low);
         }
-        double lowest = Math.min(Arrays.stream(low).min().orElse(0), Arrays.stream(high).min().orElse(0));
-        double highest = Math.max(Arrays.stream(low).max().orElse(1), Arrays.stream(high).max().orElse(1));
+        double lowest = Math.min(
+                Arrays.stream(low).min().orElse(0), Arrays.stream(high).min().orElse(0));
+        double highest = Math.max(
+                Arrays.stream(low).max().orElse(1), Arrays.stream(high).max().orElse(1));
         return Scale.holding(lowest - (highest - lowest) / STEPS, highest, STEPS);
     }
 

@@ -98,8 +98,8 @@ public final class MeasuredYears {
     }
 
     private static List<String> lines(Path file) {
-        try (BufferedReader reader = new BufferedReader(new InputStreamReader(
-                new GZIPInputStream(Files.newInputStream(file)), StandardCharsets.UTF_8))) {
+        try (BufferedReader reader = new BufferedReader(
+                new InputStreamReader(new GZIPInputStream(Files.newInputStream(file)), StandardCharsets.UTF_8))) {
             return reader.lines().skip(1).collect(Collectors.toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
