@@ -5,7 +5,7 @@ import dev.warmlane.units.Range;
 import dev.warmlane.units.Usual;
 import java.util.function.Function;
 
-/** How warm the pool is on the morning it opens. */
+/** How warm the pool is on the morning it opens, or on the first one before that on which anything may warm it. */
 public sealed interface StartWater {
 
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
@@ -33,7 +33,7 @@ public sealed interface StartWater {
     }
 
     /**
-     * The temperature that the filled pool takes by itself in the days before opening, with its cover as scheduled but
+     * The temperature that the filled pool takes by itself in the days before opening or before anything warms it, with its cover as scheduled but
      * neither collectors nor heater nor bathers. A pool that never closes has no such days: it comes into the year as it
      * goes out of it, with everything running.
      *

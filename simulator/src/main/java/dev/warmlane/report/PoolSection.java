@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.ComfortSummary;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.season.TemperatureSummary;
@@ -24,26 +25,35 @@ final class PoolSection {
     private final Numbers numbers;
     private final Installation installation;
     private final SeasonSummary summary;
+    private final OpeningSummary opening;
     private final List<List<Cell>> rows = new ArrayList<>();
 
-    private PoolSection(Numbers numbers, Installation installation, SeasonSummary summary) {
-        this.numbers = numbers;
-        this.installation = installation;
-        this.summary = summary;
+    private PoolSection(Subject subject) {
+        this.numbers = subject.numbers();
+        this.installation = subject.installation();
+        this.summary = subject.summary();
+        this.opening = subject.forecast().opening();
     }
 
     /** Without its pictures. */
     static Section of(Subject subject) {
-        PoolSection pool = new PoolSection(subject.numbers(), subject.installation(), subject.summary());
+        PoolSection pool = new PoolSection(subject);
         return Section.of("The pool", Place.DETAIL)
                 .with(pool.table())
-                .words(pool.gained(subject.season()), pool.rule());
+                .words(pool.gained(subject.season()), pool.rule())
+                .words(pool.early().stream().toList());
     }
 
     private Table table() {
         PeriodSummary season = summary.season();
         temperatures(season.water(), season.waterWithout());
         comfort(season.comfort(), season.comfortWithout());
+        if (opening.early()) {
+            row(
+                    "Pool temperature at opening",
+                    temperature(opening.waterC()),
+                    temperature(opening.waterWithoutC()));
+        }
         row("Warm-up to comfort after opening", warmUp(summary.warmUpHours()), warmUp(summary.warmUpHoursWithout()));
         FuelWords fuel = FuelWords.of(season);
         season.gas().displaced().ifPresent(gas -> {
@@ -55,6 +65,12 @@ final class PoolSection {
                     FuelWords.capital(fuel.wordUsed()) + fuel.counted(),
                     numbers.show(Measure.HEAT, gas.burnedKwh()),
                     numbers.show(Measure.HEAT, gas.burnedWithoutKwh()));
+            if (opening.early()) {
+                row(
+                        "  of it before opening",
+                        numbers.show(Measure.HEAT, opening.boughtKwh()),
+                        numbers.show(Measure.HEAT, opening.boughtWithoutKwh()));
+            }
             row(
                     "Carbon dioxide of that " + fuel.word(),
                     numbers.show(Measure.MASS, gas.burnedCo2Kg()),
@@ -89,6 +105,15 @@ final class PoolSection {
                 + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(season.gainedK()))
                 + " in the season's mean and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
                 + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.";
+    }
+
+    /** What is counted before opening; nothing where nothing runs then. */
+    private Optional<String> early() {
+        return opening.early()
+                ? Optional.of("In the " + opening.days() + " days before opening collectors or heater run already, from "
+                        + temperature(opening.startC()) + " in both pools. Heat, what is bought for it and money count those"
+                        + " days too; temperatures and days are of the open season.")
+                : Optional.empty();
     }
 
     private String rule() {

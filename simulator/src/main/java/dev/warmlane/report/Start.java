@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Measure;
@@ -13,12 +14,20 @@ final class Start {
     /** In words after "it"; nothing for a pool that never closes and stood filled. */
     static Optional<String> of(Numbers numbers, SeasonForecast forecast) {
         String date = " on " + Numbers.show(forecast.installation().season().first());
+        if (forecast.opening().early()) {
+            return Optional.of(early(numbers, forecast.opening(), date));
+        }
         return forecast.installation()
                 .startWater()
                 .match(
                         given -> Optional.of("starts at the given "
                                 + numbers.show(Measure.TEMPERATURE, given.temperatureC()) + date),
                         standing -> unheated(numbers, forecast, date));
+    }
+
+    private static String early(Numbers numbers, OpeningSummary opening, String date) {
+        return "opens at " + numbers.show(Measure.TEMPERATURE, opening.waterC()) + date + ", without collectors at "
+                + numbers.show(Measure.TEMPERATURE, opening.waterWithoutC());
     }
 
     /** The mean of the first hour, as the lowest temperature is of hours. */

@@ -2,6 +2,7 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Pipes;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.season.Comfort;
@@ -96,15 +97,31 @@ final class PlantKeys {
             "hours in which people may swim every day; assumed only where no [[schedule]] is for it",
             new WordKinds.Span(0, 24),
             ALL_DAY);
+    static final Key<MonthDay> COLLECTORS_FROM = Key.optional(
+            "collectors_from",
+            WordKinds.date(),
+            "day before first_day from which on the collectors may run",
+            "from first_day; not with collectors_before");
+    static final Key<Integer> COLLECTORS_BEFORE = Key.convention(
+            "collectors_before",
+            Kinds.count(BeforeOpening.DAYS),
+            "days before first_day in which the collectors may run already",
+            0);
+    static final Key<Integer> HEATER_BEFORE = Key.convention(
+            "heater_before",
+            Kinds.count(BeforeOpening.DAYS),
+            "days before first_day in which the heater may run already",
+            0);
     static final Key<Double> START_TEMPERATURE = Key.optional(
             "start_temperature",
             StartWater.Given.TEMPERATURE,
-            "temperature of the water on the first morning",
+            "temperature of the water on the first morning, or on that on which collectors or heater first may run",
             "from days_standing; not with days_standing");
     static final Key<Integer> DAYS_STANDING = Key.assumed(
             "days_standing",
             Kinds.count(StartWater.StandingFilled.DAYS),
-            "days that the filled pool stands before opening and takes its temperature by itself",
+            "days that the filled pool stands before opening, or before collectors or heater first may run, and takes its"
+                    + " temperature by itself",
             StartWater.StandingFilled.USUAL.days(),
             StartWater.StandingFilled.USUAL_DAYS.source());
     static final Key<Double> COMFORT = Key.assumed(
@@ -119,6 +136,9 @@ final class PlantKeys {
             FIRST_DAY,
             LAST_DAY,
             OPEN,
+            COLLECTORS_FROM,
+            COLLECTORS_BEFORE,
+            HEATER_BEFORE,
             START_TEMPERATURE,
             DAYS_STANDING,
             COMFORT,

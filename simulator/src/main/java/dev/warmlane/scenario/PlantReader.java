@@ -5,11 +5,13 @@ import dev.warmlane.circuit.Pipes;
 import dev.warmlane.heater.Carrier;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.Heater;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Prices;
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 import org.jspecify.annotations.Nullable;
@@ -93,7 +95,30 @@ final class PlantReader {
         MonthDay first = s.get(PlantKeys.FIRST_DAY);
         MonthDay last = s.get(PlantKeys.LAST_DAY);
         Schedule open = schedules.of(What.OPEN, s, PlantKeys.OPEN);
-        return s.build(() -> new OpeningSeason(first, last, open));
+        BeforeOpening before = before(s, first);
+        return s.build(() -> new OpeningSeason(first, last, open, before));
+    }
+
+    private static BeforeOpening before(Section s, MonthDay opening) {
+        int heater = s.get(PlantKeys.HEATER_BEFORE);
+        if (!s.has(PlantKeys.COLLECTORS_FROM)) {
+            return new BeforeOpening(s.get(PlantKeys.COLLECTORS_BEFORE), heater);
+        }
+        s.refuse("not allowed with collectors_from; give one of them", PlantKeys.COLLECTORS_BEFORE);
+        MonthDay from = s.get(PlantKeys.COLLECTORS_FROM);
+        int hours = Math.floorMod(HourOfYear.startOf(opening) - HourOfYear.startOf(from), HourOfYear.HOURS);
+        int days = hours / 24;
+        if (!s.sound(PlantKeys.COLLECTORS_FROM) || !s.sound(PlantKeys.FIRST_DAY)) {
+            return new BeforeOpening(0, heater);
+        }
+        if (!BeforeOpening.DAYS.holds(days)) {
+            s.error(
+                    PlantKeys.COLLECTORS_FROM,
+                    "is " + days + " days before first_day; allowed: at most "
+                            + (int) BeforeOpening.DAYS.highest());
+            return new BeforeOpening(0, heater);
+        }
+        return new BeforeOpening(days, heater);
     }
 
     static @Nullable StartWater startWater(Section s) {

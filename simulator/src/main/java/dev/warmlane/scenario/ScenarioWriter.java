@@ -3,6 +3,7 @@ package dev.warmlane.scenario;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.heater.Carrier;
 import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Pool;
@@ -185,6 +186,11 @@ public final class ScenarioWriter {
         out.section("[season]")
                 .key(PlantKeys.FIRST_DAY, installation.season().first())
                 .key(PlantKeys.LAST_DAY, installation.season().last());
+        BeforeOpening before = installation.season().before();
+        if (before.days() > 0) {
+            out.key(PlantKeys.COLLECTORS_BEFORE, before.collectorDays())
+                    .key(PlantKeys.HEATER_BEFORE, before.heaterDays());
+        }
         installation
                 .startWater()
                 .match(

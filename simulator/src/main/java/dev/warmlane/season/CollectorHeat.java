@@ -37,7 +37,7 @@ public record CollectorHeat(
         double peak = 0;
         double lowest = Double.POSITIVE_INFINITY;
         double highest = Double.NEGATIVE_INFINITY;
-        for (int index = period.from(); index < period.to(); index++) {
+        for (int index = period.heatFrom(); index < period.to(); index++) {
             int hour = ledger.hourOfYear(index);
             peak = Math.max(peak, ledger.deliveredKwh(index));
             for (int a = 0; a < arrays.size(); a++) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * How often people found the pool warm enough. The rule: a day is at comfort if the mean water temperature over its open
  * hours is at or above the comfort temperature, and too warm if that mean is above the highest comfortable temperature.
- * An hour is open if the season's schedule of open hours is above 0 in it; a day without open hours is not counted.
+ * An hour is open if it lies in the season, not in days before opening, and its schedule of open hours is above 0 in it; a day without open hours is not counted.
  *
  * @param openDays days with at least one open hour
  * @param daysAtComfort days at or above the comfort temperature, the too warm ones included
@@ -49,7 +49,7 @@ public record ComfortSummary(
             int hours = 0;
             double sum = 0;
             for (int index = from; index < to; index++) {
-                if (open.at(ledger.hourOfYear(index)) > 0) {
+                if (index >= ledger.opening() && open.at(ledger.hourOfYear(index)) > 0) {
                     hours++;
                     sum += ledger.waterC(index);
                     openHoursAtComfort += warmEnough(ledger.waterC(index), installation) ? 1 : 0;

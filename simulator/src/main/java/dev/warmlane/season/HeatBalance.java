@@ -25,12 +25,14 @@ public record HeatBalance(Map<Flow, Double> kwh, double storedKwh, double evapor
     /** Sums up a period of a ledger. */
     public static HeatBalance of(SeasonLedger ledger, Period period) {
         double stored = 0;
-        for (int index = period.from(); index < period.to(); index++) {
+        for (int index = period.heatFrom(); index < period.to(); index++) {
             stored += ledger.storedJm2(index);
         }
         Installation installation = ledger.installation();
         double evaporated = ledger.evaporatedKg(period);
-        double drained = installation.makeUp().litresPerDay() * period.hours() / 24;
+        double drained = installation.makeUp().litresPerDay()
+                * (period.to() - Math.min(period.to(), Math.max(ledger.opening(), period.from())))
+                / 24;
         return new HeatBalance(
                 ledger.heatKwh(period),
                 stored * installation.pool().areaM2() / Units.KWH,

@@ -89,16 +89,17 @@ final class PoolHour {
      * Runs an hour.
      *
      * @param hour hour of the year
-     * @param inUse 1 in the open season, 0 while the pool only stands filled: then neither collectors nor heater run
+     * @param inUse 1 in the open season, 0 while the pool only stands filled
      * @param mayPump whether the collector circuits may run
+     * @param mayHeat whether the heater may run
      * @param row the hour's account, empty
      */
-    void run(int hour, double inUse, boolean mayPump, LedgerRow row) {
+    void run(int hour, double inUse, boolean mayPump, boolean mayHeat, LedgerRow row) {
         limit = targets.limit(hour);
         thermostat = targets.heater(hour);
-        Thermostat heater = inUse > 0 ? thermostat : Thermostat.OFF;
+        Thermostat heater = mayHeat ? thermostat : Thermostat.OFF;
         for (Pump pump : pumps) {
-            pump.startHour(hour, waterC, inUse > 0 && mayPump, shedAboveC);
+            pump.startHour(hour, waterC, mayPump, shedAboveC);
         }
         double left = Units.HOUR;
         for (int piece = 1; left > 0; piece++) {

@@ -18,7 +18,7 @@ public record PumpSummary(double hours, double electricityKwh, OptionalDouble he
         double hours = 0;
         for (int a = 0; a < installation.arrays().size(); a++) {
             double share = installation.arrays().get(a).areaM2() / installation.collectorAreaM2();
-            for (int index = period.from(); index < period.to(); index++) {
+            for (int index = period.heatFrom(); index < period.to(); index++) {
                 hours += share * ledger.runShare(a, index);
             }
         }

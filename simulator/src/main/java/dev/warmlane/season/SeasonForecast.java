@@ -61,6 +61,11 @@ public record SeasonForecast(SeasonLedger with, SeasonLedger without, SeasonForc
         return summaries(Periods.days(with));
     }
 
+    /** How the pool opens, see {@link OpeningSummary}. */
+    public OpeningSummary opening() {
+        return OpeningSummary.of(this);
+    }
+
     /** All numbers of the season; {@link #grown} is simulated for the worth of the next square metre. */
     public SeasonSummary summary() {
         return SeasonSummary.of(this, grown());

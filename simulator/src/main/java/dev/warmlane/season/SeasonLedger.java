@@ -15,6 +15,7 @@ public final class SeasonLedger {
 
     private final Installation installation;
     private final int firstHour;
+    private final int opening;
     private final int hours;
     private final double heatCapacityJm2K;
     private final double[] waterC;
@@ -25,8 +26,9 @@ public final class SeasonLedger {
 
     SeasonLedger(Installation installation, double heatCapacityJm2K, PoolHour start) {
         this.installation = installation;
-        this.firstHour = installation.season().firstHour();
-        this.hours = installation.season().hours();
+        this.firstHour = installation.season().beginHour();
+        this.opening = installation.season().leadHours();
+        this.hours = opening + installation.season().hours();
         this.heatCapacityJm2K = heatCapacityJm2K;
         this.waterC = new double[hours + 1];
         this.waterC[0] = start.waterC;
@@ -55,7 +57,12 @@ public final class SeasonLedger {
         return installation;
     }
 
-    /** How many hours the season has; indices of this ledger run from 0 to one less. */
+    /** The index at which the pool opens: 0, or the hours before opening in which collectors or heater may run. */
+    public int opening() {
+        return opening;
+    }
+
+    /** How many hours it has, those before opening too; indices run from 0 to one less. */
     public int hours() {
         return hours;
     }
@@ -129,7 +136,7 @@ public final class SeasonLedger {
     /** Heat of every kind in a period, kWh for the whole pool: one way through the rows. */
     Map<Flow, Double> heatKwh(Period period) {
         double[] sums = new double[Flow.COUNT];
-        for (int index = period.from(); index < period.to(); index++) {
+        for (int index = period.heatFrom(); index < period.to(); index++) {
             int row = index * width;
             for (int flow = 0; flow < Flow.COUNT; flow++) {
                 sums[flow] += cells[row + flow];
@@ -210,7 +217,7 @@ public final class SeasonLedger {
 
     private double sum(int cell, Period period) {
         double sum = 0;
-        for (int index = period.from(); index < period.to(); index++) {
+        for (int index = period.heatFrom(); index < period.to(); index++) {
             sum += cell(index, cell);
         }
         return sum;

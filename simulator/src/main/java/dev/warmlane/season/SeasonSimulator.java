@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.HourOfYear;
 
@@ -49,9 +50,15 @@ public final class SeasonSimulator {
     private static SeasonLedger run(Installation installation, SeasonForcing forcing, PoolHour hour) {
         SeasonLedger ledger = new SeasonLedger(installation, forcing.pool().heatCapacityJm2K(), hour);
         LedgerRow row = ledger.rows();
+        BeforeOpening before = installation.season().before();
         for (int index = 0; index < ledger.hours(); index++) {
             row.open(index);
-            open(installation, hour, ledger.hourOfYear(index), row);
+            int untilOpening = ledger.opening() - index;
+            if (untilOpening > 0) {
+                warmUp(installation, hour, ledger.hourOfYear(index), before, untilOpening, row);
+            } else {
+                open(installation, hour, ledger.hourOfYear(index), row);
+            }
             ledger.enter(index, hour);
         }
         ledger.close(hour);
@@ -68,7 +75,7 @@ public final class SeasonSimulator {
     /** The temperature that the filled pool takes by itself in some days, °C. */
     private static double stand(Installation installation, SeasonForcing forcing, PoolHour hour, int days) {
         boolean neverCloses = installation.season().hours() == HourOfYear.HOURS;
-        int first = installation.season().firstHour();
+        int first = installation.season().beginHour();
         // filled from the mains; a month later that hardly matters
         int before = days * 24;
         hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
@@ -79,7 +86,7 @@ public final class SeasonSimulator {
             if (neverCloses) {
                 open(installation, hour, hourOfYear, row);
             } else {
-                hour.run(hourOfYear, 0, false, row);
+                hour.run(hourOfYear, 0, false, false, row);
                 check(installation, hour, hourOfYear);
             }
         }
@@ -87,8 +94,25 @@ public final class SeasonSimulator {
     }
 
     private static void open(Installation installation, PoolHour hour, int hourOfYear, LedgerRow row) {
-        hour.run(hourOfYear, 1, installation.control().pumping().at(hourOfYear) > 0, row);
+        hour.run(hourOfYear, 1, mayPump(installation, hourOfYear), true, row);
         check(installation, hour, hourOfYear);
+    }
+
+    /** An hour before opening: the pool stands filled and is warmed already. */
+    private static void warmUp(
+            Installation installation,
+            PoolHour hour,
+            int hourOfYear,
+            BeforeOpening before,
+            int untilOpening,
+            LedgerRow row) {
+        boolean mayPump = before.collectorsMay(untilOpening) && mayPump(installation, hourOfYear);
+        hour.run(hourOfYear, 0, mayPump, before.heaterMay(untilOpening), row);
+        check(installation, hour, hourOfYear);
+    }
+
+    private static boolean mayPump(Installation installation, int hourOfYear) {
+        return installation.control().pumping().at(hourOfYear) > 0;
     }
 
     private static void check(Installation installation, PoolHour hour, int hourOfYear) {

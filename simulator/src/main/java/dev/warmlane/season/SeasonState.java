@@ -29,7 +29,7 @@ public record SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boo
 
     /** Refuses an installation whose season begins elsewhere, or that has other circuits. */
     void checkBegins(Installation installation) {
-        int first = installation.season().firstHour();
+        int first = installation.season().beginHour();
         if (hourOfYear != first) {
             throw new IllegalArgumentException("the state stands at " + HourOfYear.label(hourOfYear)
                     + " (month-day hour), the season of \"" + installation.name() + "\" begins at "

@@ -54,12 +54,13 @@ public record SeasonSummary(
     }
 
     private static OptionalInt warmUpHours(SeasonLedger ledger) {
-        if (ComfortSummary.warmEnough(ledger.waterStartC(0), ledger.installation())) {
+        int opening = ledger.opening();
+        if (ComfortSummary.warmEnough(ledger.waterStartC(opening), ledger.installation())) {
             return OptionalInt.of(0);
         }
-        for (int index = 0; index < ledger.hours(); index++) {
+        for (int index = opening; index < ledger.hours(); index++) {
             if (ComfortSummary.warmEnough(ledger.waterEndC(index), ledger.installation())) {
-                return OptionalInt.of(index + 1);
+                return OptionalInt.of(index + 1 - opening);
             }
         }
         return OptionalInt.empty();

@@ -28,6 +28,7 @@ import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.SkyModel;
 import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.MainsWater;
@@ -158,7 +159,8 @@ class RoundTripTest {
                 .heater(new Boiler(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
                 .prices(new Prices("Mark", 0.0773, 0.233, 133.3))
                 .control(new Control(3.7, 0.27, 28.3, 29.7, Schedule.daily(7, 19)))
-                .season(new OpeningSeason(MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17)))
+                .season(new OpeningSeason(
+                        MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17), new BeforeOpening(21, 6)))
                 .startWater(new StartWater.Given(17.3))
                 .comfort(new Comfort(23.3, 29.1))
                 .build();

@@ -76,7 +76,7 @@ final class DurationChart {
     /** Water temperatures of the open hours, the warmest first. */
     private static double[] sorted(Subject subject, SeasonLedger ledger) {
         Schedule open = ledger.installation().season().openHours();
-        double[] rising = IntStream.range(0, ledger.hours())
+        double[] rising = IntStream.range(ledger.opening(), ledger.hours())
                 .filter(index -> open.at(ledger.hourOfYear(index)) > 0)
                 .mapToDouble(index -> Measure.TEMPERATURE.in(subject.units(), ledger.waterC(index)))
                 .sorted()
