@@ -24,10 +24,13 @@ final class HourTable {
                 .count("month", "month", i -> HourOfYear.monthOf(with.hourOfYear(i)))
                 .count("day", "day", i -> HourOfYear.dayOfMonth(with.hourOfYear(i)))
                 .count("hour", "hour_starting", i -> HourOfYear.hourOfDay(with.hourOfYear(i)))
-                .count("open", "open", i -> i >= with.opening()
-                                && installation.season().openHours().at(with.hourOfYear(i)) > 0
-                        ? 1
-                        : 0)
+                .count(
+                        "open",
+                        "open",
+                        i -> i >= with.opening()
+                                        && installation.season().openHours().at(with.hourOfYear(i)) > 0
+                                ? 1
+                                : 0)
                 .number("air", Measure.TEMPERATURE, i -> forecast.weather().airTemperatureC(with.hourOfYear(i)))
                 .number("water", Measure.TEMPERATURE, with::waterC)
                 .number("water_without", Measure.TEMPERATURE, without::waterC);

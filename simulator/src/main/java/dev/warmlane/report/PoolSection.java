@@ -49,10 +49,7 @@ final class PoolSection {
         temperatures(season.water(), season.waterWithout());
         comfort(season.comfort(), season.comfortWithout());
         if (opening.early()) {
-            row(
-                    "Pool temperature at opening",
-                    temperature(opening.waterC()),
-                    temperature(opening.waterWithoutC()));
+            row("Pool temperature at opening", temperature(opening.waterC()), temperature(opening.waterWithoutC()));
         }
         row("Warm-up to comfort after opening", warmUp(summary.warmUpHours()), warmUp(summary.warmUpHoursWithout()));
         FuelWords fuel = FuelWords.of(season);
@@ -110,9 +107,11 @@ final class PoolSection {
     /** What is counted before opening; nothing where nothing runs then. */
     private Optional<String> early() {
         return opening.early()
-                ? Optional.of("In the " + opening.days() + " days before opening collectors or heater run already, from "
-                        + temperature(opening.startC()) + " in both pools. Heat, what is bought for it and money count those"
-                        + " days too; temperatures and days are of the open season.")
+                ? Optional.of(
+                        "In the " + opening.days() + " days before opening collectors or heater run already, from "
+                                + temperature(opening.startC())
+                                + " in both pools. Heat, what is bought for it and money count those"
+                                + " days too; temperatures and days are of the open season.")
                 : Optional.empty();
     }
 

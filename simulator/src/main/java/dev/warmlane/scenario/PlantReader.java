@@ -114,8 +114,7 @@ final class PlantReader {
         if (!BeforeOpening.DAYS.holds(days)) {
             s.error(
                     PlantKeys.COLLECTORS_FROM,
-                    "is " + days + " days before first_day; allowed: at most "
-                            + (int) BeforeOpening.DAYS.highest());
+                    "is " + days + " days before first_day; allowed: at most " + (int) BeforeOpening.DAYS.highest());
             return new BeforeOpening(0, heater);
         }
         return new BeforeOpening(days, heater);

@@ -52,7 +52,8 @@ public final class Periods {
         List<Period> weeks = new ArrayList<>();
         beforeOpening(ledger).ifPresent(weeks::add);
         for (int from = ledger.opening(); from < ledger.hours(); from += WEEK) {
-            weeks.add(new Period("week " + ((from - ledger.opening()) / WEEK + 1), from, Math.min(from + WEEK, ledger.hours())));
+            weeks.add(new Period(
+                    "week " + ((from - ledger.opening()) / WEEK + 1), from, Math.min(from + WEEK, ledger.hours())));
         }
         return weeks;
     }

@@ -58,8 +58,8 @@ class BeforeOpeningTest {
         assertThat(heat).isGreaterThan(1000);
         assertThat(with.boughtKwh(15 * 24)).as("the heater starts at midnight").isPositive();
 
-        SeasonLedger heaterFirst =
-                forecast(new BeforeOpening(3, 10), StartWater.StandingFilled.USUAL).with();
+        SeasonLedger heaterFirst = forecast(new BeforeOpening(3, 10), StartWater.StandingFilled.USUAL)
+                .with();
         for (int index = 0; index < 7 * 24; index++) {
             assertThat(heaterFirst.arrayHeatKwh(0, index)).isZero();
         }
