@@ -76,12 +76,14 @@ final class DescribedScenario {
     }
 
     private void heater() {
-        if (answers.is("heater.fuel", Questions.NONE)) {
+        if (answers.is(Questions.HEATER, Questions.NONE)) {
             return;
         }
         section("heater");
-        key("heater.fuel", "");
+        line(Questions.electric(answers) ? "kind" : "fuel", answers.toml(Questions.HEATER), "");
         key("heater.capacity", "heat to the water at full load");
+        key("heater.cop", "in air and water of 27 degC");
+        key("heater.fuel_co2", "of the electricity");
         key("heater.set_point", "the collectors may warm further, up to limit of [control]");
     }
 
@@ -92,6 +94,7 @@ final class DescribedScenario {
         section("prices");
         key("prices.currency", "");
         key("prices.gas", "on the higher heating value");
+        key("prices.fuel", "of what the heater burns");
         key("prices.electricity", "");
         key("prices.collectors", "installed");
     }

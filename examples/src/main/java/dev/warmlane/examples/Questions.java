@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.scenario.ScenarioAnswer;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
@@ -25,6 +26,11 @@ final class Questions {
     private static final Function<Answers, String> TEMPERATURE = unit("degC", "degF");
 
     static final String NONE = "none";
+
+    /** What heats the pool: a fuel, or a kind of heater that burns none. */
+    static final String HEATER = "heater.kind";
+
+    private static final String OIL = "heating-oil";
 
     private Questions() {}
 
@@ -101,21 +107,35 @@ final class Questions {
                         .when(before -> before.is("collectors.mounting", "rack")),
                 Question.key("collectors.area", "Collector area, or length x width", AREA)
                         .usually(Questions::usualArea),
-                Question.key("heater.fuel", "Heater that the pool has: none, natural-gas or propane")
-                        .usually(NONE)
-                        .or(NONE, "nothing but the sun heats the pool"),
+                new Question(
+                        HEATER,
+                        "What heats the pool today: none, natural-gas, propane, heating-oil, electric, heat-pump",
+                        ScenarioAnswer.meaning("heater", "kind")
+                                + "; none where only the sun does; more can be said in the" + " file",
+                        before -> true,
+                        before -> NONE,
+                        (written, before) -> heater(written)),
                 Question.key("heater.capacity", "Heat that it gives to the water", by("kW", "Btu/h"))
                         .usually(by("150 kW", "500,000 Btu/h"))
                         .when(Questions::heated),
                 Question.key("heater.set_point", "Water temperature that it keeps", TEMPERATURE)
                         .usually(before -> before.text("season.comfort"))
                         .when(Questions::heated),
+                Question.key("heater.cop", "Its COP in air and water of 27 degC, by its data sheet")
+                        .when(before -> before.is(HEATER, "heat-pump")),
+                Question.key(
+                                "heater.fuel_co2",
+                                "Carbon dioxide of the electricity, as the supplier tells it",
+                                before -> "kg/kWh")
+                        .when(Questions::electric),
                 Question.key("prices.currency", "Currency for money, such as EUR, or none")
                         .usually(NONE)
                         .or(NONE, "nothing is said of money"),
                 Question.key("prices.gas", "Price of gas", by("per kWh", "per therm"))
                         .usually(by("0.10 per kWh", "1.40 per therm"))
-                        .when(before -> priced(before)),
+                        .when(before -> priced(before) && !electric(before) && !before.is(HEATER, OIL)),
+                Question.key("prices.fuel", "Price of heating oil", by("per L", "per gal"))
+                        .when(before -> priced(before) && before.is(HEATER, OIL)),
                 Question.key("prices.electricity", "Price of electricity", before -> "per kWh")
                         .usually(by("0.25 per kWh", "0.16 per kWh"))
                         .when(before -> priced(before)),
@@ -133,7 +153,23 @@ final class Questions {
     }
 
     private static boolean heated(Answers before) {
-        return !before.is("heater.fuel", NONE);
+        return !before.is(HEATER, NONE);
+    }
+
+    /** Whether it takes electricity. */
+    static boolean electric(Answers before) {
+        return before.is(HEATER, "electric") || before.is(HEATER, "heat-pump");
+    }
+
+    /** Nothing, what a boiler burns, or another kind of heater. */
+    private static ScenarioAnswer heater(String written) {
+        if (written.strip().equalsIgnoreCase(NONE)) {
+            return new ScenarioAnswer(NONE, "");
+        }
+        String joined = written.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
+        return joined.matches("electric(ity)?|heat-?pump")
+                ? ScenarioAnswer.of("heater", "kind", joined.startsWith("e") ? "electric" : "heat-pump", "")
+                : ScenarioAnswer.of("heater", "fuel", written, "");
     }
 
     private static boolean priced(Answers before) {

@@ -11,10 +11,12 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -286,5 +288,34 @@ class DescribeCommandTest {
         } else {
             assertThat(told).isEqualTo(guide);
         }
+    }
+
+    @Test
+    void whateverHeatsThePoolIsAskedForWhatItNeeds() throws IOException {
+        String[] untilHeater = {"", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", "", "", "", ""};
+        assertThat(describe(concat(untilHeater, "oil", "heating oil", "120", "", "EUR", "1.05", "", "")))
+                .as(err + out)
+                .isZero();
+        assertThat(out).contains("did you mean \"heating-oil\"?");
+        assertThat(Files.readString(file))
+                .contains("fuel = \"heating-oil\"", "fuel = \"1.05 per L\"")
+                .doesNotContain("gas =");
+        forecasts();
+
+        assertThat(describe(concat(untilHeater, "Heat Pump", "60", "", "5.5", "0.3", "EUR", "", "")))
+                .as(err + out)
+                .isOne();
+        assertThat(describe(concat(
+                        new String[] {"yes"}, concat(untilHeater, "Heat Pump", "60", "", "5.5", "0.3", "EUR", "", ""))))
+                .as(err + out)
+                .isZero();
+        assertThat(Files.readString(file))
+                .contains("kind = \"heat-pump\"", "cop = 5.5", "fuel_co2 = \"0.3 kg/kWh\"")
+                .doesNotContain("gas =", "fuel =");
+        forecasts();
+    }
+
+    private static String[] concat(String[] first, String... second) {
+        return Stream.concat(Arrays.stream(first), Arrays.stream(second)).toArray(String[]::new);
     }
 }

@@ -106,11 +106,16 @@ public record Fuel(String name, Carrier carrier, SaleUnit unit, double heatMjPer
     /**
      * The same, sold in another unit.
      *
-     * @throws IllegalArgumentException if that is a volume and this has none: no heating value is known of it
+     * @throws IllegalArgumentException if that is a volume and this has none, so that no heating value is known of it, or
+     *     a measure of liquids and this is a gas
      */
     public Fuel soldIn(SaleUnit other) {
         if (other == unit) {
             return this;
+        }
+        if (other.ofLiquids() && unit.isVolume() && !unit.ofLiquids()) {
+            throw new IllegalArgumentException(
+                    name + " is sold by the m3 or the ccf, as a gas; by the " + other.symbol() + " are liquids");
         }
         double mj = other.isVolume() ? heatMjPerUnit * (other.base() / unit.base()) : other.base() / MJ;
         if (other.isVolume() && !unit.isVolume()) {

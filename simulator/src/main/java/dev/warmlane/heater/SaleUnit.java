@@ -2,6 +2,8 @@ package dev.warmlane.heater;
 
 import dev.warmlane.units.Units;
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** A unit that energy is sold in: a volume of fuel, or the energy itself. */
@@ -27,6 +29,9 @@ public enum SaleUnit {
     /** Gigajoule. */
     GJ("GJ", Units.GIGAJOULE, false);
 
+    private static final Map<String, String> WORDS =
+            Map.of("litre", "L", "liter", "L", "gallon", "gal", "cubic metre", "m3", "cubic meter", "m3");
+
     private final String symbol;
     private final double base;
     private final boolean volume;
@@ -37,10 +42,14 @@ public enum SaleUnit {
         this.volume = volume;
     }
 
-    /** The unit of a symbol, in which its plural counts too; nothing for any other text. */
+    /** The unit of a symbol, in letters of any size and in words; nothing for any other text. */
     public static Optional<SaleUnit> of(String symbol) {
-        String single = symbol.equals("therms") ? "therm" : symbol;
-        return Arrays.stream(values()).filter(u -> u.symbol.equals(single)).findFirst();
+        String single =
+                symbol.strip().toLowerCase(Locale.ROOT).replace('\u00b3', '3').replaceFirst("s$", "");
+        String known = WORDS.getOrDefault(single, single);
+        return Arrays.stream(values())
+                .filter(u -> u.symbol.equalsIgnoreCase(known))
+                .findFirst();
     }
 
     /** How it is written. */

@@ -3,31 +3,32 @@ package dev.warmlane.scenario;
 import dev.warmlane.heater.Bill;
 import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.units.Quantity;
+import dev.warmlane.units.QuantityException;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** An amount of fuel or energy as a bill has it. What it cost is another key's. */
 record BillKind() implements Kind<Bill> {
 
-    private static final Pattern AMOUNT = Pattern.compile("(\\d+(?:\\.\\d*)?)\\s*([A-Za-z]\\S*)");
-
     @Override
     public Bill read(Object toml) throws BadValueException {
-        Matcher matcher =
-                AMOUNT.matcher(toml instanceof String text ? text.strip().replace("\u00b3", "3") : "");
-        Optional<SaleUnit> unit = matcher.matches() ? SaleUnit.of(matcher.group(2)) : Optional.empty();
-        if (unit.isEmpty()) {
+        if (!(toml instanceof String text)) {
             throw BadValueException.of(toml, allowed());
         }
         try {
-            return new Bill(Double.parseDouble(matcher.group(1)), unit.get(), OptionalDouble.empty());
+            Quantity.Written amount = Quantity.written(text);
+            Optional<SaleUnit> unit = SaleUnit.of(amount.unit());
+            if (unit.isPresent()) {
+                return new Bill(amount.number(), unit.get(), OptionalDouble.empty());
+            }
+        } catch (QuantityException unclear) {
+            throw new BadValueException(unclear.getMessage() + "; allowed: " + allowed());
         } catch (IllegalArgumentException e) {
             throw BadValueException.of(toml, allowed());
         }
+        throw BadValueException.of(toml, allowed());
     }
 
     @Override

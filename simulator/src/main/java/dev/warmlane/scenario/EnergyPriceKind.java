@@ -5,6 +5,7 @@ import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.season.Prices;
 import dev.warmlane.units.Quantity;
+import dev.warmlane.units.QuantityException;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,22 +15,31 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
 
     private static final String OR_VOLUME = "; or per m3, ccf, L or gal of the fuel";
     private static final Kind<Double> PER_ENERGY = Kinds.of(Prices.GAS);
-    private static final Pattern PER_VOLUME =
-            Pattern.compile("(\\d+(?:\\.\\d*)?|\\.\\d+)\\s*(?:per|/)\\s*([A-Za-z]\\S*)");
+    private static final Pattern PER = Pattern.compile("(?:per\s+|/\s*)(.+)");
 
     @Override
     public EnergyPrice read(Object toml) throws BadValueException {
-        Matcher matcher =
-                PER_VOLUME.matcher(toml instanceof String text ? text.strip().replace("\u00b3", "3") : "");
-        Optional<SaleUnit> unit =
-                matcher.matches() ? SaleUnit.of(matcher.group(2)).filter(SaleUnit::isVolume) : Optional.empty();
-        if (unit.isPresent()) {
-            return new EnergyPrice(Double.parseDouble(matcher.group(1)), unit.get());
+        Optional<EnergyPrice> ofVolume = toml instanceof String text ? ofVolume(text) : Optional.empty();
+        if (ofVolume.isPresent()) {
+            return ofVolume.get();
         }
         try {
             return EnergyPrice.perKwh(PER_ENERGY.read(toml));
         } catch (BadValueException e) {
             throw new BadValueException(e.getMessage() + OR_VOLUME);
+        }
+    }
+
+    /** The price of a volume, if it is one. */
+    private static Optional<EnergyPrice> ofVolume(String text) {
+        try {
+            Quantity.Written price = Quantity.written(text);
+            Matcher per = PER.matcher(price.unit());
+            return per.matches()
+                    ? SaleUnit.of(per.group(1)).filter(SaleUnit::isVolume).map(u -> new EnergyPrice(price.number(), u))
+                    : Optional.empty();
+        } catch (QuantityException noPrice) {
+            return Optional.empty();
         }
     }
 

@@ -16,9 +16,11 @@ final class OtherWords {
             entry("indoor", List.of("inside", "hall", "in a hall", "covered", "enclosed")),
             entry("natural-gas", List.of("gas", "methane", "mains gas", "boiler", "gas boiler")),
             entry("propane", List.of("lpg", "liquid gas", "bottled gas")),
-            entry("oil", List.of("heating oil", "fuel oil", "diesel")),
-            entry("heat-pump", List.of("heatpump", "hp", "air source heat pump")),
+            entry("heating-oil", List.of("oil", "fuel oil", "diesel", "gas oil")),
+            entry("heat-pump", List.of("heatpump", "hp", "air source heat pump", "air-source")),
             entry("electric", List.of("electricity", "resistance", "power")),
+            entry("district-heat", List.of("district heating", "heat network", "network")),
+            entry("condensing", List.of("condensing boiler", "condenser")),
             entry("bubble", List.of("solar blanket", "solar cover", "bubble wrap", "blanket")),
             entry("solid-track", List.of("automatic", "slatted", "roller shutter", "safety cover", "lamella")),
             entry("liquid-film", List.of("liquid", "chemical")),
@@ -77,7 +79,24 @@ final class OtherWords {
             entry("cover.hours", "the hours on the water are called drawn"),
             entry("cover.type", "the kind of cover is called kind"));
 
+    /** What is no choice of its key because another key says it. */
+    private static final Map<String, String> ELSEWHERE = Map.ofEntries(
+            entry("heat-pump", "kind = \"heat-pump\" and its cop"),
+            entry("heatpump", "kind = \"heat-pump\" and its cop"),
+            entry("electric", "kind = \"electric\""),
+            entry("electricity", "kind = \"electric\""),
+            entry("district-heat", "kind = \"district-heat\""),
+            entry("district-heating", "kind = \"district-heat\""),
+            entry("wood", "fuel = \"own\" with fuel_name, fuel_heat and fuel_co2"),
+            entry("pellets", "fuel = \"own\" with fuel_name, fuel_heat and fuel_co2"),
+            entry("biogas", "fuel = \"own\" with fuel_name, fuel_heat and fuel_co2"));
+
     private OtherWords() {}
+
+    /** What to write instead of a word that says what another key says; only where the choices are those of a fuel. */
+    static Optional<String> elsewhere(String joined, Collection<String> known) {
+        return known.contains("natural-gas") ? Optional.ofNullable(ELSEWHERE.get(joined)) : Optional.empty();
+    }
 
     /** The known choice that somebody has another word for. */
     static Optional<String> choice(String word, Collection<String> known) {

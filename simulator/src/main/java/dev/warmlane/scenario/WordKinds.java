@@ -97,11 +97,17 @@ final class WordKinds {
                 return found;
             }
             String hint = toml instanceof String text
-                    ? Nearest.choice(text, names.keySet())
-                            .map(n -> "; did you mean \"" + n + "\"?")
-                            .orElse("")
+                    ? OtherWords.elsewhere(joined(text), names.keySet())
+                            .map(other -> "; write " + other)
+                            .orElseGet(() -> near(text))
                     : "";
             throw new BadValueException("found " + BadValueException.show(toml) + "; allowed: " + allowed() + hint);
+        }
+
+        private String near(String text) {
+            return Nearest.choice(text, names.keySet())
+                    .map(n -> "; did you mean \"" + n + "\"?")
+                    .orElse("");
         }
 
         @Override

@@ -56,7 +56,7 @@ public final class Quantity {
             throw QuantityTrouble.unit(text, usual, number, dimension, in);
         }
         if (number.comma() && !UnitText.isUs(unit.symbol())) {
-            throw QuantityTrouble.comma(text, number, unit);
+            throw QuantityTrouble.comma(text, number, unit.symbol());
         }
         double value = convert(number.value(), unit, known(in, dimension));
         if (Double.isInfinite(value)) {
@@ -83,6 +83,27 @@ public final class Quantity {
             throw QuantityException.of(text, dimension, "is too large");
         }
         return number;
+    }
+
+    /**
+     * A number and what follows it, whatever that is.
+     *
+     * @param number the number
+     * @param unit what follows, without blanks around it
+     */
+    public record Written(double number, String unit) {}
+
+    /**
+     * The number that a text begins with, read as {@link #parse} reads it, for what no dimension has.
+     *
+     * @throws QuantityException if the text does not begin with a number, or with one whose comma may mean two things
+     */
+    public static Written written(String text) {
+        NumberText number = number(text, NumberText.usual(text), Dimension.NUMBER);
+        if (number.comma() && !UnitText.isUs(number.rest())) {
+            throw QuantityTrouble.comma(text, number, number.rest());
+        }
+        return new Written(number.value(), number.rest());
     }
 
     /**

@@ -33,12 +33,11 @@ final class QuantityTrouble {
     }
 
     /** A single comma that may part thousands or decimals. */
-    static QuantityException comma(String text, NumberText number, Unit unit) {
+    static QuantityException comma(String text, NumberText number, String unit) {
         String plain = number.written().replace(",", "");
         String point = number.written().replace(',', '.');
         return QuantityException.told(
-                text,
-                "may be " + (plain + " or " + point + " " + unit.symbol()).strip() + "; write it without a comma");
+                text, "may be " + (plain + " or " + point + " " + unit).strip() + "; write it without a comma");
     }
 
     /** A unit that the dimension has not. */

@@ -9,7 +9,7 @@ final class UnitText {
     private static final Pattern LITRE = Pattern.compile("(?<![A-Za-z])l(?![A-Za-z])");
 
     private static final Pattern US = Pattern.compile(
-            ".*(?<![A-Za-z])(?:ft|in|yd|acre|gal|k?Btu|MMBtu|MBH|lb|psi|mph|hp|therms?|(?:deg)?F)(?![A-Za-z]).*");
+            ".*(?<![A-Za-z])(?:ft|in|yd|acre|gal|k?Btu|MMBtu|MBH|lb|psi|mph|hp|therms?|ccf|(?:deg)?F)(?![A-Za-z]).*");
 
     private UnitText() {}
 
