@@ -1,7 +1,9 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -41,6 +43,7 @@ final class Syntax {
         refuseDepth(text, notes);
         TomlParseResult result = Toml.parse(text);
         List<String> lines = text.lines().toList();
+        Set<Integer> hinted = new HashSet<>();
         int told = 0;
         int quoted = 0;
         @Nullable TomlPosition firstQuote = null;
@@ -50,8 +53,11 @@ final class Syntax {
             if (TYPOGRAPHIC_QUOTE.matcher(beforeRemark(source)).find()) {
                 firstQuote = firstQuote == null ? at : firstQuote;
                 quoted++;
-            } else if (told++ < TOLD_AT_MOST) {
-                notes.error(at.line(), at.column(), message(error, source));
+            } else if (hint(source).isEmpty() || hinted.add(at.line())) {
+                // one slip may be several errors to the parser, but has one mend
+                if (told++ < TOLD_AT_MOST) {
+                    notes.error(at.line(), at.column(), message(error, source));
+                }
             }
         }
         if (firstQuote != null) {
@@ -105,10 +111,14 @@ final class Syntax {
             return "cannot be read: " + Printable.quote(twice.group(1)) + " stands twice, first in line "
                     + twice.group(2) + "; take one of them out";
         }
-        String hint = source.length() > LINE_AT_MOST ? "" : SyntaxHints.of(source);
+        String hint = hint(source);
         return hint.isEmpty()
                 ? "cannot be read: " + Printable.cut(String.valueOf(error.getMessage()), MESSAGE_AT_MOST)
                         + "; a line is a section, [pool], or a key with its value, depth = \"1.8 m\""
                 : "cannot be read: " + hint;
+    }
+
+    private static String hint(String source) {
+        return source.length() > LINE_AT_MOST ? "" : SyntaxHints.of(source);
     }
 }

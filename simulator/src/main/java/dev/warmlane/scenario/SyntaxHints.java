@@ -65,7 +65,7 @@ final class SyntaxHints {
             // a word that somebody forgot to put in quotes: setting = outdoor
             hint(
                     KEY + "([\\p{L}/.$€][^#\"',\\[\\]{}]*?)" + REMARK,
-                    m -> "write a word in quotes, \"" + m.group(2) + "\""));
+                    m -> "write a word in quotes, \"" + m.group(2).replace('\\', '/') + "\""));
 
     private SyntaxHints() {}
 

@@ -122,6 +122,13 @@ class NaturalInputTest {
         assertThat(found).hasMessageContaining(message).hasMessageContaining("[site], weather = \"...\"");
     }
 
+    /** To the parser the line is two errors; to a person it is one. */
+    @Test
+    void aSlipIsToldOnce() throws IOException {
+        assertThat(comesOf(Row.of("collectors | tilt = 4:12 | ! in quotes")).lines())
+                .hasSize(1);
+    }
+
     @Test
     void normalsAndScenariosAreNoWeather() throws IOException {
         Path scenario = Files.writeString(folder.resolve("job.toml"), Files.readString(FOLDER.resolve("base.toml")));
