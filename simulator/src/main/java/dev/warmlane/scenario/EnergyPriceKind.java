@@ -15,7 +15,7 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
 
     private static final String OR_VOLUME = "; or per m3, ccf, L or gal of the fuel";
     private static final Kind<Double> PER_ENERGY = Kinds.of(Prices.GAS);
-    private static final Pattern PER = Pattern.compile("(?:per\s+|/\s*)(.+)");
+    private static final Pattern PER = Pattern.compile("(?:per\\s+|/\\s*)(.+)");
 
     @Override
     public EnergyPrice read(Object toml) throws BadValueException {
