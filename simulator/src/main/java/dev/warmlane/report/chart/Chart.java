@@ -108,6 +108,10 @@ public final class Chart {
         int beside = RowLabels.width(plot.rows());
         g.translate(beside, plotTop());
         painter.paint(g, WIDTH - RIGHT - beside, height + 2 * PADDING);
+        // asked where a y lies, the library compares the plot's height with the room between ticks of x, and where they stand
+        // farther apart answers with the middle: that room is needed for painting alone
+        int room = painter.getStyler().getXAxisTickMarkSpacingHint();
+        painter.getStyler().setXAxisTickMarkSpacingHint(1);
         double left = painter.getScreenXFromChart(plot.left());
         double right = painter.getScreenXFromChart(plot.right());
         double baseline = painter.getScreenYFromChart(plot.y().low()) + LABEL_ROW;
@@ -131,6 +135,7 @@ public final class Chart {
                     painter.getScreenXFromChart(ground.getX2()),
                     painter.getScreenYFromChart(ground.getY2())));
         });
+        painter.getStyler().setXAxisTickMarkSpacingHint(room);
         g.setTransform(before);
     }
 
