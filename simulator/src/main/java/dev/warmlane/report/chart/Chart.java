@@ -108,7 +108,8 @@ public final class Chart {
         int beside = RowLabels.width(plot.rows());
         g.translate(beside, plotTop());
         painter.paint(g, WIDTH - RIGHT - beside, height + 2 * PADDING);
-        // asked where a y lies, the library compares the plot's height with the room between ticks of x, and where they stand
+        // asked where a y lies, the library compares the plot's height with the room between ticks of x, and where they
+        // stand
         // farther apart answers with the middle: that room is needed for painting alone
         int room = painter.getStyler().getXAxisTickMarkSpacingHint();
         painter.getStyler().setXAxisTickMarkSpacingHint(1);
