@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             ForecastCommand.class,
             MountingsCommand.class,
             AreasCommand.class,
+            DatesCommand.class,
             SensitivityCommand.class,
             YearsCommand.class,
             WeatherCommand.class,

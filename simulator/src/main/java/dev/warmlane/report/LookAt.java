@@ -3,10 +3,13 @@ package dev.warmlane.report;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.scenario.Finding;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.season.Installation;
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.weather.WeatherFinding;
 import dev.warmlane.weather.WeatherYear;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,11 +34,34 @@ final class LookAt {
         Installation built = subject.forecast().installation();
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();
+        inWinter(built, site).ifPresent(points::add);
         built.arrays().forEach(array -> awayFromTheSun(array, site).ifPresent(points::add));
         weather.findings().stream()
                 .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
                 .forEach(f -> points.add((weather.fromFile() ? "Weather file: " : "Weather: ") + f.message()));
         return points;
+    }
+
+    /** An outdoor season that has the middle of the local winter in it and not that of the summer. */
+    static Optional<String> inWinter(Installation built, Site site) {
+        OpeningSeason season = built.season();
+        boolean june = holds(season, MonthDay.of(6, 21));
+        boolean december = holds(season, MonthDay.of(12, 21));
+        boolean winter = site.southern() ? june && !december : december && !june;
+        if (!winter || Math.abs(site.latitudeDeg()) < TROPIC_DEG || built.pool().setting().outdoor().isEmpty()) {
+            return Optional.empty();
+        }
+        boolean overNewYear = HourOfYear.startOf(season.first()) > HourOfYear.startOf(season.last());
+        return Optional.of("The outdoor season, " + Numbers.show(season.first()) + " to " + Numbers.show(season.last())
+                + ", lies in the winter of this site, which is in the " + (site.southern() ? "south" : "north")
+                + (overNewYear
+                        ? ": its first day is after its last, so that it runs over New Year. If the summer is meant, exchange"
+                                + " the two"
+                        : ". If the summer is meant, give its dates"));
+    }
+
+    private static boolean holds(OpeningSeason season, MonthDay date) {
+        return Math.floorMod(HourOfYear.startOf(date) - season.firstHour(), HourOfYear.HOURS) < season.hours();
     }
 
     /** A frequent slip is an azimuth counted from south, or taken over from the other half of the earth. */

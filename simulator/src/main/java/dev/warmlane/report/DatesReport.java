@@ -1,0 +1,199 @@
+package dev.warmlane.report;
+
+import dev.warmlane.report.Block.Figure;
+import dev.warmlane.report.Block.Picture;
+import dev.warmlane.report.Report.Data;
+import dev.warmlane.report.chart.DatesChart;
+import dev.warmlane.study.DatesStudy;
+import dev.warmlane.study.DatesStudy.Dates;
+import dev.warmlane.study.DatesStudy.Way;
+import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The report of a dates study. A section is a method here and a line in {@link #sections}. */
+public final class DatesReport {
+
+    private final DatesStudy study;
+    private final Numbers numbers;
+    private final CommonSections common;
+    private final FuelWords fuel;
+
+    private DatesReport(DatesStudy study, Subject described) {
+        this.study = study;
+        this.numbers = described.numbers();
+        this.common = new CommonSections(described);
+        this.fuel = FuelWords.of(study.today().season());
+    }
+
+    /**
+     * The report of a study.
+     *
+     * @param study the study
+     * @param described what it started from
+     */
+    public static Report of(DatesStudy study, Subject described) {
+        DatesReport report = new DatesReport(study, described);
+        return new Report(
+                "dates",
+                study.installation().name() + ": opening dates",
+                report.common.place(),
+                described.settings().letterhead(),
+                report.sections(),
+                List.of(new Data("dates", () -> table(study, described.units()))));
+    }
+
+    private List<Section> sections() {
+        return CommonSections.list(
+                List.of(
+                        CommonSections.answer(
+                                numbers,
+                                study.dates().stream().map(Dates::season),
+                                sentences(),
+                                figures()),
+                        common.lookAt(),
+                        common.job(),
+                        dates(),
+                        reading()),
+                common.last(study.dates().stream().map(Dates::season).toList()));
+    }
+
+    private Section dates() {
+        return Section.of("Week by week", Place.ANSWER)
+                .with(
+                        Set.of(Place.FIRST_SHEET, Place.TECHNICAL),
+                        new Picture("dates", name -> DatesChart.of(name, study, numbers.units())))
+                .with(Place.PRINTED, table(study, numbers.units()));
+    }
+
+    private Section reading() {
+        List<String> points = new ArrayList<>();
+        points.add("Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
+                + " there are any, move with the opening");
+        if (heated()) {
+            points.add("Weeks gained are those by which the season with collectors may be longer until it takes as much "
+                    + fuel.word() + " as today's season without them");
+        }
+        points.add("Staff, water and chemicals of the longer season are not counted");
+        return Section.of("How to read it", Place.PRINTED).points(points);
+    }
+
+    /** The answer in a few sentences. */
+    private String sentences() {
+        Dates today = study.today();
+        StringBuilder text = new StringBuilder("Today the pool is open from ")
+                .append(Numbers.show(today.dates().first()))
+                .append(" to ")
+                .append(Numbers.show(today.dates().last()))
+                .append(" and opens at ")
+                .append(temperature(today.opening().waterC()))
+                .append(", without collectors at ")
+                .append(temperature(today.opening().waterWithoutC()))
+                .append('.');
+        if (heated()) {
+            text.append(" For the ").append(fuel.word()).append(" of today's season without collectors it may, with them, ");
+            List<String> ways = new ArrayList<>();
+            for (Way way : Way.values()) {
+                ways.add(way.label().replace("both", "do both") + " by " + gained(way)
+                        + (way == Way.BOTH ? " in all" : ""));
+            }
+            text.append(String.join(", ", ways.subList(0, 2))).append(", or ").append(ways.get(2)).append('.');
+        } else {
+            Dates last = longest(Way.EARLIER);
+            text.append(" It has no heater: opened ")
+                    .append(weeks(last.weeks()))
+                    .append(" earlier it is at ")
+                    .append(temperature(last.opening().waterC()))
+                    .append(" that day, and at ")
+                    .append(temperature(study.installation().comfortC()))
+                    .append(" or above on ")
+                    .append(last.season().comfort().daysAtComfort())
+                    .append(" days of the season, today on ")
+                    .append(today.season().comfort().daysAtComfort())
+                    .append('.');
+        }
+        return text.toString();
+    }
+
+    private List<Figure> figures() {
+        List<Figure> keys = new ArrayList<>();
+        Dates today = study.today();
+        keys.add(new Figure(
+                temperature(today.opening().waterC()),
+                "at opening on " + Numbers.show(today.dates().first()),
+                temperature(today.opening().waterWithoutC()) + " without collectors"));
+        if (heated()) {
+            for (Way way : List.of(Way.EARLIER, Way.LATER)) {
+                keys.add(new Figure(
+                        gained(way),
+                        way == Way.EARLIER ? "earlier opening" : "later closing",
+                        "for the " + fuel.word() + " of today without collectors"));
+            }
+        }
+        return keys;
+    }
+
+    private boolean heated() {
+        return study.today().boughtKwh().isPresent();
+    }
+
+    private Dates longest(Way way) {
+        List<Dates> seasons = study.of(way);
+        return seasons.get(seasons.size() - 1);
+    }
+
+    private String gained(Way way) {
+        double gained = study.weeksGained(way).orElseThrow();
+        String text = String.format(Locale.ROOT, "%.1f weeks", gained);
+        return study.endsOpen(way) ? "at least " + weeks((int) Math.round(gained)) : text;
+    }
+
+    private static String weeks(int count) {
+        return count + (count == 1 ? " week" : " weeks");
+    }
+
+    private String temperature(double celsius) {
+        return numbers.show(Measure.TEMPERATURE, celsius);
+    }
+
+    /** Every season a row, for people and for csv. */
+    static Table table(DatesStudy study, UnitSystem units) {
+        FuelWords fuel = FuelWords.of(study.today().season());
+        TableBuilder<Dates> table = new TableBuilder<Dates>(units)
+                .fed(fuel)
+                .words("way", "way", d -> d.weeks() == 0 ? "today" : d.way().label())
+                .count("weeks", "weeks", Dates::weeks)
+                .words("opens", "opens", d -> Numbers.show(d.dates().first()))
+                .words("closes", "closes", d -> Numbers.show(d.dates().last()))
+                .number("pool at\nopening", "water_at_opening", Measure.TEMPERATURE, d -> d.opening().waterC())
+                .number(
+                        "\nwithout",
+                        "water_at_opening_without",
+                        Measure.TEMPERATURE,
+                        d -> d.opening().waterWithoutC())
+                .count("days at\ncomfort", "days_at_comfort", d -> d.season().comfort().daysAtComfort())
+                .count(
+                        "\nwithout",
+                        "days_at_comfort_without",
+                        d -> d.season().comfortWithout().daysAtComfort());
+        if (study.today().boughtKwh().isPresent()) {
+            table.period(fuel.word() + "\n" + fuel.used(), Dates::season, PeriodColumn.GAS_BURNED)
+                    .period("\nwithout", Dates::season, PeriodColumn.GAS_BURNED_WITHOUT);
+        }
+        List<Dates> rows = study.dates().stream()
+                .filter(d -> d.weeks() > 0 || d.way() == Way.EARLIER)
+                .toList();
+        return table.build(rows);
+    }
+
+    /** What is drawn: fuel with collectors, or days at comfort where there is no heater. */
+    public static OptionalDouble drawn(Dates dates) {
+        return dates.boughtKwh().isPresent()
+                ? dates.boughtKwh()
+                : OptionalDouble.of(dates.season().comfort().daysAtComfort());
+    }
+}

@@ -1,0 +1,117 @@
+package dev.warmlane.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.pool.BeforeOpening;
+import dev.warmlane.report.DatesReport;
+import dev.warmlane.report.Report;
+import dev.warmlane.report.Subject;
+import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.DatesStudy.Dates;
+import dev.warmlane.study.DatesStudy.Way;
+import dev.warmlane.units.UnitSystem;
+import java.time.MonthDay;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class DatesStudyTest {
+
+    private static final Installation BUILT = SampleForecasts.MUNICIPAL.installation();
+    private static final SharedForcing FORCING = new SharedForcing(SampleForecasts.MUNICIPAL.weather());
+    private static final DatesStudy STUDY = DatesStudy.of(BUILT, 3, FORCING, Runs.onAllCores());
+
+    @Test
+    void endsMoveByWholeWeeks() {
+        assertThat(BUILT.season().first()).isEqualTo(MonthDay.of(5, 5));
+        assertThat(STUDY.of(Way.EARLIER).stream().map(d -> d.dates().first()))
+                .containsExactly(MonthDay.of(5, 5), MonthDay.of(4, 28), MonthDay.of(4, 21), MonthDay.of(4, 14));
+        assertThat(STUDY.of(Way.LATER).stream().map(d -> d.dates().last()))
+                .containsExactly(MonthDay.of(9, 15), MonthDay.of(9, 22), MonthDay.of(9, 29), MonthDay.of(10, 6));
+        assertThat(STUDY.of(Way.BOTH).get(2).dates().days()).isEqualTo(134 + 28);
+    }
+
+    @Test
+    void eachRowIsTheForecastOfThatSeason() {
+        Dates row = STUDY.of(Way.BOTH).get(2);
+        Installation moved = BUILT.toBuilder().season(row.dates()).build();
+        SeasonForecast forecast = SeasonForecast.of(moved, SampleForecasts.MUNICIPAL.weather());
+        GasSummary.Displaced gas = forecast.summary().season().gas().displaced().orElseThrow();
+
+        assertThat(row.boughtKwh()).hasValue(gas.burnedKwh());
+        assertThat(row.boughtWithoutKwh()).hasValue(gas.burnedWithoutKwh());
+        assertThat(row.opening().waterC()).isEqualTo(forecast.with().waterStartC(0));
+        assertThat(STUDY.today().season().water().meanC())
+                .isEqualTo(SampleForecasts.MUNICIPAL.summary().season().water().meanC());
+    }
+
+    /** Found again by interpolating the table by hand. */
+    @Test
+    void weeksGainedLieWhereTheFuelOfTodayIsReached() {
+        double may = STUDY.today().boughtWithoutKwh().orElseThrow();
+        for (Way way : Way.values()) {
+            List<Dates> seasons = STUDY.of(way);
+            int under = (int) IntStream.range(0, seasons.size())
+                    .takeWhile(i -> seasons.get(i).boughtKwh().orElseThrow() <= may)
+                    .count();
+            double expected = under - 1;
+            if (under < seasons.size()) {
+                double low = seasons.get(under - 1).boughtKwh().orElseThrow();
+                double high = seasons.get(under).boughtKwh().orElseThrow();
+                expected += (may - low) / (high - low);
+            }
+            assertThat(STUDY.weeksGained(way).orElseThrow())
+                    .isCloseTo(way == Way.BOTH ? 2 * expected : expected, within(1e-9))
+                    .isPositive();
+            assertThat(STUDY.endsOpen(way)).isEqualTo(under == seasons.size());
+        }
+        assertThat(STUDY.endsOpen(Way.BOTH)).as("six weeks in all are too many").isFalse();
+    }
+
+    @Test
+    void collectorsThatRunBeforeOpeningMoveWithIt() {
+        Installation early = BUILT.toBuilder()
+                .season(BUILT.season().after(new BeforeOpening(14, 0)))
+                .build();
+        Dates week = DatesStudy.of(early, 1, FORCING, Runs.onAllCores())
+                .of(Way.EARLIER)
+                .get(1);
+        assertThat(week.opening().days()).isEqualTo(14);
+        assertThat(week.opening().date()).isEqualTo(MonthDay.of(4, 28));
+        assertThat(week.opening().waterC()).isGreaterThan(week.opening().waterWithoutC() + 1);
+    }
+
+    @Test
+    void aPoolThatHardlyClosesHasNoMoreWeeks() {
+        Installation long1 = BUILT.toBuilder()
+                .season(DatesStudy.moved(BUILT.season(), Way.BOTH, 16))
+                .build();
+        DatesStudy study = DatesStudy.of(long1, 3, FORCING, Runs.onAllCores());
+        // 358 days are open, and a week more is all of the year
+        assertThat(study.of(Way.EARLIER)).hasSize(1);
+        assertThatThrownBy(() -> DatesStudy.of(BUILT, 0, FORCING, Runs.onAllCores()))
+                .hasMessageContaining("weeks");
+    }
+
+    @Test
+    void textAndCsvHoldTheSameRows() {
+        Subject described = Subject.of(
+                SampleForecasts.MUNICIPAL, new ReportSettings("Dates", UnitSystem.METRIC));
+        Report report = DatesReport.of(STUDY, described);
+        String text = TextWriter.full(report);
+        String csv = CsvWriter.csv(report.data().get(0).table().get());
+
+        assertThat(csv.lines()).hasSize(1 + 1 + 3 * 3);
+        assertThat(csv.lines().findFirst().orElseThrow())
+                .contains("water_at_opening_degc", "gas_burned_kwh", "gas_burned_without_kwh");
+        assertThat(text).contains("open earlier      1  28 April").contains("weeks in all");
+    }
+}
