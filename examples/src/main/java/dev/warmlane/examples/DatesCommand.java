@@ -20,8 +20,9 @@ import picocli.CommandLine.Spec;
         name = "dates",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "Opens the pool earlier and closes it later, week by week: water at opening, days at comfort and what"
-                + " is bought for the heater, with collectors and without, and the weeks that they gain.",
+        description =
+                "Opens the pool earlier and closes it later, week by week: water at opening, days at comfort and what"
+                        + " is bought for the heater, with collectors and without, and the weeks that they gain.",
         footer = {
             "",
             "Example:",

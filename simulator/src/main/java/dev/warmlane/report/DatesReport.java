@@ -51,10 +51,7 @@ public final class DatesReport {
         return CommonSections.list(
                 List.of(
                         CommonSections.answer(
-                                numbers,
-                                study.dates().stream().map(Dates::season),
-                                sentences(),
-                                figures()),
+                                numbers, study.dates().stream().map(Dates::season), sentences(), figures()),
                         common.lookAt(),
                         common.job(),
                         dates(),
@@ -72,11 +69,13 @@ public final class DatesReport {
 
     private Section reading() {
         List<String> points = new ArrayList<>();
-        points.add("Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
-                + " there are any, move with the opening");
+        points.add(
+                "Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
+                        + " there are any, move with the opening");
         if (heated()) {
-            points.add("Weeks gained are those by which the season with collectors may be longer until it takes as much "
-                    + fuel.word() + " as today's season without them");
+            points.add(
+                    "Weeks gained are those by which the season with collectors may be longer until it takes as much "
+                            + fuel.word() + " as today's season without them");
         }
         points.add("Staff, water and chemicals of the longer season are not counted");
         return Section.of("How to read it", Place.PRINTED).points(points);
@@ -95,13 +94,18 @@ public final class DatesReport {
                 .append(temperature(today.opening().waterWithoutC()))
                 .append('.');
         if (heated()) {
-            text.append(" For the ").append(fuel.word()).append(" of today's season without collectors it may, with them, ");
+            text.append(" For the ")
+                    .append(fuel.word())
+                    .append(" of today's season without collectors it may, with them, ");
             List<String> ways = new ArrayList<>();
             for (Way way : Way.values()) {
                 ways.add(way.label().replace("both", "do both") + " by " + gained(way)
                         + (way == Way.BOTH ? " in all" : ""));
             }
-            text.append(String.join(", ", ways.subList(0, 2))).append(", or ").append(ways.get(2)).append('.');
+            text.append(String.join(", ", ways.subList(0, 2)))
+                    .append(", or ")
+                    .append(ways.get(2))
+                    .append('.');
         } else {
             Dates last = longest(Way.EARLIER);
             text.append(" It has no heater: opened ")
@@ -169,17 +173,16 @@ public final class DatesReport {
                 .count("weeks", "weeks", Dates::weeks)
                 .words("opens", "opens", d -> Numbers.show(d.dates().first()))
                 .words("closes", "closes", d -> Numbers.show(d.dates().last()))
-                .number("pool at\nopening", "water_at_opening", Measure.TEMPERATURE, d -> d.opening().waterC())
-                .number(
-                        "\nwithout",
-                        "water_at_opening_without",
-                        Measure.TEMPERATURE,
-                        d -> d.opening().waterWithoutC())
-                .count("days at\ncomfort", "days_at_comfort", d -> d.season().comfort().daysAtComfort())
-                .count(
-                        "\nwithout",
-                        "days_at_comfort_without",
-                        d -> d.season().comfortWithout().daysAtComfort());
+                .number("pool at\nopening", "water_at_opening", Measure.TEMPERATURE, d -> d.opening()
+                        .waterC())
+                .number("\nwithout", "water_at_opening_without", Measure.TEMPERATURE, d -> d.opening()
+                        .waterWithoutC())
+                .count("days at\ncomfort", "days_at_comfort", d -> d.season()
+                        .comfort()
+                        .daysAtComfort())
+                .count("\nwithout", "days_at_comfort_without", d -> d.season()
+                        .comfortWithout()
+                        .daysAtComfort());
         if (study.today().boughtKwh().isPresent()) {
             table.period(fuel.word() + "\n" + fuel.used(), Dates::season, PeriodColumn.GAS_BURNED)
                     .period("\nwithout", Dates::season, PeriodColumn.GAS_BURNED_WITHOUT);

@@ -2,8 +2,8 @@ package dev.warmlane.report;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.scenario.Finding;
 import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.scenario.Finding;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
@@ -48,7 +48,9 @@ final class LookAt {
         boolean june = holds(season, MonthDay.of(6, 21));
         boolean december = holds(season, MonthDay.of(12, 21));
         boolean winter = site.southern() ? june && !december : december && !june;
-        if (!winter || Math.abs(site.latitudeDeg()) < TROPIC_DEG || built.pool().setting().outdoor().isEmpty()) {
+        if (!winter
+                || Math.abs(site.latitudeDeg()) < TROPIC_DEG
+                || built.pool().setting().outdoor().isEmpty()) {
             return Optional.empty();
         }
         boolean overNewYear = HourOfYear.startOf(season.first()) > HourOfYear.startOf(season.last());

@@ -156,7 +156,8 @@ public record DatesStudy(Installation installation, List<Dates> dates) {
     public boolean endsOpen(Way way) {
         List<Dates> seasons = of(way);
         OptionalDouble last = seasons.get(seasons.size() - 1).boughtKwh();
-        return last.isPresent() && last.getAsDouble() <= today().boughtWithoutKwh().orElseThrow();
+        return last.isPresent()
+                && last.getAsDouble() <= today().boughtWithoutKwh().orElseThrow();
     }
 
     private record Plan(Way way, int weeks, OpeningSeason dates) {
@@ -165,11 +166,7 @@ public record DatesStudy(Installation installation, List<Dates> dates) {
             Installation built = installation.toBuilder().season(dates).build();
             SeasonForecast forecast = SeasonForecast.of(built, forcing.of(built), forcing.weather());
             return new Dates(
-                    way,
-                    weeks,
-                    dates,
-                    PeriodSummary.of(forecast, Periods.season(forecast.with())),
-                    forecast.opening());
+                    way, weeks, dates, PeriodSummary.of(forecast, Periods.season(forecast.with())), forecast.opening());
         }
     }
 }

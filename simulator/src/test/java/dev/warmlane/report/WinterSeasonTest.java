@@ -29,8 +29,7 @@ class WinterSeasonTest {
     })
     void isTold(boolean southern, String first, String last, String told) {
         Installation built = SampleForecasts.MUNICIPAL.installation().toBuilder()
-                .season(new OpeningSeason(
-                        MonthDay.parse("--" + first), MonthDay.parse("--" + last), Schedule.ALWAYS))
+                .season(new OpeningSeason(MonthDay.parse("--" + first), MonthDay.parse("--" + last), Schedule.ALWAYS))
                 .build();
         String found = LookAt.inWinter(built, southern ? SOUTH : NORTH).orElse("");
         assertThat(found.isEmpty()).isEqualTo(told.isEmpty());

@@ -103,8 +103,7 @@ class DatesStudyTest {
 
     @Test
     void textAndCsvHoldTheSameRows() {
-        Subject described = Subject.of(
-                SampleForecasts.MUNICIPAL, new ReportSettings("Dates", UnitSystem.METRIC));
+        Subject described = Subject.of(SampleForecasts.MUNICIPAL, new ReportSettings("Dates", UnitSystem.METRIC));
         Report report = DatesReport.of(STUDY, described);
         String text = TextWriter.full(report);
         String csv = CsvWriter.csv(report.data().get(0).table().get());

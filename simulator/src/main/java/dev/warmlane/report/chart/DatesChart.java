@@ -36,7 +36,9 @@ public final class DatesChart {
                 "weeks that an end of the season moves",
                 new Scale(0, Math.max(1, most), 1),
                 shown -> Numbers.show(shown, 0),
-                heated ? measure.unit(units) + " of " + fuel.word() + " in the season" : "days at comfort in the season",
+                heated
+                        ? measure.unit(units) + " of " + fuel.word() + " in the season"
+                        : "days at comfort in the season",
                 Scale.withZero(STEPS, all, new double[] {today}));
         plot.level("today, without collectors", today, Palette.VERMILLION, Pen.DASHED);
         line(plot, study, Way.LATER, units, measure);
@@ -44,9 +46,7 @@ public final class DatesChart {
         line(plot, study, Way.BOTH, units, measure);
         return Optional.of(new Chart(
                 name,
-                heated
-                        ? "How much longer for the " + fuel.word() + " of today?"
-                        : "How many more days at comfort?",
+                heated ? "How much longer for the " + fuel.word() + " of today?" : "How many more days at comfort?",
                 study.installation().name(),
                 plot));
     }
