@@ -10,6 +10,7 @@ import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
 import dev.warmlane.study.Runs;
+import dev.warmlane.study.TracedPair;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
@@ -22,6 +23,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -36,7 +38,7 @@ import picocli.CommandLine.Spec;
                     + " turns.",
             "",
             "The scenario names the mountings in its sections [[mountings]]. Without any: flat, racks of 15, 30 and"
-                    + " 45 degrees that face the equator, and the scenario's own racks or pitched roof as described."
+                    + " 45 degrees that face the equator, and the scenario's own racks or pitched roof as planned."
         },
         footer = {
             "",
@@ -50,6 +52,13 @@ final class MountingsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path scenarioFile;
+
+    @Option(
+            names = "--trace",
+            paramLabel = "NAME",
+            description = "A mounting whose ranking is traced to where it turns; twice, for a flat one and for racks."
+                    + " Without it the best of either kind that fit the roof.")
+    private final List<String> trace = new ArrayList<>();
 
     @Mixin
     private final ReportOutput output = new ReportOutput();
@@ -81,7 +90,7 @@ final class MountingsCommand implements Callable<Integer> {
                     "name",
                     "flat, and racks of 15, 30 and 45 degrees facing the equator, no row shading another from 9 to 15"
                             + " o'clock on the day of the season with the lowest sun; racks or a pitched roof of the"
-                            + " installation's first collectors as described",
+                            + " installation's first collectors as planned",
                     "no mountings given; racks built like the first ones of the installation, else 2 m up the slope"
                             + " and 0.3 m above the roof; common practice, no source"));
         }
@@ -93,26 +102,26 @@ final class MountingsCommand implements Callable<Integer> {
         }
     }
 
-    /** The first flat mounting against the racks that give most. */
-    private Optional<TurningPoints> turning(MountingStudy study) {
-        Optional<MountingOption.Flat> flat = study.sameArea().stream()
-                .map(r -> r.option())
-                .filter(MountingOption.Flat.class::isInstance)
-                .map(MountingOption.Flat.class::cast)
-                .findFirst();
-        Optional<MountingOption.Racks> racks = study.sameArea().stream()
-                .filter(r -> r.option() instanceof MountingOption.Racks)
-                .reduce((a, b) -> b.deliveredKwh() > a.deliveredKwh() ? b : a)
-                .map(r -> (MountingOption.Racks) r.option());
-        if (flat.isEmpty() || racks.isEmpty()) {
-            return Optional.empty();
+    /** The pair that is named, else the best of either kind that fits. */
+    private Optional<TurningPoints> turning(MountingStudy study) throws IOException {
+        return traced(study)
+                .map(pair -> TurningPoints.of(
+                        study.template(),
+                        study.weather(),
+                        pair.flat(),
+                        pair.racks(),
+                        Runs.onAllCores(progress("looking for turning points"))));
+    }
+
+    private Optional<TracedPair> traced(MountingStudy study) throws IOException {
+        if (trace.isEmpty()) {
+            return TracedPair.best(study);
         }
-        return Optional.of(TurningPoints.of(
-                study.template(),
-                study.weather(),
-                flat.get(),
-                racks.get(),
-                Runs.onAllCores(progress("looking for turning points"))));
+        try {
+            return Optional.of(TracedPair.named(study, trace));
+        } catch (IllegalArgumentException e) {
+            throw new IOException("--trace: " + e.getMessage(), e);
+        }
     }
 
     private Progress progress(String what) {

@@ -11,13 +11,11 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Which mounting gives most, in both comparisons, in sentences and in a few large numbers. */
 final class MountingAnswer {
-
-    /** Less than this is no lead to speak of: a share that would be shown as 0 %. */
-    private static final double HARDLY = 0.005;
 
     private final MountingStudy study;
     private final Numbers numbers;
@@ -39,10 +37,21 @@ final class MountingAnswer {
                 figures());
     }
 
-    /** The answer in a few sentences. */
+    /** The answer in a few sentences, the conclusion first. */
     String sentences() {
-        return sameArea() + " " + sameRoof() + reason().map(why -> " " + why).orElse("")
+        return conclusion() + sameArea() + " " + sameRoof() + reason().map(why -> " " + why).orElse("")
                 + " This holds for this weather, this roof and this pool.";
+    }
+
+    /** Which mounting leads, in both comparisons; nothing where there is one alone. */
+    private String conclusion() {
+        String same = MountingLead.of(area, study, numbers)
+                .map(lead -> "With the same area " + lead.words() + " ")
+                .orElse("");
+        String most = MountingLead.of(roof, study, numbers)
+                .map(lead -> "With all that fits the roof " + lead.words() + " ")
+                .orElse("");
+        return same + most;
     }
 
     /** The large numbers, three or four. */
@@ -78,12 +87,8 @@ final class MountingAnswer {
         MountingResult best = area.get(0);
         String same = numbers.show(Measure.AREA, study.template().collectorAreaM2());
         String room = best.fit().fits() ? "" : " This roof has no room for that much of it.";
-        if (area.size() == 1) {
-            return "With " + same + " of collectors " + name(best) + " gives " + heat(best) + " of heat in the season, "
-                    + perArea(best) + "." + room;
-        }
-        return "With the same " + same + " of collectors " + name(best) + " gives most heat in the season, "
-                + heat(best) + lead(area) + "." + room;
+        return (area.size() == 1 ? "With " : "With the same ") + same + " of collectors " + name(best) + " gives "
+                + heat(best) + " of heat in the season, " + perArea(best) + next(area, this::heat) + "." + room;
     }
 
     private String sameRoof() {
@@ -91,25 +96,17 @@ final class MountingAnswer {
             return "Nothing fits this roof.";
         }
         MountingResult best = roof.get(0);
-        String from =
-                heat(best) + " from " + numbers.show(Measure.AREA, best.fit().areaM2());
-        return area.size() == 1
-                ? "The most that fits the same roof gives " + from + "."
-                : "With the most that fits the same roof " + name(best) + " gives "
-                        + (best.option().equals(area.get(0).option()) ? "most too, " : "most, ") + from + lead(roof)
-                        + ".";
+        return "The most that fits the same roof"
+                + (area.size() == 1 ? "" : ", of " + name(best) + ",") + " gives " + heatFromArea(best)
+                + next(roof, this::heatFromArea) + ".";
     }
 
-    /** By how much the first is ahead of the second. */
-    private String lead(List<MountingResult> ranking) {
-        if (ranking.size() < 2 || ranking.get(1).deliveredKwh() <= 0) {
-            return "";
-        }
-        MountingResult next = ranking.get(1);
-        double lead = ranking.get(0).deliveredKwh() / next.deliveredKwh() - 1;
-        return ", "
-                + (lead < HARDLY ? "hardly more" : numbers.show(Measure.SHARE, lead) + " more")
-                + " than " + name(next) + ", the next";
+    private String heatFromArea(MountingResult result) {
+        return heat(result) + " from " + numbers.show(Measure.AREA, result.fit().areaM2());
+    }
+
+    private static String next(List<MountingResult> ranking, Function<MountingResult, String> shown) {
+        return ranking.size() < 2 ? "" : "; " + name(ranking.get(1)) + " " + shown.apply(ranking.get(1));
     }
 
     /** The way of the heat by which the first gains most on the second; nothing where it cannot be told. */
@@ -121,7 +118,7 @@ final class MountingAnswer {
         return area.get(0).light().flatMap(best -> next.light().flatMap(other -> Arrays.stream(LightItem.values())
                 .filter(item -> item != LightItem.USEFUL && ahead(item, best, other) > 0)
                 .max(Comparator.comparingDouble(item -> ahead(item, best, other)))
-                .map(item -> "What speaks most for it, against " + name(next) + " with the same area: " + item.label()
+                .map(item -> "What speaks most for " + name(area.get(0)) + ", against " + name(next) + " with the same area: " + item.label()
                         + ", better by "
                         + numbers.show(Measure.LIGHT, ahead(item, best, other)) + ".")));
     }
