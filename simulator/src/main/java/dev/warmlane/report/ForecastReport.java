@@ -69,7 +69,7 @@ public final class ForecastReport {
 
     /** The days above it: with the exposure where there is any. */
     private Section months() {
-        Section months = Section.of("Month by month", Place.ANSWER)
+        Section months = Section.of("Your pool, day by day and month by month", Place.ANSWER)
                 .with(
                         FIRST,
                         new Picture(

@@ -79,8 +79,8 @@ public final class AreaCharts {
         return chart(
                 name,
                 displaces
-                        ? "Heat delivered and " + fuel().wordDisplaced() + " by collector area"
-                        : "Heat delivered by collector area",
+                        ? "How much heat and " + fuel().word() + " does more area bring?"
+                        : "How much heat does more area bring?",
                 plot);
     }
 
@@ -97,7 +97,7 @@ public final class AreaCharts {
         }
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
-        return chart(name, "What a " + new Numbers(units).unitOfArea() + " gives, and what one more adds", plot);
+        return chart(name, "What does each " + new Numbers(units).unitOfArea() + " give, and what does one more add?", plot);
     }
 
     private Chart comfort(String name) {
@@ -111,10 +111,10 @@ public final class AreaCharts {
         plot.line(WITH, area, with, Palette.BLUE, Pen.THICK);
         return chart(
                 name,
-                "Days at "
+                "On how many days is the pool at "
                         + new Numbers(units)
                                 .show(Measure.TEMPERATURE, study.installation().comfortC())
-                        + " or above by collector area",
+                        + " or above?",
                 plot);
     }
 

@@ -2,6 +2,7 @@ package dev.warmlane.report.chart;
 
 import java.awt.Color;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,15 +19,18 @@ final class BarPlot implements Plot {
 
     private final CategoryChart chart = new CategoryChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<CategorySeries> series = new ArrayList<>();
+    private final List<double[]> values = new ArrayList<>();
     private final List<String> categories;
     private final Scale y;
+    private final boolean stacked;
 
     private BarPlot(List<String> categories, String yTitle, Scale y, boolean stacked) {
         this.categories = categories;
         this.y = y;
+        this.stacked = stacked;
         PlotStyle.apply(chart.getStyler(), y);
         chart.setYAxisTitle(yTitle);
-        chart.getStyler().setStacked(stacked).setAvailableSpaceFill(stacked ? 0.5 : 0.72);
+        chart.getStyler().setStacked(stacked).setAvailableSpaceFill(fill());
         // every category has its label, none has a grid line
         chart.getStyler().setPlotGridVerticalLinesVisible(false).setXAxisTickMarkSpacingHint(1);
     }
@@ -49,6 +53,7 @@ final class BarPlot implements Plot {
         bars.setFillColor(colour);
         bars.setMarker(SeriesMarkers.NONE).setLineColor(colour);
         series.add(bars);
+        values.add(y.clone());
         return this;
     }
 
@@ -60,6 +65,39 @@ final class BarPlot implements Plot {
     @Override
     public List<CategorySeries> series() {
         return series;
+    }
+
+    /** The share of its room that a category fills. */
+    private double fill() {
+        return stacked ? 0.5 : 0.72;
+    }
+
+    @Override
+    public Hatch hatch(int n) {
+        return Hatch.of(n);
+    }
+
+    @Override
+    public List<Bar> bars() {
+        List<Bar> bars = new ArrayList<>();
+        for (int category = 0; category < categories.size(); category++) {
+            double above = 0;
+            double below = 0;
+            for (int n = 0; n < series.size(); n++) {
+                double value = values.get(n)[category];
+                double from = !stacked ? 0 : value < 0 ? below : above;
+                double to = from + value;
+                double wide = fill() / (stacked ? 1 : series.size());
+                double left = category + (1 - fill()) / 2 + (stacked ? 0 : n * wide);
+                bars.add(new Bar(
+                        new Rectangle2D.Double(left, Math.min(from, to), wide, Math.abs(value)),
+                        series.get(n).getFillColor(),
+                        hatch(n)));
+                above += Math.max(0, value);
+                below += Math.min(0, value);
+            }
+        }
+        return bars;
     }
 
     @Override

@@ -93,7 +93,7 @@ public final class Chart {
         g.setColor(Palette.PAPER);
         g.fill(new Rectangle2D.Double(0, 0, WIDTH, height()));
         int inner = WIDTH - 2 * PADDING;
-        Legend legend = new Legend(plot.series(), inner);
+        Legend legend = new Legend(plot, inner);
         int foot = LABEL_ROW * labelRows() + (plot.xTitle().isEmpty() ? 0 : LABEL_ROW) + legend.height() + PADDING;
         paintPlot(g, height() - head() - foot);
         Lettering.title(title, inner).paint(g, PADDING, PADDING + 14, Palette.INK);
@@ -109,10 +109,10 @@ public final class Chart {
         g.translate(beside, plotTop());
         painter.paint(g, WIDTH - RIGHT - beside, height + 2 * PADDING);
         // asked where a y lies, the library compares the plot's height with the room between ticks of x, and where they
-        // stand
-        // farther apart answers with the middle: that room is needed for painting alone
+        // stand farther apart answers with the middle: that room is needed for painting alone
         int room = painter.getStyler().getXAxisTickMarkSpacingHint();
         painter.getStyler().setXAxisTickMarkSpacingHint(1);
+        plot.bars().forEach(bar -> hatch(g, painter, bar));
         double left = painter.getScreenXFromChart(plot.left());
         double right = painter.getScreenXFromChart(plot.right());
         double baseline = painter.getScreenYFromChart(plot.y().low()) + LABEL_ROW;
@@ -138,6 +138,14 @@ public final class Chart {
         });
         painter.getStyler().setXAxisTickMarkSpacingHint(room);
         g.setTransform(before);
+    }
+
+    private static void hatch(Graphics2D g, AxesChart<?, ?> painter, Plot.Bar bar) {
+        double left = painter.getScreenXFromChart(bar.place().getMinX());
+        double top = painter.getScreenYFromChart(bar.place().getMaxY());
+        double width = painter.getScreenXFromChart(bar.place().getMaxX()) - left;
+        double height = painter.getScreenYFromChart(bar.place().getMinY()) - top;
+        bar.hatch().paint(g, new Rectangle2D.Double(left, top, width, height), bar.colour());
     }
 
     /** Lines of the tallest label below the plot. */

@@ -10,7 +10,7 @@ import dev.warmlane.units.UnitSystem;
  */
 final class ExposureChart {
 
-    static final String BAND = "exposed to sheltered";
+    static final String BAND = "from exposed to sheltered from the wind";
 
     private ExposureChart() {}
 
@@ -43,7 +43,7 @@ final class ExposureChart {
                 Pen.THICK);
         return new Chart(
                 name,
-                "Pool temperature, sheltered or exposed to the wind",
+                "How warm is the pool, day by day?",
                 subject.settings().title(),
                 plot);
     }

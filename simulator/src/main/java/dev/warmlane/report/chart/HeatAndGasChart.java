@@ -16,6 +16,8 @@ import java.util.function.ToDoubleFunction;
 final class HeatAndGasChart {
 
     static final String DELIVERED = "heat from the collectors";
+    static final String WITHOUT = " without collectors";
+    private static final String WITH = " with collectors";
 
     private static final int STEPS = 6;
 
@@ -31,16 +33,21 @@ final class HeatAndGasChart {
         List<PeriodSummary> months = subject.forecast().months();
         FuelWords fuel = new FuelWords(months.get(0).gas().fuel());
         List<Bars> all = new ArrayList<>();
-        if (collectors) {
-            all.add(bars(subject, months, DELIVERED, Palette.VERMILLION, m -> m.balance()
-                    .deliveredKwh()));
-        }
         if (collectors && heater) {
-            all.add(bars(subject, months, fuel.wordDisplaced(), Palette.SKY_BLUE, m -> m.gas()
-                    .replacedKwh()));
+            all.add(bars(subject, months, fuel.wordUsed() + WITHOUT, Palette.PALE, m -> burned(m)
+                    + m.gas().replacedKwh()));
         }
         if (heater) {
-            all.add(bars(subject, months, fuel.wordUsed(), Palette.INK, HeatAndGasChart::burned));
+            all.add(bars(
+                    subject,
+                    months,
+                    fuel.wordUsed() + (collectors ? WITH : ""),
+                    Palette.VERMILLION,
+                    HeatAndGasChart::burned));
+        }
+        if (collectors) {
+            all.add(bars(subject, months, DELIVERED, Palette.GREEN, m -> m.balance()
+                    .deliveredKwh()));
         }
         double lowest = all.stream()
                 .flatMapToDouble(b -> Arrays.stream(b.heights))
@@ -57,7 +64,11 @@ final class HeatAndGasChart {
         all.forEach(bars -> plot.bars(bars.label, bars.heights, bars.colour));
         return Optional.of(new Chart(
                 name,
-                heater ? "Heat and " + fuel.word() + " by month" : "Heat from the collectors by month",
+                !heater
+                        ? "How much heat do the collectors give in each month?"
+                        : collectors
+                                ? "How much " + fuel.word() + " is used in each month, before and after?"
+                                : "How much " + fuel.word() + " is used in each month?",
                 subject.settings().title(),
                 plot));
     }

@@ -57,7 +57,7 @@ final class HeldPoolChart {
         }
         return new Chart(
                 name,
-                "Heat from each " + new Numbers(units).unitOfArea() + " if the water were held at one temperature",
+                "How much less does each " + new Numbers(units).unitOfArea() + " give to warmer water?",
                 study.template().name(),
                 plot);
     }

@@ -23,10 +23,10 @@ final class Legend {
     private final List<List<Entry>> rows = new ArrayList<>();
 
     /** Breaks the entries into rows no wider than given, each as wide as its words are drawn. */
-    Legend(List<? extends AxesChartSeries> series, int width) {
+    Legend(Plot plot, int width) {
         double used = Double.POSITIVE_INFINITY;
-        for (AxesChartSeries one : series) {
-            Entry entry = Entry.of(one);
+        for (int i = 0; i < plot.series().size(); i++) {
+            Entry entry = Entry.of(plot.series().get(i), plot.hatch(i));
             if (used + BETWEEN + entry.width() > width) {
                 rows.add(new ArrayList<>());
                 used = -BETWEEN;
@@ -53,13 +53,13 @@ final class Legend {
     }
 
     private record Entry(
-            Lettering name, Color colour, @Nullable BasicStroke stroke) {
+            Lettering name, Color colour, @Nullable BasicStroke stroke, Hatch hatch) {
 
-        static Entry of(AxesChartSeries series) {
+        static Entry of(AxesChartSeries series, Hatch hatch) {
             Lettering name = Lettering.plain(series.getLabel());
             return series.getLegendRenderType() == LegendRenderType.Line
-                    ? new Entry(name, series.getLineColor(), series.getLineStyle())
-                    : new Entry(name, series.getFillColor(), null);
+                    ? new Entry(name, series.getLineColor(), series.getLineStyle(), Hatch.NONE)
+                    : new Entry(name, series.getFillColor(), null, hatch);
         }
 
         double width() {
@@ -69,7 +69,9 @@ final class Legend {
         void paint(Graphics2D g, double x, double middle) {
             g.setColor(colour);
             if (stroke == null) {
-                g.fill(new Rectangle2D.Double(x, middle - BOX / 2.0, BOX, BOX));
+                Rectangle2D box = new Rectangle2D.Double(x, middle - BOX / 2.0, BOX, BOX);
+                g.fill(box);
+                hatch.paint(g, box, colour);
             } else {
                 g.setStroke(stroke);
                 g.draw(new Line2D.Double(x, middle, x + LINE, middle));

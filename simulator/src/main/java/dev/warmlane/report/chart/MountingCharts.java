@@ -24,7 +24,7 @@ public final class MountingCharts {
         return Optional.of(rows(
                 study,
                 name,
-                "Heat in the season, both comparisons",
+                "Which mounting gives most heat in the season?",
                 Measure.HEAT,
                 units,
                 MountingResult::deliveredKwh));
@@ -35,7 +35,7 @@ public final class MountingCharts {
         return Optional.of(rows(
                 study,
                 name,
-                "Heat in the season from each " + new Numbers(units).unitOfArea(),
+                "Which mounting gives most from each " + new Numbers(units).unitOfArea() + "?",
                 Measure.HEAT_PER_AREA,
                 units,
                 MountingResult::deliveredKwhPerM2));
@@ -97,7 +97,8 @@ public final class MountingCharts {
         }
         return Optional.of(new Chart(
                 name,
-                "Heat by month from each " + new Numbers(units).unitOfArea() + ", same collector area",
+                "Which mounting gives most in which month, from each "
+                        + new Numbers(units).unitOfArea() + "?",
                 study.template().name(),
                 plot));
     }

@@ -23,13 +23,13 @@ final class MountingLightChart {
 
     /** In the order they are stacked, neighbours of different lightness. */
     private static final List<Kind> KINDS = List.of(
-            new Kind(LightItem.USEFUL, Palette.VERMILLION),
+            new Kind(LightItem.USEFUL, Palette.GREEN),
             new Kind(LightItem.ABSORBED_FRONT, Palette.YELLOW),
             new Kind(LightItem.ABSORBED_BACK, Palette.ORANGE),
             new Kind(LightItem.CONVECTION_FRONT, Palette.SKY_BLUE),
             new Kind(LightItem.CONVECTION_BACK, Palette.BLUE),
             new Kind(LightItem.LONG_WAVE_FRONT, Palette.PALE),
-            new Kind(LightItem.LONG_WAVE_BACK, Palette.GREEN),
+            new Kind(LightItem.LONG_WAVE_BACK, Palette.PURPLE),
             new Kind(LightItem.THROUGH_BACK, Palette.INK));
 
     private MountingLightChart() {}
@@ -64,7 +64,7 @@ final class MountingLightChart {
         }
         return Optional.of(new Chart(
                 name,
-                "What a " + new Numbers(units).unitOfArea() + " takes in (up) and what becomes of it (down)",
+                "What does a " + new Numbers(units).unitOfArea() + " take in (up), and what becomes of it (down)?",
                 study.template().name(),
                 plot));
     }

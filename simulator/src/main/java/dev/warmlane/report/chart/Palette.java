@@ -14,6 +14,7 @@ final class Palette {
     static final Color YELLOW = new Color(240, 228, 66);
     static final Color BLUE = new Color(0, 114, 178);
     static final Color VERMILLION = new Color(213, 94, 0);
+    static final Color PURPLE = new Color(204, 121, 167);
 
     static final Color PAPER = Color.WHITE;
     static final Color INK = new Color(51, 51, 51);

@@ -1,6 +1,8 @@
 package dev.warmlane.report.chart;
 
+import java.awt.Color;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import org.knowm.xchart.internal.chartpart.AxesChart;
@@ -33,6 +35,16 @@ sealed interface Plot permits LinePlot, BarPlot, RowPlot {
     /** The line that bars stand on, in the numbers of the axes; nothing where there are no bars. */
     Optional<Line2D> ground();
 
+    /** The bars, in the numbers of the axes, that are hatched; none where there are no bars. */
+    default List<Bar> bars() {
+        return List.of();
+    }
+
+    /** The hatch of the nth of {@link #series}. */
+    default Hatch hatch(int n) {
+        return Hatch.NONE;
+    }
+
     /** The labels beside rows of bars, at their heights; none where the y axis has ticks. */
     default List<Tick> rows() {
         return List.of();
@@ -42,6 +54,15 @@ sealed interface Plot permits LinePlot, BarPlot, RowPlot {
     default int height() {
         return Chart.HEIGHT;
     }
+
+    /**
+     * A bar that is to be hatched.
+     *
+     * @param place where it lies, in the numbers of the axes
+     * @param colour its fill
+     * @param hatch its hatch
+     */
+    record Bar(Rectangle2D place, Color colour, Hatch hatch) {}
 
     /**
      * A tick of an axis.

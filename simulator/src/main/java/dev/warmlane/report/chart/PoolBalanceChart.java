@@ -18,13 +18,13 @@ final class PoolBalanceChart {
     /** In the order they are stacked, neighbours of different lightness. */
     private static final List<Kind> KINDS = List.of(
             new Kind("sun on the pool", Palette.YELLOW, b -> b.kwh(Flow.SUN)),
-            new Kind("collectors", Palette.VERMILLION, HeatBalance::deliveredKwh),
-            new Kind("heater", Palette.ORANGE, b -> b.kwh(Flow.HEATER)),
+            new Kind("collectors", Palette.GREEN, HeatBalance::deliveredKwh),
+            new Kind("heater", Palette.VERMILLION, b -> b.kwh(Flow.HEATER)),
             new Kind("bathers", Palette.INK, b -> b.kwh(Flow.BATHERS)),
             new Kind("circulation pump", Palette.PALE, b -> b.kwh(Flow.CIRCULATION)),
             new Kind("evaporation", Palette.BLUE, b -> b.kwh(Flow.EVAPORATION)),
             new Kind("convection", Palette.SKY_BLUE, b -> b.kwh(Flow.CONVECTION)),
-            new Kind("long-wave", Palette.GREEN, b -> b.kwh(Flow.LONG_WAVE)),
+            new Kind("long-wave", Palette.PURPLE, b -> b.kwh(Flow.LONG_WAVE)),
             new Kind("ground, make-up water", Palette.PALE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
 
     private PoolBalanceChart() {}
@@ -57,7 +57,7 @@ final class PoolBalanceChart {
         }
         return new Chart(
                 name,
-                "Where the pool's heat comes from (up) and goes to (down)",
+                "Where does the pool's heat come from (up), and where does it go (down)?",
                 subject.settings().title(),
                 plot);
     }

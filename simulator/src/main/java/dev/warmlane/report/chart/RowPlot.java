@@ -3,6 +3,7 @@ package dev.warmlane.report.chart;
 import dev.warmlane.report.Numbers;
 import java.awt.Color;
 import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,11 +20,14 @@ final class RowPlot implements Plot {
 
     private static final int BETWEEN_ROWS = 8;
 
+    private static final double FILL = BAR * 2.0 / (BAR * 2 + BETWEEN_ROWS);
+
     /** What a picture has above and below its rows. */
     private static final int AROUND = 150;
 
     private final HorizontalBarChart chart = new HorizontalBarChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<HorizontalBarSeries> series = new ArrayList<>();
+    private final List<double[]> values = new ArrayList<>();
     private final List<String> names;
     private final String xTitle;
     private final Scale x;
@@ -37,7 +41,7 @@ final class RowPlot implements Plot {
         this.y = new Scale(0, names.size(), 1);
         this.spacing = PlotStyle.xSpacing(x, Chart.WIDTH - RowLabels.width(rows()) - 3 * Chart.PADDING);
         PlotStyle.apply(chart.getStyler(), y);
-        chart.getStyler().setAvailableSpaceFill(BAR * 2.0 / (BAR * 2 + BETWEEN_ROWS));
+        chart.getStyler().setAvailableSpaceFill(FILL);
         chart.getStyler()
                 .setXAxisMin(x.low())
                 .setXAxisMax(x.high())
@@ -56,6 +60,7 @@ final class RowPlot implements Plot {
                 IntStream.range(0, names.size()).mapToObj(String::valueOf).toList());
         bars.setFillColor(colour);
         series.add(bars);
+        this.values.add(values.clone());
         return this;
     }
 
@@ -67,6 +72,28 @@ final class RowPlot implements Plot {
     @Override
     public List<HorizontalBarSeries> series() {
         return series;
+    }
+
+    @Override
+    public Hatch hatch(int n) {
+        return Hatch.of(n);
+    }
+
+    @Override
+    public List<Bar> bars() {
+        List<Bar> bars = new ArrayList<>();
+        for (int row = 0; row < names.size(); row++) {
+            for (int n = 0; n < series.size(); n++) {
+                double value = values.get(n)[row];
+                double high = FILL / series.size();
+                double top = names.size() - row - (1 - FILL) / 2 - n * high;
+                bars.add(new Bar(
+                        new Rectangle2D.Double(Math.min(0, value), top - high, Math.abs(value), high),
+                        series.get(n).getFillColor(),
+                        hatch(n)));
+            }
+        }
+        return bars;
     }
 
     @Override

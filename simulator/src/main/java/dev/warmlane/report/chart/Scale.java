@@ -6,10 +6,10 @@ import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * The range of an axis and the steps of its ticks, all of them round.
+ * The range of an axis and the steps of its ticks, which lie at multiples of the step.
  *
- * @param low lowest value shown, a multiple of the step
- * @param high highest value shown, a multiple of the step
+ * @param low lowest value shown; a multiple of the step but along a season, which begins on any day
+ * @param high highest value shown, likewise
  * @param step from tick to tick: 1, 2 or 5 times a power of ten
  */
 record Scale(double low, double high, double step) {
@@ -47,8 +47,9 @@ record Scale(double low, double high, double step) {
 
     /** The ticks of an axis with this range. */
     List<Plot.Tick> ticks(DoubleFunction<String> label) {
-        return IntStream.rangeClosed(0, (int) Math.floor(steps() + 1e-9))
-                .mapToDouble(i -> low + i * step)
+        double first = Math.ceil(low / step - 1e-9) * step;
+        return IntStream.rangeClosed(0, (int) Math.floor((high - first) / step + 1e-9))
+                .mapToDouble(i -> first + i * step)
                 .mapToObj(at -> new Plot.Tick(at, label.apply(at)))
                 .toList();
     }

@@ -46,10 +46,10 @@ final class SeasonAxis {
         };
     }
 
-    /** The range: whole months, or the days and hours of the season. */
+    /** The range: from the first hour of the season to its last, with ticks where months, days or hours begin. */
     Scale scale() {
-        double low = Math.floor(at(0));
-        double high = Math.ceil(at(ledger.hours()));
+        double low = at(0);
+        double high = at(ledger.hours());
         double step = unit == Unit.MONTH ? 1 : Math.max(1, Scale.roundStep((high - low) / TICKS));
         return new Scale(low, high, step);
     }

@@ -36,7 +36,7 @@ final class SeasonTemperatureChart {
         }
         plot.line(collectors ? WITH : "daily mean", with.x(), with.mean(), Palette.BLUE, Pen.THICK);
         return new Chart(
-                name, "Pool temperature through the season", subject.settings().title(), plot);
+                name, "How warm is the pool, day by day?", subject.settings().title(), plot);
     }
 
     /** An empty plot along the season whose scale holds some curves. */

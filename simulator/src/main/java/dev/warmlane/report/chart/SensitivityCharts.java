@@ -71,7 +71,7 @@ public final class SensitivityCharts {
                 ? Optional.empty()
                 : Optional.of(new Chart(
                         file,
-                        "What one thing at a time adds to the " + what,
+                        "What changes the " + what + " most, one thing at a time?",
                         name,
                         plot(study, units, measure, number)));
     }

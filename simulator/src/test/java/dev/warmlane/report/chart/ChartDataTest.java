@@ -113,19 +113,19 @@ class ChartDataTest {
                 double kwh =
                         switch (bars.getName().replaceFirst("^biomethane", "gas")) {
                             case HeatAndGasChart.DELIVERED -> month.balance().deliveredKwh();
-                            case "gas displaced" -> month.gas().replacedKwh();
-                            default ->
-                                month.balance().kwh(Flow.HEATER)
-                                        / ((Boiler) report.forecast()
-                                                        .installation()
-                                                        .heater()
-                                                        .orElseThrow())
-                                                .efficiency();
+                            case "gas burned" + HeatAndGasChart.WITHOUT ->
+                                burned(report, month.balanceWithout().kwh(Flow.HEATER));
+                            default -> burned(report, month.balance().kwh(Flow.HEATER));
                         };
                 assertThat(bars.getYData()[m])
                         .isEqualTo(Measure.HEAT.in(report.units(), kwh), within(ROUNDING * (1 + Math.abs(kwh))));
             }
         }
+    }
+
+    private static double burned(Subject report, double heaterKwh) {
+        return heaterKwh
+                / ((Boiler) report.forecast().installation().heater().orElseThrow()).efficiency();
     }
 
     @ParameterizedTest

@@ -200,10 +200,10 @@ class ForecastChartsTest {
         LinePlot plot = (LinePlot)
                 SeasonTemperatureChart.of("name", SampleReports.MUNICIPAL).plot();
 
-        int oneRow = new Legend(plot.series(), 10_000).height();
-        assertThat(new Legend(plot.series(), Chart.WIDTH - 2 * Chart.PADDING).height())
+        int oneRow = new Legend(plot, 10_000).height();
+        assertThat(new Legend(plot, Chart.WIDTH - 2 * Chart.PADDING).height())
                 .isEqualTo(oneRow);
-        assertThat(new Legend(plot.series(), 10).height())
+        assertThat(new Legend(plot, 10).height())
                 .isEqualTo(oneRow * plot.series().size());
     }
 

@@ -27,7 +27,7 @@ class SeasonAxisTest {
     @Test
     void monthsRunOverNewYear() {
         assertThat(labels(SampleReports.SOUTHERN))
-                .containsExactly("1 Oct", "1 Nov", "1 Dec", "1 Jan", "1 Feb", "1 Mar", "1 Apr", "1 May");
+                .containsExactly("1 Nov", "1 Dec", "1 Jan", "1 Feb", "1 Mar", "1 Apr");
     }
 
     @Test
@@ -36,11 +36,15 @@ class SeasonAxisTest {
     }
 
     @Test
-    void yearFromWithinAMonthHasThatMonthTwice() {
+    void axisBeginsAndEndsWithTheSeason() {
         assertThat(labels(SampleReports.odd("a year from mid-month")))
-                .hasSize(14)
-                .startsWith("1 Mar")
-                .endsWith("1 Apr");
+                .hasSize(12)
+                .startsWith("1 Apr")
+                .endsWith("1 Mar");
+        SeasonAxis axis = new SeasonAxis(SampleReports.SOUTHERN.forecast().with());
+        assertThat(axis.scale().low()).isEqualTo(axis.at(0));
+        assertThat(axis.scale().high())
+                .isEqualTo(axis.at(SampleReports.SOUTHERN.forecast().with().hours()));
     }
 
     @Test
