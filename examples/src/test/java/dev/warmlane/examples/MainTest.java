@@ -31,7 +31,7 @@ class MainTest extends CommandRuns {
 
         assertThat(out.toString())
                 .startsWith("Municipal outdoor pool: season forecast\n")
-                .contains("In short", "Month by month", "Cautions")
+                .contains("In short", "month by month", "Cautions")
                 .doesNotContain("Where the pool's heat came from", "Written:");
         assertThat(err.toString()).isEmpty();
     }

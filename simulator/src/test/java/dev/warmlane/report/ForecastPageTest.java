@@ -151,7 +151,7 @@ class ForecastPageTest {
                 parse(HtmlWriter.page(SampleReports.report(SampleReports.MUNICIPAL), Optional.of("no fonts here")));
 
         assertThat(page.getElementsByTagName("svg").getLength()).isZero();
-        assertThat(page.getDocumentElement().getTextContent()).contains("no fonts here", "Month by month");
+        assertThat(page.getDocumentElement().getTextContent()).contains("no fonts here", "month by month");
     }
 
     private static String page(Subject report) {

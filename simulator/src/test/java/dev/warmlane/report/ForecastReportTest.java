@@ -60,7 +60,7 @@ class ForecastReportTest {
 
             assertThat(text)
                     .startsWith("A pool\n======\n")
-                    .contains("In short", "Month by month", "Cautions")
+                    .contains("In short", "month by month", "Cautions")
                     .contains("0.2 (roof albedo; aged dark roofing)")
                     .contains("does not show how much warmer or colder real years are")
                     .contains("the local code and a licensed professional")
