@@ -39,8 +39,8 @@ final class MountingAnswer {
 
     /** The answer in a few sentences, the conclusion first. */
     String sentences() {
-        return conclusion() + sameArea() + " " + sameRoof() + reason().map(why -> " " + why).orElse("")
-                + " This holds for this weather, this roof and this pool.";
+        return conclusion() + sameArea() + " " + sameRoof()
+                + reason().map(why -> " " + why).orElse("") + " This holds for this weather, this roof and this pool.";
     }
 
     /** Which mounting leads, in both comparisons; nothing where there is one alone. */
@@ -118,7 +118,8 @@ final class MountingAnswer {
         return area.get(0).light().flatMap(best -> next.light().flatMap(other -> Arrays.stream(LightItem.values())
                 .filter(item -> item != LightItem.USEFUL && ahead(item, best, other) > 0)
                 .max(Comparator.comparingDouble(item -> ahead(item, best, other)))
-                .map(item -> "What speaks most for " + name(area.get(0)) + ", against " + name(next) + " with the same area: " + item.label()
+                .map(item -> "What speaks most for " + name(area.get(0)) + ", against " + name(next)
+                        + " with the same area: " + item.label()
                         + ", better by "
                         + numbers.show(Measure.LIGHT, ahead(item, best, other)) + ".")));
     }

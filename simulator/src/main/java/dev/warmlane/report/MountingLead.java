@@ -55,8 +55,8 @@ final class MountingLead {
         }
         List<String> by = new ArrayList<>();
         by.add(heat < NONE_BELOW ? "hardly by heat" : "by " + percent(heat) + " in heat");
-        gas.ifPresent(lead -> by.add(
-                Math.abs(lead) < NONE_BELOW ? "hardly in gas displaced" : percent(lead) + " in gas displaced"));
+        gas.ifPresent(lead ->
+                by.add(Math.abs(lead) < NONE_BELOW ? "hardly in gas displaced" : percent(lead) + " in gas displaced"));
         return name(best) + " leads " + name(next) + ", the next, " + String.join(" and ", by) + dayWords("; ") + ".";
     }
 

@@ -15,8 +15,8 @@ public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
 
     /** The best mats and the best racks with the same area, of those that fit the roof; else of all; nothing without both. */
     public static Optional<TracedPair> best(MountingStudy study) {
-        return best(study, MountingOption.Flat.class).flatMap(flat -> best(study, MountingOption.Racks.class)
-                .map(racks -> new TracedPair(flat, racks)));
+        return best(study, MountingOption.Flat.class)
+                .flatMap(flat -> best(study, MountingOption.Racks.class).map(racks -> new TracedPair(flat, racks)));
     }
 
     /**
@@ -40,7 +40,8 @@ public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
     }
 
     private static <T extends MountingOption> Optional<T> best(MountingStudy study, Class<T> kind) {
-        Comparator<MountingResult> byRoom = Comparator.comparing(result -> result.fit().fits());
+        Comparator<MountingResult> byRoom =
+                Comparator.comparing(result -> result.fit().fits());
         return study.sameArea().stream()
                 .filter(result -> kind.isInstance(result.option()))
                 .max(byRoom.thenComparingDouble(MountingResult::deliveredKwh))

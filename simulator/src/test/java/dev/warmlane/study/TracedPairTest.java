@@ -21,9 +21,11 @@ class TracedPairTest {
                 .deliveredKwh();
 
         boolean anyFits = STUDY.sameArea().stream()
-                .anyMatch(r -> r.option() instanceof MountingOption.Racks && r.fit().fits());
+                .anyMatch(r ->
+                        r.option() instanceof MountingOption.Racks && r.fit().fits());
         assertThat(STUDY.sameArea())
-                .filteredOn(r -> r.option() instanceof MountingOption.Racks && (r.fit().fits() || !anyFits))
+                .filteredOn(r ->
+                        r.option() instanceof MountingOption.Racks && (r.fit().fits() || !anyFits))
                 .allSatisfy(r -> assertThat(r.deliveredKwh()).isLessThanOrEqualTo(heat));
         assertThat(TracedPair.best(SampleStudies.SINGLE.mountings())).isEmpty();
     }
@@ -32,7 +34,8 @@ class TracedPairTest {
     void namesMayStandInAnyOrder() {
         TracedPair best = TracedPair.best(STUDY).orElseThrow();
 
-        assertThat(TracedPair.named(STUDY, List.of(best.racks().name(), best.flat().name())))
+        assertThat(TracedPair.named(
+                        STUDY, List.of(best.racks().name(), best.flat().name())))
                 .isEqualTo(best);
     }
 

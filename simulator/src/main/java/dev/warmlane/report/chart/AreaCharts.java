@@ -97,7 +97,8 @@ public final class AreaCharts {
         }
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
-        return chart(name, "What does each " + new Numbers(units).unitOfArea() + " give, and what does one more add?", plot);
+        return chart(
+                name, "What does each " + new Numbers(units).unitOfArea() + " give, and what does one more add?", plot);
     }
 
     private Chart comfort(String name) {

@@ -52,7 +52,10 @@ final class DurationChart {
         }
         line(plot, collectors ? SeasonTemperatureChart.WITH : "water", with, true);
         return Optional.of(new Chart(
-                name, "For how many open hours is the water at least how warm?", subject.settings().title(), plot));
+                name,
+                "For how many open hours is the water at least how warm?",
+                subject.settings().title(),
+                plot));
     }
 
     private static void line(LinePlot plot, String name, double[] falling, boolean with) {

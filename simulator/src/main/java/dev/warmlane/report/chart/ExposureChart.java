@@ -42,10 +42,7 @@ final class ExposureChart {
                 Palette.BLUE,
                 Pen.THICK);
         return new Chart(
-                name,
-                "How warm is the pool, day by day?",
-                subject.settings().title(),
-                plot);
+                name, "How warm is the pool, day by day?", subject.settings().title(), plot);
     }
 
     private static WaterCurve curve(PoolWindBand.Case one, SeasonAxis axis, UnitSystem units) {

@@ -61,13 +61,13 @@ enum Hatch {
         double reach = lean * in.getHeight();
         double first = in.getMinX() - Math.max(0, reach) + apart / 2;
         for (double x = first; x < in.getMaxX() - Math.min(0, reach); x += apart) {
-            double from = lean == 0 ? 0 : Math.max(0, Math.min(side(x, in.getMinX(), lean), side(x, in.getMaxX(), lean)));
+            double from =
+                    lean == 0 ? 0 : Math.max(0, Math.min(side(x, in.getMinX(), lean), side(x, in.getMaxX(), lean)));
             double to = lean == 0
                     ? in.getHeight()
                     : Math.min(in.getHeight(), Math.max(side(x, in.getMinX(), lean), side(x, in.getMaxX(), lean)));
             if (to > from) {
-                lines.add(new Line2D.Double(
-                        x + lean * from, in.getMinY() + from, x + lean * to, in.getMinY() + to));
+                lines.add(new Line2D.Double(x + lean * from, in.getMinY() + from, x + lean * to, in.getMinY() + to));
             }
         }
         return lines;

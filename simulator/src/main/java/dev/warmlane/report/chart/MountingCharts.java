@@ -97,8 +97,7 @@ public final class MountingCharts {
         }
         return Optional.of(new Chart(
                 name,
-                "Which mounting gives most in which month, from each "
-                        + new Numbers(units).unitOfArea() + "?",
+                "Which mounting gives most in which month, from each " + new Numbers(units).unitOfArea() + "?",
                 study.template().name(),
                 plot));
     }

@@ -201,8 +201,7 @@ class ForecastChartsTest {
                 SeasonTemperatureChart.of("name", SampleReports.MUNICIPAL).plot();
 
         int oneRow = new Legend(plot, 10_000).height();
-        assertThat(new Legend(plot, Chart.WIDTH - 2 * Chart.PADDING).height())
-                .isEqualTo(oneRow);
+        assertThat(new Legend(plot, Chart.WIDTH - 2 * Chart.PADDING).height()).isEqualTo(oneRow);
         assertThat(new Legend(plot, 10).height())
                 .isEqualTo(oneRow * plot.series().size());
     }

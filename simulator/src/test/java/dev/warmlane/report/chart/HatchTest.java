@@ -45,7 +45,8 @@ class HatchTest {
             Set<Object> looks = new HashSet<>();
             for (int n = 0; n < chart.plot().series().size(); n++) {
                 assertThat(looks.add(List.of(
-                                chart.plot().hatch(n), chart.plot().series().get(n).getFillColor())))
+                                chart.plot().hatch(n),
+                                chart.plot().series().get(n).getFillColor())))
                         .isTrue();
             }
         }
@@ -58,8 +59,10 @@ class HatchTest {
         var painter = chart.plot().painter();
         int looked = 0;
         for (Plot.Bar bar : chart.plot().bars()) {
-            double x0 = painter.getScreenXFromChart(bar.place().getMinX()) + RowLabels.width(chart.plot().rows());
-            double x1 = painter.getScreenXFromChart(bar.place().getMaxX()) + RowLabels.width(chart.plot().rows());
+            double x0 = painter.getScreenXFromChart(bar.place().getMinX())
+                    + RowLabels.width(chart.plot().rows());
+            double x1 = painter.getScreenXFromChart(bar.place().getMaxX())
+                    + RowLabels.width(chart.plot().rows());
             double y0 = painter.getScreenYFromChart(bar.place().getMaxY()) + chart.plotTop();
             double y1 = painter.getScreenYFromChart(bar.place().getMinY()) + chart.plotTop();
             if (x1 - x0 > 6 && y1 - y0 > 6) {
