@@ -1,6 +1,5 @@
 package dev.warmlane.report;
 
-import dev.warmlane.season.GasSummary;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.units.Measure;
@@ -62,7 +61,7 @@ final class MountingLead {
 
     /** By which share it displaces more gas; nothing where none is burned. */
     private Optional<Double> gas() {
-        return best.season().gas() instanceof GasSummary.Displaced
+        return best.season().gas().displaced().isPresent()
                         && next.season().gas().replacedKwh() > 0
                 ? Optional.of(ahead(
                         best.season().gas().replacedKwh(), next.season().gas().replacedKwh()))

@@ -3,6 +3,7 @@ package dev.warmlane.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -13,10 +14,15 @@ import java.util.stream.Collectors;
  */
 public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
 
+    private static final Function<MountingOption, Optional<MountingOption.Flat>> FLAT =
+            option -> option.match(Optional::of, racks -> Optional.empty(), pitched -> Optional.empty());
+
+    private static final Function<MountingOption, Optional<MountingOption.Racks>> RACKS =
+            option -> option.match(flat -> Optional.empty(), Optional::of, pitched -> Optional.empty());
+
     /** The best mats and the best racks with the same area, of those that fit the roof; else of all; nothing without both. */
     public static Optional<TracedPair> best(MountingStudy study) {
-        return best(study, MountingOption.Flat.class)
-                .flatMap(flat -> best(study, MountingOption.Racks.class).map(racks -> new TracedPair(flat, racks)));
+        return best(study, FLAT).flatMap(flat -> best(study, RACKS).map(racks -> new TracedPair(flat, racks)));
     }
 
     /**
@@ -29,33 +35,33 @@ public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
                 .map(MountingStudy.Compared::option)
                 .filter(option -> names.contains(option.name()))
                 .toList();
-        Optional<MountingOption.Flat> flat = only(found, MountingOption.Flat.class);
-        Optional<MountingOption.Racks> racks = only(found, MountingOption.Racks.class);
+        Optional<MountingOption.Flat> flat = only(found, FLAT);
+        Optional<MountingOption.Racks> racks = only(found, RACKS);
         if (found.size() != 2 || names.size() != 2 || flat.isEmpty() || racks.isEmpty()) {
             throw new IllegalArgumentException("the ranking is traced for one flat mounting and one of racks; found "
-                    + quoted(names) + "; flat: " + quoted(namesOf(study, MountingOption.Flat.class)) + "; racks: "
-                    + quoted(namesOf(study, MountingOption.Racks.class)));
+                    + quoted(names) + "; flat: " + quoted(namesOf(study, FLAT)) + "; racks: "
+                    + quoted(namesOf(study, RACKS)));
         }
         return new TracedPair(flat.get(), racks.get());
     }
 
-    private static <T extends MountingOption> Optional<T> best(MountingStudy study, Class<T> kind) {
+    private static <T> Optional<T> best(MountingStudy study, Function<MountingOption, Optional<T>> kind) {
         Comparator<MountingResult> byRoom =
                 Comparator.comparing(result -> result.fit().fits());
         return study.sameArea().stream()
-                .filter(result -> kind.isInstance(result.option()))
+                .filter(result -> kind.apply(result.option()).isPresent())
                 .max(byRoom.thenComparingDouble(MountingResult::deliveredKwh))
-                .map(result -> kind.cast(result.option()));
+                .flatMap(result -> kind.apply(result.option()));
     }
 
-    private static <T> Optional<T> only(List<MountingOption> found, Class<T> kind) {
-        return found.stream().filter(kind::isInstance).map(kind::cast).findFirst();
+    private static <T> Optional<T> only(List<MountingOption> found, Function<MountingOption, Optional<T>> kind) {
+        return found.stream().flatMap(option -> kind.apply(option).stream()).findFirst();
     }
 
-    private static List<String> namesOf(MountingStudy study, Class<?> kind) {
+    private static <T> List<String> namesOf(MountingStudy study, Function<MountingOption, Optional<T>> kind) {
         return study.compared().stream()
                 .map(MountingStudy.Compared::option)
-                .filter(kind::isInstance)
+                .filter(option -> kind.apply(option).isPresent())
                 .map(MountingOption::name)
                 .toList();
     }
