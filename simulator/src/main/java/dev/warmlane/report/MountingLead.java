@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** How far the mounting that gives most heat is ahead of the next: by heat, by gas displaced and by days at comfort. */
+/** How far the mounting that gives most heat is ahead of the next: by heat, by fuel displaced and by days at comfort. */
 final class MountingLead {
 
     /**
@@ -43,19 +43,20 @@ final class MountingLead {
     String words() {
         double heat = ahead(best.deliveredKwh(), next.deliveredKwh());
         Optional<Double> gas = gas();
+        FuelWords fuel = FuelWords.of(best.season());
         if (heat < NONE_BELOW && gas.map(lead -> Math.abs(lead) < NONE_BELOW).orElse(true)) {
             return "none leads: " + name(best) + " and " + name(next) + " differ by less than "
-                    + numbers.show(Measure.SHARE, NONE_BELOW) + (gas.isPresent() ? " in heat and in gas" : " in heat")
+                    + numbers.show(Measure.SHARE, NONE_BELOW) + (gas.isPresent() ? " in heat and in " + fuel.word() : " in heat")
                     + dayWords(" and ") + ".";
         }
         if (gas.map(lead -> lead <= -NONE_BELOW).orElse(false)) {
             return "it depends on what is wanted: " + name(best) + " gives " + percent(heat) + " more heat, "
-                    + name(next) + " displaces " + percent(-gas.orElseThrow()) + " more gas" + dayWords("; ") + ".";
+                    + name(next) + " displaces " + percent(-gas.orElseThrow()) + " more " + fuel.word() + dayWords("; ") + ".";
         }
         List<String> by = new ArrayList<>();
         by.add(heat < NONE_BELOW ? "hardly by heat" : "by " + percent(heat) + " in heat");
         gas.ifPresent(lead ->
-                by.add(Math.abs(lead) < NONE_BELOW ? "hardly in gas displaced" : percent(lead) + " in gas displaced"));
+                by.add(Math.abs(lead) < NONE_BELOW ? "hardly in " + fuel.wordDisplaced() : percent(lead) + " in " + fuel.wordDisplaced()));
         return name(best) + " leads " + name(next) + ", the next, " + String.join(" and ", by) + dayWords("; ") + ".";
     }
 
