@@ -155,6 +155,6 @@ final class MountingAnswer {
     }
 
     private static String name(MountingResult result) {
-        return "\"" + result.option().name() + "\"";
+        return "“" + result.option().name() + "”";
     }
 }

@@ -87,6 +87,6 @@ final class MountingLead {
     }
 
     private static String name(MountingResult result) {
-        return "\"" + result.option().name() + "\"";
+        return "“" + result.option().name() + "”";
     }
 }

@@ -91,8 +91,8 @@ public final class MountingReport {
                         "Wind: over the flat array it has run "
                                 + length(RoofRun.effectiveRunM(roof.lengthM(), roof.widthM()))
                                 + " of roof on average, over a rack its slope length",
-                        "Collectors: " + numbers.show(Measure.AREA, built.collectorAreaM2()) + " of the kind of \""
-                                + built.arrays().get(0).name() + "\"",
+                        "Collectors: " + numbers.show(Measure.AREA, built.collectorAreaM2()) + " of the kind of “"
+                                + built.arrays().get(0).name() + "”",
                         "Season: " + Numbers.show(built.season().first()) + " to "
                                 + Numbers.show(built.season().last()),
                         common.weatherLine())
@@ -104,7 +104,7 @@ public final class MountingReport {
     private Section sameArea() {
         List<String> tooLarge = study.sameArea().stream()
                 .filter(r -> !r.fit().fits())
-                .map(r -> "\"" + r.option().name() + "\"")
+                .map(r -> "“" + r.option().name() + "”")
                 .toList();
         return Section.of("Same collector area", Place.ANSWER)
                 .with(FIRST, new Picture("mounting-heat", name -> MountingCharts.heat(name, study, units)))
@@ -124,7 +124,7 @@ public final class MountingReport {
                 .with(MountingTables.comparison(study.sameRoof(), units))
                 .words(study.compared().stream()
                         .filter(one -> one.sameRoof().isEmpty())
-                        .map(one -> "Nothing of \"" + one.option().name() + "\" fits.")
+                        .map(one -> "Nothing of “" + one.option().name() + "” fits.")
                         .collect(Collectors.joining(" ")));
     }
 

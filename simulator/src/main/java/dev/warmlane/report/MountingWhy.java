@@ -33,9 +33,9 @@ final class MountingWhy {
 
     private static Section difference(Numbers numbers, List<MountingResult> results) {
         return Section.of("Where the difference comes from", Place.PRINTED)
-                .words("Same collector area, per unit of it, against \""
+                .words("Same collector area, per unit of it, against “"
                         + results.get(0).option().name()
-                        + "\" while its pump ran: above zero it is better off by that way, below zero worse.")
+                        + "” while its pump ran: above zero it is better off by that way, below zero worse.")
                 .with(MountingTables.lightAgainstFirst(results, numbers.units()));
     }
 
@@ -62,7 +62,7 @@ final class MountingWhy {
                                 + " the sun of the hours between is lost to it: compare the sun on it in all hours with that"
                                 + " while running. A film is what a face loses to the air for each degree between them."
                                 + (warmed
-                                        ? " In the hours \"warmed by air\" the air was warmer than the plate and wind brought"
+                                        ? " In the hours “warmed by air” the air was warmer than the plate and wind brought"
                                                 + " heat instead of taking it; the more exposed mounting then gains more."
                                         : " The air never warmed a running collector."));
     }

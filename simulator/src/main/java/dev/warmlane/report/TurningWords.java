@@ -12,8 +12,8 @@ final class TurningWords {
     private TurningWords() {}
 
     static String opening(TurningPoints found) {
-        return "With the same area, one thing changed at a time and everything else as it is: \"" + found.flat()
-                + "\" against \"" + found.racks() + "\".";
+        return "With the same area, one thing changed at a time and everything else as it is: “" + found.flat()
+                + "” against “" + found.racks() + "”.";
     }
 
     static List<String> of(Numbers numbers, TurningPoints found) {
@@ -29,7 +29,7 @@ final class TurningWords {
                 + point.outcome()
                         .match(
                                 turns -> turning(numbers, variable, turns.crossings()),
-                                none -> "\"" + none.ahead() + "\" is ahead throughout, least at "
+                                none -> "“" + none.ahead() + "” is ahead throughout, least at "
                                         + show(numbers, variable, none.at()) + ", there by "
                                         + numbers.show(Measure.LIGHT, none.smallestMarginKwhM2()));
     }
@@ -37,14 +37,14 @@ final class TurningWords {
     private static String turning(Numbers numbers, TurningVariable variable, List<TurningPoint.Crossing> crossings) {
         StringBuilder text = new StringBuilder();
         for (TurningPoint.Crossing crossing : crossings) {
-            text.append("\"").append(crossing.aheadBelow()).append("\" is ahead up to ");
+            text.append("“").append(crossing.aheadBelow()).append("” is ahead up to ");
             text.append(show(numbers, variable, crossing.value())).append(" (both ");
             text.append(numbers.show(Measure.HEAT_PER_AREA, crossing.heatKwhM2()))
                     .append("), then ");
         }
-        return text.append("\"")
+        return text.append("“")
                 .append(crossings.get(crossings.size() - 1).aheadAbove())
-                .append("\"")
+                .append("”")
                 .toString();
     }
 

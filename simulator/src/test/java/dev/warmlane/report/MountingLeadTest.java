@@ -30,8 +30,8 @@ class MountingLeadTest {
         assertThat(Math.min(heat, gas)).isGreaterThan(MountingLead.NONE_BELOW);
 
         assertThat(words(List.of(best, last)))
-                .startsWith("\"" + best.option().name() + "\" leads \""
-                        + last.option().name() + "\", the next, by " + NUMBERS.show(Measure.SHARE, heat)
+                .startsWith("“" + best.option().name() + "” leads “"
+                        + last.option().name() + "”, the next, by " + NUMBERS.show(Measure.SHARE, heat)
                         + " in heat and " + NUMBERS.show(Measure.SHARE, gas) + " in gas displaced; ")
                 .contains(best.season().comfort().daysAtComfort() + " days");
     }

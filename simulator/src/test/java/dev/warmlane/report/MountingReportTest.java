@@ -151,8 +151,8 @@ class MountingReportTest {
                         "Where the difference comes from",
                         "Films and temperatures",
                         "unshaded from 9 to 15 o'clock solar time on 30 September",
-                        "\"racks 30°\" is ahead up to 20.0 °C (both 400 kWh/m²), then \"flat\"",
-                        "\"flat\" is ahead throughout, least at 0.85, there by 12.3 kWh/m²")
+                        "“racks 30°” is ahead up to 20.0 °C (both 400 kWh/m²), then “flat”",
+                        "“flat” is ahead throughout, least at 0.85, there by 12.3 kWh/m²")
                 .doesNotContain("Month by month");
         assertThat(unbroken(TextWriter.full(report)))
                 .contains(

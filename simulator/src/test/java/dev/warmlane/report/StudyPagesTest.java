@@ -112,7 +112,7 @@ class StudyPagesTest {
 
         assertThat(headline.sentences())
                 .contains(
-                        "collectors \"" + best.option().name() + "\" gives",
+                        "collectors “" + best.option().name() + "” gives",
                         new Numbers(studies.units()).show(Measure.HEAT, best.deliveredKwh()));
         assertThat(headline.figures().get(0).value())
                 .isEqualTo(new Numbers(studies.units()).show(Measure.HEAT_PER_AREA, best.deliveredKwhPerM2()));
@@ -144,7 +144,7 @@ class StudyPagesTest {
     @Test
     void oneMountingAndOneAreaAreNotCompared() {
         assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), SampleStudies.SINGLE.units()).sentences())
-                .contains("With 210 m² of collectors \"flat\" gives")
+                .contains("With 210 m² of collectors “flat” gives")
                 .doesNotContain("most heat", "than");
         assertThat(new AreaAnswer(SampleStudies.SINGLE.areas(), SampleStudies.SINGLE.units()).sentences())
                 .startsWith("With 210 m²")

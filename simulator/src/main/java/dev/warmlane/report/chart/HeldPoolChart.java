@@ -46,7 +46,7 @@ final class HeldPoolChart {
                 Measure.HEAT_PER_AREA.unit(units) + " in the season",
                 Scale.withZero(Y_STEPS, heat.toArray(double[][]::new)));
         plot.upright(
-                "this pool's mean with \"" + results.get(0).option().name() + "\", "
+                "this pool's mean with “" + results.get(0).option().name() + "”, "
                         + new Numbers(units).show(Measure.TEMPERATURE, meanC),
                 mean,
                 Palette.FAINT_INK,
