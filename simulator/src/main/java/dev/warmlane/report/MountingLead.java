@@ -46,17 +46,21 @@ final class MountingLead {
         FuelWords fuel = FuelWords.of(best.season());
         if (heat < NONE_BELOW && gas.map(lead -> Math.abs(lead) < NONE_BELOW).orElse(true)) {
             return "none leads: " + name(best) + " and " + name(next) + " differ by less than "
-                    + numbers.show(Measure.SHARE, NONE_BELOW) + (gas.isPresent() ? " in heat and in " + fuel.word() : " in heat")
+                    + numbers.show(Measure.SHARE, NONE_BELOW)
+                    + (gas.isPresent() ? " in heat and in " + fuel.word() : " in heat")
                     + dayWords(" and ") + ".";
         }
         if (gas.map(lead -> lead <= -NONE_BELOW).orElse(false)) {
             return "it depends on what is wanted: " + name(best) + " gives " + percent(heat) + " more heat, "
-                    + name(next) + " displaces " + percent(-gas.orElseThrow()) + " more " + fuel.word() + dayWords("; ") + ".";
+                    + name(next) + " displaces " + percent(-gas.orElseThrow()) + " more " + fuel.word() + dayWords("; ")
+                    + ".";
         }
         List<String> by = new ArrayList<>();
         by.add(heat < NONE_BELOW ? "hardly by heat" : "by " + percent(heat) + " in heat");
-        gas.ifPresent(lead ->
-                by.add(Math.abs(lead) < NONE_BELOW ? "hardly in " + fuel.wordDisplaced() : percent(lead) + " in " + fuel.wordDisplaced()));
+        gas.ifPresent(lead -> by.add(
+                Math.abs(lead) < NONE_BELOW
+                        ? "hardly in " + fuel.wordDisplaced()
+                        : percent(lead) + " in " + fuel.wordDisplaced()));
         return name(best) + " leads " + name(next) + ", the next, " + String.join(" and ", by) + dayWords("; ") + ".";
     }
 

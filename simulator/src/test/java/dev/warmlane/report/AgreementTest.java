@@ -38,8 +38,7 @@ class AgreementTest {
     }
 
     static Stream<Report> reports() {
-        return Stream.concat(
-                subjects().map(ForecastReport::of), studies().flatMap(study -> study.reports().stream()));
+        return Stream.concat(subjects().map(ForecastReport::of), studies().flatMap(study -> study.reports().stream()));
     }
 
     @ParameterizedTest

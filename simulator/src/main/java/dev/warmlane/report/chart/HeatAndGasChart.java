@@ -34,8 +34,12 @@ final class HeatAndGasChart {
         FuelWords fuel = new FuelWords(months.get(0).gas().fuel());
         List<Bars> all = new ArrayList<>();
         if (collectors && heater) {
-            all.add(bars(subject, months, fuel.wordUsed() + WITHOUT, Palette.PALE, m -> burned(m)
-                    + m.gas().replacedKwh()));
+            all.add(bars(
+                    subject,
+                    months,
+                    fuel.wordUsed() + WITHOUT,
+                    Palette.PALE,
+                    m -> burned(m) + m.gas().replacedKwh()));
         }
         if (heater) {
             all.add(bars(
@@ -46,8 +50,8 @@ final class HeatAndGasChart {
                     HeatAndGasChart::burned));
         }
         if (collectors) {
-            all.add(bars(subject, months, DELIVERED, Palette.GREEN, m -> m.balance()
-                    .deliveredKwh()));
+            all.add(bars(
+                    subject, months, DELIVERED, Palette.GREEN, m -> m.balance().deliveredKwh()));
         }
         double lowest = all.stream()
                 .flatMapToDouble(b -> Arrays.stream(b.heights))

@@ -124,8 +124,7 @@ class ChartDataTest {
     }
 
     private static double burned(Subject report, double heaterKwh) {
-        return heaterKwh
-                / ((Boiler) report.forecast().installation().heater().orElseThrow()).efficiency();
+        return heaterKwh / ((Boiler) report.forecast().installation().heater().orElseThrow()).efficiency();
     }
 
     @ParameterizedTest
