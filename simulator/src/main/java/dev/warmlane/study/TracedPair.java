@@ -14,15 +14,9 @@ import java.util.stream.Collectors;
  */
 public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
 
-    private static final Function<MountingOption, Optional<MountingOption.Flat>> FLAT =
-            option -> option.match(Optional::of, racks -> Optional.empty(), pitched -> Optional.empty());
-
-    private static final Function<MountingOption, Optional<MountingOption.Racks>> RACKS =
-            option -> option.match(flat -> Optional.empty(), Optional::of, pitched -> Optional.empty());
-
     /** The best mats and the best racks with the same area, of those that fit the roof; else of all; nothing without both. */
     public static Optional<TracedPair> best(MountingStudy study) {
-        return best(study, FLAT).flatMap(flat -> best(study, RACKS).map(racks -> new TracedPair(flat, racks)));
+        return best(study, TracedPair::flatOf).flatMap(flat -> best(study, TracedPair::racksOf).map(racks -> new TracedPair(flat, racks)));
     }
 
     /**
@@ -35,14 +29,22 @@ public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
                 .map(MountingStudy.Compared::option)
                 .filter(option -> names.contains(option.name()))
                 .toList();
-        Optional<MountingOption.Flat> flat = only(found, FLAT);
-        Optional<MountingOption.Racks> racks = only(found, RACKS);
+        Optional<MountingOption.Flat> flat = only(found, TracedPair::flatOf);
+        Optional<MountingOption.Racks> racks = only(found, TracedPair::racksOf);
         if (found.size() != 2 || names.size() != 2 || flat.isEmpty() || racks.isEmpty()) {
             throw new IllegalArgumentException("the ranking is traced for one flat mounting and one of racks; found "
-                    + quoted(names) + "; flat: " + quoted(namesOf(study, FLAT)) + "; racks: "
-                    + quoted(namesOf(study, RACKS)));
+                    + quoted(names) + "; flat: " + quoted(namesOf(study, TracedPair::flatOf)) + "; racks: "
+                    + quoted(namesOf(study, TracedPair::racksOf)));
         }
         return new TracedPair(flat.get(), racks.get());
+    }
+
+    private static Optional<MountingOption.Flat> flatOf(MountingOption option) {
+        return option.match(Optional::of, racks -> Optional.empty(), pitched -> Optional.empty());
+    }
+
+    private static Optional<MountingOption.Racks> racksOf(MountingOption option) {
+        return option.match(flat -> Optional.empty(), Optional::of, pitched -> Optional.empty());
     }
 
     private static <T> Optional<T> best(MountingStudy study, Function<MountingOption, Optional<T>> kind) {
