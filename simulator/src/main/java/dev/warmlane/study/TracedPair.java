@@ -16,7 +16,8 @@ public record TracedPair(MountingOption.Flat flat, MountingOption.Racks racks) {
 
     /** The best mats and the best racks with the same area, of those that fit the roof; else of all; nothing without both. */
     public static Optional<TracedPair> best(MountingStudy study) {
-        return best(study, TracedPair::flatOf).flatMap(flat -> best(study, TracedPair::racksOf).map(racks -> new TracedPair(flat, racks)));
+        return best(study, TracedPair::flatOf)
+                .flatMap(flat -> best(study, TracedPair::racksOf).map(racks -> new TracedPair(flat, racks)));
     }
 
     /**
