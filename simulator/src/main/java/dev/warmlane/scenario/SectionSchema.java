@@ -2,7 +2,6 @@ package dev.warmlane.scenario;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +16,8 @@ import java.util.stream.Stream;
  */
 record SectionSchema(
         String name, boolean repeated, boolean needed, String meaning, List<Key<?>> keys, List<SectionSchema> parts) {
+
+    private static final String UNLESS = "required without ";
 
     /** A section that stands once and must. */
     static SectionSchema needed(String name, String meaning, Key<?>... keys) {
@@ -54,12 +55,23 @@ record SectionSchema(
                 .toList();
     }
 
-    /** The names of the keys that it must have in any case, joined by commas. */
+    /** The names of the keys that it must have, joined by commas: those in any case, then the first of two ways. */
     String needs() {
+        List<String> inAnyCase = namesOf("required");
         return keys.stream()
-                .filter(k -> k.otherwise().equals("required"))
+                .map(Key::otherwise)
+                .filter(otherwise -> otherwise.startsWith(UNLESS))
+                .findFirst()
+                .map(otherwise -> String.join(", ", inAnyCase) + ", " + String.join(", ", namesOf(otherwise)) + " (or "
+                        + otherwise.substring(UNLESS.length()) + ")")
+                .orElseGet(() -> String.join(", ", inAnyCase));
+    }
+
+    private List<String> namesOf(String otherwise) {
+        return keys.stream()
+                .filter(k -> k.otherwise().equals(otherwise))
                 .map(Key::name)
-                .collect(Collectors.joining(", "));
+                .toList();
     }
 
     /** Its heading in the file. */
