@@ -12,6 +12,7 @@
 module dev.warmlane {
     requires static transitive org.jspecify;
     requires java.desktop;
+    requires com.fasterxml.jackson.core;
     requires com.samskivert.jmustache;
     requires commons.math3;
     requires net.e175.klaus.solarpositioning;

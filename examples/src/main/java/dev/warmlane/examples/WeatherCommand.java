@@ -27,7 +27,8 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "FILE",
-            description = "Typical year: TMY3 csv, TMY2, EPW, PVGIS csv or plain csv, found from its content.")
+            description = "Weather by the hour: EPW, TMY3, TMY2, PVGIS, NSRDB, Open-Meteo, German test reference year or"
+                    + " plain csv, as it is or in a zip or gz, found from its content.")
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path file;
 
@@ -51,6 +52,12 @@ final class WeatherCommand implements Callable<Integer> {
                     + " taken as it is, even where the sun contradicts.")
     private @Nullable Double irradianceTimeHours;
 
+    @Option(
+            names = "--wind-height",
+            paramLabel = "METRES",
+            description = "Height above open ground that the wind was measured at, where the file does not tell it.")
+    private @Nullable Double windHeightM;
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
@@ -65,9 +72,9 @@ final class WeatherCommand implements Callable<Integer> {
 
     private WeatherReadOptions reading() {
         try {
-            return new WeatherReadOptions(utcOffsetHours, irradianceTimeHours);
+            return new WeatherReadOptions(utcOffsetHours, irradianceTimeHours, windHeightM);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--utc-offset, --irradiance-time: " + e.getMessage(), e);
+            throw new ParameterException(spec.commandLine(), "--utc-offset, --irradiance-time, --wind-height: " + e.getMessage(), e);
         }
     }
 }

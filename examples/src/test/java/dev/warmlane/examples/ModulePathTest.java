@@ -25,6 +25,7 @@ class ModulePathTest {
     /** A class of each library that a forecast needs, this one among them. */
     private static final List<String> NEEDED = List.of(
             "dev.warmlane.season.SeasonForecast",
+            "com.fasterxml.jackson.core.JsonFactory",
             "com.samskivert.mustache.Mustache",
             "com.univocity.parsers.csv.CsvParser",
             "de.erichseifert.vectorgraphics2d.VectorGraphics2D",

@@ -24,6 +24,11 @@ final class PlaceKeys {
             "time that the weather file's irradiance belongs to, after the start of its hour (the middle is \"0.5 h\");"
                     + " taken as it is, even where the sun contradicts",
             "what the file's format says, tested against the sun");
+    static final Key<Double> WIND_HEIGHT = Key.optional(
+            "wind_height",
+            WeatherReadOptions.WIND_HEIGHT,
+            "height above open ground that the weather file's wind was measured at, such as \"2 m\"",
+            "the weather file's where it tells one, else 10 m");
     static final Key<Terrain> TERRAIN = Key.assumed(
             "terrain",
             WordKinds.choice(Terrain.class),
@@ -32,7 +37,7 @@ final class PlaceKeys {
             "most pools stand among houses and trees");
 
     static final SectionSchema SITE =
-            SectionSchema.needed("site", "the place", NAME, WEATHER, UTC_OFFSET, IRRADIANCE_TIME, TERRAIN);
+            SectionSchema.needed("site", "the place", NAME, WEATHER, UTC_OFFSET, IRRADIANCE_TIME, WIND_HEIGHT, TERRAIN);
 
     static final Key<Double> LENGTH =
             Key.optional("length", Roof.LENGTH, "longer side of the roof", "required without area");

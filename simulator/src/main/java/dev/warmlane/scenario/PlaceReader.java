@@ -78,6 +78,9 @@ final class PlaceReader {
         if (s.has(PlaceKeys.UTC_OFFSET)) {
             options = options.withUtcOffsetHours(s.get(PlaceKeys.UTC_OFFSET));
         }
+        if (s.has(PlaceKeys.WIND_HEIGHT)) {
+            options = options.withWindHeightM(s.get(PlaceKeys.WIND_HEIGHT));
+        }
         return s.has(PlaceKeys.IRRADIANCE_TIME) ? options.withCentreHours(s.get(PlaceKeys.IRRADIANCE_TIME)) : options;
     }
 

@@ -66,6 +66,10 @@ public final class ScenarioWriter {
         if (centre != null) {
             out.key(PlaceKeys.IRRADIANCE_TIME, centre);
         }
+        Double windHeight = weatherReading.windHeightM();
+        if (windHeight != null) {
+            out.key(PlaceKeys.WIND_HEIGHT, windHeight);
+        }
         out.key(PlaceKeys.TERRAIN, installation.terrain());
         pool(out, installation);
         installation.cover().ifPresent(c -> cover(out, c));

@@ -49,6 +49,11 @@ final class ClosureCheck {
 
     private Result check() throws Refusal {
         Double given = options.centreHours();
+        if (table.lightIsDerived) {
+            double[] shifts = new double[12];
+            Arrays.fill(shifts, given == null ? 0 : given - table.centreHours);
+            return new Result(table.site, sun(table.site, shifts, 0), null);
+        }
         double common = given != null ? given - table.centreHours : months.common();
         double[] shifts;
         if (given != null) {

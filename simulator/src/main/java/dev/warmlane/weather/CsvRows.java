@@ -45,6 +45,7 @@ final class CsvRows {
             throws WeatherFileException {
         FileText text = raw.text();
         refuseOpenQuotes(text, first, end);
+        fields.forEach(field -> raw.declare(field.column()));
         Integer[] wanted = new Integer[timeColumns.length + fields.size()];
         for (int i = 0; i < timeColumns.length; i++) {
             wanted[i] = timeColumns[i];

@@ -4,11 +4,13 @@ import dev.warmlane.files.BoundedFile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /** A text file in memory with its lines numbered from 1; UTF-8, or Latin-1 where it is not valid UTF-8. */
 final class FileText {
@@ -18,7 +20,7 @@ final class FileText {
     private static final char END_OF_FILE = '\u001A';
 
     /** A year of every format has one or two, by the hour; forty years of the longest rows have as much as this. */
-    private static final int MEGABYTES_AT_MOST = 64;
+    static final int MEGABYTES_AT_MOST = 64;
     /** Ten times what the longest header of any format has, characters. */
     static final int LONGEST_LINE = 10_000;
 
@@ -48,11 +50,16 @@ final class FileText {
         this.lines = count;
     }
 
-    static FileText load(Path path) throws IOException {
+    static byte[] bytes(Path path) throws IOException {
         if (Files.isDirectory(path)) {
             throw new WeatherFileException(path, 0, "", "a folder", "a weather file", "Name the file that lies in it.");
         }
-        byte[] bytes = BoundedFile.read(path, MEGABYTES_AT_MOST, "a weather file");
+        return BoundedFile.read(path, MEGABYTES_AT_MOST, "a weather file");
+    }
+
+    /** The text of bytes that stood in a file, or in an archive. */
+    static FileText of(Path path, byte[] bytes) throws WeatherFileException {
+        Misfit.refuse(path, bytes);
         String text = decode(bytes);
         if (text.indexOf('\0') >= 0) {
             throw new WeatherFileException(
@@ -60,7 +67,7 @@ final class FileText {
                     0,
                     "",
                     "bytes that are not text",
-                    "a text file in UTF-8 or Latin-1",
+                    "a text file in UTF-8, UTF-16 or Latin-1",
                     "Unpack the file if it is an archive, or save it as plain text.");
         }
         if (text.isBlank()) {
@@ -68,7 +75,9 @@ final class FileText {
                     path, 0, "", "an empty file", "a year of weather", "Fetch the file again from its publisher.");
         }
         FileText read = new FileText(path, oneLineEnding(text));
-        read.refuseLongLines();
+        if (!read.isJson()) {
+            read.refuseLongLines();
+        }
         return read;
     }
 
@@ -96,6 +105,11 @@ final class FileText {
     }
 
     private static String decode(byte[] bytes) {
+        Charset wide = wide(bytes);
+        if (wide != null) {
+            String text = new String(bytes, wide);
+            return withoutEndMark(!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text);
+        }
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -105,6 +119,26 @@ final class FileText {
         } catch (CharacterCodingException e) {
             return withoutEndMark(new String(bytes, StandardCharsets.ISO_8859_1));
         }
+    }
+
+    /** UTF-16, by its mark, or by the empty half of its first letters; null where it is none. */
+    private static @Nullable Charset wide(byte[] bytes) {
+        if (Unpacked.startsWith(bytes, 0xFF, 0xFE)) {
+            return StandardCharsets.UTF_16LE;
+        }
+        if (Unpacked.startsWith(bytes, 0xFE, 0xFF)) {
+            return StandardCharsets.UTF_16BE;
+        }
+        if (bytes.length < 40 || (bytes[0] == 0) == (bytes[1] == 0)) {
+            return null;
+        }
+        boolean little = bytes[1] == 0;
+        for (int i = 0; i + 1 < 40; i += 2) {
+            if (bytes[little ? i + 1 : i] != 0 || bytes[little ? i : i + 1] == 0) {
+                return null;
+            }
+        }
+        return little ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_16BE;
     }
 
     private static String withoutEndMark(String text) {
@@ -119,6 +153,19 @@ final class FileText {
         return text.indexOf('\r') < 0
                 ? text
                 : text.replace("\r\r\n", "\n").replace("\r\n", "\n").replace('\r', '\n');
+    }
+
+    /** What has lines of any length, or a single one. */
+    boolean isJson() {
+        int at = 0;
+        while (at < text.length() && Character.isWhitespace(text.charAt(at))) {
+            at++;
+        }
+        return at < text.length() && text.charAt(at) == '{';
+    }
+
+    String whole() {
+        return text;
     }
 
     int lines() {

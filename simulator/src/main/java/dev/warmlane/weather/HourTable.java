@@ -5,6 +5,8 @@ import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.EnumSet;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The 8760 hours of any source in local standard time, still with gaps (NaN) and faults. Worked on in place. */
@@ -12,6 +14,11 @@ final class HourTable {
 
     final RawHeader header;
     final MissingCodes codes;
+    /** The columns that the source has; what it never had is not lost. */
+    final Set<WeatherColumn> declared;
+    /** Height of the wind above open ground, m. */
+    final double windHeightM;
+
     final Site site;
     /** The time that irradiance belongs to by the format's convention, hours after the start of the hour. */
     final double centreHours;
@@ -26,24 +33,31 @@ final class HourTable {
     /** The sun that the source gives with its irradiance; null where it is found from the time. */
     final @Nullable SunPath sun;
 
+    /** Whether a part of irradiance was found from the others, so that they agree at any time of the sun. */
+    boolean lightIsDerived;
+
     private final Columns values = new Columns(HourOfYear.HOURS);
     /** What was taken out because it cannot be. */
     private final Columns thrownOut = new Columns(HourOfYear.HOURS);
 
     /** For the hours of a file, in the order of the year once they are placed. */
-    HourTable(RawHeader header, MissingCodes codes, Site site, double centreHours, double labelHours) {
-        this(header, codes, site, centreHours, labelHours, null);
+    HourTable(RawWeather raw, Site site, double centreHours, double labelHours) {
+        this(raw.header(), raw.codes(), raw.declared(), raw.windHeightM(), site, centreHours, labelHours, null);
     }
 
     private HourTable(
             RawHeader header,
             MissingCodes codes,
+            Set<WeatherColumn> declared,
+            double windHeightM,
             Site site,
             double centreHours,
             double labelHours,
             @Nullable SunPath sun) {
         this.header = header;
         this.codes = codes;
+        this.declared = declared;
+        this.windHeightM = windHeightM;
         this.site = site;
         this.centreHours = centreHours;
         this.labelHours = labelHours;
@@ -60,7 +74,15 @@ final class HourTable {
         double centre = sun.usualOffsetHours();
         RawHeader header = new RawHeader(
                 "", site, 0, RawHeader.Clock.LOCAL_STANDARD, !sun.isHourlyMean(), centre, true, 0, longWave);
-        HourTable table = new HourTable(header, new MissingCodes(), site, centre, 0, sun);
+        HourTable table = new HourTable(
+                header,
+                new MissingCodes(),
+                EnumSet.allOf(WeatherColumn.class),
+                WeatherReadOptions.USUAL_WIND_HEIGHT_M,
+                site,
+                centre,
+                0,
+                sun);
         Arrays.setAll(table.year, sun::calendarYear);
         return table;
     }
@@ -125,7 +147,7 @@ final class HourTable {
     /** Whether a year can be completed without a column. */
     boolean canDoWithout(WeatherColumn column) {
         return switch (column) {
-            case PRESSURE, LONG_WAVE, CLOUD -> true;
+            case PRESSURE, LONG_WAVE, CLOUD, DIRECT_HORIZONTAL, SUNSHINE -> true;
             case DEW -> !isEmpty(WeatherColumn.RELATIVE_HUMIDITY);
             case RELATIVE_HUMIDITY -> !isEmpty(WeatherColumn.DEW);
             default -> false;

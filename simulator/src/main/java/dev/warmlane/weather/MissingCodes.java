@@ -12,6 +12,10 @@ final class MissingCodes {
         first.putIfAbsent(column, asWritten);
     }
 
+    void addAll(MissingCodes others) {
+        others.first.forEach(first::putIfAbsent);
+    }
+
     /** To follow the news that a column is empty; nothing where its cells are. */
     String told(WeatherColumn column) {
         Double code = first.get(column);

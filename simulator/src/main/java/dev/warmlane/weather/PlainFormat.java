@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoublePredicate;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The project's own plain csv: lines {@code # key: value} on the place, a row of column names with units, and a row for
@@ -27,6 +26,14 @@ final class PlainFormat implements WeatherFormat {
     static final String IRRADIANCE = "irradiance";
     static final String CENTRE = "irradiance time, h after the start of the hour";
     static final String LONG_WAVE = "sky long-wave from";
+    static final String CLOCK = "clock";
+    static final String LABEL = "label";
+    static final String WIND_HEIGHT = "wind height, m";
+    private static final String LOCAL = "local standard time";
+    private static final String UTC = "utc";
+    private static final String START = "start of the hour";
+    private static final String END = "end of the hour";
+    private static final String TIME = "time";
     static final String MEAN = "mean over the hour";
     static final String INSTANT = "instant";
 
@@ -77,18 +84,25 @@ final class PlainFormat implements WeatherFormat {
         }
         RawWeather raw = new RawWeather(text, header(text, keys, lineOf));
         String[] names = CsvRows.cells(text.line(line).toLowerCase(Locale.ROOT).replaceFirst("[,\\s]+$", ""));
-        int[] time = {
-            place(text, line, names, "month"), place(text, line, names, "day"), place(text, line, names, "hour")
-        };
-        int year = List.of(names).indexOf("year");
-        int[] timeAndYear = year < 0 ? time : new int[] {time[0], time[1], time[2], year};
+        String windHeight = keys.get(WIND_HEIGHT);
+        if (windHeight != null) {
+            int at = lineOf.getOrDefault(WIND_HEIGHT, 0);
+            double height = text.number(at, WIND_HEIGHT, windHeight);
+            if (!WeatherReadOptions.WIND_HEIGHT.holds(height)) {
+                throw text.error(at, WIND_HEIGHT, windHeight, "1 to 200 m", "Correct the header line.");
+            }
+            raw.windHeight(height);
+        }
+        PlainTime time = new PlainTime(
+                List.of(names),
+                oneOf(text, keys, lineOf, LABEL, List.of(START, END)).equals(END));
         CsvRows.read(
                 raw,
                 line + 1,
                 text.lines() + 1,
                 names.length,
-                timeAndYear,
-                year < 0 ? PlainFormat::addTime : PlainFormat::addTimeAndYear,
+                time.places(text, line),
+                time,
                 fields(text, line, names));
         return raw;
     }
@@ -125,7 +139,9 @@ final class PlainFormat implements WeatherFormat {
                 source.isEmpty() ? title() : title() + " (" + source + ")",
                 site,
                 lineOf.getOrDefault(UTC_OFFSET, 0),
-                RawHeader.Clock.LOCAL_STANDARD,
+                oneOf(text, keys, lineOf, CLOCK, List.of(LOCAL, UTC)).equals(UTC)
+                        ? RawHeader.Clock.UTC_WITH_OFFSET
+                        : RawHeader.Clock.LOCAL_STANDARD,
                 instants,
                 centreHours,
                 true,
@@ -150,15 +166,6 @@ final class PlainFormat implements WeatherFormat {
         return value;
     }
 
-    private static int place(FileText text, int line, String[] names, String name) throws WeatherFileException {
-        int place = List.of(names).indexOf(name);
-        if (place < 0) {
-            throw text.error(
-                    line, name, "no such column", "columns month, day and hour", "Add it to the row of column names.");
-        }
-        return place;
-    }
-
     private static List<CsvField> fields(FileText text, int line, String[] names) throws WeatherFileException {
         List<CsvField> fields = new ArrayList<>();
         DoublePredicate never = Double::isNaN;
@@ -170,7 +177,7 @@ final class PlainFormat implements WeatherFormat {
             }
             if (quantity != null) {
                 fields.add(new CsvField(quantity.column, i, names[i], quantity.scale, never));
-            } else if (!List.of("year", "month", "day", "hour").contains(names[i])) {
+            } else if (!List.of("year", "month", "day", "hour", TIME).contains(names[i])) {
                 throw text.error(
                         line,
                         names[i],
@@ -180,24 +187,6 @@ final class PlainFormat implements WeatherFormat {
             }
         }
         return fields;
-    }
-
-    private static void addTime(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {
-        add(raw, line, YEAR_UNLESS_GIVEN, cells);
-    }
-
-    private static void addTimeAndYear(RawWeather raw, int line, @Nullable String[] cells) throws WeatherFileException {
-        add(raw, line, CsvRows.whole(raw.text(), line, "year", cells[3]), cells);
-    }
-
-    private static void add(RawWeather raw, int line, int year, @Nullable String[] cells) throws WeatherFileException {
-        FileText text = raw.text();
-        raw.add(
-                line,
-                year,
-                CsvRows.whole(text, line, "month", cells[0]),
-                CsvRows.whole(text, line, "day", cells[1]),
-                CsvRows.whole(text, line, "hour", cells[2]));
     }
 
     private static Map<String, Quantity> quantities() {
@@ -212,6 +201,7 @@ final class PlainFormat implements WeatherFormat {
         all.put("pressure kpa", new Quantity(WeatherColumn.PRESSURE, 1));
         all.put("wind m/s", new Quantity(WeatherColumn.WIND, 1));
         all.put("cloud tenths", new Quantity(WeatherColumn.CLOUD, 1));
+        all.put("sunshine h", new Quantity(WeatherColumn.SUNSHINE, 1));
         return Map.copyOf(all);
     }
 }

@@ -1,7 +1,9 @@
 package dev.warmlane.weather;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** The rows of a file as they stand in it, in the units of {@link WeatherYear}; NaN is missing. */
 final class RawWeather {
@@ -16,12 +18,18 @@ final class RawWeather {
     private final Columns values;
     private final MissingCodes codes = new MissingCodes();
     private final List<String> notes = new ArrayList<>();
+    private final Set<WeatherColumn> declared = EnumSet.noneOf(WeatherColumn.class);
+    private double windHeightM = WeatherReadOptions.USUAL_WIND_HEIGHT_M;
     private int rows;
 
     RawWeather(FileText text, RawHeader header) {
+        this(text, header, text.lines());
+    }
+
+    /** With room for so many rows. */
+    RawWeather(FileText text, RawHeader header, int capacity) {
         this.text = text;
         this.header = header;
-        int capacity = text.lines();
         this.line = new int[capacity];
         this.year = new int[capacity];
         this.month = new int[capacity];
@@ -48,6 +56,25 @@ final class RawWeather {
     /** Passes over a value of the row added last that is the format's code for a missing one. */
     void missing(WeatherColumn column, double asWritten) {
         codes.add(column, asWritten);
+    }
+
+    /** Says that the file has a column, be it empty. */
+    void declare(WeatherColumn column) {
+        declared.add(column);
+    }
+
+    /** The columns that the file has; what it never had is not lost. */
+    Set<WeatherColumn> declared() {
+        return declared;
+    }
+
+    /** Sets the height of the wind above open ground, m. */
+    void windHeight(double heightM) {
+        windHeightM = heightM;
+    }
+
+    double windHeightM() {
+        return windHeightM;
     }
 
     /** What a reader of the year should know of how the file was understood. */
@@ -93,6 +120,14 @@ final class RawWeather {
 
     int hour(int row) {
         return hour[row];
+    }
+
+    /** Takes over what is told of the rows of another. */
+    void tellAs(RawWeather other) {
+        codes.addAll(other.codes);
+        notes.addAll(other.notes);
+        declared.addAll(other.declared);
+        windHeightM = other.windHeightM;
     }
 
     double value(WeatherColumn column, int row) {

@@ -38,7 +38,7 @@ final class Standstill {
             case AIR, DEW, WIND, LONG_WAVE -> 36;
             case RELATIVE_HUMIDITY -> 120;
             case GLOBAL, DIRECT, DIFFUSE -> HourOfYear.HOURS;
-            case PRESSURE, CLOUD -> Integer.MAX_VALUE;
+            case PRESSURE, CLOUD, DIRECT_HORIZONTAL, SUNSHINE -> Integer.MAX_VALUE;
         };
     }
 

@@ -116,7 +116,7 @@ final class TimeResolver {
 
     private HourTable emptyTable() {
         RawHeader header = raw.header();
-        return new HourTable(header, raw.codes(), site, header.centreHours() + part, header.labelHours() + part);
+        return new HourTable(raw, site, header.centreHours() + part, header.labelHours() + part);
     }
 
     private static boolean isLeapDay(RawWeather raw, int row) {

@@ -1,6 +1,8 @@
 package dev.warmlane.weather;
 
 import dev.warmlane.site.Site;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,6 +14,9 @@ final class Tmy2Format implements WeatherFormat {
 
     private static final Pattern HEADER =
             Pattern.compile("^ \\d{5} .{22} .{2} [ +-]?[ \\d]+ [NS] [ \\d]{2} [ \\d]{2} [EW].*");
+    private static final Set<WeatherColumn> COLUMNS = EnumSet.complementOf(
+            EnumSet.of(WeatherColumn.DIRECT_HORIZONTAL, WeatherColumn.SUNSHINE, WeatherColumn.LONG_WAVE));
+
     private static final int RECORD = 142;
     /** Years are written with two digits and lie in 1961 to 1990. */
     private static final int CENTURY = 1900;
@@ -32,6 +37,7 @@ final class Tmy2Format implements WeatherFormat {
     @Override
     public RawWeather read(FileText text) throws WeatherFileException {
         RawWeather raw = new RawWeather(text, RawHeader.hourEnding(title(), site(text), text.first()));
+        COLUMNS.forEach(raw::declare);
         for (int line = text.first() + 1; line <= text.lines(); line++) {
             String record = text.line(line);
             if (record.isBlank()) {

@@ -29,7 +29,7 @@ final class UnitGuess {
         double highest = known(values).max().orElse(Double.NaN);
         return switch (column) {
             case AIR, DEW -> temperature(lowest, highest);
-            case GLOBAL, DIRECT, DIFFUSE, LONG_WAVE ->
+            case GLOBAL, DIRECT, DIRECT_HORIZONTAL, DIFFUSE, LONG_WAVE ->
                 lowest >= 0 && highest <= column.highest() * KILOJOULES_PER_WATT_HOUR
                         ? "Is the column in kJ/m²?"
                         : ANOTHER;
@@ -37,6 +37,7 @@ final class UnitGuess {
             case WIND ->
                 lowest >= 0 && highest <= OTHER_SPEED_AT_MOST ? "Is the column in km/h, mph or knots?" : ANOTHER;
             case PRESSURE -> lowest > 0 ? "Is the column in another unit?" : ANOTHER;
+            case SUNSHINE -> lowest >= 0 && highest <= 60 ? "Is the column in minutes?" : ANOTHER;
             case CLOUD -> lowest >= 0 && highest <= 100 ? "Is the column in percent?" : ANOTHER;
         };
     }

@@ -23,12 +23,22 @@ final class ValueChecks {
         this.findings = findings;
     }
 
-    static void check(HourTable table, Findings findings) throws Refusal {
+    static void check(HourTable table, WeatherReadOptions options, Findings findings) throws Refusal {
         ValueChecks checks = new ValueChecks(table, findings);
+        if (LightParts.areMissing(table)) {
+            for (WeatherColumn column : WeatherColumn.values()) {
+                if (column.isIrradiance() || column == WeatherColumn.SUNSHINE) {
+                    checks.range(column);
+                }
+            }
+            LightParts.complete(table, options, findings);
+        }
+        DewPointGuess.fill(table, findings);
         checks.needColumns();
         for (WeatherColumn column : WeatherColumn.values()) {
             checks.range(column);
         }
+        WindHeight.carry(table, options, findings);
         Ramps.check(table, findings);
         Standstill.check(table, findings);
         checks.meanWind();

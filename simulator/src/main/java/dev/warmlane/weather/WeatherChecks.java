@@ -12,7 +12,7 @@ final class WeatherChecks {
     /** Works on the table in place; the year takes its columns over. */
     static WeatherYear year(HourTable table, String source, WeatherReadOptions options, Findings findings)
             throws Refusal {
-        ValueChecks.check(table, findings);
+        ValueChecks.check(table, options, findings);
         ClosureCheck.Result time = ClosureCheck.check(table, options, findings);
         LightChecks.check(table, time.sun(), options.centreHours() != null, findings);
         IrradianceRepair.repair(table, time.sun(), findings);

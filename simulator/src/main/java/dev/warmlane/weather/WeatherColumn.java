@@ -8,6 +8,8 @@ package dev.warmlane.weather;
 enum WeatherColumn {
     GLOBAL("global horizontal irradiance", "W/m²", 0, 1500),
     DIRECT("direct normal irradiance", "W/m²", 0, 1300),
+    /** Beam on the horizontal, where a file has it in place of {@link #DIRECT}, which is found from it. */
+    DIRECT_HORIZONTAL("direct horizontal irradiance", "W/m²", 0, 1300),
     DIFFUSE("diffuse horizontal irradiance", "W/m²", 0, 1000),
     LONG_WAVE("horizontal infrared", "W/m²", 0, 800),
     AIR("air temperature", "°C", -65, 60),
@@ -15,7 +17,9 @@ enum WeatherColumn {
     RELATIVE_HUMIDITY("relative humidity", "%", 0, 120),
     PRESSURE("pressure", "kPa", 45, 110),
     WIND("wind speed", "m/s", 0, 50),
-    CLOUD("cloud cover", "tenths", 0, 10);
+    CLOUD("cloud cover", "tenths", 0, 10),
+    /** Of each hour; irradiance is found from it where there is no other. */
+    SUNSHINE("sunshine", "h", 0, 1);
 
     private final String label;
     private final String unit;
@@ -51,6 +55,6 @@ enum WeatherColumn {
     }
 
     boolean isIrradiance() {
-        return this == GLOBAL || this == DIRECT || this == DIFFUSE;
+        return this == GLOBAL || this == DIRECT || this == DIRECT_HORIZONTAL || this == DIFFUSE;
     }
 }

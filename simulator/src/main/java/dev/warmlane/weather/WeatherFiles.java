@@ -1,14 +1,18 @@
 package dev.warmlane.weather;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.site.HourOfYear;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Reads a typical year from a file: TMY3 csv, TMY2, EPW, PVGIS typical year csv, or the project's own plain csv. The
- * format is found from the content, never from the name.
+ * Reads weather from a file: EPW, TMY3 csv, TMY2, PVGIS typical year csv or JSON, PVGIS hourly series csv, NSRDB csv,
+ * Open-Meteo hourly csv, German test reference years, or the project's own plain csv, as it is or in a gz or zip archive.
+ * The format is found from the content, never from the name.
  *
  * <p>Every format goes the same way: rows are put into local standard time, values that cannot be are taken out, the
  * time that irradiance belongs to is tested by closure (GHI = DHI + DNI cos z), gaps are filled if they are short,
@@ -17,8 +21,17 @@ import java.util.Optional;
  */
 public final class WeatherFiles {
 
-    private static final List<WeatherFormat> FORMATS =
-            List.of(new PlainFormat(), new EpwFormat(), new PvgisFormat(), new Tmy3Format(), new Tmy2Format());
+    private static final List<WeatherFormat> FORMATS = List.of(
+            new PlainFormat(),
+            new EpwFormat(),
+            new PvgisHourlyFormat(),
+            new PvgisFormat(),
+            new PvgisJson(),
+            new NsrdbFormat(),
+            new OpenMeteoFormat(),
+            new Tmy3Format(),
+            new TestReferenceFormat(),
+            new Tmy2Format());
 
     private WeatherFiles() {}
 
@@ -57,9 +70,8 @@ public final class WeatherFiles {
      * @throws IOException if it cannot be opened
      */
     public static List<FileYear> readYears(Path file, WeatherReadOptions options) throws IOException {
-        FileText text = Spreadsheet.undo(FileText.load(file));
         String source = ", " + file.getFileName();
-        return TimeResolver.years(formatOf(text).read(text), options).parallelStream()
+        return TimeResolver.years(rows(file), options).parallelStream()
                 .map(year -> checked(year, source, file, options))
                 .toList();
     }
@@ -82,7 +94,7 @@ public final class WeatherFiles {
      */
     public static Optional<String> kindOf(Path file) {
         try {
-            FileText text = FileText.load(file);
+            FileText text = open(file).text();
             if (Misfit.normals(text) > 0) {
                 return Optional.of("a file of monthly normals");
             }
@@ -97,8 +109,66 @@ public final class WeatherFiles {
 
     /** The rows of a file in standard time, before anything is judged. */
     static HourTable table(Path file, WeatherReadOptions options, Findings findings) throws IOException {
-        FileText text = Spreadsheet.undo(FileText.load(file));
-        return TimeResolver.resolve(formatOf(text).read(text), options, findings);
+        return TimeResolver.resolve(rows(file), options, findings);
+    }
+
+    private static RawWeather rows(Path file) throws IOException {
+        Opened opened = open(file);
+        RawWeather raw = formatOf(opened.text).read(opened.text);
+        if (!opened.entry.isEmpty()) {
+            raw.note("read from " + Printable.quote(opened.entry) + " in the archive");
+        }
+        return raw;
+    }
+
+    /** The text of a file, and its name within an archive that holds several; empty where it stands alone. */
+    private record Opened(FileText text, String entry) {}
+
+    private static Opened open(Path file) throws IOException {
+        byte[] bytes = FileText.bytes(file);
+        int bytesAtMost = FileText.MEGABYTES_AT_MOST << 20;
+        if (Unpacked.isGzip(bytes)) {
+            bytes = Unpacked.gunzip(file, bytes, bytesAtMost);
+        }
+        if (Unpacked.isZip(bytes)) {
+            return onlyOne(file, Unpacked.unzip(file, bytes, bytesAtMost));
+        }
+        return new Opened(Spreadsheet.undo(FileText.of(file, bytes)), "");
+    }
+
+    /** The one file of an archive that is weather; what lies beside it, such as a description, is passed over. */
+    private static Opened onlyOne(Path file, List<Unpacked.Entry> entries) throws WeatherFileException {
+        Misfit.refuse(file, entries);
+        List<String> names = new ArrayList<>();
+        FileText only = null;
+        for (Unpacked.Entry entry : entries) {
+            FileText text = asText(file, entry);
+            if (text != null && FORMATS.stream().anyMatch(format -> format.recognises(text))) {
+                only = text;
+                names.add(entry.name());
+            }
+        }
+        if (only == null || names.size() > 1) {
+            throw new WeatherFileException(
+                    file,
+                    0,
+                    "",
+                    names.isEmpty()
+                            ? "an archive of " + entries.size() + " files, none of them weather"
+                            : "an archive of several weather files: " + String.join(", ", names),
+                    "an archive of one weather file",
+                    "Unpack it and name the weather file.");
+        }
+        return new Opened(only, names.get(0));
+    }
+
+    /** Null where it is none. */
+    private static @Nullable FileText asText(Path file, Unpacked.Entry entry) {
+        try {
+            return Spreadsheet.undo(FileText.of(file, entry.bytes()));
+        } catch (WeatherFileException e) {
+            return null;
+        }
     }
 
     private static WeatherFormat formatOf(FileText text) throws WeatherFileException {

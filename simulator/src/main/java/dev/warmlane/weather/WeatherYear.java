@@ -145,7 +145,8 @@ public final class WeatherYear {
             case DEW -> dewPoint;
             case PRESSURE -> pressure;
             case WIND -> windSpeed;
-            case RELATIVE_HUMIDITY, CLOUD -> throw new IllegalArgumentException("a year keeps no " + column.label());
+            case RELATIVE_HUMIDITY, CLOUD, DIRECT_HORIZONTAL, SUNSHINE ->
+                throw new IllegalArgumentException("a year keeps no " + column.label());
         };
     }
 

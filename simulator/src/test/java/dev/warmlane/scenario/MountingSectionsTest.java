@@ -24,8 +24,10 @@ import org.junit.jupiter.api.io.TempDir;
 /** The sections {@code [[mountings]]}. */
 class MountingSectionsTest {
 
-    private static final WeatherReadOptions READING =
-            WeatherReadOptions.defaults().withUtcOffsetHours(-3.5).withCentreHours(0.25);
+    private static final WeatherReadOptions READING = WeatherReadOptions.defaults()
+            .withUtcOffsetHours(-3.5)
+            .withCentreHours(0.25)
+            .withWindHeightM(2.5);
     private static final String WEATHER = "../../weather-samples/cool-coast.csv";
 
     @TempDir

@@ -37,7 +37,7 @@ class RefusalsTest {
                 "time;temperature\n1;2\n",
                 1,
                 "time;temperature",
-                "the beginning of plain csv, EPW, PVGIS TMY csv, TMY3, TMY2");
+                "the beginning of plain csv, EPW, PVGIS hourly series csv, PVGIS TMY csv, PVGIS TMY json, NSRDB csv");
     }
 
     @Test
@@ -125,7 +125,8 @@ class RefusalsTest {
     @Test
     void emptyAndBinary() {
         refused(" \n", 0, "an empty file");
-        refused("PK\u0003\u0004\0\0", 0, "bytes that are not text");
+        refused("\u0007\0\u0004\0\0", 0, "bytes that are not text");
+        refused("PK\u0003\u0004\0\0", 0, "an archive of 0 files, none of them weather");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package dev.warmlane.weather.generate;
 
+import dev.warmlane.physics.DiffuseFraction;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;

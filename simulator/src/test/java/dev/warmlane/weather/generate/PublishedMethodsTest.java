@@ -3,6 +3,7 @@ package dev.warmlane.weather.generate;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.physics.DiffuseFraction;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import dev.warmlane.weather.WeatherYear;
