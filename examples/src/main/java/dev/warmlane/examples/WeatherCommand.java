@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.report.Report;
 import dev.warmlane.report.WeatherReport;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.units.UnitSystem;
@@ -27,8 +28,9 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "FILE",
-            description = "Weather by the hour: EPW, TMY3, TMY2, PVGIS, NSRDB, Open-Meteo, German test reference year or"
-                    + " plain csv, as it is or in a zip or gz, found from its content.")
+            description =
+                    "Weather by the hour: EPW, TMY3, TMY2, PVGIS, NSRDB, Open-Meteo, German test reference year or"
+                            + " plain csv, as it is or in a zip or gz, found from its content.")
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path file;
 
@@ -52,6 +54,9 @@ final class WeatherCommand implements Callable<Integer> {
                     + " taken as it is, even where the sun contradicts.")
     private @Nullable Double irradianceTimeHours;
 
+    @Option(names = "--years", description = "Every calendar year of a file of real weather, one line each.")
+    private boolean years;
+
     @Option(
             names = "--wind-height",
             paramLabel = "METRES",
@@ -64,7 +69,11 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String text = TextWriter.full(WeatherReport.of(WeatherFiles.read(file, reading()), units));
+        Report report = years
+                ? WeatherReport.ofYears(
+                        String.valueOf(file.getFileName()), WeatherFiles.readYears(file, reading()), units)
+                : WeatherReport.of(WeatherFiles.read(file, reading()), units);
+        String text = TextWriter.full(report);
         spec.commandLine().getOut().print(text);
         spec.commandLine().getOut().flush();
         return 0;
@@ -74,7 +83,8 @@ final class WeatherCommand implements Callable<Integer> {
         try {
             return new WeatherReadOptions(utcOffsetHours, irradianceTimeHours, windHeightM);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--utc-offset, --irradiance-time, --wind-height: " + e.getMessage(), e);
+            throw new ParameterException(
+                    spec.commandLine(), "--utc-offset, --irradiance-time, --wind-height: " + e.getMessage(), e);
         }
     }
 }

@@ -7,6 +7,9 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -154,6 +157,26 @@ class MainTest extends CommandRuns {
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).containsExactly(folder.resolve("hours.csv"));
         }
+    }
+
+    @Test
+    void weatherSaysWhatEveryYearOfAFileIs() throws IOException {
+        List<String> lines = Files.readAllLines(Path.of(WEATHER));
+        int names = IntStream.range(0, lines.size())
+                .filter(i -> lines.get(i).startsWith("month,"))
+                .findFirst()
+                .orElseThrow();
+        List<String> two = new ArrayList<>(lines.subList(0, names));
+        two.add("year," + lines.get(names));
+        for (String year : List.of("2001", "2003")) {
+            lines.subList(names + 1, lines.size() - (year.equals("2003") ? 5000 : 0))
+                    .forEach(line -> two.add(year + "," + line));
+        }
+        Path file = Files.write(folder.resolve("two.csv"), two);
+        assertThat(run("weather", file.toString())).isEqualTo(1);
+        assertThat(err.toString()).contains("of the years 2001 and 2003", "--years");
+        assertThat(run("weather", file.toString(), "--years")).isZero();
+        assertThat(out.toString()).containsPattern("\\R\\s+2001 +\\d").contains("2003: ", "3760 hourly rows");
     }
 
     @Test

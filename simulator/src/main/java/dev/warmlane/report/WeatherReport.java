@@ -5,6 +5,7 @@ import dev.warmlane.site.Site;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.Closure;
+import dev.warmlane.weather.FileYear;
 import dev.warmlane.weather.WeatherFinding;
 import dev.warmlane.weather.WeatherSummary;
 import dev.warmlane.weather.WeatherYear;
@@ -36,6 +37,37 @@ public final class WeatherReport {
                 List.of());
     }
 
+    /** Every calendar year of a file of real weather: what each holds, which are left out, and what to look at. */
+    public static Report ofYears(String file, List<FileYear> years, UnitSystem units) {
+        List<Row> rows = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        List<String> warnings = new ArrayList<>();
+        for (FileYear year : years) {
+            String label = Integer.toString(year.year());
+            leftOut.addAll(year.match(
+                    sound -> List.of(),
+                    left -> List.of(label + ": " + left.reason().getMessage())));
+            rows.addAll(year.match(
+                    sound -> List.of(
+                            new Row(label, WeatherSummary.of(sound.weather()).year())),
+                    left -> List.of()));
+            warnings.addAll(year.match(
+                    sound -> sound.weather().findings().stream()
+                            .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
+                            .map(f -> label + ": " + point(f))
+                            .toList(),
+                    left -> List.of()));
+        }
+        List<Section> sections = new ArrayList<>();
+        if (!rows.isEmpty()) {
+            sections.add(Section.of("By year", Place.ANSWER)
+                    .with(table("year", units).build(rows, List.of())));
+        }
+        sections.add(Section.of("Left out", Place.ANSWER).points(leftOut.isEmpty() ? List.of("No year") : leftOut));
+        sections.add(Section.of("To look at", Place.ANSWER).points(warnings.isEmpty() ? List.of("Nothing") : warnings));
+        return new Report("weather-years", file, "", sections, List.of());
+    }
+
     /** The section that other reports have of it; its warnings stand elsewhere. */
     static Section asRead(Numbers numbers, WeatherYear weather) {
         List<String> points = new ArrayList<>(file(numbers, weather));
@@ -54,8 +86,12 @@ public final class WeatherReport {
                         Month.of(m).getDisplayName(TextStyle.SHORT, Locale.ENGLISH),
                         summary.months().get(m - 1)))
                 .toList();
+        return table("month", units).build(rows, List.of(new Row("year", summary.year())));
+    }
+
+    private static TableBuilder<Row> table(String period, UnitSystem units) {
         return new TableBuilder<Row>(units)
-                .words("month", "month", Row::label)
+                .words(period, period, Row::label)
                 .number("global", "global_horizontal", Measure.HEAT_PER_AREA, r -> r.values.globalKwhM2())
                 .number("beam", "direct_normal", Measure.HEAT_PER_AREA, r -> r.values.directKwhM2())
                 .number("diffuse", "diffuse_horizontal", Measure.HEAT_PER_AREA, r -> r.values.diffuseKwhM2())
@@ -65,8 +101,7 @@ public final class WeatherReport {
                 .number("dew\npoint", "dew_point_mean", Measure.TEMPERATURE, r -> r.values.dewPointC())
                 .number("humidity", "relative_humidity", Measure.SHARE, r -> r.values.relativeHumidity())
                 .number("wind", "wind_mean", Measure.SPEED, r -> r.values.windMs())
-                .number("sky", "sky_temperature", Measure.TEMPERATURE, r -> r.values.skyTemperatureC())
-                .build(rows, List.of(new Row("year", summary.year())));
+                .number("sky", "sky_temperature", Measure.TEMPERATURE, r -> r.values.skyTemperatureC());
     }
 
     private static List<String> file(Numbers numbers, WeatherYear weather) {

@@ -99,7 +99,7 @@ public final class WeatherFiles {
                 return Optional.of("a file of monthly normals");
             }
             return FORMATS.stream()
-                    .filter(format -> text.lines() >= HourOfYear.HOURS && format.recognises(text))
+                    .filter(format -> (text.isJson() || text.lines() >= HourOfYear.HOURS) && format.recognises(text))
                     .findFirst()
                     .map(format -> "a weather file (" + format.title() + ")");
         } catch (IOException e) {

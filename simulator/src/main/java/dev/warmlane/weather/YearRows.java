@@ -60,7 +60,7 @@ final class YearRows {
                             found + ": of the years " + table.year[hour] + " and " + year,
                             "one year",
                             "A file of several real years is read where years are asked for; for one season give a file of"
-                                    + " one of them, or a typical year.");
+                                    + " one of them, or a typical year. The command weather shows them all with --years.");
         }
         return raw.text()
                 .error(

@@ -1,6 +1,7 @@
 package dev.warmlane.weather.generate;
 
 import dev.warmlane.MeasuredData;
+import dev.warmlane.physics.DiffuseFraction;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
