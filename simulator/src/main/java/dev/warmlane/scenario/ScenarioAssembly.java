@@ -60,7 +60,8 @@ final class ScenarioAssembly {
         Section heaterSection = document.one(HeaterKeys.HEATER);
         Heater heater = HeaterReader.heater(heaterSection, schedules);
         Bill bill = HeaterReader.bill(heaterSection, heater);
-        Prices prices = PlantReader.prices(document.one(PlantKeys.PRICES), heaterSection, heater);
+        Section pricesSection = document.one(PlantKeys.PRICES);
+        Prices prices = PlantReader.prices(pricesSection, heaterSection, heater);
         Section controlSection = document.one(PlantKeys.CONTROL);
         Control control = PlantReader.control(controlSection, schedules);
 
@@ -103,6 +104,7 @@ final class ScenarioAssembly {
         List<Section> collectorSections =
                 collectors.stream().map(Document.Group::main).toList();
         SizeChecks.run(built, poolSection, collectorSections, heaterSection, notes);
+        ProportionChecks.run(built, heaterSection, pricesSection);
         return new Scenario(
                 built,
                 mountings,
