@@ -88,8 +88,8 @@ final class ProportionChecks {
                 && prices.gasPerKwh() > OVER_ELECTRICITY * prices.electricityPerKwh()) {
             section.warning(
                     key,
-                    "is " + fuel + ", more than electricity at "
-                            + perKwh(prices.electricityPerKwh(), prices) + "; check the units of both");
+                    "is " + fuel + ", more than electricity at " + perKwh(prices.electricityPerKwh(), prices)
+                            + "; check the units of both");
         }
         if (known && prices.electricityPerKwh() > ELECTRICITY_AT_MOST) {
             section.warning(
