@@ -2,6 +2,7 @@ package dev.warmlane.heater;
 
 import dev.warmlane.site.Schedule;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.function.Function;
 
 /**
@@ -20,8 +21,11 @@ public record Boiler(Fuel fuel, double efficiency, double capacityKw, double set
     /** Range of {@link #efficiency}. */
     public static final Range EFFICIENCY = Range.share("heater efficiency", 0.3, 1);
 
-    /** Efficiency taken where none is known: the United States minimum of 2013 for pool heaters. */
-    public static final double USUAL_EFFICIENCY = 0.82;
+    /** Usual {@link #efficiency}. */
+    public static final Usual USUAL = EFFICIENCY.usually(0.82, "United States minimum of 2013");
+
+    /** {@link #USUAL}. */
+    public static final double USUAL_EFFICIENCY = USUAL.value();
 
     /** Checks every range. */
     public Boiler {

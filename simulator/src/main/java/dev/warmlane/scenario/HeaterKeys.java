@@ -46,11 +46,9 @@ final class HeaterKeys {
             "m3 of natural gas, L of propane and oil, kWh of electricity and heat");
     static final Key<Double> EFFICIENCY = Key.assumed(
             "efficiency",
-            Boiler.EFFICIENCY,
+            Boiler.USUAL,
             "heat of a boiler to the water over the higher heating value burned; of a condensing boiler with the pool at"
-                    + " 30 degC, and then 0.96 is assumed",
-            Boiler.USUAL_EFFICIENCY,
-            "United States minimum of 2013");
+                    + " 30 degC, and then 0.96 is assumed");
     static final Key<Double> DRY_EFFICIENCY = Key.optional(
             "dry_efficiency",
             CondensingBoiler.DRY_EFFICIENCY,
