@@ -1,15 +1,20 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.YearsStudy;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -34,6 +39,13 @@ final class ForecastCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private Path scenarioFile;
 
+    @Option(
+            names = {"-y", "--years"},
+            paramLabel = "YEARS",
+            description = "Weather file or folder of real years of the scenario's place; the report then says how the season"
+                    + " differs from year to year. May be given several times.")
+    private List<Path> years = List.of();
+
     @Mixin
     private final ReportOutput output = new ReportOutput();
 
@@ -46,7 +58,22 @@ final class ForecastCommand implements Callable<Integer> {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
-        output.hand(spec, ForecastReport.of(forecast, scenario));
+        output.hand(spec, ForecastReport.of(Subject.of(forecast, scenario), realYears(forecast)));
         return 0;
+    }
+
+    private Optional<YearsStudy> realYears(SeasonForecast forecast) throws IOException {
+        if (years.isEmpty()) {
+            return Optional.empty();
+        }
+        RealYearsOf read =
+                RealYearsOf.read(years, forecast.installation(), spec.commandLine().getErr());
+        Optional<String> elsewhere =
+                read.weather().elsewhere(forecast.weather().site());
+        if (elsewhere.isPresent()) {
+            throw new IOException(years.get(0) + ": the scenario's weather is not of the place of these years: "
+                    + elsewhere.get());
+        }
+        return Optional.of(read.study());
     }
 }

@@ -5,11 +5,8 @@ import dev.warmlane.report.YearsReport;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.study.Runs;
-import dev.warmlane.study.YearsStudy;
 import dev.warmlane.weather.PlainWeatherWriter;
 import dev.warmlane.weather.TypicalYear;
-import dev.warmlane.weather.WeatherReadOptions;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.weather.WeatherYears;
 import java.io.IOException;
@@ -80,13 +77,8 @@ final class YearsCommand implements Callable<Integer> {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> err.println("warning: " + warning));
         WeatherYear typical = scenario.readWeather();
-        WeatherYears weather = WeatherYears.read(years, WeatherReadOptions.defaults());
-        Optional<String> noSeason = YearsStudy.noSeason(scenario.installation(), weather);
-        if (noSeason.isPresent()) {
-            throw new IOException(years.get(0) + ": " + noSeason.get());
-        }
-        YearsStudy study =
-                YearsStudy.of(scenario.installation(), weather, Runs.onAllCores(TerminalProgress.of(err, "years")));
+        RealYearsOf read = RealYearsOf.read(years, scenario.installation(), err);
+        WeatherYears weather = read.weather();
         Optional<TypicalYear> own = Optional.empty();
         if (weather.years().size() >= (typicalFile == null ? ENOUGH_YEARS : TypicalYear.FEWEST_YEARS)) {
             own = Optional.of(TypicalYear.of(weather));
@@ -100,7 +92,7 @@ final class YearsCommand implements Callable<Integer> {
                     typicalFile);
         }
         Subject described = Subject.of(SeasonForecast.of(scenario.installation(), typical), scenario);
-        output.hand(spec, YearsReport.of(study, weather, own, described));
+        output.hand(spec, YearsReport.of(read.study(), weather, own, described));
         return 0;
     }
 }

@@ -65,4 +65,15 @@ class YearsCommandTest extends CommandRuns {
         assertThat(err.toString()).contains("at least 3 real ones, there are 1");
         assertThat(run("years", DEMO)).isEqualTo(2);
     }
+
+    @Test
+    void aForecastTakesItsBandFromYears() throws IOException {
+        year(2001);
+        year(2002);
+        assertThat(run("forecast", DEMO, "--years", folder.toString())).isZero();
+        assertThat(out.toString()).contains("Good years and bad", "2 real years, 2001 to 2002");
+        String southern = Path.of("scenarios", "southern-summer.toml").toString();
+        assertThat(run("forecast", southern, "-y", folder.toString())).isOne();
+        assertThat(err.toString()).contains("not of the place of these years");
+    }
 }

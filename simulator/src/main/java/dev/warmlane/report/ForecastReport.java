@@ -6,6 +6,7 @@ import dev.warmlane.report.chart.ForecastCharts;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.study.YearsStudy;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,8 +20,10 @@ public final class ForecastReport {
     private final Subject subject;
     private final CommonSections common;
     private final Optional<PoolWindBand> wind;
+    private final Optional<YearsStudy> years;
 
-    private ForecastReport(Subject subject) {
+    private ForecastReport(Subject subject, Optional<YearsStudy> years) {
+        this.years = years;
         this.subject = subject;
         this.common = new CommonSections(subject);
         this.wind = PoolWindBand.of(subject.forecast());
@@ -33,7 +36,12 @@ public final class ForecastReport {
 
     /** The report of a season; simulates it for a sheltered and an exposed pool on the way. */
     public static Report of(Subject subject) {
-        ForecastReport report = new ForecastReport(subject);
+        return of(subject, Optional.empty());
+    }
+
+    /** The same with what real years would have done beside it, where they are given. */
+    public static Report of(Subject subject, Optional<YearsStudy> years) {
+        ForecastReport report = new ForecastReport(subject, years);
         return new Report(
                 "forecast",
                 subject.settings().title(),
@@ -55,6 +63,7 @@ public final class ForecastReport {
                         GasSection.of(subject),
                         balance(),
                         CertaintySection.of(subject, wind),
+                        YearsBand.of(subject, years),
                         WorkingRangeSection.of(subject)),
                 common.last(List.of(subject.season())));
     }

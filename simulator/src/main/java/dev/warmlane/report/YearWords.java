@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.season.Prices;
 import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearSeason;
+import dev.warmlane.study.YearsSpread;
 import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.Measure;
 import java.util.List;
@@ -110,5 +111,28 @@ final class YearWords {
     /** A season's number with its unit. */
     String of(YearNumber number, YearSeason season) {
         return show(number, number.of(season), "-");
+    }
+
+    /** {@code 14 real years, 1996 to 2009}. */
+    String years() {
+        int years = study.seasons().size();
+        String first = study.seasons().get(0).label();
+        return years == 1
+                ? "a real year, " + first
+                : years + " real years, " + first + " to "
+                        + study.seasons().get(years - 1).label();
+    }
+
+    /** A number of all years in a sentence. */
+    String told(YearsSpread spread) {
+        YearNumber number = spread.number();
+        String text = FuelWords.capital(name(number)) + ": "
+                + show(number, spread.median()) + " in the middle year, ";
+        if (spread.nineOfTen().isPresent()) {
+            text += (number.moreIsBetter() ? "more than " : "less than ")
+                    + show(number, spread.nineOfTen().getAsDouble()) + " in nine of ten, ";
+        }
+        return text + show(number, spread.worst().value()) + " in the worst ("
+                + spread.worst().label() + ").";
     }
 }

@@ -84,25 +84,16 @@ public final class YearsReport {
         return study.spread(number).orElseThrow();
     }
 
-    private String span() {
-        return study.seasons().get(0).label() + " to "
-                + study.seasons().get(study.seasons().size() - 1).label();
-    }
-
     private boolean collectors() {
         return !study.installation().arrays().isEmpty();
     }
 
     private String sentences() {
-        int years = study.seasons().size();
         StringBuilder text = new StringBuilder("What this pool would have been in ")
-                .append(
-                        years == 1
-                                ? "a real year, " + study.seasons().get(0).label()
-                                : years + " real years, " + span())
+                .append(words.years())
                 .append('.');
         for (YearNumber number : List.of(YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.GAS_BURNED)) {
-            study.spread(number).ifPresent(spread -> text.append(' ').append(told(spread)));
+            study.spread(number).ifPresent(spread -> text.append(' ').append(words.told(spread)));
         }
         if (collectors() && study.installation().heater().isEmpty()) {
             text.append(" Without collectors: ")
@@ -124,19 +115,6 @@ public final class YearsReport {
         return text.toString();
     }
 
-    private String told(YearsSpread spread) {
-        YearNumber number = spread.number();
-        String name = words.name(number);
-        String text = Character.toUpperCase(name.charAt(0)) + name.substring(1) + ": "
-                + words.show(number, spread.median()) + " in the middle year, ";
-        if (spread.nineOfTen().isPresent()) {
-            text += (number.moreIsBetter() ? "more than " : "less than ")
-                    + words.show(number, spread.nineOfTen().getAsDouble()) + " in nine of ten, ";
-        }
-        return text + words.show(number, spread.worst().value()) + " in the worst ("
-                + spread.worst().label() + ").";
-    }
-
     private List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
         for (YearNumber number : List.of(YearNumber.DAYS_AT_COMFORT, YearNumber.WATER_MEAN, YearNumber.GAS_BURNED)) {
@@ -153,9 +131,7 @@ public final class YearsReport {
                 ? new Figure(
                         words.show(number, spread.nineOfTen().getAsDouble()),
                         words.name(number)
-                                + (number.moreIsBetter()
-                                        ? ": nine of ten years have more"
-                                        : ": nine of ten years have less"),
+                                + (number.moreIsBetter() ? ": nine of ten years have more" : ": nine of ten years have less"),
                         beside)
                 : new Figure(
                         words.show(number, spread.worst().value()),
@@ -165,8 +141,7 @@ public final class YearsReport {
 
     private Section yearByYear() {
         return Section.of("Year by year", Place.ANSWER)
-                .words(
-                        "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
+                .words("Every season as that year's weather would have made it, with the same pool, collectors and prices.")
                 .with(
                         Set.of(Place.FIRST_SHEET),
                         new Picture("years-comfort", name -> YearsCharts.comfort(name, study, units)))
@@ -204,12 +179,10 @@ public final class YearsReport {
         List<String> points = new ArrayList<>();
         for (YearNumber number : List.of(
                 YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED)) {
-            study.spread(number)
-                    .ifPresent(spread -> points.add(words.name(number) + ": "
-                            + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
-                            + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 1)
-                            + " of "
-                            + spread.years() + " have less"));
+            study.spread(number).ifPresent(spread -> points.add(words.name(number) + ": "
+                    + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
+                    + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 1) + " of "
+                    + spread.years() + " have less"));
         }
         return points;
     }
@@ -228,8 +201,7 @@ public final class YearsReport {
                         : "With " + years + " years it is bounded on both sides."));
         points.add("Years of the past: a climate that grows warmer makes warm years likelier than here. The wind at the"
                 + " pool and what was assumed are as uncertain as in any single forecast, in every year alike.");
-        points.add(
-                "Every season begins anew with the water it opens with, so that no year depends on the year before.");
+        points.add("Every season begins anew with the water it opens with, so that no year depends on the year before.");
         return Section.of("How to read it", Place.PRINTED).points(points);
     }
 
@@ -259,17 +231,15 @@ public final class YearsReport {
                         .anyMatch(finding -> finding.kind() == WeatherFinding.Kind.REPAIR))
                 .count();
         if (repaired > 0) {
-            points.add("Something was mended in " + repaired
-                    + " of them; the command \"weather\" tells of each file what");
+            points.add("Something was mended in " + repaired + " of them; the command \"weather\" tells of each file what");
         }
         List<Integer> estimated = weather.years().stream()
                 .filter(year -> year.weather().longWaveEstimatedHours() > 0)
                 .map(RealYear::calendarYear)
                 .toList();
         if (!estimated.isEmpty()) {
-            points.add(
-                    "The sky's long-wave irradiance, which warms or cools pool and collectors, was estimated in hours of "
-                            + list(estimated));
+            points.add("The sky's long-wave irradiance, which warms or cools pool and collectors, was estimated in hours of "
+                    + list(estimated));
         }
         return Section.of("The years, as they were read", Place.PRINTED).points(points);
     }

@@ -123,4 +123,17 @@ class YearsReportTest {
         assertThat(CsvWriter.csv(YearsTables.allSpreads(STUDY, UnitSystem.METRIC)))
                 .containsPattern("\nair_mean_degc,10," + Numbers.show(median, 2).replace(".", "\\."));
     }
+
+    @Test
+    void aForecastTellsTheBandOfYearsBesideThatOfTheWind() {
+        Report forecast = ForecastReport.of(DESCRIBED, Optional.of(STUDY));
+        String brief = TextWriter.brief(forecast).replaceAll("\\s+", " ");
+        var days = STUDY.spread(YearNumber.DAYS_AT_COMFORT).orElseThrow();
+        assertThat(brief)
+                .contains("Good years and bad", "The same pool in 10 real years, 2000 to 2010.")
+                .contains(NUMBERS.show(Measure.DAYS, days.worst().value()) + " in the worst ("
+                        + days.worst().label() + ")");
+        assertThat(forecast.pictures()).extracting(Block.Picture::name).contains("years-comfort");
+        assertThat(TextWriter.full(ForecastReport.of(DESCRIBED))).doesNotContain("Good years and bad");
+    }
 }
