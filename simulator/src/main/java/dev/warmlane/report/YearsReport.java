@@ -145,7 +145,8 @@ public final class YearsReport {
                 .with(
                         Set.of(Place.FIRST_SHEET),
                         new Picture("years-comfort", name -> YearsCharts.comfort(name, study, units)))
-                .with(YearsTables.years(study, units));
+                // thirty rows would not leave the first sheet one sheet of paper
+                .with(Place.PRINTED, YearsTables.years(study, units));
     }
 
     private Section differ() {
@@ -181,10 +182,15 @@ public final class YearsReport {
                 YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED)) {
             study.spread(number).ifPresent(spread -> points.add(words.name(number) + ": "
                     + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
-                    + " in the middle of the real ones; " + Numbers.show(study.yearsBelow(number, typical), 1) + " of "
+                    + " in the middle of the real ones; " + count(study.yearsBelow(number, typical)) + " of "
                     + spread.years() + " have less"));
         }
         return points;
+    }
+
+    /** Years, of which one that has as much counts half. */
+    private static String count(double years) {
+        return Numbers.show(years, years == Math.rint(years) ? 0 : 1);
     }
 
     private Section reading() {

@@ -70,7 +70,7 @@ class YearsReportTest {
         // as warm as that of 2004, and five years are warmer or as warm
         double below = STUDY.yearsBelow(YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
         assertThat(below).isBetween(3.5, 5.0);
-        assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, 1) + " of 10 have less");
+        assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, below == Math.rint(below) ? 0 : 1) + " of 10 have less");
         YearSeason own = STUDY.inWeather("own", OWN.weather());
         assertThat(text())
                 .contains("chosen from these years")
@@ -135,5 +135,18 @@ class YearsReportTest {
                         + days.worst().label() + ")");
         assertThat(forecast.pictures()).extracting(Block.Picture::name).contains("years-comfort");
         assertThat(TextWriter.full(ForecastReport.of(DESCRIBED))).doesNotContain("Good years and bad");
+    }
+
+    /** However many years: the chart is for the owner, the rows for whoever checks them. */
+    @Test
+    void theFirstSheetHasTheChartAndNotARowForEachYear() {
+        Section years = REPORT.sections().stream()
+                .filter(section -> section.heading().equals("Year by year"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(years.at(Place.FIRST_SHEET)).noneMatch(block -> block instanceof Table);
+        assertThat(years.at(Place.FIRST_SHEET)).anyMatch(block -> block instanceof Block.Picture);
+        assertThat(years.at(Place.TECHNICAL)).anyMatch(block -> block instanceof Table);
+        assertThat(years.at(Place.BRIEF)).anyMatch(block -> block instanceof Table);
     }
 }
