@@ -42,8 +42,9 @@ final class ForecastCommand implements Callable<Integer> {
     @Option(
             names = {"-y", "--years"},
             paramLabel = "YEARS",
-            description = "Weather file or folder of real years of the scenario's place; the report then says how the season"
-                    + " differs from year to year. May be given several times.")
+            description =
+                    "Weather file or folder of real years of the scenario's place; the report then says how the season"
+                            + " differs from year to year. May be given several times.")
     private List<Path> years = List.of();
 
     @Mixin
@@ -66,13 +67,12 @@ final class ForecastCommand implements Callable<Integer> {
         if (years.isEmpty()) {
             return Optional.empty();
         }
-        RealYearsOf read =
-                RealYearsOf.read(years, forecast.installation(), spec.commandLine().getErr());
-        Optional<String> elsewhere =
-                read.weather().elsewhere(forecast.weather().site());
+        RealYearsOf read = RealYearsOf.read(
+                years, forecast.installation(), spec.commandLine().getErr());
+        Optional<String> elsewhere = read.weather().elsewhere(forecast.weather().site());
         if (elsewhere.isPresent()) {
-            throw new IOException(years.get(0) + ": the scenario's weather is not of the place of these years: "
-                    + elsewhere.get());
+            throw new IOException(
+                    years.get(0) + ": the scenario's weather is not of the place of these years: " + elsewhere.get());
         }
         return Optional.of(read.study());
     }

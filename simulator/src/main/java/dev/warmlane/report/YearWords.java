@@ -126,8 +126,7 @@ final class YearWords {
     /** A number of all years in a sentence. */
     String told(YearsSpread spread) {
         YearNumber number = spread.number();
-        String text = FuelWords.capital(name(number)) + ": "
-                + show(number, spread.median()) + " in the middle year, ";
+        String text = FuelWords.capital(name(number)) + ": " + show(number, spread.median()) + " in the middle year, ";
         if (spread.nineOfTen().isPresent()) {
             text += (number.moreIsBetter() ? "more than " : "less than ")
                     + show(number, spread.nineOfTen().getAsDouble()) + " in nine of ten, ";

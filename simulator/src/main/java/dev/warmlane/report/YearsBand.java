@@ -24,7 +24,9 @@ final class YearsBand {
 
     private static Section of(Section section, Subject subject, YearsStudy study) {
         YearWords words = new YearWords(study, subject.numbers());
-        StringBuilder text = new StringBuilder("All else is of a typical year. The same pool in ").append(words.years()).append('.');
+        StringBuilder text = new StringBuilder("All else is of a typical year. The same pool in ")
+                .append(words.years())
+                .append('.');
         for (YearNumber number : TOLD) {
             study.spread(number).ifPresent(spread -> text.append(' ').append(words.told(spread)));
         }

@@ -131,7 +131,9 @@ public final class YearsReport {
                 ? new Figure(
                         words.show(number, spread.nineOfTen().getAsDouble()),
                         words.name(number)
-                                + (number.moreIsBetter() ? ": nine of ten years have more" : ": nine of ten years have less"),
+                                + (number.moreIsBetter()
+                                        ? ": nine of ten years have more"
+                                        : ": nine of ten years have less"),
                         beside)
                 : new Figure(
                         words.show(number, spread.worst().value()),
@@ -141,7 +143,8 @@ public final class YearsReport {
 
     private Section yearByYear() {
         return Section.of("Year by year", Place.ANSWER)
-                .words("Every season as that year's weather would have made it, with the same pool, collectors and prices.")
+                .words(
+                        "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
                 .with(
                         Set.of(Place.FIRST_SHEET),
                         new Picture("years-comfort", name -> YearsCharts.comfort(name, study, units)))
@@ -180,10 +183,11 @@ public final class YearsReport {
         List<String> points = new ArrayList<>();
         for (YearNumber number : List.of(
                 YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED)) {
-            study.spread(number).ifPresent(spread -> points.add(words.name(number) + ": "
-                    + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
-                    + " in the middle of the real ones; " + count(study.yearsBelow(number, typical)) + " of "
-                    + spread.years() + " have less"));
+            study.spread(number)
+                    .ifPresent(spread -> points.add(words.name(number) + ": "
+                            + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())
+                            + " in the middle of the real ones; " + count(study.yearsBelow(number, typical)) + " of "
+                            + spread.years() + " have less"));
         }
         return points;
     }
@@ -207,7 +211,8 @@ public final class YearsReport {
                         : "With " + years + " years it is bounded on both sides."));
         points.add("Years of the past: a climate that grows warmer makes warm years likelier than here. The wind at the"
                 + " pool and what was assumed are as uncertain as in any single forecast, in every year alike.");
-        points.add("Every season begins anew with the water it opens with, so that no year depends on the year before.");
+        points.add(
+                "Every season begins anew with the water it opens with, so that no year depends on the year before.");
         return Section.of("How to read it", Place.PRINTED).points(points);
     }
 
@@ -237,15 +242,17 @@ public final class YearsReport {
                         .anyMatch(finding -> finding.kind() == WeatherFinding.Kind.REPAIR))
                 .count();
         if (repaired > 0) {
-            points.add("Something was mended in " + repaired + " of them; the command \"weather\" tells of each file what");
+            points.add("Something was mended in " + repaired
+                    + " of them; the command \"weather\" tells of each file what");
         }
         List<Integer> estimated = weather.years().stream()
                 .filter(year -> year.weather().longWaveEstimatedHours() > 0)
                 .map(RealYear::calendarYear)
                 .toList();
         if (!estimated.isEmpty()) {
-            points.add("The sky's long-wave irradiance, which warms or cools pool and collectors, was estimated in hours of "
-                    + list(estimated));
+            points.add(
+                    "The sky's long-wave irradiance, which warms or cools pool and collectors, was estimated in hours of "
+                            + list(estimated));
         }
         return Section.of("The years, as they were read", Place.PRINTED).points(points);
     }

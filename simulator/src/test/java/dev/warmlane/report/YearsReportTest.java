@@ -70,7 +70,9 @@ class YearsReportTest {
         // as warm as that of 2004, and five years are warmer or as warm
         double below = STUDY.yearsBelow(YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
         assertThat(below).isBetween(3.5, 5.0);
-        assertThat(text()).contains("in the middle of the real ones; " + Numbers.show(below, below == Math.rint(below) ? 0 : 1) + " of 10 have less");
+        assertThat(text())
+                .contains("in the middle of the real ones; " + Numbers.show(below, below == Math.rint(below) ? 0 : 1)
+                        + " of 10 have less");
         YearSeason own = STUDY.inWeather("own", OWN.weather());
         assertThat(text())
                 .contains("chosen from these years")
