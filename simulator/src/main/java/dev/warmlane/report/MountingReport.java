@@ -125,7 +125,8 @@ public final class MountingReport {
                 .words(study.compared().stream()
                         .filter(one -> one.sameRoof().isEmpty())
                         .map(one -> "Nothing of “" + one.option().name() + "” fits.")
-                        .collect(Collectors.joining(" ")));
+                        .collect(Collectors.joining(" ")))
+                .givingWay();
     }
 
     private Section held() {
