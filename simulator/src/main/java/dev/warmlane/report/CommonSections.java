@@ -68,7 +68,7 @@ final class CommonSections {
                                 + " % of the pool",
                         "Heater: "
                                 + built.heater()
-                                        .map(heater -> heater.fuel().name() + ", "
+                                        .map(heater -> FuelWords.kind(heater) + ", "
                                                 + numbers.show(Measure.POWER, heater.capacityKw()) + ", set to "
                                                 + numbers.show(Measure.TEMPERATURE, heater.setPointC()))
                                         .orElse("none")

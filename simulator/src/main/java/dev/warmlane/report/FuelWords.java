@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.Heater;
 import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.season.PeriodSummary;
 import java.util.Locale;
@@ -16,6 +17,16 @@ public record FuelWords(Fuel fuel) {
     /** The words of a season: of what its heater is fed with, or of the gas that one would have burned. */
     public static FuelWords of(PeriodSummary season) {
         return new FuelWords(season.gas().fuel());
+    }
+
+    /** What a heater is, as the job names it: a boiler by its fuel. */
+    static String kind(Heater heater) {
+        return heater.match(
+                boiler -> boiler.fuel().name(),
+                condensing -> condensing.fuel().name() + ", condensing",
+                electric -> "electric",
+                pump -> "heat pump",
+                network -> "district heat");
     }
 
     /** The word for it, in lower case. */

@@ -44,8 +44,12 @@ class HeaterReportsTest {
     private static final Heater NETWORK = new DistrictHeat(Fuel.districtHeat(40), 250, 25, Schedule.ALWAYS);
 
     @ParameterizedTest
-    @CsvSource({"pump, electricity, bought", "oil, oil, burned", "network, district heat, bought"})
-    void nothingThatIsNotGasIsCalledGas(String heater, String word, String used) {
+    @CsvSource({
+        "pump, heat pump, electricity, bought",
+        "oil, heating oil, oil, burned",
+        "network, district heat, district heat, bought"
+    })
+    void nothingThatIsNotGasIsCalledGas(String heater, String kind, String word, String used) {
         Report report = ForecastReport.of(subject(heated(heater)));
         String text = TextWriter.full(report);
         String page = HtmlWriter.page(report);
@@ -55,7 +59,7 @@ class HeaterReportsTest {
             String said = all.replaceAll("(?s)<svg.*?</svg>", "").replace("gas and electrical work", "");
             assertThat(said.toLowerCase(Locale.ROOT)).doesNotContainPattern("\\bgas\\b");
         }
-        assertThat(text).contains(word + " displaced").containsIgnoringCase(word + " " + used);
+        assertThat(text).contains("Heater: " + kind + ", ").contains(word + " displaced").containsIgnoringCase(word + " " + used);
         for (Report.Data data : report.data()) {
             assertThat(CsvWriter.csv(data.table().get()).lines().findFirst().orElseThrow())
                     .doesNotContain("gas");
