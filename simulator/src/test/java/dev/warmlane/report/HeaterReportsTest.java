@@ -59,7 +59,10 @@ class HeaterReportsTest {
             String said = all.replaceAll("(?s)<svg.*?</svg>", "").replace("gas and electrical work", "");
             assertThat(said.toLowerCase(Locale.ROOT)).doesNotContainPattern("\\bgas\\b");
         }
-        assertThat(text).contains("Heater: " + kind + ", ").contains(word + " displaced").containsIgnoringCase(word + " " + used);
+        assertThat(text)
+                .contains("Heater: " + kind + ", ")
+                .contains(word + " displaced")
+                .containsIgnoringCase(word + " " + used);
         for (Report.Data data : report.data()) {
             assertThat(CsvWriter.csv(data.table().get()).lines().findFirst().orElseThrow())
                     .doesNotContain("gas");
