@@ -26,6 +26,7 @@ module dev.warmlane {
     exports dev.warmlane.files;
     exports dev.warmlane.heater;
     exports dev.warmlane.irradiance;
+    exports dev.warmlane.money;
     exports dev.warmlane.physics;
     exports dev.warmlane.pool;
     exports dev.warmlane.report;

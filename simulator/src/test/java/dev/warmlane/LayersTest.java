@@ -41,6 +41,7 @@ class LayersTest {
             "pool",
             "heater",
             "circuit",
+            "money",
             "season",
             "study",
             "scenario",

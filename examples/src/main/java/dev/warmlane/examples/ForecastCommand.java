@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  warmlane forecast scenarios/municipal-25m.toml --output forecast",
             "prints the first page and writes all of it to the folder \"forecast\": forecast.html to hand over, forecast.txt,"
-                    + " weeks.csv, months.csv, hours.csv, and the charts as PNG and SVG."
+                    + " weeks.csv, months.csv, hours.csv, certainty.csv, and the charts as PNG and SVG."
         })
 final class ForecastCommand implements Callable<Integer> {
 

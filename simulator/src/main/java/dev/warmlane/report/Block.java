@@ -110,9 +110,16 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
      *
      * @param value the number with its unit
      * @param meaning what it is
+     * @param range between what it may be; empty for nothing
      * @param beside what it is to be seen against; empty for nothing
      */
-    record Figure(String value, String meaning, String beside) {}
+    record Figure(String value, String meaning, String range, String beside) {
+
+        /** Without a range. */
+        public Figure(String value, String meaning, String beside) {
+            this(value, meaning, "", beside);
+        }
+    }
 
     /** A chart. It is drawn when somebody asks for it, once: whoever wants text alone does not wait for it. */
     final class Picture implements Block {

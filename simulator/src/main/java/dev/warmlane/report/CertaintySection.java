@@ -1,70 +1,99 @@
 package dev.warmlane.report;
 
-import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.WaterWind;
-import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.study.SeasonBand;
+import dev.warmlane.study.Sensitivity;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
-/** How far the forecast is to be trusted: the wind at the pool, and what a typical year is. */
+/** How far the forecast is to be trusted: what is uncertain and what it moves, and what a typical year is. */
 final class CertaintySection {
 
     private CertaintySection() {}
 
-    /** Empty for a pool in a hall, which has no wind. */
-    static Section of(Subject subject, Optional<PoolWindBand> wind) {
-        Section section = Section.of("How sure this is", Place.PRINTED);
+    static Section of(Subject subject, SeasonBand band) {
         Numbers numbers = subject.numbers();
-        return wind.map(band -> section.words(
-                                "How sheltered the pool lies is the largest uncertainty of an outdoor pool. The same"
-                                        + " season with the wind at the water as a share of the weather station's, from"
-                                        + " little to much:")
-                        .with(table(numbers, band))
-                        .words(missing(band), strongWind(numbers, subject.forecast())))
-                .orElse(section);
+        return Section.of("How sure this is", Place.PRINTED)
+                .words(
+                        "The season was computed again with each thing that nobody knows for certain at its two ends, the"
+                                + " others as described. Together they leave:")
+                .with(quantities(subject, band))
+                .words(
+                        "Deviations of the single things are put together as the root of the sum of their squares, up and"
+                                + " down each by itself. They are judgements, not statistics, and one year's weather is not among"
+                                + " them. Each alone:")
+                .with(doubts(subject, band))
+                .words(strongWind(numbers, subject.forecast()));
     }
 
-    private static Table table(Numbers numbers, PoolWindBand band) {
-        return new TableBuilder<Row>(numbers.units())
-                .words("the pool lies", "pool", Row::label)
-                .words("wind", "wind", row -> Numbers.show(row.windFactor, 2))
-                .period("season\nmean", Row::season, PeriodColumn.WATER_MEAN)
-                .period("\nwithout", Row::season, PeriodColumn.WITHOUT_MEAN)
-                .count("days at\ncomfort", "days_at_comfort", r -> r.season
-                        .comfort()
-                        .daysAtComfort())
-                .count("\nwithout", "days_at_comfort_without", r -> r.season
-                        .comfortWithout()
-                        .daysAtComfort())
-                .period("heat\ndelivered", Row::season, PeriodColumn.DELIVERED)
-                .build(rows(band));
+    /** Every number that is told with its doubt, and what leaves it least certain. */
+    private static Table quantities(Subject subject, SeasonBand band) {
+        BandWords words = new BandWords(subject, band);
+        return new TableBuilder<BandQuantity>(subject.units())
+                .words("", "quantity", BandQuantity::words)
+                .words("likely", "likely", words::likely)
+                .words("low to high", "range", words::range)
+                .words("least certain", "least_certain", q -> words.leastCertain(q)
+                        .map(DoubtWords::of)
+                        .orElse(""))
+                .build(said(subject, BandQuantity.of(subject)));
     }
 
-    /** From little wind to much, none twice. */
-    private static List<Row> rows(PoolWindBand band) {
-        List<Row> rows = new ArrayList<>();
-        if (band.hasSheltered()) {
-            rows.add(Row.of("sheltered", band.sheltered()));
-        }
-        rows.add(Row.of("as planned (likely)", band.likely()));
-        if (band.hasExposed()) {
-            rows.add(Row.of("exposed", band.exposed()));
-        }
-        return rows;
+    private static List<BandQuantity> said(Subject subject, List<BandQuantity> quantities) {
+        return quantities.stream().map(q -> q.said(subject.season())).toList();
     }
 
-    /** Why a row is missing; empty where none is. */
-    private static String missing(PoolWindBand band) {
-        if (!band.hasSheltered()) {
-            return "The pool is described as sheltered as any: what is uncertain is how much more wind it gets.";
-        }
-        return band.hasExposed()
-                ? ""
-                : "The pool is described as exposed as any: what is uncertain is how much less wind it gets.";
+    /** What each doubtful thing alone makes of the numbers, in the order of a sensitivity study. */
+    private static Table doubts(Subject subject, SeasonBand band) {
+        BandWords words = new BandWords(subject, band);
+        TableBuilder<Sensitivity> table = new TableBuilder<Sensitivity>(subject.units())
+                .words("", "parameter", Sensitivity::name)
+                .words("tried", "tried", doubt -> SettingWords.range(doubt, subject.units()));
+        said(subject, columns(subject))
+                .forEach(quantity -> table.words(
+                        header(quantity, subject), quantity.csvName(), doubt -> words.alone(quantity, doubt)));
+        return table.build(band.doubts());
     }
+
+    /** As many as a terminal has room for. */
+    private static List<BandQuantity> columns(Subject subject) {
+        boolean heated = PeriodColumn.displaces(subject.season());
+        boolean collectors = !subject.installation().arrays().isEmpty();
+        return BandQuantity.of(subject).stream()
+                .filter(q -> q.equals(BandQuantity.MEAN)
+                        || q.equals(BandQuantity.HEAT)
+                        || q.equals(collectors ? BandQuantity.DISPLACED : BandQuantity.BURNED)
+                        || (!heated && q.measure() == Measure.DAYS))
+                .toList();
+    }
+
+    private static String header(BandQuantity quantity, Subject subject) {
+        return quantity.words().replaceFirst(" (?=\\S+$)", "\n") + "\n"
+                + quantity.measure().unit(subject.units());
+    }
+
+    /** All of it, for csv: bounds and likely value, then what each doubtful thing alone makes of them at either end. */
+    static Table all(Subject subject, SeasonBand band) {
+        List<Case> cases = new ArrayList<>(List.of(
+                new Case("low", q -> q.in(band).low()),
+                new Case("likely", q -> q.in(band).likely()),
+                new Case("high", q -> q.in(band).high())));
+        for (Sensitivity doubt : band.doubts()) {
+            for (Sensitivity.End end : List.of(doubt.low(), doubt.high())) {
+                cases.add(
+                        new Case(doubt.name() + ": " + SettingWords.of(end.setting(), subject.units()), q -> q.number()
+                                .applyAsDouble(end.season())));
+            }
+        }
+        TableBuilder<Case> table = new TableBuilder<Case>(subject.units()).words("case", Case::name);
+        BandQuantity.of(subject).forEach(q -> table.number(FuelWords.of(subject.season()).csv(q.csvName()), q.measure(), one -> one.of.applyAsDouble(q)));
+        return table.build(cases);
+    }
+
+    private record Case(String name, ToDoubleFunction<BandQuantity> of) {}
 
     /** How often the wind at the water is beyond what evaporation was measured in; empty where it never is. */
     static String strongWind(Numbers numbers, SeasonForecast forecast) {
@@ -78,11 +107,5 @@ final class CertaintySection {
                 + " up to which evaporation was measured, at most "
                 + numbers.show(Measure.SPEED, wind.highestMs())
                 + ". There the equation goes straight on, which is less certain.";
-    }
-
-    private record Row(String label, double windFactor, PeriodSummary season) {
-        static Row of(String label, PoolWindBand.Case one) {
-            return new Row(label, one.windFactor(), one.season());
-        }
     }
 }

@@ -1,10 +1,12 @@
 package dev.warmlane.report;
 
+import dev.warmlane.money.Worth;
 import dev.warmlane.report.Block.Figure;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.PeriodSummary;
-import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.season.WarmDays;
+import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,19 +16,33 @@ import java.util.stream.Stream;
 /** What a pool owner wants to know first, in sentences and in a few large numbers. */
 final class ForecastAnswer {
 
+    /** Heat that a heater gives an outdoor pool in a day or two of use, for each m² of water, kWh/m²; own choice. */
+    private static final double TRIVIAL_KWH_M2 = 5;
+
     private final Subject subject;
-    private final Optional<PoolWindBand> wind;
+    private final BandWords band;
+    private final BandQuantity days;
+    private final MoneyWords worth;
+    private final boolean heldByHeater;
+    private final WarmDays warm;
     private final Numbers numbers;
     private final PeriodSummary season;
     private final boolean collectors;
     private final FuelWords fuel;
 
-    ForecastAnswer(Subject subject, Optional<PoolWindBand> wind) {
+    ForecastAnswer(Subject subject, SeasonBand band) {
         this.subject = subject;
-        this.wind = wind;
         this.numbers = subject.numbers();
         this.season = subject.season();
         this.fuel = FuelWords.of(season);
+        this.band = new BandWords(subject, band);
+        this.worth = new MoneyWords(subject, band);
+        this.heldByHeater = subject.installation()
+                .heater()
+                .filter(heater -> subject.installation().comfortC() <= heater.setPointC())
+                .isPresent();
+        this.warm = WarmDays.of(subject.forecast());
+        this.days = BandQuantity.days(season);
         this.collectors = !subject.installation().arrays().isEmpty();
     }
 
@@ -37,7 +53,8 @@ final class ForecastAnswer {
     /** The answer in two or three sentences. */
     private String sentences() {
         StringBuilder text = new StringBuilder("Over the season the pool averages ")
-                .append(temperature(season.water().meanC()));
+                .append(temperature(season.water().meanC()))
+                .append(band.inBrackets(BandQuantity.MEAN));
         if (collectors) {
             text.append(", ")
                     .append(Numbers.show(
@@ -49,6 +66,7 @@ final class ForecastAnswer {
                 .append(comfort())
                 .append(" or above on ")
                 .append(season.comfort().daysAtComfort())
+                .append(band.inBrackets(days))
                 .append(" of ")
                 .append(days(season.comfort().openDays()));
         if (collectors) {
@@ -56,19 +74,37 @@ final class ForecastAnswer {
                     .append(season.comfortWithout().daysAtComfort());
         }
         text.append('.');
+        if (collectors && heldByHeater) {
+            text.append(" The heater holds that with and without collectors; with them it gives nothing on ")
+                    .append(days(warm.withoutHeater()))
+                    .append(", without them on ")
+                    .append(warm.withoutHeaterBefore())
+                    .append(
+                            warm.twoWarmer() > 0
+                                    ? ", and on " + days(warm.twoWarmer()) + " they make the water two degrees warmer."
+                                    : ".");
+        }
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
         season.gas()
                 .displaced()
-                .filter(gas -> collectors && gas.burnedWithoutKwh() > 0)
+                .filter(gas -> collectors && !isTrivial(gas))
                 .ifPresent(gas -> text.append(
                                 gas.replacedKwh() < 0
                                         ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
                                         : " The collectors displace ")
                         .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
-                        .append(gas.replacedKwh() < 0 ? "." : " of the " + fuel.word() + "."));
-        wind.ifPresent(band -> text.append(' ').append(wind(band)));
-        return text.toString();
+                        .append(gas.replacedKwh() < 0 ? "." : band.inBrackets(BandQuantity.SHARE) + " of the " + fuel.word() + "."));
+        if (collectors && season.gas().match(this::isTrivial, none -> false)) {
+            text.append(" Without collectors the heater has next to nothing to do: this pool hardly needs them.");
+        }
+        return text.append(leastCertain()).toString();
+    }
+
+    /** Whether the heater of the pool without collectors has next to nothing to do, so that a share of it says nothing. */
+    private boolean isTrivial(GasSummary.Displaced gas) {
+        return gas.burnedWithoutKwh()
+                < TRIVIAL_KWH_M2 * subject.installation().pool().areaM2();
     }
 
     /** The large numbers, four or five. */
@@ -77,91 +113,119 @@ final class ForecastAnswer {
         keys.add(new Figure(
                 temperature(season.water().meanC()),
                 "mean pool temperature",
+                band.beside(BandQuantity.MEAN),
                 collectors ? temperature(season.waterWithout().meanC()) + " without collectors" : ""));
-        keys.add(new Figure(
-                days(season.comfort().daysAtComfort()),
-                "at " + comfort() + " or above",
-                collectors ? season.comfortWithout().daysAtComfort() + " without collectors" : ""));
+        keys.add(collectors && heldByHeater ? withoutHeater() : atComfort());
         if (collectors) {
+            BandQuantity heat = BandQuantity.HEAT.said(season);
             keys.add(new Figure(
-                    numbers.about(Measure.HEAT, Math.abs(season.collectors().deliveredKwh())),
+                    band.likely(heat),
                     Signs.heatTaken(season.collectors())
                             .map(why -> "taken from the pool: " + why)
                             .orElse("heat from the collectors"),
+                    band.beside(heat),
                     season.collectors().deliveredKwhPerM2().stream()
                             .map(Math::abs)
                             .mapToObj(perM2 -> numbers.show(Measure.HEAT_PER_AREA, perM2))
                             .findFirst()
                             .orElse("")));
         }
-        season.gas().match(this::displaced, this::wouldHaveBurned).ifPresent(keys::add);
-        subject.summary().money().filter(money -> collectors).ifPresent(money -> keys.add(money(money)));
+        season.gas()
+                .match(
+                        gas -> Optional.of(collectors ? displaced() : burned(gas)),
+                        none -> collectors ? Optional.of(gained()) : Optional.<Figure>empty())
+                .ifPresent(keys::add);
+        subject.summary()
+                .money()
+                .filter(money -> collectors && PeriodColumn.displaces(season))
+                .ifPresent(money -> keys.add(saved(money)));
         return keys;
     }
 
-    private Optional<Figure> displaced(GasSummary.Displaced gas) {
-        return Optional.of(
-                collectors
-                        ? new Figure(
-                                replaced(gas),
-                                gas.replacedKwh() < 0 ? "more " + fuel.wordUsed() : fuel.wordDisplaced(),
-                                carbonDioxide(Math.abs(gas.replacedCo2Kg()))
-                                        + (season.pump().electricityKwh() > 0
-                                                ? ", pump's electricity not counted"
-                                                : ""))
-                        : new Figure(
-                                numbers.about(Measure.HEAT, gas.burnedKwh()),
-                                fuel.wordUsed(),
-                                carbonDioxide(gas.burnedCo2Kg())));
+    private Figure atComfort() {
+        return new Figure(
+                days(season.comfort().daysAtComfort()),
+                "at " + comfort() + " or above",
+                band.beside(days),
+                collectors ? season.comfortWithout().daysAtComfort() + " without collectors" : "");
     }
 
-    private Optional<Figure> wouldHaveBurned(GasSummary gas) {
-        return collectors && gas.replacedKwh() >= 0
-                ? Optional.of(new Figure(
-                        replaced(gas), "gas that a heater would have burned", "there is none, so no gas is displaced"))
-                : Optional.empty();
+    private Figure withoutHeater() {
+        return new Figure(
+                days(warm.withoutHeater()),
+                "in which the heater gives nothing",
+                warm.withoutHeaterBefore() + " without collectors, of " + warm.openDays());
     }
 
-    private String replaced(GasSummary gas) {
-        return numbers.about(Measure.HEAT, Math.abs(gas.replacedKwh()));
+    /** Weeks that warmer water is worth to a pool that has no heater. */
+    private Figure gained() {
+        BandQuantity gained = BandQuantity.GAINED.said(season);
+        double weeks = season.daysGained() / 7.0;
+        return new Figure(
+                band.likely(gained),
+                gained.words(),
+                band.beside(gained),
+                weeks > 0 ? Numbers.show(weeks, 1) + " weeks more at " + comfort() : "");
     }
 
-    private String carbonDioxide(double kg) {
-        return numbers.about(Measure.MASS, kg) + " of carbon dioxide";
+    private Figure displaced() {
+        BandQuantity displaced = BandQuantity.DISPLACED.said(season);
+        return new Figure(
+                band.likely(displaced),
+                displaced.words(),
+                band.beside(displaced),
+                carbonDioxide(band.likely(BandQuantity.CARBON.said(season)))
+                        + (season.pump().electricityKwh() > 0 ? ", pump's electricity not counted" : ""));
     }
 
-    private Figure money(MoneySummary money) {
-        return season.gas()
-                .match(
-                        displaced -> saved(money),
-                        would -> would.replacedKwh() < 0
-                                ? new Figure(amount(money, money.pumpCost()), "for pumping in the season", "")
-                                : new Figure(amount(money, money.replacedGasWorth()), "worth of that gas", ""));
+    private Figure burned(GasSummary.Displaced gas) {
+        return new Figure(
+                band.likely(BandQuantity.BURNED),
+                fuel.wordUsed(),
+                band.beside(BandQuantity.BURNED),
+                carbonDioxide(numbers.about(Measure.MASS, gas.burnedCo2Kg())));
+    }
+
+    private static String carbonDioxide(String amount) {
+        return amount + " of carbon dioxide";
     }
 
     private Figure saved(MoneySummary money) {
         String pump = Signs.pumpPaid(money).replaceFirst("^, ", "");
+        BandQuantity saved = BandQuantity.saved(subject.installation()).said(season);
         return new Figure(
-                amount(money, Math.abs(money.saved())),
-                money.saved() < 0 ? "more spent in the season" : "saved in the season",
-                money.paybackSeasons().stream()
-                        .mapToObj(seasons -> "simple payback " + Numbers.show(seasons, 1) + " seasons"
-                                + (pump.isEmpty() ? "" : ", " + pump))
-                        .findFirst()
+                band.likely(saved),
+                saved.words(),
+                band.beside(saved),
+                worth.worth()
+                        .map(over -> paidBack(over) + (pump.isEmpty() ? "" : ", " + pump))
                         .orElse(pump));
     }
 
-    private String wind(PoolWindBand band) {
-        List<String> cases = new ArrayList<>();
-        if (band.hasSheltered()) {
-            cases.add("in a well sheltered place the pool would average "
-                    + temperature(band.sheltered().season().water().meanC()));
+    private String paidBack(Worth over) {
+        String range = worth.paybackRange(over);
+        return (worth.payback(over).startsWith("not") ? "paid back " : "paid back in ")
+                + worth.payback(over)
+                + (range.isEmpty() ? "" : ", " + range);
+    }
+
+    /** What leaves the two numbers that an owner looks at least certain, one sentence for both where it is the same. */
+    private String leastCertain() {
+        BandQuantity bought = collectors ? BandQuantity.DISPLACED : BandQuantity.BURNED;
+        BandQuantity other = (PeriodColumn.displaces(season)
+                        ? bought
+                        : collectors ? BandQuantity.HEAT : BandQuantity.MEAN)
+                .said(season);
+        Optional<String> mean = band.leastCertain(BandQuantity.MEAN).map(DoubtWords::of);
+        Optional<String> second = band.leastCertain(other).map(DoubtWords::of);
+        if (mean.isEmpty() && second.isEmpty()) {
+            return "";
         }
-        if (band.hasExposed()) {
-            cases.add((cases.isEmpty() ? "on open ground the pool would average " : "on open ground ")
-                    + temperature(band.exposed().season().water().meanC()));
+        if (mean.isEmpty() || second.isEmpty() || mean.equals(second)) {
+            return " Least certain is " + mean.or(() -> second).orElse("") + ".";
         }
-        return "Least certain is the wind at the water: " + String.join(", ", cases) + ".";
+        return " Least certain for the temperature is " + mean.get() + ", for the " + other.words() + " " + second.get()
+                + ".";
     }
 
     private String comfort() {
@@ -176,7 +240,4 @@ final class ForecastAnswer {
         return count + (count == 1 ? " day" : " days");
     }
 
-    private static String amount(MoneySummary money, double value) {
-        return Numbers.aboutMoney(value, money.currency());
-    }
 }

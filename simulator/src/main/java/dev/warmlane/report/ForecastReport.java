@@ -5,8 +5,11 @@ import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.ForecastCharts;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.AlternativesStudy;
 import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.YearsStudy;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,14 +22,19 @@ public final class ForecastReport {
 
     private final Subject subject;
     private final CommonSections common;
-    private final Optional<PoolWindBand> wind;
     private final Optional<YearsStudy> years;
+    private final SeasonBand band;
+    private final boolean outdoor;
+    private final Optional<AlternativesSection> alternatives;
 
     private ForecastReport(Subject subject, Optional<YearsStudy> years) {
         this.years = years;
         this.subject = subject;
         this.common = new CommonSections(subject);
-        this.wind = PoolWindBand.of(subject.forecast());
+        this.band = SeasonBand.of(subject.forecast());
+        this.outdoor = subject.installation().pool().setting().outdoor().isPresent();
+        this.alternatives =
+                AlternativesStudy.of(subject.forecast()).map(study -> new AlternativesSection(subject, study));
     }
 
     /** The report of a scenario's season. */
@@ -34,7 +42,7 @@ public final class ForecastReport {
         return of(Subject.of(forecast, scenario));
     }
 
-    /** The report of a season; simulates it for a sheltered and an exposed pool on the way. */
+    /** The report of a season; simulates it with each doubtful input at its ends on the way. */
     public static Report of(Subject subject) {
         return of(subject, Optional.empty());
     }
@@ -55,43 +63,54 @@ public final class ForecastReport {
         return CommonSections.list(
                 List.of(
                         common.job(),
-                        new ForecastAnswer(subject, wind).section(),
+                        new ForecastAnswer(subject, band).section(),
                         common.lookAt(),
                         months(),
                         pool(),
                         HeatSections.collectors(subject),
                         GasSection.of(subject),
+                        MoneySection.of(subject, band),
+                        alternatives(),
                         balance(),
-                        CertaintySection.of(subject, wind),
+                        CertaintySection.of(subject, band),
                         YearsBand.of(subject, years),
                         WorkingRangeSection.of(subject)),
                 common.last(List.of(subject.season())));
     }
 
+    private Section alternatives() {
+        return alternatives
+                .map(what -> what.section()
+                        .with(TECHNICAL, new Picture("alternatives", name -> Optional.of(what.chart(name)))))
+                .orElseGet(() -> Section.of("What else the money could do", Place.PRINTED));
+    }
+
     private List<Data> data() {
         SeasonForecast forecast = subject.forecast();
-        return List.of(
+        List<Data> data = new ArrayList<>();
+        alternatives.ifPresent(what -> data.add(new Data("alternatives", what::table)));
+        MoneySection.years(subject, band).ifPresent(years -> data.add(new Data("money", () -> years)));
+        data.addAll(List.of(
                 new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
                 new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),
-                new Data("hours", () -> HourTable.of(forecast, subject.units())));
+                new Data("certainty", () -> CertaintySection.all(subject, band)),
+                new Data("hours", () -> HourTable.of(forecast, subject.units()))));
+        return data;
     }
 
     /** The days above it: with the exposure where there is any. */
     private Section months() {
         Section months = Section.of("Your pool, day by day and month by month", Place.ANSWER)
-                .with(
-                        FIRST,
-                        new Picture(
-                                "season-exposure",
-                                name -> wind.map(band -> ForecastCharts.exposure(name, subject, band))));
-        return (wind.isPresent() ? months : months.with(FIRST, season()))
+                .with(FIRST, new Picture("season-exposure", name -> PoolWindBand.of(subject.forecast())
+                        .map(wind -> ForecastCharts.exposure(name, subject, wind))));
+        return (outdoor ? months : months.with(FIRST, season()))
                 .with(ForecastTables.months(subject.forecast(), subject.units()));
     }
 
     /** Where the first sheet shows the exposure, the range of the days stands here. */
     private Section pool() {
         Section pool = PoolSection.of(subject);
-        return (wind.isPresent() ? pool.with(TECHNICAL, season()) : pool)
+        return (outdoor ? pool.with(TECHNICAL, season()) : pool)
                 .with(TECHNICAL, new Picture("temperature-duration", name -> ForecastCharts.duration(name, subject)));
     }
 

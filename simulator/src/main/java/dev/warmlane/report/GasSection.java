@@ -28,6 +28,11 @@ final class GasSection {
         GasSection text = new GasSection(subject.numbers(), FuelWords.of(subject.season()));
         SeasonSummary summary = subject.summary();
         List<String> points = new ArrayList<>();
+        if (!PeriodColumn.displaces(summary.season())) {
+            // nothing is burned, so that nothing is said of it
+            summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
+            return Section.of("More area", Place.OWNER).points(points).givingWay();
+        }
         points.add(text.gas(summary.season()));
         text.whyNotTheHeat(summary.season()).ifPresent(points::add);
         subject.installation()

@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.site.Site;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
@@ -19,6 +20,9 @@ import java.util.Locale;
  * @param units the units they are shown in
  */
 public record Numbers(UnitSystem units) {
+
+    /** From this share of the likely value on doubt makes the third digit worthless; own choice. */
+    private static final double COARSE = 0.1;
 
     /** A plain number with some decimals. */
     public static String show(double value, int decimals) {
@@ -58,11 +62,34 @@ public record Numbers(UnitSystem units) {
         return show(threeDigits(amount), 0) + " " + currency;
     }
 
+    /** A bound or the likely value of an estimate with its unit, see {@link #bare}. */
+    String about(Measure measure, double one, Estimate of) {
+        return bare(measure, one, of) + " " + measure.unit(units);
+    }
+
+    /**
+     * A bound or the likely value of an estimate for a headline: two digits where the doubt is a tenth or more of the likely
+     * value, else three. Temperatures and counts of days keep theirs: their zero says nothing of how exact they are, and
+     * days are counted.
+     */
+    String bare(Measure measure, double one, Estimate of) {
+        double shown = measure.in(units, one);
+        if (measure == Measure.TEMPERATURE || measure == Measure.TEMPERATURE_DIFFERENCE || measure == Measure.DAYS) {
+            return show(shown, measure.decimals(units));
+        }
+        boolean coarse = of.doubt() >= COARSE * Math.abs(of.likely());
+        return show(coarse ? digits(shown, 2) : threeDigits(shown), measure.decimals(units));
+    }
+
     private static double threeDigits(double value) {
-        return Math.abs(value) < 1000
-                ? value
+        return Math.abs(value) < 1000 ? value : digits(value, 3);
+    }
+
+    private static double digits(double value, int digits) {
+        return value == 0
+                ? 0
                 : BigDecimal.valueOf(value)
-                        .round(new MathContext(3, RoundingMode.HALF_UP))
+                        .round(new MathContext(digits, RoundingMode.HALF_UP))
                         .doubleValue();
     }
 

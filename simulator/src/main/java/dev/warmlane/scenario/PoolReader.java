@@ -178,7 +178,7 @@ final class PoolReader {
         return usual == null ? s.get(key) : s.get(key, usual, "usual for this kind of cover, " + source);
     }
 
-    private static Cover usual(CoverKind kind, Schedule drawn) {
+    static Cover usual(CoverKind kind, Schedule drawn) {
         return switch (kind) {
             case BUBBLE -> Cover.bubble(drawn);
             case FOAM -> Cover.foam(drawn);

@@ -15,6 +15,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -56,12 +57,16 @@ final class ScenarioAssembly {
         List<CollectorArray> arrays = arrays(collectors);
         List<MountingOption> mountings = MountingReader.options(document.all(MountingKeys.MOUNTINGS));
 
-        Pipes pipes = PlantReader.pipes(document.one(PlantKeys.PIPES));
+        Section pipesSection = document.one(PlantKeys.PIPES);
+        Pipes pipes = PlantReader.pipes(pipesSection);
         Section heaterSection = document.one(HeaterKeys.HEATER);
         Heater heater = HeaterReader.heater(heaterSection, schedules);
         Bill bill = HeaterReader.bill(heaterSection, heater);
         Section pricesSection = document.one(PlantKeys.PRICES);
-        Prices prices = PlantReader.prices(pricesSection, heaterSection, heater);
+        Section moneySection = document.one(MoneyKeys.MONEY);
+        Prices prices = MoneyReader.prices(
+                moneySection, pricesSection, PlantReader.prices(pricesSection, heaterSection, heater), arrays);
+        Offer offer = MoneyReader.offer(moneySection, prices, cover);
         Section controlSection = document.one(PlantKeys.CONTROL);
         Control control = PlantReader.control(controlSection, schedules);
 
@@ -85,6 +90,7 @@ final class ScenarioAssembly {
                 .heater(heater)
                 .lastBill(bill)
                 .prices(prices)
+                .offer(requireNonNull(offer))
                 .control(requireNonNull(control))
                 .season(requireNonNull(season))
                 .startWater(requireNonNull(startWater))
@@ -105,6 +111,7 @@ final class ScenarioAssembly {
                 collectors.stream().map(Document.Group::main).toList();
         SizeChecks.run(built, poolSection, collectorSections, heaterSection, notes);
         ProportionChecks.run(built, heaterSection, pricesSection);
+        CollectorProportions.run(built, pipesSection, pricesSection, collectorSections);
         return new Scenario(
                 built,
                 mountings,

@@ -9,15 +9,19 @@ import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.scenario.PlantKeys.What;
+import dev.warmlane.scenario.PoolKeys.CoverKind;
 import dev.warmlane.scenario.WordKinds.Span;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Offer;
 import dev.warmlane.season.OwnParts;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.weather.WeatherReadOptions;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Writes an installation as the text of a scenario file that {@link ScenarioReader} reads back. Every value is written,
@@ -164,6 +168,7 @@ public final class ScenarioWriter {
                 .key(PlantKeys.PUMP_POWER, installation.pipes().pumpPowerW());
         installation.heater().ifPresent(h -> HeaterWriter.write(out, h, installation.lastBill()));
         installation.prices().ifPresent(p -> prices(out, p, gas(installation)));
+        money(out, installation);
         out.section("[control]")
                 .key(PlantKeys.ON_DIFFERENCE, installation.control().onDifferenceK())
                 .key(PlantKeys.OFF_DIFFERENCE, installation.control().offDifferenceK())
@@ -184,6 +189,33 @@ public final class ScenarioWriter {
                 .key(gas ? PlantKeys.GAS_PRICE : PlantKeys.FUEL_PRICE, EnergyPrice.perKwh(prices.gasPerKwh()))
                 .key(PlantKeys.ELECTRICITY_PRICE, prices.electricityPerKwh())
                 .key(PlantKeys.COLLECTOR_PRICE, prices.collectorPerM2());
+    }
+
+    private static void money(TomlText out, Installation installation) {
+        Offer offer = installation.offer();
+        out.section("[money]")
+                .key(MoneyKeys.INTEREST, offer.terms().interest())
+                .key(MoneyKeys.PRICE_GROWTH, offer.terms().energyPriceGrowth())
+                .key(MoneyKeys.YEARS, offer.terms().years());
+        if (installation.prices().isPresent()) {
+            out.key(MoneyKeys.FIXED_COST, offer.fixedCost())
+                    .key(MoneyKeys.GRANT, offer.grant())
+                    .key(MoneyKeys.UPKEEP, offer.upkeepPerYear());
+        }
+        if (installation.prices().isPresent() && offer.cover().pricePerM2() > 0) {
+            out.key(MoneyKeys.COVER_PRICE, offer.cover().pricePerM2());
+        }
+        out.key(MoneyKeys.COVER_YEARS, offer.cover().lastsYears());
+        if (installation.cover().isEmpty()) {
+            kind(offer.cover().cover()).ifPresent(kind -> out.key(MoneyKeys.COVER_KIND, kind));
+        }
+    }
+
+    /** The kind whose numbers a cover has; nothing for one of its own, which the section cannot say. */
+    private static Optional<CoverKind> kind(Cover cover) {
+        return Arrays.stream(CoverKind.values())
+                .filter(kind -> PoolReader.usual(kind, cover.drawn()).equals(cover))
+                .findFirst();
     }
 
     private static void season(TomlText out, Installation installation) {

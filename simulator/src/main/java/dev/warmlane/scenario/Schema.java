@@ -17,6 +17,7 @@ final class Schema {
             PlantKeys.PIPES,
             HeaterKeys.HEATER,
             PlantKeys.PRICES,
+            MoneyKeys.MONEY,
             PlantKeys.CONTROL,
             PlantKeys.SEASON,
             PlantKeys.SCHEDULE,

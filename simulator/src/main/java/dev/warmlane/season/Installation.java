@@ -43,6 +43,7 @@ public final class Installation {
     private final StartWater startWater;
     private final Comfort comfort;
     private final @Nullable Prices prices;
+    private final Offer offer;
 
     private Installation(Builder b) {
         this.name = b.name;
@@ -63,6 +64,7 @@ public final class Installation {
         this.startWater = b.startWater;
         this.comfort = b.comfort;
         this.prices = b.prices;
+        this.offer = b.offer;
         bathers.checkRoom(pool.areaM2());
     }
 
@@ -88,6 +90,7 @@ public final class Installation {
         b.startWater = startWater;
         b.comfort = comfort;
         b.prices = prices;
+        b.offer = offer;
         return b;
     }
 
@@ -196,6 +199,11 @@ public final class Installation {
         return Optional.ofNullable(prices);
     }
 
+    /** What is paid beside the prices, how later years are counted, and the cover that the collectors are compared with. */
+    public Offer offer() {
+        return offer;
+    }
+
     /**
      * Gathers an installation. Defaults: suburban terrain, no cover, no bathers, make-up for evaporation alone at mains
      * temperature, no collectors, no pipe losses, no heater, usual differences with a solar limit of 30 °C, whole year,
@@ -219,6 +227,7 @@ public final class Installation {
         private StartWater startWater = StartWater.StandingFilled.USUAL;
         private Comfort comfort = Comfort.USUAL;
         private @Nullable Prices prices;
+        private Offer offer = Offer.USUAL;
 
         private Builder(String name, Pool pool, Roof roof) {
             this.name = name;
@@ -325,6 +334,12 @@ public final class Installation {
         /** See {@link Installation#prices}; null where not known. */
         public Builder prices(@Nullable Prices value) {
             prices = value;
+            return this;
+        }
+
+        /** See {@link Installation#offer}. */
+        public Builder offer(Offer value) {
+            offer = value;
             return this;
         }
 

@@ -29,4 +29,9 @@ public record Prices(String currency, double gasPerKwh, double electricityPerKwh
         ELECTRICITY.check(electricityPerKwh);
         COLLECTOR.check(collectorPerM2);
     }
+
+    /** The same with collectors at another price per m². */
+    public Prices withCollectorPerM2(double value) {
+        return new Prices(currency, gasPerKwh, electricityPerKwh, value);
+    }
 }

@@ -20,6 +20,14 @@ final class CollectorParameters {
     private static final String CERTIFICATE =
             "the collectors are described by a certificate or a curve, which holds it";
 
+    static final Parameter ROUGHNESS = new NumberParameter(
+            "roughness of the collector",
+            Dimension.FRACTION,
+            absorbers(Absorber::roughnessFactor, Absorber::withRoughnessFactor),
+            Ends.at(1, 1.52),
+            "very smooth to medium rough (ASHRAE after Walton, from memory)",
+            CERTIFICATE);
+
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
                     "absorptance of the collector",
@@ -35,13 +43,7 @@ final class CollectorParameters {
                     Ends.around(0.03, 0.05, 1),
                     "black plastics lie between 0.90 and 0.95; from memory, low certainty",
                     CERTIFICATE),
-            new NumberParameter(
-                    "roughness of the collector",
-                    Dimension.FRACTION,
-                    absorbers(Absorber::roughnessFactor, Absorber::withRoughnessFactor),
-                    Ends.at(1, 1.52),
-                    "very smooth to medium rough (ASHRAE after Walton, from memory)",
-                    CERTIFICATE),
+            ROUGHNESS,
             new NumberParameter(
                     "plate-to-fluid conductance",
                     Dimension.HEAT_TRANSFER_COEFFICIENT,

@@ -8,6 +8,17 @@ import java.util.List;
 /** Parameters of pipes and control. */
 final class PlantParameters {
 
+    static final Parameter STOP = new NumberParameter(
+            "stop difference",
+            Dimension.TEMPERATURE_DIFFERENCE,
+            new Lens(i -> List.of(i.control().offDifferenceK()), (i, to) -> i.toBuilder()
+                    .control(i.control()
+                            .withOffDifferenceK(to.applyAsDouble(i.control().offDifferenceK())))
+                    .build()),
+            Ends.at(0.1, 1),
+            "from what sensors can just tell apart to what a control is often left at; common practice, no" + " source",
+            "");
+
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
                     "heat loss of the pipes",
@@ -22,18 +33,7 @@ final class PlantParameters {
                     new Ends(loss -> loss / 2, loss -> Math.min(5000, loss * 2)),
                     "half and double, for runs and insulation other than drawn; common practice, no source",
                     "no heat loss of pipes is given"),
-            new NumberParameter(
-                    "stop difference",
-                    Dimension.TEMPERATURE_DIFFERENCE,
-                    new Lens(i -> List.of(i.control().offDifferenceK()), (i, to) -> i.toBuilder()
-                            .control(i.control()
-                                    .withOffDifferenceK(
-                                            to.applyAsDouble(i.control().offDifferenceK())))
-                            .build()),
-                    Ends.at(0.1, 1),
-                    "from what sensors can just tell apart to what a control is often left at; common practice, no"
-                            + " source",
-                    ""));
+            STOP);
 
     private PlantParameters() {}
 }

@@ -19,15 +19,34 @@ final class PoolParameters {
 
     private static final double IN_ROCK = 1.5;
 
+    static final Parameter WIND = new NumberParameter(
+            "wind at pool over the station's",
+            Dimension.FRACTION,
+            new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
+            new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
+            "well sheltered 0.15 (ISO/TR 12596:1995, from memory) to open ground 0.40 (logarithmic profile over"
+                    + " short grass)",
+            "the pool is in a hall");
+
+    static final Parameter BASIN = new NumberParameter(
+            "absorptance of the basin",
+            Dimension.FRACTION,
+            new Lens(
+                    i -> i.pool().setting().outdoor().isPresent()
+                            ? List.of(i.pool().solarAbsorptance())
+                            : List.of(),
+                    (i, to) -> i.toBuilder()
+                            .pool(i.pool()
+                                    .withSolarAbsorptance(
+                                            to.applyAsDouble(i.pool().solarAbsorptance())))
+                            .build()),
+            Ends.around(0.05, 0.3, 1),
+            "0.05 is the step from a light to a dark finish, and from a basin at rest to one heavily used"
+                    + " (ISO/TR 12596 as cited by Kalogirou)",
+            "no sun reaches a pool in a hall");
+
     static final List<Parameter> ALL = List.of(
-            new NumberParameter(
-                    "wind at pool over the station's",
-                    Dimension.FRACTION,
-                    new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
-                    new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
-                    "well sheltered 0.15 (ISO/TR 12596:1995, from memory) to open ground 0.40 (logarithmic profile over"
-                            + " short grass)",
-                    "the pool is in a hall"),
+            WIND,
             new EvaporationParameter(),
             new NumberParameter(
                     "rise of evaporation by bathers",
@@ -36,22 +55,7 @@ final class PoolParameters {
                     Ends.at(Bathers.LEAST_RISE, Bathers.USUAL_RISE),
                     "40 to 70 % above quiet water in use (Smith, Löf and Jones, ASHRAE Transactions, paper 4146)",
                     "nobody is counted in the water"),
-            new NumberParameter(
-                    "absorptance of the basin",
-                    Dimension.FRACTION,
-                    new Lens(
-                            i -> i.pool().setting().outdoor().isPresent()
-                                    ? List.of(i.pool().solarAbsorptance())
-                                    : List.of(),
-                            (i, to) -> i.toBuilder()
-                                    .pool(i.pool()
-                                            .withSolarAbsorptance(
-                                                    to.applyAsDouble(i.pool().solarAbsorptance())))
-                                    .build()),
-                    Ends.around(0.05, 0.3, 1),
-                    "0.05 is the step from a light to a dark finish, and from a basin at rest to one heavily used"
-                            + " (ISO/TR 12596 as cited by Kalogirou)",
-                    "no sun reaches a pool in a hall"),
+            BASIN,
             new NumberParameter(
                     "heat loss to the ground",
                     Dimension.CONDUCTANCE,

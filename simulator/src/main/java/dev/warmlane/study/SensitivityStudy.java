@@ -53,6 +53,12 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
             throw new IllegalArgumentException(
                     "a sensitivity study needs collectors, but " + installation.name() + " has none");
         }
+        return vary(installation, parameters, forcing, runs);
+    }
+
+    /** The same for a pool without collectors too: what is uncertain of its temperature and its fuel. */
+    static SensitivityStudy vary(
+            Installation installation, List<Parameter> parameters, SharedForcing forcing, Runs runs) {
         List<Skipped> skipped = new ArrayList<>();
         List<Varied> varied = new ArrayList<>();
         List<Installation> installations = new ArrayList<>(List.of(installation));

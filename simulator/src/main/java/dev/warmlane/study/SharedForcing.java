@@ -77,12 +77,29 @@ public final class SharedForcing {
 
     /** The forcing of an installation. */
     public SeasonForcing of(Installation installation) {
-        PoolKey pool =
-                new PoolKey(installation.pool(), installation.cover(), installation.bathers(), installation.makeUp());
-        RoofKey roof = new RoofKey(installation.roof(), installation.terrain(), installation.collectorPhysics());
+        RoofKey roof = roofKey(installation);
         return new SeasonForcing(
-                held(pools, pool, this::prepare),
+                held(pools, poolKey(installation), this::prepare),
                 installation.arrays().stream().map(array -> of(roof, array)).toList());
+    }
+
+    /**
+     * Holds what an installation's forcing was prepared of, so that it is not prepared again.
+     *
+     * @throws IllegalArgumentException if it was prepared in another weather year
+     */
+    void hold(Installation installation, SeasonForcing prepared) {
+        if (prepared.weather() != weather) {
+            throw new IllegalArgumentException(
+                    "the season was simulated in another weather year than this forcing is of");
+        }
+        pools.put(poolKey(installation), prepared.pool());
+        RoofKey roof = roofKey(installation);
+        for (int a = 0; a < prepared.collectors().size(); a++) {
+            collectors.put(
+                    collectorKey(roof, installation.arrays().get(a)),
+                    prepared.collectors().get(a));
+        }
     }
 
     private <K, V> V held(Map<K, V> kind, K key, Function<K, V> prepare) {
@@ -100,10 +117,19 @@ public final class SharedForcing {
         CollectorSurroundings around =
                 held(roofs, roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics));
         // prepared with the first area that asks; area has no part in it
-        return held(
-                collectors,
-                new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), roof),
-                key -> CollectorForcing.of(around, array));
+        return held(collectors, collectorKey(roof, array), key -> CollectorForcing.of(around, array));
+    }
+
+    private static PoolKey poolKey(Installation installation) {
+        return new PoolKey(installation.pool(), installation.cover(), installation.bathers(), installation.makeUp());
+    }
+
+    private static RoofKey roofKey(Installation installation) {
+        return new RoofKey(installation.roof(), installation.terrain(), installation.collectorPhysics());
+    }
+
+    private static CollectorKey collectorKey(RoofKey roof, CollectorArray array) {
+        return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), roof);
     }
 
     private PoolForcing prepare(PoolKey key) {

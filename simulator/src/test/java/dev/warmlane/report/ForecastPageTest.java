@@ -9,6 +9,7 @@ import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonLedger;
+import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Measure;
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -115,12 +116,15 @@ class ForecastPageTest {
     void largeNumbersAreThoseOfTheSeason() {
         Numbers numbers = new Numbers(SampleReports.CLUB.units());
         PeriodSummary season = SampleReports.CLUB.summary().season();
-        // the owner's numbers have three digits; the tables below have all of them
-        assertThat(new ForecastAnswer(SampleReports.CLUB, Optional.empty()).figures())
+        // the owner's numbers have two or three digits; the tables below have all of them
+        assertThat(new ForecastAnswer(SampleReports.CLUB, SeasonBand.of(SampleReports.CLUB.forecast())).figures())
                 .extracting(Block.Figure::value)
                 .contains(
                         numbers.show(Measure.TEMPERATURE, season.water().meanC()),
-                        numbers.about(Measure.HEAT, season.gas().replacedKwh()))
+                        numbers.about(
+                                Measure.HEAT,
+                                season.gas().replacedKwh(),
+                                BandQuantity.DISPLACED.in(SeasonBand.of(SampleReports.CLUB.forecast()))))
                 .allSatisfy(value -> assertThat(value).doesNotContain("°C").doesNotContain("kWh"));
     }
 
@@ -129,7 +133,7 @@ class ForecastPageTest {
         String page =
                 oneLine(parse(page(SampleReports.SOUTHERN)).getDocumentElement().getTextContent());
 
-        assertThat(page).contains("no gas was displaced").doesNotContain("The collectors displace");
+        assertThat(page).doesNotContain("gas was displaced", "The collectors displace", "gas displaced");
     }
 
     @Test

@@ -90,6 +90,7 @@ class AssumptionsTest {
                         "roof.usable_share = 0.8",
                         "pipes.heat_loss = 0 W/K",
                         "pipes.pump_power = 0 W",
+                        "money.cover_kind = bubble",
                         "control.on_difference = 4 K",
                         "control.off_difference = 0.3 K",
                         "control.limit = 30 °C",

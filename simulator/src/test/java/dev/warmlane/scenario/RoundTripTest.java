@@ -26,6 +26,7 @@ import dev.warmlane.irradiance.AngleTable;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.SkyModel;
+import dev.warmlane.money.Terms;
 import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.BeforeOpening;
@@ -38,7 +39,9 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Comfort;
+import dev.warmlane.season.CoverOffer;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
@@ -158,6 +161,12 @@ class RoundTripTest {
                 .pipes(new Pipes(33.3, 444.4))
                 .heater(new Boiler(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
                 .prices(new Prices("Mark", 0.0773, 0.233, 133.3))
+                .offer(new Offer(
+                        1234.5,
+                        2345.6,
+                        123.4,
+                        new Terms(0.037, -0.013, 17),
+                        new CoverOffer(CoverOffer.USUAL.cover(), 23.7, 7)))
                 .control(new Control(3.7, 0.27, 28.3, 29.7, Schedule.daily(7, 19)))
                 .season(new OpeningSeason(
                         MonthDay.of(11, 3), MonthDay.of(2, 7), Schedule.daily(9, 17), new BeforeOpening(21, 6)))
@@ -208,6 +217,21 @@ class RoundTripTest {
         assertThat(back.heater()).isEqualTo(bare.heater());
         assertThat(back.lastBill()).isEqualTo(bare.lastBill());
         assertThat(back.prices()).isEqualTo(bare.prices());
+    }
+
+    @Test
+    void offeredCoverComesBack() throws IOException {
+        comesBack(Installation.builder(
+                        "bare",
+                        Pool.of(100, 1.5, new PoolSetting.Outdoor(0.3)),
+                        Roof.builder(10, 5, 3).build())
+                .offer(new Offer(
+                        0,
+                        0,
+                        0,
+                        Terms.USUAL,
+                        new CoverOffer(Cover.foam(CoverOffer.USUAL.cover().drawn()), 0, 9)))
+                .build());
     }
 
     private void comesBack(Installation installation) throws IOException {

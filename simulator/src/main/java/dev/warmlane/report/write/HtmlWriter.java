@@ -131,7 +131,11 @@ public final class HtmlWriter {
                     Map.of(
                             "figures",
                             figures.figures().stream()
-                                    .map(f -> Map.of("value", f.value(), "meaning", f.meaning(), "beside", f.beside()))
+                                    .map(f -> Map.of(
+                                            "value", f.value(),
+                                            "meaning", f.meaning(),
+                                            "range", f.range().isEmpty() ? List.of() : List.of(f.range()),
+                                            "beside", f.beside()))
                                     .toList()));
         }
 

@@ -118,7 +118,9 @@ public final class TextWriter {
         }
 
         private static String meaning(Block.Figure figure) {
-            return figure.meaning() + (figure.beside().isEmpty() ? "" : " (" + figure.beside() + ")");
+            return figure.meaning()
+                    + (figure.range().isEmpty() ? "" : ", " + figure.range())
+                    + (figure.beside().isEmpty() ? "" : " (" + figure.beside() + ")");
         }
 
         @Override

@@ -28,8 +28,14 @@ class ReportFilesTest {
         assertThat(files.withoutCharts()).isEmpty();
         assertThat(names())
                 .containsExactly(
+                        "alternatives.csv",
+                        "certainty.csv",
+                        "charts/alternatives.png",
+                        "charts/alternatives.svg",
                         "charts/heat-and-gas.png",
                         "charts/heat-and-gas.svg",
+                        "charts/money-over-years.png",
+                        "charts/money-over-years.svg",
                         "charts/pool-balance.png",
                         "charts/pool-balance.svg",
                         "charts/season-exposure.png",
@@ -41,6 +47,7 @@ class ReportFilesTest {
                         "forecast.html",
                         "forecast.txt",
                         "hours.csv",
+                        "money.csv",
                         "months.csv",
                         "weeks.csv");
     }
@@ -51,7 +58,16 @@ class ReportFilesTest {
         files.files().write(folder);
 
         assertThat(files.withoutCharts()).hasValue("install fonts");
-        assertThat(names()).containsExactly("forecast.html", "forecast.txt", "hours.csv", "months.csv", "weeks.csv");
+        assertThat(names())
+                .containsExactly(
+                        "alternatives.csv",
+                        "certainty.csv",
+                        "forecast.html",
+                        "forecast.txt",
+                        "hours.csv",
+                        "money.csv",
+                        "months.csv",
+                        "weeks.csv");
         assertThat(Files.readString(folder.resolve("forecast.html"))).contains("install fonts");
     }
 

@@ -1,0 +1,177 @@
+package dev.warmlane.report;
+
+import dev.warmlane.report.chart.Chart;
+import dev.warmlane.report.chart.MoneyCharts;
+import dev.warmlane.season.Installation;
+import dev.warmlane.study.Alternative;
+import dev.warmlane.study.AlternativesStudy;
+import dev.warmlane.units.Measure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What else the money could do: neither, collectors, cover, both. */
+final class AlternativesSection {
+
+    private final Subject subject;
+    private final AlternativesStudy study;
+    private final Numbers numbers;
+    private final boolean heated;
+
+    AlternativesSection(Subject subject, AlternativesStudy study) {
+        this.subject = subject;
+        this.study = study;
+        this.numbers = subject.numbers();
+        this.heated = PeriodColumn.displaces(subject.season());
+    }
+
+    Section section() {
+        return Section.of("What else the money could do", Place.PRINTED)
+                .words(cover())
+                .with(table())
+                .words(sentences());
+    }
+
+    private String cover() {
+        Installation built = subject.installation();
+        return built.cover().isPresent()
+                ? "The same pool without its cover (" + study.cover().name() + ") or without the collectors:"
+                : "The pool has no cover. Beside the collectors, a "
+                        + study.cover().name() + " that lies on it by night from 20 to 8:";
+    }
+
+    /** For people and for csv alike. */
+    Table table() {
+        TableBuilder<Alternative> table = new TableBuilder<Alternative>(subject.units())
+                .words("", "alternative", AlternativesSection::name)
+                .number("pool\nmean", "water_mean", Measure.TEMPERATURE, a -> a.pool()
+                        .water()
+                        .meanC())
+                .count("days at\ncomfort", "at_comfort_days", a -> a.pool()
+                        .comfort()
+                        .daysAtComfort());
+        if (heated) {
+            table.number("energy\nbought", "bought", Measure.HEAT, Alternative::boughtKwh)
+                    .number("carbon\ndioxide", "co2", Measure.MASS, Alternative::co2Kg);
+        }
+        if (study.neither().cost().isPresent()) {
+            table.optional("\npaid", "paid", Measure.MONEY, a -> cost(a, CostPart.PAID))
+                    .optional("energy\na year", "energy_a_year", Measure.MONEY, a -> cost(a, CostPart.ENERGY))
+                    .optional(
+                            "all in\n" + study.terms().years() + " years",
+                            "over_years",
+                            Measure.MONEY,
+                            a -> cost(a, CostPart.YEARS));
+        }
+        return table.words("", "note", a -> a.asDescribed() ? "as described" : "")
+                .build(study.all());
+    }
+
+    private enum CostPart {
+        PAID,
+        ENERGY,
+        YEARS
+    }
+
+    private static OptionalDouble cost(Alternative one, CostPart part) {
+        return one.cost().stream()
+                .mapToDouble(cost -> switch (part) {
+                    case PAID -> cost.paid();
+                    case ENERGY -> cost.energyPerYear();
+                    case YEARS -> cost.overYears();
+                })
+                .findFirst();
+    }
+
+    static String name(Alternative one) {
+        if (one.collectors()) {
+            return one.cover() ? "both" : "collectors alone";
+        }
+        return one.cover() ? "cover alone" : "neither";
+    }
+
+    private String sentences() {
+        List<String> sentences = new ArrayList<>();
+        if (heated) {
+            sentences.add(energy());
+        }
+        sentences.add(warmth());
+        if (heated) {
+            sentences.add(money());
+        }
+        return String.join(" ", sentences);
+    }
+
+    private String energy() {
+        double cover = study.neither().boughtKwh() - study.coverAlone().boughtKwh();
+        double collectors = study.neither().boughtKwh() - study.collectors().boughtKwh();
+        return "The cover alone saves " + numbers.about(Measure.HEAT, cover) + " of what is bought, "
+                + (cover > collectors ? "more than" : "no more than") + " the collectors alone, "
+                + numbers.about(Measure.HEAT, collectors) + "; both save "
+                + numbers.about(
+                        Measure.HEAT, study.neither().boughtKwh() - study.both().boughtKwh()) + ".";
+    }
+
+    private String warmth() {
+        return "The pool averages " + mean(study.coverAlone()) + " with the cover alone and " + mean(study.collectors())
+                + " with the collectors alone, at comfort on " + days(study.coverAlone()) + " and "
+                + days(study.collectors()) + " days.";
+    }
+
+    private String money() {
+        String currency =
+                subject.installation().prices().map(prices -> prices.currency()).orElse("");
+        if (study.neither().cost().isEmpty()) {
+            return "";
+        }
+        List<Alternative> priced =
+                study.all().stream().filter(a -> a.cost().isPresent()).toList();
+        if (priced.size() < study.all().size()) {
+            return study.coverAlone().cost().isEmpty()
+                    ? "What the cover costs is not given, so that nothing is said of its money."
+                    : "What the collectors cost is not given, so that nothing is said of their money.";
+        }
+        Alternative least = priced.stream()
+                .min(Comparator.comparingDouble(a -> a.cost().orElseThrow().overYears()))
+                .orElseThrow();
+        return "Over " + study.terms().years() + " years "
+                + (least.equals(study.both()) ? "both together cost" : name(least) + " costs")
+                + " least: "
+                + Numbers.aboutMoney(least.cost().orElseThrow().overYears(), currency)
+                + " for what is bought and for energy, as money of today.";
+    }
+
+    private String mean(Alternative one) {
+        return numbers.show(Measure.TEMPERATURE, one.pool().water().meanC());
+    }
+
+    private static int days(Alternative one) {
+        return one.pool().comfort().daysAtComfort();
+    }
+
+    /** What each buys, or where nothing is bought on how many days it is warm enough. */
+    Chart chart(String name) {
+        List<String> names = study.all().stream().map(AlternativesSection::name).toList();
+        String title = subject.settings().title();
+        return heated
+                ? MoneyCharts.alternatives(
+                        name,
+                        title,
+                        "How much energy is bought with collectors, cover or both?",
+                        names,
+                        Measure.HEAT.unit(subject.units()) + " bought in the season",
+                        study.all().stream()
+                                .mapToDouble(a -> Measure.HEAT.in(subject.units(), a.boughtKwh()))
+                                .toArray())
+                : MoneyCharts.alternatives(
+                        name,
+                        title,
+                        "On how many days is the pool warm enough with collectors, cover or both?",
+                        names,
+                        "days at comfort",
+                        study.all().stream()
+                                .mapToDouble(AlternativesSection::days)
+                                .toArray());
+    }
+}

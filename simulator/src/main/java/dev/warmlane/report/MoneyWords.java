@@ -1,0 +1,104 @@
+package dev.warmlane.report;
+
+import dev.warmlane.money.Payback;
+import dev.warmlane.money.Terms;
+import dev.warmlane.money.Worth;
+import dev.warmlane.season.CollectorsWorth;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.SeasonBand;
+import dev.warmlane.units.Estimate;
+import dev.warmlane.units.Measure;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** What the collectors are worth over the years, with the forecast's doubt, as a person reads it. */
+final class MoneyWords {
+
+    /** Payback of this many years or more is told in whole years; own choice. */
+    private static final double WHOLE_YEARS = 10;
+
+    private final Installation built;
+    private final PeriodSummary season;
+    private final SeasonBand band;
+
+    MoneyWords(Subject subject, SeasonBand band) {
+        this.built = subject.installation();
+        this.season = subject.season();
+        this.band = band;
+    }
+
+    /** Their worth as described; nothing where it is not known. */
+    Optional<Worth> worth() {
+        return CollectorsWorth.of(built, season);
+    }
+
+    /** Net present value, with its sign. */
+    BandQuantity netPresentValue() {
+        return worth("net present value", "", "net_present_value", Worth::netPresentValue);
+    }
+
+    /** Saved in a year when upkeep is paid. */
+    BandQuantity savedPerYear() {
+        return worth("saved a year, upkeep paid", "spent more a year, upkeep paid", "saved_a_year", Worth::savedPerYear);
+    }
+
+    /** What has come together after some years. */
+    BandQuantity after(int years) {
+        return worth("after " + years + " years", "", "after_years", worth -> worth.after(years));
+    }
+
+    private BandQuantity worth(String words, String turned, String csvName, ToDoubleFunction<Worth> number) {
+        return new BandQuantity(
+                words,
+                turned,
+                csvName,
+                Measure.MONEY,
+                Double.NEGATIVE_INFINITY,
+                Double.POSITIVE_INFINITY,
+                p -> number.applyAsDouble(CollectorsWorth.of(built, p).orElseThrow()));
+    }
+
+    /** When they have paid for themselves: {@code 7.6 years}, {@code not within 40 years}. */
+    String payback(Worth worth) {
+        return payback(worth.payback());
+    }
+
+    /** The same between the bounds of what is saved: {@code 6.2 to 14 years}; empty where both are alike. */
+    String paybackRange(Worth worth) {
+        Estimate saved = BandQuantity.saved(built).in(band);
+        String soon = payback(with(worth, saved.high()).payback());
+        String late = payback(with(worth, saved.low()).payback());
+        if (soon.equals(late)) {
+            return "";
+        }
+        return late.endsWith(" years") && !late.startsWith("not")
+                ? soon.replace(" years", "") + " to " + late
+                : soon + " to " + late;
+    }
+
+    private static Worth with(Worth worth, double saved) {
+        return new Worth(worth.investment(), saved, worth.terms());
+    }
+
+    private static String payback(Payback payback) {
+        return payback.match(
+                years -> Numbers.show(years, years < WHOLE_YEARS ? 1 : 0) + " years",
+                () -> "not within " + Payback.LONGEST_YEARS + " years");
+    }
+
+    /** Interest, growth and years, in words. */
+    static String terms(Terms terms) {
+        return "Over " + terms.years() + " years, without inflation: interest "
+                + percent(terms.interest()) + " a year, energy "
+                + (terms.energyPriceGrowth() == 0
+                        ? "at the prices of today"
+                        : (terms.energyPriceGrowth() > 0 ? "dearer by " : "cheaper by ")
+                                + percent(Math.abs(terms.energyPriceGrowth())) + " a year")
+                + ".";
+    }
+
+    private static String percent(double share) {
+        return Numbers.show(100 * share, 1).replace(".0", "") + " %";
+    }
+}

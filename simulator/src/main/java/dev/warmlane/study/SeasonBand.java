@@ -1,0 +1,93 @@
+package dev.warmlane.study;
+
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.units.Estimate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How far a season's numbers are to be trusted, the same for all of them: the season again with each doubtful input at its
+ * two ends, everything else as described, and the deviations put together as {@link Estimate#combined} says. One year's
+ * weather is not among the doubts: a typical year says nothing of it.
+ *
+ * @param likely the season as described
+ * @param doubts what each doubtful input alone does to it
+ */
+public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
+
+    /**
+     * What is varied for every forecast: the inputs that move heat, temperature or fuel most in the examples, and that
+     * nobody knows from a drawing. Of the doubt that all of {@link Parameters#ALL} make together these eight make nine
+     * tenths and more in the examples (measured); a whole {@link SensitivityStudy} takes some three times as long.
+     */
+    public static final List<Parameter> USUAL = List.of(
+            PoolParameters.WIND,
+            new EvaporationParameter(),
+            PoolParameters.BASIN,
+            new CoverHoursParameter(),
+            new TerrainParameter(),
+            CollectorParameters.ROUGHNESS,
+            new TestBackParameter(),
+            PlantParameters.STOP);
+
+    /** Keeps its own copy of the list. */
+    public SeasonBand {
+        doubts = List.copyOf(doubts);
+    }
+
+    /** The band of a forecast over {@link #USUAL}, on all cores. */
+    public static SeasonBand of(SeasonForecast forecast) {
+        return of(forecast, USUAL, new SharedForcing(forecast.weather()), Runs.onAllCores());
+    }
+
+    /**
+     * Simulates the season at both ends of each doubtful input.
+     *
+     * @param forecast the season as described; its forcing is used again
+     * @param doubtful what to vary
+     * @param forcing of the same weather; shared with other studies of it
+     * @param runs how to run
+     * @throws IllegalArgumentException if the forcing is of another weather year
+     * @throws java.util.concurrent.CancellationException if the runs were cancelled
+     */
+    public static SeasonBand of(SeasonForecast forecast, List<Parameter> doubtful, SharedForcing forcing, Runs runs) {
+        forcing.hold(forecast.installation(), forecast.forcing());
+        return of(SensitivityStudy.vary(forecast.installation(), doubtful, forcing, runs));
+    }
+
+    /** The band that all parameters of a sensitivity study make. */
+    public static SeasonBand of(SensitivityStudy study) {
+        return new SeasonBand(study.described(), study.effects());
+    }
+
+    /** A number of the season with its doubt. */
+    public Estimate of(ToDoubleFunction<PeriodSummary> number) {
+        return Estimate.combined(
+                number.applyAsDouble(likely),
+                doubts.stream().map(doubt -> alone(doubt, number)).toList());
+    }
+
+    /** The input that leaves a number least certain; nothing where none of them moves it. */
+    public Optional<Sensitivity> leastCertain(ToDoubleFunction<PeriodSummary> number) {
+        return doubts.stream()
+                .filter(doubt -> span(doubt, number) > 0)
+                .max(Comparator.comparingDouble(doubt -> span(doubt, number)));
+    }
+
+    /** What a number may be for one input's sake. */
+    public Estimate alone(Sensitivity doubt, ToDoubleFunction<PeriodSummary> number) {
+        double described = number.applyAsDouble(likely);
+        double low = number.applyAsDouble(doubt.low().season());
+        double high = number.applyAsDouble(doubt.high().season());
+        return new Estimate(
+                Math.min(described, Math.min(low, high)), described, Math.max(described, Math.max(low, high)));
+    }
+
+    private double span(Sensitivity doubt, ToDoubleFunction<PeriodSummary> number) {
+        Estimate alone = alone(doubt, number);
+        return alone.high() - alone.low();
+    }
+}
