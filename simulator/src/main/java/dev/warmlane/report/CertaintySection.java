@@ -89,7 +89,9 @@ final class CertaintySection {
             }
         }
         TableBuilder<Case> table = new TableBuilder<Case>(subject.units()).words("case", Case::name);
-        BandQuantity.of(subject).forEach(q -> table.number(FuelWords.of(subject.season()).csv(q.csvName()), q.measure(), one -> one.of.applyAsDouble(q)));
+        BandQuantity.of(subject)
+                .forEach(q -> table.number(
+                        FuelWords.of(subject.season()).csv(q.csvName()), q.measure(), one -> one.of.applyAsDouble(q)));
         return table.build(cases);
     }
 

@@ -86,15 +86,15 @@ final class ForecastAnswer {
         }
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
-        season.gas()
-                .displaced()
-                .filter(gas -> collectors && !isTrivial(gas))
-                .ifPresent(gas -> text.append(
-                                gas.replacedKwh() < 0
-                                        ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
-                                        : " The collectors displace ")
-                        .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
-                        .append(gas.replacedKwh() < 0 ? "." : band.inBrackets(BandQuantity.SHARE) + " of the " + fuel.word() + "."));
+        season.gas().displaced().filter(gas -> collectors && !isTrivial(gas)).ifPresent(gas -> text.append(
+                        gas.replacedKwh() < 0
+                                ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
+                                : " The collectors displace ")
+                .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
+                .append(
+                        gas.replacedKwh() < 0
+                                ? "."
+                                : band.inBrackets(BandQuantity.SHARE) + " of the " + fuel.word() + "."));
         if (collectors && season.gas().match(this::isTrivial, none -> false)) {
             text.append(" Without collectors the heater has next to nothing to do: this pool hardly needs them.");
         }
@@ -239,5 +239,4 @@ final class ForecastAnswer {
     private static String days(int count) {
         return count + (count == 1 ? " day" : " days");
     }
-
 }

@@ -40,7 +40,8 @@ final class MoneyWords {
 
     /** Saved in a year when upkeep is paid. */
     BandQuantity savedPerYear() {
-        return worth("saved a year, upkeep paid", "spent more a year, upkeep paid", "saved_a_year", Worth::savedPerYear);
+        return worth(
+                "saved a year, upkeep paid", "spent more a year, upkeep paid", "saved_a_year", Worth::savedPerYear);
     }
 
     /** What has come together after some years. */

@@ -57,11 +57,11 @@ final class CollectorProportions {
             return;
         }
         double collectors = prices.collectorPerM2() / gas;
-        if (collectors > 0
-                && (collectors < COLLECTORS_OVER_GAS_AT_LEAST || collectors > COLLECTORS_OVER_GAS_AT_MOST)) {
+        if (collectors > 0 && (collectors < COLLECTORS_OVER_GAS_AT_LEAST || collectors > COLLECTORS_OVER_GAS_AT_MOST)) {
             section.warning(
                     PlantKeys.COLLECTOR_PRICE,
-                    text("a m2 of collectors costs as much as %.2g kWh of gas; 500 to 5000 is usual: check both",
+                    text(
+                            "a m2 of collectors costs as much as %.2g kWh of gas; 500 to 5000 is usual: check both",
                             collectors));
         }
     }

@@ -7,7 +7,6 @@ import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
-
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.pool.PoolSetting;
