@@ -62,6 +62,15 @@ class CurveThroughNodesTest {
         assertThat(curves.inletC(HOUR, bent(inletC), 5)).isCloseTo(inletC, within(1e-8));
     }
 
+    /** Of a heat that bends this way and that, the slope is that of the curve, whatever the curve is. */
+    @ParameterizedTest
+    @ValueSource(doubles = {3, 12.5, 23, 31.7, 41})
+    void slopeIsThatOfTheCurve(double inletC) {
+        curves.add(HOUR, 1, new Known(50, t -> 600 - 9 * t - 30 * Math.sin(t / 4)));
+        double fall = curves.heatWm2(HOUR, inletC + 1e-4) - curves.heatWm2(HOUR, inletC - 1e-4);
+        assertThat(curves.slopeWm2K(HOUR, inletC)).isCloseTo(fall / 2e-4, within(1e-4));
+    }
+
     /** Below 0 and above 45 degC with the slope of the end. */
     @Test
     void goesOnStraightOutside() {

@@ -3,13 +3,16 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.warmlane.SyntheticYear;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
+import java.time.MonthDay;
 import org.junit.jupiter.api.Test;
 
 /** What cannot be meant ends in a sentence, not in numbers. */
@@ -59,5 +62,23 @@ class ImpossibleSeasonTest {
                 .arrays()
                 .pool(Pool.of(100, 0.2, new PoolSetting.Outdoor(0.15)))
                 .season(OpeningSeason.wholeYear());
+    }
+
+    /** A shallow pool that stands filled through a hard winter has frozen through before it opens. */
+    @Test
+    void aPoolThatFreezesToTheGroundBeforeOpeningIsRefused() {
+        WeatherYear winter = SyntheticYear.at(50)
+                .sunless()
+                .airC(hour -> -20)
+                .dewPointC(hour -> -25)
+                .build();
+        Installation built = Demo.pool(0.2)
+                .season(new OpeningSeason(MonthDay.of(3, 1), MonthDay.of(3, 31), Schedule.ALWAYS))
+                .startWater(new StartWater.StandingFilled(40))
+                .build()
+                .withoutCollectors();
+        assertThatThrownBy(() -> SeasonSimulator.simulate(built, SeasonForcing.of(built, winter)))
+                .isInstanceOf(ImpossibleSeasonException.class)
+                .hasMessageContaining("all the water is ice by 01-");
     }
 }

@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import dev.warmlane.KeptNumbers;
 import dev.warmlane.SyntheticYear;
 import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Controller;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
@@ -15,17 +16,38 @@ import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.StartWater;
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 /** Every flow of seasons that between them switch everything that the hourly loop can switch. */
 class KeptSeasonsTest {
+
+    /** A cooler limit in the evening, a cooler set point by night, and the pump for a part of each warm hour. */
+    private record ByARule() implements Controller {
+
+        @Override
+        public Optional<PumpRule> pumps() {
+            return Optional.of((hour, poolC, dryPlateC, riseK) -> riseK > 0.2 ? 0.6 : 0);
+        }
+
+        @Override
+        public double limitC(int hour, double usualC) {
+            return HourOfYear.hourOfDay(hour) >= 15 ? 26.5 : usualC;
+        }
+
+        @Override
+        public double setPointC(int hour, double usualC) {
+            return HourOfYear.hourOfDay(hour) < 6 ? 24 : usualC;
+        }
+    }
 
     /** Three weeks of frost, then spring. */
     private static final WeatherYear FROST = SyntheticYear.at(50)
@@ -49,14 +71,21 @@ class KeptSeasonsTest {
         kept.hold("month,"
                 + String.join(
                         " kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
-                + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h");
+                + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h,outlets Kh,heat of arrays kWh,delivered kWh");
     }
 
     private static double[] numbers(SeasonLedger ledger, Period month) {
         double run = 0;
+        double outletHours = 0;
+        double heat = 0;
+        double delivered = 0;
         for (int index = month.from(); index < month.to(); index++) {
+            delivered += ledger.deliveredKwh(index);
             for (int array = 0; array < ledger.installation().arrays().size(); array++) {
-                run += ledger.runShare(array, index);
+                double share = ledger.runShare(array, index);
+                run += share;
+                outletHours += share > 0 ? share * ledger.outletC(array, index) : 0;
+                heat += (array + 1) * ledger.arrayHeatKwh(array, index);
             }
         }
         int last = month.to() - 1;
@@ -67,7 +96,10 @@ class KeptSeasonsTest {
                                 ledger.evaporatedKg(month),
                                 ledger.waterEndC(last),
                                 ledger.iceJm2(last),
-                                run))
+                                run,
+                                outletHours,
+                                heat,
+                                delivered))
                 .toArray();
     }
 
@@ -118,6 +150,19 @@ class KeptSeasonsTest {
         seasons.put(
                 "standing filled",
                 Demo.pool(1.5).startWater(StartWater.StandingFilled.USUAL).build());
+        seasons.put(
+                "by a rule",
+                Demo.pool(1)
+                        .heater(Demo.HEATER)
+                        .pipes(new Pipes(40, 0))
+                        .control(Control.withLimit(30).sheddingAboveC(31).decidedBy(new ByARule()))
+                        .build());
+        seasons.put(
+                "all year",
+                Demo.pool(1.5)
+                        .season(new OpeningSeason(MonthDay.of(3, 1), MonthDay.of(2, 28), Schedule.ALWAYS))
+                        .startWater(new StartWater.StandingFilled(5))
+                        .build());
         return seasons;
     }
 }

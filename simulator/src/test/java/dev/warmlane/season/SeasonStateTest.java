@@ -108,6 +108,19 @@ class SeasonStateTest {
                         + " runs");
     }
 
+    /** Forcing of another pool would go on without a word. */
+    @Test
+    void refusesForcingOfSomethingElse() {
+        Installation built = Demo.pool(1.5).build();
+        WeatherYear weather = Demo.weather("warm-inland");
+        SeasonState state =
+                new SeasonState(built.season().firstHour(), 20, 0, List.of(false));
+        SeasonForcing other = SeasonForcing.of(Demo.pool(1.2).build(), weather);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> SeasonSimulator.resume(built, other, state))
+                .withMessageContaining("pool");
+    }
+
     @Test
     void refusesWhatNoPoolIs() {
         List<Boolean> none = List.of();
