@@ -26,9 +26,9 @@ public final class KeptNumbers {
     private final Path file;
     private final List<String> lines = new ArrayList<>();
 
-    /** @param name file in the test resources, {@code kept} */
+    /** @param name file in the test resources, below {@code kept}, without its ending */
     public KeptNumbers(String name) {
-        file = Path.of("src", "test", "resources", "kept", name);
+        file = Path.of("src", "test", "resources", "kept", name.replace(' ', '-') + ".csv");
     }
 
     /** Adds a row: what it is, and its numbers. */
@@ -47,6 +47,7 @@ public final class KeptNumbers {
         all.addAll(lines);
         try {
             if (Boolean.getBoolean("kept.write")) {
+                Files.createDirectories(file.getParent());
                 Files.write(file, all);
             }
             compare(Files.readAllLines(file), all);

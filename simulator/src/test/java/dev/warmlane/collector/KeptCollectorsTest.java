@@ -10,9 +10,12 @@ import dev.warmlane.collector.Mounting.WindRun;
 import dev.warmlane.season.Demo;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.weather.WeatherYear;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.junit.jupiter.api.Test;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Heat and dry plates of every mounting with absorber and certificate, in hours spread over a year. */
 class KeptCollectorsTest {
@@ -28,26 +31,30 @@ class KeptCollectorsTest {
             .a7(0.015)
             .build();
 
-    @Test
-    void givesTheHeatThatItGave() {
-        CollectorSurroundings around =
-                new CollectorSurroundings(Demo.weather("warm-inland"), Demo.ROOF, Terrain.SUBURBAN);
-        KeptNumbers kept = new KeptNumbers("collectors.csv");
-        arrays().forEach((name, array) -> {
-            CollectorForcing forcing = CollectorForcing.of(around, array);
-            HeatCurves curves = forcing.curves();
-            for (int hour = 0; hour < HourOfYear.HOURS; hour += EVERY) {
-                kept.add(
-                        name + " " + HourOfYear.label(hour),
-                        curves.heatWm2(hour, 22),
-                        curves.heatWm2(hour, 31),
-                        curves.stagnationC(hour),
-                        curves.highestPlateC(hour),
-                        curves.lowestPlateC(hour),
-                        forcing.irradianceWm2(hour));
-            }
-        });
+    private static final WeatherYear WEATHER = Demo.weather("warm-inland");
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void givesTheHeatThatItGave(String name) {
+        CollectorForcing forcing = CollectorForcing.of(
+                new CollectorSurroundings(WEATHER, Demo.ROOF, Terrain.SUBURBAN), arrays().get(name));
+        HeatCurves curves = forcing.curves();
+        KeptNumbers kept = new KeptNumbers("collectors/" + name);
+        for (int hour = 0; hour < HourOfYear.HOURS; hour += EVERY) {
+            kept.add(
+                    HourOfYear.label(hour),
+                    curves.heatWm2(hour, 22),
+                    curves.heatWm2(hour, 31),
+                    curves.stagnationC(hour),
+                    curves.highestPlateC(hour),
+                    curves.lowestPlateC(hour),
+                    forcing.irradianceWm2(hour));
+        }
         kept.hold("hour,heat at 22 degC W/m2,at 31 degC,dry plate degC,hottest row,coldest row,irradiance W/m2");
+    }
+
+    static Set<String> names() {
+        return arrays().keySet();
     }
 
     private static Map<String, CollectorArray> arrays() {

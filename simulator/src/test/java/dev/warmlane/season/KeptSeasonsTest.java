@@ -24,8 +24,10 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.DoubleStream;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every flow of seasons that between them switch everything that the hourly loop can switch. */
 class KeptSeasonsTest {
@@ -56,22 +58,25 @@ class KeptSeasonsTest {
             .dewPointC(hour -> hour < 21 * 24 ? -12 : 6)
             .build();
 
-    private final WeatherYear sample = Demo.weather("warm-inland");
+    private static final WeatherYear SAMPLE = Demo.weather("warm-inland");
 
-    @Test
-    void runsAsItRan() {
-        KeptNumbers kept = new KeptNumbers("seasons.csv");
-        seasons().forEach((name, installation) -> {
-            SeasonLedger ledger = SeasonSimulator.simulate(
-                    installation, SeasonForcing.of(installation, name.equals("ice") ? FROST : sample));
-            for (Period month : Periods.months(ledger)) {
-                kept.add(name + " " + month.label(), numbers(ledger, month));
-            }
-        });
+    @ParameterizedTest
+    @MethodSource("names")
+    void runsAsItRan(String name) {
+        Installation installation = seasons().get(name);
+        SeasonLedger ledger = SeasonSimulator.simulate(
+                installation, SeasonForcing.of(installation, name.equals("ice") ? FROST : SAMPLE));
+        KeptNumbers kept = new KeptNumbers("seasons/" + name);
+        for (Period month : Periods.months(ledger)) {
+            kept.add(month.label(), numbers(ledger, month));
+        }
         kept.hold("month,"
-                + String.join(
-                        " kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
+                + String.join(" kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
                 + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h,outlets Kh,heat of arrays kWh,delivered kWh");
+    }
+
+    static Set<String> names() {
+        return seasons().keySet();
     }
 
     private static double[] numbers(SeasonLedger ledger, Period month) {
