@@ -37,7 +37,7 @@ class KeptSeasonsTest {
 
         @Override
         public Optional<PumpRule> pumps() {
-            return Optional.of((hour, poolC, dryPlateC, riseK) -> riseK > 0.2 ? 0.6 : 0);
+            return Optional.of((hour, poolC, dryPlateC, riseK) -> riseK > 0.2 && dryPlateC > poolC + 5 ? 0.6 : 0);
         }
 
         @Override
@@ -161,6 +161,13 @@ class KeptSeasonsTest {
                         .heater(Demo.HEATER)
                         .pipes(new Pipes(40, 0))
                         .control(Control.withLimit(30).sheddingAboveC(31).decidedBy(new ByARule()))
+                        .build());
+        seasons.put(
+                "long pipes",
+                Demo.pool(0.4)
+                        .arrays(Demo.FLAT.withAreaM2(25))
+                        .pipes(new Pipes(150, 0))
+                        .control(Control.withLimit(25).sheddingAboveC(26))
                         .build());
         seasons.put(
                 "all year",
