@@ -11,9 +11,11 @@ import dev.warmlane.season.Demo;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.WeatherYear;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -40,7 +42,14 @@ class KeptCollectorsTest {
                 new CollectorSurroundings(WEATHER, Demo.ROOF, Terrain.SUBURBAN), arrays().get(name));
         HeatCurves curves = forcing.curves();
         KeptNumbers kept = new KeptNumbers("collectors/" + name);
+        PlateFlows flows = new PlateFlows();
         for (int hour = 0; hour < HourOfYear.HOURS; hour += EVERY) {
+            int now = hour;
+            forcing.account()
+                    .ifPresent(account -> {
+                        account.at(now, 24, flows);
+                        kept.add("plate " + HourOfYear.label(now), numbers(flows));
+                    });
             kept.add(
                     HourOfYear.label(hour),
                     curves.heatWm2(hour, 22),
@@ -50,7 +59,16 @@ class KeptCollectorsTest {
                     curves.lowestPlateC(hour),
                     forcing.irradianceWm2(hour));
         }
+        kept.add("daylight hours outside the tested wind", forcing.hoursOutsideTest());
         kept.hold("hour,heat at 22 degC W/m2,at 31 degC,dry plate degC,hottest row,coldest row,irradiance W/m2");
+    }
+
+    private static double[] numbers(PlateFlows flows) {
+        return DoubleStream.concat(
+                        Arrays.stream(PlateFlow.values()).mapToDouble(flows::wm2),
+                        DoubleStream.of(
+                                flows.irradianceWm2(), flows.filmFrontWm2K(), flows.filmBackWm2K(), flows.plateC()))
+                .toArray();
     }
 
     static Set<String> names() {
