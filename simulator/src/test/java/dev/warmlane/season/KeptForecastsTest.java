@@ -6,6 +6,8 @@ import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -26,6 +28,7 @@ class KeptForecastsTest {
         KeptNumbers kept = new KeptNumbers("forecasts/" + name);
         add(kept, "summary", forecast.summary());
         add(kept, "month", forecast.months().get(1));
+        kept.add("days gained", forecast.summary().season().daysGained());
         kept.hold("what,number");
     }
 
@@ -40,6 +43,10 @@ class KeptForecastsTest {
             } else {
                 kept.add(path + " none", 0);
             }
+        } else if (value instanceof OptionalDouble maybe) {
+            kept.add(path + (maybe.isPresent() ? "" : " none"), maybe.orElse(0));
+        } else if (value instanceof OptionalInt maybe) {
+            kept.add(path + (maybe.isPresent() ? "" : " none"), maybe.orElse(0));
         } else if (value instanceof List<?> list) {
             kept.add(path + " size", list.size());
             for (int i = 0; i < list.size(); i++) {

@@ -10,6 +10,9 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.HeatPump;
+import dev.warmlane.heater.HeatPumpRating;
+import dev.warmlane.heater.RatedPoint;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Flow;
@@ -161,6 +164,16 @@ class KeptSeasonsTest {
                         .heater(Demo.HEATER)
                         .pipes(new Pipes(40, 0))
                         .control(Control.withLimit(30).sheddingAboveC(31).decidedBy(new ByARule()))
+                        .build());
+        seasons.put(
+                "heat pump",
+                Demo.pool(1.2)
+                        .heater(new HeatPump(
+                                Fuel.electricity(100),
+                                HeatPumpRating.of(new RatedPoint(27, 27, 6, 40), new RatedPoint(10, 27, 3.5, 23)),
+                                14,
+                                27,
+                                Schedule.daily(7, 22)))
                         .build());
         seasons.put(
                 "long pipes",
