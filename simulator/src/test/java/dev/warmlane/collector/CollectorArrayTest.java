@@ -29,7 +29,9 @@ class CollectorArrayTest {
     void weighsItsWaterAndItself() {
         assertThat(new Filling(3.4, 5).wetKgM2()).isEqualTo(8.4);
         assertThat(Filling.USUAL.wetKgM2()).isEqualTo(3.4);
-        assertThatIllegalArgumentException().isThrownBy(() -> new Filling(3.4, 0.01)).withMessageContaining("dry weight");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> new Filling(3.4, 0.01))
+                .withMessageContaining("dry weight");
     }
 
     @Test

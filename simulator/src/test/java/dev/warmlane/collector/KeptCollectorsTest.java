@@ -45,11 +45,10 @@ class KeptCollectorsTest {
         PlateFlows flows = new PlateFlows();
         for (int hour = 0; hour < HourOfYear.HOURS; hour += EVERY) {
             int now = hour;
-            forcing.account()
-                    .ifPresent(account -> {
-                        account.at(now, 24, flows);
-                        kept.add("plate " + HourOfYear.label(now), numbers(flows));
-                    });
+            forcing.account().ifPresent(account -> {
+                account.at(now, 24, flows);
+                kept.add("plate " + HourOfYear.label(now), numbers(flows));
+            });
             kept.add(
                     HourOfYear.label(hour),
                     curves.heatWm2(hour, 22),

@@ -73,9 +73,12 @@ class KeptSeasonsTest {
         for (Period month : Periods.months(ledger)) {
             kept.add(month.label(), numbers(ledger, month));
         }
-        kept.hold("month,"
-                + String.join(" kWh,", Arrays.stream(Flow.values()).map(Flow::name).toList())
-                + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h,outlets Kh,heat of arrays kWh,delivered kWh");
+        kept.hold(
+                "month,"
+                        + String.join(
+                                " kWh,",
+                                Arrays.stream(Flow.values()).map(Flow::name).toList())
+                        + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h,outlets Kh,heat of arrays kWh,delivered kWh");
     }
 
     static Set<String> names() {

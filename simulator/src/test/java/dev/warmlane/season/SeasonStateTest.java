@@ -113,8 +113,7 @@ class SeasonStateTest {
     void refusesForcingOfSomethingElse() {
         Installation built = Demo.pool(1.5).build();
         WeatherYear weather = Demo.weather("warm-inland");
-        SeasonState state =
-                new SeasonState(built.season().firstHour(), 20, 0, List.of(false));
+        SeasonState state = new SeasonState(built.season().firstHour(), 20, 0, List.of(false));
         SeasonForcing other = SeasonForcing.of(Demo.pool(1.2).build(), weather);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SeasonSimulator.resume(built, other, state))
