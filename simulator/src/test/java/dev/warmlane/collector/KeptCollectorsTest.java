@@ -14,6 +14,7 @@ import dev.warmlane.weather.WeatherYear;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,7 +40,7 @@ class KeptCollectorsTest {
     @MethodSource("names")
     void givesTheHeatThatItGave(String name) {
         CollectorForcing forcing = CollectorForcing.of(
-                new CollectorSurroundings(WEATHER, Demo.ROOF, Terrain.SUBURBAN), arrays().get(name));
+                new CollectorSurroundings(WEATHER, Demo.ROOF, Terrain.SUBURBAN), Objects.requireNonNull(arrays().get(name)));
         HeatCurves curves = forcing.curves();
         KeptNumbers kept = new KeptNumbers("collectors/" + name);
         PlateFlows flows = new PlateFlows();

@@ -5,6 +5,7 @@ import dev.warmlane.SampleForecasts;
 import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -23,7 +24,7 @@ class KeptForecastsTest {
     @ValueSource(strings = {"municipal", "club", "southern"})
     void sumsUpAsItDid(String name) throws ReflectiveOperationException {
         // summed up anew: the sample's own may have been made before
-        SeasonForecast sample = FORECASTS.get(name);
+        SeasonForecast sample = Objects.requireNonNull(FORECASTS.get(name));
         SeasonForecast forecast = SeasonForecast.of(sample.installation(), sample.forcing(), sample.weather());
         KeptNumbers kept = new KeptNumbers("forecasts/" + name);
         add(kept, "summary", forecast.summary());

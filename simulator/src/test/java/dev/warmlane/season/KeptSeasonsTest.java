@@ -26,6 +26,7 @@ import java.time.MonthDay;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
@@ -66,7 +67,7 @@ class KeptSeasonsTest {
     @ParameterizedTest
     @MethodSource("names")
     void runsAsItRan(String name) {
-        Installation installation = seasons().get(name);
+        Installation installation = Objects.requireNonNull(seasons().get(name));
         SeasonLedger ledger = SeasonSimulator.simulate(
                 installation, SeasonForcing.of(installation, name.equals("ice") ? FROST : SAMPLE));
         KeptNumbers kept = new KeptNumbers("seasons/" + name);
