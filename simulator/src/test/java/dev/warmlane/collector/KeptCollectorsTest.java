@@ -40,7 +40,8 @@ class KeptCollectorsTest {
     @MethodSource("names")
     void givesTheHeatThatItGave(String name) {
         CollectorForcing forcing = CollectorForcing.of(
-                new CollectorSurroundings(WEATHER, Demo.ROOF, Terrain.SUBURBAN), Objects.requireNonNull(arrays().get(name)));
+                new CollectorSurroundings(WEATHER, Demo.ROOF, Terrain.SUBURBAN),
+                Objects.requireNonNull(arrays().get(name)));
         HeatCurves curves = forcing.curves();
         KeptNumbers kept = new KeptNumbers("collectors/" + name);
         PlateFlows flows = new PlateFlows();
