@@ -91,8 +91,12 @@ class ReportFilesTest {
                         "mountings_months.csv",
                         "sensitivity.csv",
                         "sensitivity.html",
-                        "sensitivity.txt");
-        for (String page : List.of("areas.html", "mountings.html", "sensitivity.html")) {
+                        "sensitivity.txt",
+                        "years-spread.csv",
+                        "years.csv",
+                        "years.html",
+                        "years.txt");
+        for (String page : List.of("areas.html", "mountings.html", "sensitivity.html", "years.html")) {
             assertThat(Files.readString(folder.resolve(page)))
                     .contains("install fonts")
                     .doesNotContain("<svg");
