@@ -33,7 +33,7 @@ public final class AreaTables {
         if (displaces(designs)) {
             FuelWords fuel = FuelWords.of(designs.get(0).season());
             table.fed(fuel)
-                    .period(fuel.word() + "\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
+                    .period(fuel.heading() + "\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
                     .optional(
                             "one more\n" + squared(units),
                             fuel.csv("next_gas_displaced"),

@@ -184,7 +184,7 @@ public final class DatesReport {
                         .comfortWithout()
                         .daysAtComfort());
         if (study.today().boughtKwh().isPresent()) {
-            table.period(fuel.word() + "\n" + fuel.used(), Dates::season, PeriodColumn.GAS_BURNED)
+            table.period(fuel.heading() + "\n" + fuel.used(), Dates::season, PeriodColumn.GAS_BURNED)
                     .period("\nwithout", Dates::season, PeriodColumn.GAS_BURNED_WITHOUT);
         }
         List<Dates> rows = study.dates().stream()

@@ -49,8 +49,8 @@ public final class ForecastTables {
         if (PeriodColumn.displaces(season)) {
             FuelWords fuel = FuelWords.of(season);
             table.fed(fuel)
-                    .period(fuel.word() + "\n" + fuel.used(), ITSELF, PeriodColumn.GAS_BURNED)
-                    .period(fuel.word() + "\ndisplaced", ITSELF, PeriodColumn.GAS_DISPLACED);
+                    .period(fuel.heading() + "\n" + fuel.used(), ITSELF, PeriodColumn.GAS_BURNED)
+                    .period(fuel.heading() + "\ndisplaced", ITSELF, PeriodColumn.GAS_DISPLACED);
         }
         return table.build(rows, List.of(season));
     }

@@ -14,6 +14,9 @@ import java.util.Locale;
  */
 public record FuelWords(Fuel fuel) {
 
+    /** Letters of a word that leave a table of all columns a hundred wide, as a terminal is. */
+    private static final int LONGEST_HEADING = 8;
+
     /** The words of a season: of what its heater is fed with, or of the gas that one would have burned. */
     public static FuelWords of(PeriodSummary season) {
         return new FuelWords(season.gas().fuel());
@@ -32,6 +35,11 @@ public record FuelWords(Fuel fuel) {
     /** The word for it, in lower case. */
     public String word() {
         return fuel.word();
+    }
+
+    /** The same for the head of a column, which has room for few letters. */
+    String heading() {
+        return word().length() > LONGEST_HEADING ? "energy" : word();
     }
 
     /** What becomes of it, burned or bought. */

@@ -33,7 +33,7 @@ public final class SensitivityTables {
             FuelWords fuel = FuelWords.of(study.described());
             ends(
                     table,
-                    fuel.word() + "\ndisplaced\n",
+                    fuel.heading() + "\ndisplaced\n",
                     fuel.csv("gas_displaced"),
                     Measure.HEAT,
                     Sensitivity.Change::replacedKwh);

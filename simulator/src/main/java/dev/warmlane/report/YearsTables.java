@@ -27,8 +27,8 @@ public final class YearsTables {
         number(table, words, "without\ncollectors", YearNumber.DAYS_AT_COMFORT_WITHOUT);
         number(table, words, "first\nday", YearNumber.OPENING);
         number(table, words, "heat\ndelivered", YearNumber.DELIVERED);
-        number(table, words, fuel.word() + "\n" + fuel.used(), YearNumber.GAS_BURNED);
-        number(table, words, fuel.word() + "\ndisplaced", YearNumber.GAS_DISPLACED);
+        number(table, words, fuel.heading() + "\n" + fuel.used(), YearNumber.GAS_BURNED);
+        number(table, words, fuel.heading() + "\ndisplaced", YearNumber.GAS_DISPLACED);
         number(table, words, "saved", YearNumber.SAVED);
         return table.build(study.seasons());
     }
