@@ -19,7 +19,8 @@ record Scale(double low, double high, double step) {
         double span = highest - lowest;
         double step = span > 0 ? roundStep(span / steps) : roundStep(Math.max(1, Math.abs(highest)) / steps);
         double low = Math.floor(lowest / step + 1e-9) * step;
-        double high = Math.ceil(highest / step - 1e-9) * step;
+        // a little below nought rounds up to -0, which is no end of an axis: plus 0 makes it 0
+        double high = Math.ceil(highest / step - 1e-9) * step + 0.0;
         return new Scale(low, high > low ? high : low + step, step);
     }
 

@@ -108,6 +108,7 @@ final class Paper implements Block.Kinds<Double> {
         double width = WIDTH_MM / Math.max(1, figures.figures().size()) - 1.2 * EM_MM - 1.6;
         return figures.figures().stream()
                         .mapToDouble(figure -> text(figure.value(), width, 1.3)
+                                + text(figure.range(), width, 1)
                                 + text(figure.meaning(), width, 1)
                                 + text(figure.beside(), width, 0.88))
                         .max()

@@ -137,6 +137,8 @@ class ForecastChartsTest {
                         "season-exposure",
                         "season-temperature",
                         "temperature-duration",
+                        "money-over-years",
+                        "alternatives",
                         "pool-balance",
                         "heat-and-gas");
     }
