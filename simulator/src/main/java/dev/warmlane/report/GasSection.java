@@ -101,14 +101,6 @@ final class GasSection {
                                     + Numbers.show(money.replacedGasWorth(), 0) + currency + "; pumping costs ")
                     + Numbers.show(money.pumpCost(), 0) + currency + " a season");
         }
-        money.collectorCost()
-                .ifPresent(cost -> points.add("The installed collectors cost " + Numbers.show(cost, 0)
-                        + currency
-                        + money.paybackSeasons().stream()
-                                .mapToObj(seasons -> "; simple payback " + Numbers.show(seasons, 1)
-                                        + " seasons, without interest, upkeep or change of prices")
-                                .findFirst()
-                                .orElse("")));
         return points;
     }
 
