@@ -1,26 +1,16 @@
 package dev.warmlane.sun;
 
-import dev.warmlane.physics.StandardAtmosphere;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
 import java.util.Arrays;
 import java.util.List;
-import net.e175.klaus.solarpositioning.DeltaT;
-import net.e175.klaus.solarpositioning.SPA;
 import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
  * Where the sun stands in each hour of a typical year, one position an hour: the one that belongs to that hour's
  * irradiance. Immutable; made once for a weather file and shared by everything that needs it.
  *
- * <p>Positions come from the solar position algorithm of Reda and Andreas (2004, NREL/TP-560-34302), apparent, that
- * is with refraction, in the standard atmosphere at the site's height.
+ * <p>Positions are those of {@link SunClock}.
  */
 public final class SunPath {
 
@@ -49,7 +39,7 @@ public final class SunPath {
         this.yearOfHour = yearOfHour.clone();
         this.offsetOfMonth = offsetOfMonth.clone();
         this.meanOverHour = meanOverHour;
-        Clock clock = new Clock(site);
+        SunClock clock = new SunClock(site);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             double at = hour + offsetHours(hour);
             SolarPosition position = clock.position(yearOfHour[hour], at);
@@ -214,38 +204,5 @@ public final class SunPath {
                         + 0.001280 * Math.sin(b)
                         + 0.000719 * Math.cos(2 * b)
                         + 0.000077 * Math.sin(2 * b));
-    }
-
-    /** Sun positions at a site from hours of a typical year. */
-    private static final class Clock {
-        private final Site site;
-        private final double pressureMbar;
-
-        Clock(Site site) {
-            this.site = site;
-            this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(site.elevationM());
-        }
-
-        SolarPosition position(int year, double hoursSinceNewYear) {
-            int day = (int) Math.floor(hoursSinceNewYear / 24);
-            // a typical year has no 29 February: month and day are taken from 365 days, then put into the record's year
-            int within = Math.floorMod(day, HourOfYear.DAYS);
-            int shiftYears = Math.floorDiv(day, HourOfYear.DAYS);
-            LocalDate date = LocalDate.of(
-                    year + shiftYears, HourOfYear.monthOf(within * 24), HourOfYear.dayOfMonth(within * 24));
-            Duration sinceMidnight = Duration.ofMillis(Math.round((hoursSinceNewYear - 24.0 * day) * 3_600_000));
-            ZonedDateTime instant = LocalDateTime.of(date, LocalTime.MIDNIGHT)
-                    .plus(sinceMidnight)
-                    .minus(Duration.ofMillis(Math.round(site.utcOffsetHours() * 3_600_000)))
-                    .atZone(ZoneOffset.UTC);
-            return SPA.calculateSolarPosition(
-                    instant,
-                    site.latitudeDeg(),
-                    site.longitudeDeg(),
-                    site.elevationM(),
-                    DeltaT.estimate(date),
-                    pressureMbar,
-                    StandardAtmosphere.REFRACTION_AIR_C);
-        }
     }
 }

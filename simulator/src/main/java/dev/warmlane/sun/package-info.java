@@ -3,9 +3,9 @@
  *
  * <p>{@link dev.warmlane.sun.SunPath} gives each hour of a weather year the one position that belongs to its irradiance: the
  * middle of the hour, or of the part of it in which the sun is up. It is made once for a weather file and serves every
- * plane. Positions are those of Reda and Andreas 2004 (NREL/TP-560-34302), with refraction, from an open library; the scan
- * for the right time of a file needs many more of them and takes Grena 2012, good to a hundredth of a degree. The
- * irradiance outside the atmosphere is 1361 W/m² (Kopp and Lean 2011) times the series of Spencer 1971, both from memory.
+ * plane. Positions, also those for the scan for the right time of a file, are of {@link dev.warmlane.sun.SunClock}: Reda and
+ * Andreas 2004 (NREL/TP-560-34302), with refraction, from an open library. The irradiance outside the atmosphere is
+ * 1361 W/m² (Kopp and Lean 2011) times the series of Spencer 1971, both from memory.
  *
  * <p>{@link dev.warmlane.sun.SolarDay} is the sun by solar time, for laying out rows, by Spencer's declination. Start
  * reading at {@code SunPath}.

@@ -1,22 +1,14 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.physics.StandardAtmosphere;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
+import dev.warmlane.sun.SunClock;
 import dev.warmlane.sun.SunPath;
-import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
 import java.util.Arrays;
-import net.e175.klaus.solarpositioning.DeltaT;
-import net.e175.klaus.solarpositioning.Grena3;
-import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
- * The residual of GHI = DHI + DNI cos z as a function of the time that irradiance is taken to belong to. Positions come
- * from the fast algorithm of Grena (2012, Solar Energy 86:1323-1337), good to 0.01 degrees; a scan uses a part of the
- * days, spread over the year.
+ * The residual of GHI = DHI + DNI cos z as a function of the time that irradiance is taken to belong to. A scan uses a
+ * part of the days, spread over the year.
  */
 final class ClosureScan {
 
@@ -33,11 +25,10 @@ final class ClosureScan {
     private static final double WIDE_REACH_H = 12;
 
     private final HourTable table;
-    private final Site site;
     private final double[] global;
     private final double[] direct;
     private final double[] diffuse;
-    private final double pressureMbar;
+    private final SunClock clock;
 
     /** Where the residual is smallest, hours from the stated time, and its root mean square there, W/m². */
     record Fit(double shiftHours, double rmseWm2) {
@@ -51,11 +42,10 @@ final class ClosureScan {
     /** At a place that may be another than the table's. */
     ClosureScan(HourTable table, Site site) {
         this.table = table;
-        this.site = site;
         this.global = table.column(WeatherColumn.GLOBAL);
         this.direct = table.column(WeatherColumn.DIRECT);
         this.diffuse = table.column(WeatherColumn.DIFFUSE);
-        this.pressureMbar = 10 * StandardAtmosphere.pressureKpa(site.elevationM());
+        this.clock = new SunClock(site);
     }
 
     /**
@@ -129,7 +119,7 @@ final class ClosureScan {
         double sum = 0;
         for (int hour = HourOfYear.firstHourOf(month); hour < HourOfYear.firstHourOf(month + 1); hour++) {
             if (isTested(hour)) {
-                double residual = residual(start(hour), hour, shiftHours);
+                double residual = residual(hour, shiftHours);
                 sum += residual * residual;
             }
         }
@@ -150,9 +140,8 @@ final class ClosureScan {
         int steps = (int) Math.round(reach / step);
         double[] squares = new double[2 * steps + 1];
         for (int hour : hours) {
-            ZonedDateTime start = start(hour);
             for (int i = 0; i < squares.length; i++) {
-                double residual = residual(start, hour, around + (i - steps) * step);
+                double residual = residual(hour, around + (i - steps) * step);
                 squares[i] += residual * residual;
             }
         }
@@ -169,7 +158,7 @@ final class ClosureScan {
         double shift = around + (lowest - steps) * step + step * 0.5 * (before - after) / (before + after);
         double sum = 0;
         for (int hour : hours) {
-            double residual = residual(start(hour), hour, shift);
+            double residual = residual(hour, shift);
             sum += residual * residual;
         }
         return new Fit(shift, Math.sqrt(sum / hours.length));
@@ -190,30 +179,11 @@ final class ClosureScan {
         return global[hour] > GLOBAL_ABOVE_WM2 && !Double.isNaN(direct[hour]) && !Double.isNaN(diffuse[hour]);
     }
 
-    private double residual(ZonedDateTime start, int hour, double shiftHours) {
+    private double residual(int hour, double shiftHours) {
         if (direct[hour] <= 0) {
             return global[hour] - diffuse[hour];
         }
-        long millis = Math.round((table.centreHours + shiftHours) * 3_600_000);
-        SolarPosition sun = Grena3.calculateSolarPosition(
-                start.plus(Duration.ofMillis(millis)),
-                site.latitudeDeg(),
-                site.longitudeDeg(),
-                DeltaT.estimate((double) start.getYear()),
-                pressureMbar,
-                StandardAtmosphere.REFRACTION_AIR_C);
-        double cosine = Math.max(0, Math.cos(Math.toRadians(sun.zenithAngle())));
-        return global[hour] - diffuse[hour] - direct[hour] * cosine;
-    }
-
-    private ZonedDateTime start(int hour) {
-        return LocalDateTime.of(
-                        table.year[hour],
-                        HourOfYear.monthOf(hour),
-                        HourOfYear.dayOfMonth(hour),
-                        HourOfYear.hourOfDay(hour),
-                        0)
-                .minus(Duration.ofMillis(Math.round(site.utcOffsetHours() * 3_600_000)))
-                .atZone(ZoneOffset.UTC);
+        double zenith = clock.zenithDeg(table.year[hour], hour + table.centreHours + shiftHours);
+        return global[hour] - diffuse[hour] - direct[hour] * Math.max(0, Math.cos(Math.toRadians(zenith)));
     }
 }

@@ -16,8 +16,8 @@ final class CsvRows {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("-?\\d+,\\d+");
 
-    /** Java reads more than people write: 0x1p3 and 3.0d are numbers to it. NaN is a missing value. */
-    private static final Pattern NUMBER = Pattern.compile("[-+.\\deE]+|NaN");
+    /** What a number is written with. Java reads more than people write: 0x1p3 and 3.0d are numbers to it. */
+    private static final String OF_NUMBERS = "0123456789.-+eE";
 
     private CsvRows() {}
 
@@ -142,7 +142,7 @@ final class CsvRows {
     /** A number in a cell of a data row. */
     static double number(FileText text, int line, String column, @Nullable String cell) throws WeatherFileException {
         try {
-            if (cell != null && NUMBER.matcher(cell).matches()) {
+            if (cell != null && isWrittenAsNumber(cell)) {
                 double value = Double.parseDouble(cell);
                 if (!Double.isInfinite(value)) {
                     return value;
@@ -159,6 +159,16 @@ final class CsvRows {
                 cell != null && DECIMAL_COMMA.matcher(cell).matches()
                         ? "Write decimal points, not commas."
                         : "Correct the cell, or write the format's code for a missing value.");
+    }
+
+    /** Without a regular expression, which took a quarter of the time of reading. NaN is a missing value. */
+    private static boolean isWrittenAsNumber(String cell) {
+        for (int i = 0; i < cell.length(); i++) {
+            if (OF_NUMBERS.indexOf(cell.charAt(i)) < 0) {
+                return cell.equals("NaN");
+            }
+        }
+        return true;
     }
 
     /** A whole number in a cell of a data row. */
