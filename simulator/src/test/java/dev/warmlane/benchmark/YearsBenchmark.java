@@ -50,8 +50,7 @@ public class YearsBenchmark {
         WeatherYear sample = Demo.weather("cool-coast");
         for (int i = 0; i < YEARS; i++) {
             PlainWeatherWriter.write(
-                    RealYears.like(sample, 1980 + i, (i % 7) / 3.0, 1 - 0.01 * (i % 5)),
-                    folder.resolve(i + ".csv"));
+                    RealYears.like(sample, 1980 + i, (i % 7) / 3.0, 1 - 0.01 * (i % 5)), folder.resolve(i + ".csv"));
         }
         years = WeatherYears.read(folder);
         if (years.years().size() != YEARS) {

@@ -39,7 +39,8 @@ class SunClockTest {
                 int year = 1950 + random.nextInt(100);
                 // after February days of the year count alike in leap years; into the next year too
                 double hour = 60 * 24 + random.nextInt(306 * 24) + random.nextInt(3600) / 3600.0;
-                LocalDateTime local = LocalDateTime.of(year, 3, 1, 0, 0).plusSeconds(Math.round((hour - 59 * 24) * 3600));
+                LocalDateTime local =
+                        LocalDateTime.of(year, 3, 1, 0, 0).plusSeconds(Math.round((hour - 59 * 24) * 3600));
                 SolarPosition published = SPA.calculateSolarPosition(
                         local.minusHours(Math.round(site.utcOffsetHours())).atZone(ZoneOffset.UTC),
                         site.latitudeDeg(),
