@@ -119,4 +119,37 @@ class PumpTest {
         pump.look(NIGHT, 21);
         assertThat(pump.heat).isEqualTo(circuit.heatWm2(NIGHT, 21));
     }
+
+    /** With a stop difference so small that half the start difference would already be worth pumping for. */
+    @Test
+    void coolsNothingBeforeThePlateIsColderByTheStartDifference() {
+        Control fine = new Control(ON_K, OFF_K / 10, 30, Schedule.ALWAYS);
+        Circuit willing = new Circuit(Demo.FLAT, forcing.collectors().get(0), 0, fine, 312.5);
+        double near = nightC + ON_K / 2;
+        assertThat(willing.heatWm2(NIGHT, near)).isLessThan(-OFF_K / 10 * willing.capacityFlow);
+        assertThat(willing.coolsEnough(NIGHT, near)).isFalse();
+        assertThat(willing.coolsEnough(NIGHT, nightC + ON_K + EPSILON_K)).isTrue();
+    }
+
+    /** What is heat without pipes may arrive as none: the rise that a rule is told is that of the water that comes back. */
+    @Test
+    void tellsARuleTheRiseThatArrives() {
+        Circuit piped = new Circuit(Demo.FLAT, forcing.collectors().get(0), 2, installation.control(), 312.5);
+        double[] told = new double[2];
+        Pump ruled = new Pump(piped, (hour, poolC, dryPlateC, riseK) -> {
+            told[0] = dryPlateC;
+            told[1] = riseK;
+            return 0.25;
+        });
+        ruled.startHour(NOON, 30, true, NEVER_C);
+        double poolToAirK = 30 - forcing.collectors().get(0).airC(NOON);
+        assertThat(poolToAirK).as("pipes lose").isNotZero();
+        assertThat(told[0]).isEqualTo(noonC);
+        assertThat(told[1])
+                .isCloseTo(piped.givenWm2(NOON, 30) / piped.capacityFlow, within(1e-12))
+                .isNotCloseTo(piped.heatWm2(NOON, 30) / piped.capacityFlow, within(1e-3));
+        assertThat(ruled.running()).isTrue();
+        assertThat(ruled.part()).isEqualTo(0.25);
+        assertThat(ruled.switchC(NOON, 30, 40)).as("a rule decides by the hour").isNaN();
+    }
 }
