@@ -72,6 +72,11 @@ class BeforeOpeningTest {
         assertThat(opening.days()).isEqualTo(20);
         assertThat(opening.waterC()).isEqualTo(EARLY.with().waterEndC(479));
         assertThat(opening.waterC()).isGreaterThan(opening.waterWithoutC());
+        double delivered = 0;
+        for (int index = 0; index < 480; index++) {
+            delivered += EARLY.with().deliveredKwh(index);
+        }
+        assertThat(opening.deliveredKwh()).isCloseTo(delivered, ROUNDING).isPositive();
         // the small heater runs at full load in both pools: the collectors show in the water
         assertThat(opening.boughtKwh()).isPositive().isLessThanOrEqualTo(opening.boughtWithoutKwh());
         assertThat(TODAY.opening().early()).isFalse();

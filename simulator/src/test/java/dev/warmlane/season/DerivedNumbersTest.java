@@ -1,0 +1,162 @@
+package dev.warmlane.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.collector.CollectorArray;
+import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.pool.Flow;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Numbers of a season that come from others, made again from the ledger. */
+class DerivedNumbersTest {
+
+    private static final Offset<Double> SAME_SUM = within(1e-6);
+
+    private static List<SeasonForecast> forecasts() {
+        return SampleForecasts.all();
+    }
+
+    /** Collectors and their pipes count as one: what the pipes lose never arrived. */
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void sharesAreOfWhatWarmedTheWater(SeasonForecast forecast) {
+        for (PeriodSummary month : forecast.months()) {
+            HeatBalance balance = month.balance();
+            double gains = Math.max(0, balance.kwh(Flow.COLLECTORS) + balance.kwh(Flow.PIPES));
+            for (Flow flow : Flow.values()) {
+                boolean circuit = flow == Flow.COLLECTORS || flow == Flow.PIPES;
+                gains += circuit || balance.kwh(flow) < 0 ? 0 : balance.kwh(flow);
+            }
+            assertThat(balance.gainsKwh()).isCloseTo(gains, SAME_SUM);
+            assertShare(month.solarShareOfGains(), balance.deliveredKwh(), gains);
+            assertShare(
+                    month.solarShareOfHeating(),
+                    balance.deliveredKwh(),
+                    balance.deliveredKwh() + balance.kwh(Flow.HEATER));
+            assertThat(month.gainedK())
+                    .isEqualTo(month.water().meanC() - month.waterWithout().meanC());
+        }
+    }
+
+    private static void assertShare(OptionalDouble share, double part, double whole) {
+        if (whole > 0) {
+            assertThat(share.orElseThrow()).isCloseTo(part / whole, within(1e-12));
+        } else {
+            assertThat(share).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void openHoursAreThoseOfTheSchedule(SeasonForecast forecast) {
+        SeasonLedger ledger = forecast.with();
+        int open = 0;
+        for (int index = ledger.opening(); index < ledger.hours(); index++) {
+            open += ledger.installation().season().openHours().at(ledger.hourOfYear(index)) > 0 ? 1 : 0;
+        }
+        assertThat(forecast.summary().season().comfort().openHours()).isEqualTo(open);
+    }
+
+    /** Counted from opening until the water first ends an hour at comfort. */
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void warmUpEndsWithTheFirstHourAtComfort(SeasonForecast forecast) {
+        SeasonSummary summary = forecast.summary();
+        SeasonLedger ledger = forecast.without();
+        double comfortC = forecast.installation().comfortC() - 1e-6;
+        int hours = 0;
+        double waterC = ledger.waterStartC(ledger.opening());
+        while (waterC < comfortC && ledger.opening() + hours < ledger.hours()) {
+            waterC = ledger.waterEndC(ledger.opening() + hours);
+            hours++;
+        }
+        if (waterC >= comfortC) {
+            assertThat(summary.warmUpHoursWithout()).hasValue(hours);
+        } else {
+            assertThat(summary.warmUpHoursWithout()).isEmpty();
+        }
+    }
+
+    /** Water that stood in the plates may be as hot as they were in the hour of the start and in the one before. */
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void theFirstSlugIsAsHotAsThePlateStood(SeasonForecast forecast) {
+        SeasonLedger ledger = forecast.with();
+        double hottest = Double.NEGATIVE_INFINITY;
+        for (int array = 0; array < forecast.installation().arrays().size(); array++) {
+            CollectorForcing collector = forecast.forcing().collectors().get(array);
+            for (int index = 0; index < ledger.hours(); index++) {
+                boolean stood = index > 0 && ledger.runShare(array, index - 1) < 1;
+                boolean runs = ledger.runShare(array, index) > 0;
+                if (runs && stood) {
+                    hottest = Math.max(hottest, plateC(ledger, collector, index - 1));
+                }
+                if (runs && (stood || index == 0 || ledger.runShare(array, index) < 1)) {
+                    hottest = Math.max(hottest, plateC(ledger, collector, index));
+                }
+            }
+        }
+        OptionalDouble slug =
+                forecast.summary().workingRange().map(WorkingRange::hottestFirstSlugC).orElse(OptionalDouble.empty());
+        if (Double.isInfinite(hottest)) {
+            assertThat(slug).isEmpty();
+        } else {
+            assertThat(slug).hasValue(hottest);
+        }
+    }
+
+    private static double plateC(SeasonLedger ledger, CollectorForcing collector, int index) {
+        return collector.curves().highestPlateC(ledger.hourOfYear(index));
+    }
+
+    /** Rigid PVC of 7e-5/K, a bay of 6 m, from -10 to 70 °C: 33.6 mm. */
+    @Test
+    void aPipeMovesByItsExpansion() {
+        WorkingRange told = SampleForecasts.MUNICIPAL.summary().workingRange().orElseThrow();
+        WorkingRange range = new WorkingRange(
+                70,
+                -10,
+                0,
+                0,
+                0,
+                0,
+                told.firstFrostInSeason(),
+                told.lastFrostInSeason(),
+                told.drainDown(),
+                OptionalDouble.empty(),
+                0);
+        assertThat(range.pipeMovementMm(6, 7e-5)).isCloseTo(33.6, within(1e-9));
+    }
+
+    /** A hundredth more, or less where no more can be described; what is too small to shrink stays. */
+    @Test
+    void theNextSquareMetreIsLookedForWhereThereMayBeOne() {
+        SeasonForecast usual = SampleForecasts.MUNICIPAL;
+        double area = usual.installation().collectorAreaM2();
+        assertThat(usual.grown().orElseThrow().installation().collectorAreaM2()).isCloseTo(1.01 * area, within(1e-9));
+
+        CollectorArray array = usual.installation().arrays().get(0);
+        SeasonForecast largest = SampleForecasts.municipal(usual.installation().toBuilder()
+                .arrays(array.withAreaM2(CollectorArray.AREA.highest()), array.withAreaM2(CollectorArray.AREA.lowest()))
+                .build());
+        assertThat(largest.grown().orElseThrow().installation().arrays().stream().map(CollectorArray::areaM2))
+                .containsExactly(0.99 * CollectorArray.AREA.highest(), CollectorArray.AREA.lowest());
+        assertThat(SampleForecasts.BARE.grown()).isEmpty();
+    }
+
+    @Test
+    void forcingOfOtherWeatherIsRefused() {
+        SeasonForecast usual = SampleForecasts.MUNICIPAL;
+        assertThatThrownBy(() -> SeasonForecast.of(usual.installation(), usual.forcing(), Demo.weather("hot-dry")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("weather");
+    }
+}
