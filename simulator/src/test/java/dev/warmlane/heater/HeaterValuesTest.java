@@ -16,7 +16,8 @@ class HeaterValuesTest {
     @Test
     void aBillCostsSomethingOrIsSilent() {
         assertThat(new Bill(1, SaleUnit.M3, OptionalDouble.empty()).cost()).isEmpty();
-        assertThatThrownBy(() -> new Bill(1, SaleUnit.M3, OptionalDouble.of(0))).hasMessageContaining("cost of the bill");
+        assertThatThrownBy(() -> new Bill(1, SaleUnit.M3, OptionalDouble.of(0)))
+                .hasMessageContaining("cost of the bill");
         assertThatThrownBy(() -> new Bill(0, SaleUnit.M3, OptionalDouble.empty()))
                 .hasMessageContaining("amount of the bill");
     }
@@ -28,7 +29,8 @@ class HeaterValuesTest {
         assertThatThrownBy(() -> new Fuel("x", Carrier.ELECTRICITY, SaleUnit.M3, 38, 50))
                 .hasMessageContaining("is sold by energy");
         // a pound is no unit here; what holds too little heat for a gas in m3 does so in hundred cubic feet too
-        assertThatThrownBy(() -> new Fuel("x", Carrier.GAS, SaleUnit.CCF, 2, 50)).hasMessageContaining("heating value");
+        assertThatThrownBy(() -> new Fuel("x", Carrier.GAS, SaleUnit.CCF, 2, 50))
+                .hasMessageContaining("heating value");
     }
 
     /** A network may burn three kWh for one that it sells; a fire gives no more than its fuel holds. */

@@ -104,8 +104,10 @@ class DerivedNumbersTest {
                 }
             }
         }
-        OptionalDouble slug =
-                forecast.summary().workingRange().map(WorkingRange::hottestFirstSlugC).orElse(OptionalDouble.empty());
+        OptionalDouble slug = forecast.summary()
+                .workingRange()
+                .map(WorkingRange::hottestFirstSlugC)
+                .orElse(OptionalDouble.empty());
         if (Double.isInfinite(hottest)) {
             assertThat(slug).isEmpty();
         } else {
@@ -147,7 +149,8 @@ class DerivedNumbersTest {
         SeasonForecast largest = SampleForecasts.municipal(usual.installation().toBuilder()
                 .arrays(array.withAreaM2(CollectorArray.AREA.highest()), array.withAreaM2(CollectorArray.AREA.lowest()))
                 .build());
-        assertThat(largest.grown().orElseThrow().installation().arrays().stream().map(CollectorArray::areaM2))
+        assertThat(largest.grown().orElseThrow().installation().arrays().stream()
+                        .map(CollectorArray::areaM2))
                 .containsExactly(0.99 * CollectorArray.AREA.highest(), CollectorArray.AREA.lowest());
         assertThat(SampleForecasts.BARE.grown()).isEmpty();
     }
