@@ -6,6 +6,7 @@ import dev.warmlane.physics.FilmAir;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherYear;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What the air of each hour means for convection. Properties belong to the film between the air and a surface; they are
@@ -27,20 +28,32 @@ final class AirHours {
     /** Prandtl number of air, frozen: it moves between 0.70 and 0.72 over the weather of a year. */
     static final double PRANDTL = Air.prandtl(20);
 
-    final double[] temperatureC = new double[HourOfYear.HOURS];
-    final double[] conductivityWmK = new double[HourOfYear.HOURS];
-    final double[] viscosityM2S = new double[HourOfYear.HOURS];
-    final double[] expansionPerK = new double[HourOfYear.HOURS];
-    final double[] buoyancy = new double[HourOfYear.HOURS];
-    final double[] rootBuoyancy = new double[HourOfYear.HOURS];
-    final double[] rootConductivity = new double[HourOfYear.HOURS];
+    final double[] temperatureC;
+    final double[] conductivityWmK;
+    final double[] viscosityM2S;
+    final double[] expansionPerK;
+    final double[] buoyancy;
+    final double[] rootBuoyancy;
+    final double[] rootConductivity;
 
     AirHours(WeatherYear weather) {
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            temperatureC[hour] = weather.airTemperatureC(hour);
+        this(HourOfYear.HOURS, weather::airTemperatureC, weather::pressureKpa);
+    }
+
+    /** The air of as many hours, or moments, as asked for. */
+    AirHours(int hours, IntToDoubleFunction airC, IntToDoubleFunction pressureKpa) {
+        temperatureC = new double[hours];
+        conductivityWmK = new double[hours];
+        viscosityM2S = new double[hours];
+        expansionPerK = new double[hours];
+        buoyancy = new double[hours];
+        rootBuoyancy = new double[hours];
+        rootConductivity = new double[hours];
+        for (int hour = 0; hour < hours; hour++) {
+            temperatureC[hour] = airC.applyAsDouble(hour);
             double film = (temperatureC[hour] + SURFACE_C) / 2;
             conductivityWmK[hour] = Air.conductivityWmK(film);
-            viscosityM2S[hour] = Air.kinematicViscosityM2S(film, weather.pressureKpa(hour));
+            viscosityM2S[hour] = Air.kinematicViscosityM2S(film, pressureKpa.applyAsDouble(hour));
             expansionPerK[hour] = Air.expansionPerK(film);
             buoyancy[hour] = NaturalFace.buoyancy(
                     conductivityWmK[hour], Film.rayleighPerKelvin(expansionPerK[hour], viscosityM2S[hour], PRANDTL));

@@ -5,7 +5,8 @@ import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.irradiance.MatteBlack;
 
 /**
- * Gathers a certificate in the form of 2017, see {@link CertificateCurve#builder}. A coefficient that the certificate does
+ * Gathers a certificate in the form of 2017, see {@link CertificateCurve#builder}, or in one whose wind is plain u, see
+ * {@link CertificateCurve#plainWindBuilder}. A coefficient that the certificate does
  * not state is 0; light aslant is taken as by matte black paint.
  */
 public final class CertificateBuilder {
@@ -13,6 +14,7 @@ public final class CertificateBuilder {
     private final double eta0;
     private final double a1;
     private final TestStand test;
+    private final boolean plainWind;
     private double a2;
     private double a3;
     private double a4;
@@ -21,10 +23,11 @@ public final class CertificateBuilder {
     private double a8;
     private IncidenceModifier incidence = new MatteBlack();
 
-    CertificateBuilder(double eta0, double a1, TestStand test) {
+    CertificateBuilder(double eta0, double a1, TestStand test, boolean plainWind) {
         this.eta0 = eta0;
         this.a1 = a1;
         this.test = test;
+        this.plainWind = plainWind;
     }
 
     /** See {@link CertificateCurve#a2}, W/m²K². */
@@ -75,6 +78,8 @@ public final class CertificateBuilder {
      * @throws IllegalArgumentException if a value is out of range, or the coefficients leave no loss of an unglazed collector
      */
     public CertificateCurve build() {
-        return new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, incidence, test);
+        double calm = plainWind ? CertificateCurve.REFERENCE_WIND_MS : 0;
+        return new CertificateCurve(
+                eta0 - calm * a6, a1 + calm * a3, a2, a3, a4 - calm * a7, a6, a7, a8, incidence, test);
     }
 }

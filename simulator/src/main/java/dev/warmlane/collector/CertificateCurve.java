@@ -3,6 +3,8 @@ package dev.warmlane.collector;
 import dev.warmlane.irradiance.IncidenceModifier;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -43,7 +45,7 @@ public record CertificateCurve(
         double a8,
         IncidenceModifier incidence,
         TestStand test)
-        implements CollectorModel {
+        implements CollectorModel, HeatAtMoment {
 
     /** Range of {@link #eta0}. */
     public static final Range ETA0 = Range.share("eta0", 0.1, 1);
@@ -99,7 +101,38 @@ public record CertificateCurve(
 
     /** Starts a certificate in the form of 2017 from what every one states, with the defaults of {@link CertificateBuilder}. */
     public static CertificateBuilder builder(double eta0, double a1, TestStand test) {
-        return new CertificateBuilder(eta0, a1, test);
+        return new CertificateBuilder(eta0, a1, test, false);
+    }
+
+    /**
+     * Starts a certificate in the quasi-dynamic form of EN 12975-2:2006 (from memory), which is still printed: its
+     * coefficients c1 to c6 are the terms of a1 to a6, but multiply the plain wind u, not u − 3 m/s. So η0 and c1 are those of
+     * still air, and the curve has η0 − 3c6 and c1 + 3c3 in their place. Exact for light straight on; aslant the forms differ
+     * by 3c6·(1 − K)·G, since one has K in that term and the other has not. Read as the form of 2017 a certificate would lose
+     * 3c3 too little at every wind: {@link #doubt} tells where that shows.
+     */
+    public static CertificateBuilder plainWindBuilder(double eta0, double c1, TestStand test) {
+        return new CertificateBuilder(eta0, c1, test, true);
+    }
+
+    /**
+     * What is doubtful about the coefficients, in a sentence; nothing for most. A plate that loses less in still air, a1 − 3a3,
+     * than its faces radiate to a sky, has no physics: even without any convection it would radiate a4·4σTa³ for each face
+     * that was open (a4 holds the emittance, from plate to fluid; T of {@value CertificateLimits#DOUBT_AIR_C} °C). A straight
+     * line through tests in wind lies above the true loss of still air, not below, since convection bends down from there.
+     * Then the wind of another form was meant, see {@link #plainWindBuilder}, or a digit is wrong.
+     */
+    public Optional<String> doubt() {
+        return CertificateLimits.losesLessThanItRadiates(a1, a3, a4, a7, test)
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "the certificate loses %.1f W/m2K in still air (a1 - 3 a3), less than the %.1f W/m2K that %s:"
+                                + " do its coefficients multiply the plain wind and not u - 3 m/s?%s",
+                        CertificateLimits.calmLossWm2K(a1, a3),
+                        CertificateLimits.radiatedWm2K(a4, a7, test),
+                        test.backOpen() ? "front and open back radiate" : "its front radiates",
+                        test.backOpen() ? " Or was the back closed?" : ""))
+                : Optional.empty();
     }
 
     /** Whether the losses are enough for a collector that was tested with an open back, see {@link CertificateLimits}. */
@@ -113,7 +146,7 @@ public record CertificateCurve(
     }
 
     /**
-     * Heat per m² of collector, W/m².
+     * Heat per m² of collector, W/m², where the light after incidence is at hand; {@link #heatAtMeanWm2} finds it.
      *
      * @param modifiedIrradiance irradiance after incidence, Kb·Gb + Kd·Gd, W/m²
      * @param irradiance irradiance on the plane, W/m²
@@ -134,6 +167,17 @@ public record CertificateCurve(
                 - a6 * u * irradiance
                 - a7 * u * netLongWave
                 - a8 * square * square;
+    }
+
+    /** With its own incidence modifier, at the wind of the test stand as it is; not held to the tested winds. */
+    @Override
+    public double heatAtMeanWm2(CollectorMoment at, double meanC) {
+        return heatWm2(
+                at.light().afterWm2(incidence),
+                at.light().totalWm2(),
+                at.netLongWaveWm2(),
+                at.windMs(),
+                meanC - at.airC());
     }
 
     /** By how much the heat falls with each kelvin of mean fluid temperature, W/m²K; at and below the air's the least. */

@@ -24,7 +24,25 @@ public final class CertificateLimits {
     /** The two forms of the standard are one polynomial but for rounding. */
     private static final double ROUNDING = 1e-9;
 
+    /** Air for which the radiation of a plate is reckoned where a certificate is doubted, °C: that of a mild test day; own choice. */
+    public static final double DOUBT_AIR_C = 20;
+
     private CertificateLimits() {}
+
+    /** Loss in still air, W/m²K: the straight line through the tested winds carried on to none. */
+    public static double calmLossWm2K(double a1, double a3) {
+        return a1 - a3 * CertificateCurve.REFERENCE_WIND_MS;
+    }
+
+    /** What the open faces of a tested plate radiate per kelvin above the air in still air, W/m²K: a4·4σTa³ each. */
+    public static double radiatedWm2K(double a4, double a7, TestStand test) {
+        return (test.backOpen() ? 2 : 1) * at(0, a4, a7) * radiationWm2K(DOUBT_AIR_C);
+    }
+
+    /** Whether a plate would lose less in still air than it radiates, see {@link CertificateCurve#doubt}. */
+    public static boolean losesLessThanItRadiates(double a1, double a3, double a4, double a7, TestStand test) {
+        return calmLossWm2K(a1, a3) < radiatedWm2K(a4, a7, test);
+    }
 
     /** Loss at the lowest tested wind, where it is least, W/m²K: a1 + a3·u′. */
     public static double lossWm2K(double a1, double a3, TestStand test) {

@@ -37,29 +37,37 @@ final class ClosedBack {
     final boolean isBoard;
 
     /** Conductance from the plate to what is behind, W/m²K. */
-    final double[] wm2K = new double[HourOfYear.HOURS];
+    final double[] wm2K;
 
     /** Temperature of what is behind, °C. */
-    final double[] behindC = new double[HourOfYear.HOURS];
+    final double[] behindC;
 
     /** By how much its outer face gets warmer with each kelvin of the plate; 0 where it has none. */
-    final double[] facePerK = new double[HourOfYear.HOURS];
+    final double[] facePerK;
 
-    private ClosedBack(boolean isBoard) {
+    private ClosedBack(boolean isBoard, int hours) {
         this.isBoard = isBoard;
+        this.wm2K = new double[hours];
+        this.behindC = new double[hours];
+        this.facePerK = new double[hours];
     }
 
     /** From a mat through gap and roof to the room. */
     static ClosedBack throughRoof(double wm2K, double roomC) {
-        ClosedBack back = new ClosedBack(false);
+        return to(roomC, wm2K, HourOfYear.HOURS);
+    }
+
+    /** From a plate to something of one temperature, for as many hours, or moments, as asked for. */
+    static ClosedBack to(double behindC, double wm2K, int hours) {
+        ClosedBack back = new ClosedBack(false, hours);
         Arrays.fill(back.wm2K, wm2K);
-        Arrays.fill(back.behindC, roomC);
+        Arrays.fill(back.behindC, behindC);
         return back;
     }
 
     /** Through a board, each hour of which {@link #outside} tells. */
     static ClosedBack board() {
-        return new ClosedBack(true);
+        return new ClosedBack(true, HourOfYear.HOURS);
     }
 
     /**

@@ -10,19 +10,19 @@ import org.jspecify.annotations.Nullable;
 final class Exposure {
 
     /** Light on the front in the plane of the collector, before incidence, W/m². */
-    final double[] irradiance = new double[HourOfYear.HOURS];
+    final double[] irradiance;
 
     /** Light on the front after incidence, K·G, W/m². */
-    final double[] modifiedFront = new double[HourOfYear.HOURS];
+    final double[] modifiedFront;
 
     /** Light on an open back after incidence, K·G, W/m². */
-    final double[] modifiedBack = new double[HourOfYear.HOURS];
+    final double[] modifiedBack;
 
     /** Long-wave that arrives at the front, W/m². */
-    final double[] longWaveFront = new double[HourOfYear.HOURS];
+    final double[] longWaveFront;
 
     /** Long-wave that arrives at an open back, W/m². */
-    final double[] longWaveBack = new double[HourOfYear.HOURS];
+    final double[] longWaveBack;
 
     final FaceFilm front;
 
@@ -43,7 +43,7 @@ final class Exposure {
 
     /** Of a collector on a roof. */
     Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed) {
-        this(front, back, closed, DryView.SAME, 0, 1);
+        this(HourOfYear.HOURS, front, back, closed, DryView.SAME, 0, 1);
     }
 
     Exposure(
@@ -53,6 +53,27 @@ final class Exposure {
             DryView dry,
             double aboveRoofM,
             double windShare) {
+        this(HourOfYear.HOURS, front, back, closed, dry, aboveRoofM, windShare);
+    }
+
+    /** Of a collector that stands alone with a closed back, for one moment. */
+    static Exposure atMoment(FaceFilm front, ClosedBack closed) {
+        return new Exposure(1, front, null, closed, DryView.SAME, 0, 1);
+    }
+
+    private Exposure(
+            int hours,
+            FaceFilm front,
+            @Nullable FaceFilm back,
+            ClosedBack closed,
+            DryView dry,
+            double aboveRoofM,
+            double windShare) {
+        this.irradiance = new double[hours];
+        this.modifiedFront = new double[hours];
+        this.modifiedBack = new double[hours];
+        this.longWaveFront = new double[hours];
+        this.longWaveBack = new double[hours];
         this.dry = dry;
         this.aboveRoofM = aboveRoofM;
         this.windShare = windShare;

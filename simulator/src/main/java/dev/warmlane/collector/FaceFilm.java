@@ -3,7 +3,6 @@ package dev.warmlane.collector;
 import dev.warmlane.physics.Film;
 import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.physics.NaturalFace;
-import dev.warmlane.site.HourOfYear;
 
 /**
  * The film coefficient of one face of a collector or of the roof in each hour. By the physics it is one function for
@@ -54,15 +53,17 @@ abstract class FaceFilm {
         private final AirHours air;
         private final NaturalFace natural;
         private final boolean onRoof;
-        private final double[] forced = new double[HourOfYear.HOURS];
-        private final double[] richardsonPerK = new double[HourOfYear.HOURS];
+        private final double[] forced;
+        private final double[] richardsonPerK;
 
         Physical(
                 AirHours air, double[] windMs, FilmCorrelation.Face face, double roughnessFactor, NaturalFace natural) {
             this.air = air;
             this.natural = natural;
             this.onRoof = face.onRoof();
-            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            this.forced = new double[windMs.length];
+            this.richardsonPerK = new double[windMs.length];
+            for (int hour = 0; hour < windMs.length; hour++) {
                 double wind = Film.effectiveWindMs(windMs[hour]);
                 forced[hour] = Film.forcedTurbulent(wind, face.runM(), roughnessFactor, air.film(hour));
                 richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, face.runM());
@@ -100,10 +101,11 @@ abstract class FaceFilm {
 
     private static final class Fitted extends FaceFilm {
 
-        private final double[] coefficient = new double[HourOfYear.HOURS];
+        private final double[] coefficient;
 
         Fitted(FilmCorrelation.WindFit fit, double[] windMs) {
-            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            coefficient = new double[windMs.length];
+            for (int hour = 0; hour < windMs.length; hour++) {
                 coefficient[hour] = checked(fit.coefficient(windMs[hour]), windMs[hour]);
             }
         }

@@ -105,12 +105,12 @@ final class CollectorModelReader {
         }
         return form == CertificateKeys.Form.ISO_9806_2013
                 ? form2013(s, eta0, incidence, stand)
-                : form2017(s, eta0, incidence, stand);
+                : form2017(s, form == CertificateKeys.Form.EN_12975, eta0, incidence, stand);
     }
 
     private static @Nullable CollectorModel form2013(
             Section s, double eta0, IncidenceModifier incidence, @Nullable TestStand stand) {
-        s.refuse("allowed with the 2017 form only", FORM_2017);
+        s.refuse("allowed with the 2017 form and EN 12975 only", FORM_2017);
         double bu = s.get(CertificateKeys.BU);
         double b1 = s.get(CertificateKeys.B1);
         double b2 = s.get(CertificateKeys.B2);
@@ -123,7 +123,7 @@ final class CollectorModelReader {
     }
 
     private static @Nullable CollectorModel form2017(
-            Section s, double eta0, IncidenceModifier incidence, @Nullable TestStand stand) {
+            Section s, boolean plainWind, double eta0, IncidenceModifier incidence, @Nullable TestStand stand) {
         s.refuse("allowed with the 2013 form only", FORM_2013);
         double a1 = s.get(CertificateKeys.A1);
         double a2 = s.get(CertificateKeys.A2);
@@ -133,9 +133,23 @@ final class CollectorModelReader {
         double a7 = s.get(CertificateKeys.A7);
         double a8 = s.get(CertificateKeys.A8);
         if (!s.hasFailed()) {
-            CertificateChecks.form2017(s, eta0, a1, a3, a4, a6, a7, Objects.requireNonNull(stand));
+            TestStand tested = Objects.requireNonNull(stand);
+            if (plainWind) {
+                CertificateChecks.plainWind(s, eta0, a1, a3, a4, a6, a7, tested);
+            } else {
+                CertificateChecks.form2017(s, eta0, a1, a3, a4, a6, a7, tested);
+            }
         }
-        return s.build(
-                () -> new CertificateCurve(eta0, a1, a2, a3, a4, a6, a7, a8, incidence, Objects.requireNonNull(stand)));
+        return s.build(() -> (plainWind
+                        ? CertificateCurve.plainWindBuilder(eta0, a1, Objects.requireNonNull(stand))
+                        : CertificateCurve.builder(eta0, a1, Objects.requireNonNull(stand)))
+                .a2(a2)
+                .a3(a3)
+                .a4(a4)
+                .a6(a6)
+                .a7(a7)
+                .a8(a8)
+                .incidence(incidence)
+                .build());
     }
 }
