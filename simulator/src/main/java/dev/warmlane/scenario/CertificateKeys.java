@@ -15,8 +15,8 @@ final class CertificateKeys {
             WordKinds.choice(Form.class),
             "the form of its coefficients: unglazed ISO 9806:2013; ISO 9806:2017; or EN 12975, whose c1 to c6 are given as a1 to"
                     + " a6 and multiply the plain wind, not u - 3 m/s");
-    static final Key<Double> ETA0 =
-            Key.required("eta0", CertificateCurve.ETA0, "zero-loss efficiency: in still air (2013, EN 12975), at 3 m/s (2017)");
+    static final Key<Double> ETA0 = Key.required(
+            "eta0", CertificateCurve.ETA0, "zero-loss efficiency: in still air (2013, EN 12975), at 3 m/s (2017)");
     static final Key<Double> BU =
             Key.optional("bu", CertificateCurve.BU, "wind dependence of the zero-loss efficiency", OF_2013);
     static final Key<Double> B1 = Key.optional("b1", CertificateCurve.B1, "loss coefficient in still air", OF_2013);
@@ -26,21 +26,17 @@ final class CertificateKeys {
             CertificateCurve.EMITTANCE_RATIO,
             "long-wave emittance over short-wave absorptance",
             OF_2013);
-    static final Key<Double> A1 = Key.optional("a1", CertificateCurve.A1, "loss coefficient: at 3 m/s (2017), in still air (EN 12975)", OF_2017);
+    static final Key<Double> A1 = Key.optional(
+            "a1", CertificateCurve.A1, "loss coefficient: at 3 m/s (2017), in still air (EN 12975)", OF_2017);
     static final Key<Double> A2 = Key.assumed(
-            "a2",
-            CertificateCurve.A2,
-            "temperature dependence of the loss; counted above air temperature",
-            0.0,
-            NONE);
+            "a2", CertificateCurve.A2, "temperature dependence of the loss; counted above air temperature", 0.0, NONE);
     static final Key<Double> A3 = Key.optional("a3", CertificateCurve.A3, "wind dependence of the loss", OF_2017);
     static final Key<Double> A4 = Key.optional("a4", CertificateCurve.A4, "sky temperature dependence", OF_2017);
     static final Key<Double> A6 =
             Key.optional("a6", CertificateCurve.A6, "wind dependence of the zero-loss efficiency", OF_2017);
-    static final Key<Double> A7 =
-            Key.assumed("a7", CertificateCurve.A7, "wind dependence of the sky term", 0.0, NONE);
-    static final Key<Double> A8 = Key.assumed(
-            "a8", CertificateCurve.A8, "radiation loss; counted above air temperature", 0.0, NONE);
+    static final Key<Double> A7 = Key.assumed("a7", CertificateCurve.A7, "wind dependence of the sky term", 0.0, NONE);
+    static final Key<Double> A8 =
+            Key.assumed("a8", CertificateCurve.A8, "radiation loss; counted above air temperature", 0.0, NONE);
     static final Key<TestBack> TEST_BACK = Key.required(
             "test_back", WordKinds.choice(TestBack.class), "whether the wind reached the back of the tested collector");
     static final Key<Double> TEST_LENGTH =

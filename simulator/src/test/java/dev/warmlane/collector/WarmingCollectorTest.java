@@ -16,8 +16,7 @@ class WarmingCollectorTest {
             .a6(0.003)
             .build();
 
-    private static final CollectorMoment SUN =
-            new CollectorMoment(new PlaneLight(700, 100, 20, 45), 380, 25, 2);
+    private static final CollectorMoment SUN = new CollectorMoment(new PlaneLight(700, 100, 20, 45), 380, 25, 2);
 
     private static final double CAPACITY = 42_200;
     private static final double FLOW = 0.02;
