@@ -4,8 +4,8 @@ import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Film;
 import dev.warmlane.physics.FilmAir;
 import dev.warmlane.physics.NaturalFace;
-import dev.warmlane.site.HourOfYear;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
+import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -36,12 +36,15 @@ final class AirHours {
     final double[] rootBuoyancy;
     final double[] rootConductivity;
 
-    AirHours(WeatherYear weather) {
-        this(HourOfYear.HOURS, weather::airTemperatureC, weather::pressureKpa);
+    private final IntFunction<String> labels;
+
+    AirHours(HourlyWeather weather) {
+        this(weather.hours(), weather::airTemperatureC, weather::pressureKpa, weather::label);
     }
 
     /** The air of as many hours, or moments, as asked for. */
-    AirHours(int hours, IntToDoubleFunction airC, IntToDoubleFunction pressureKpa) {
+    AirHours(int hours, IntToDoubleFunction airC, IntToDoubleFunction pressureKpa, IntFunction<String> labels) {
+        this.labels = labels;
         temperatureC = new double[hours];
         conductivityWmK = new double[hours];
         viscosityM2S = new double[hours];
@@ -70,5 +73,10 @@ final class AirHours {
     /** The factor on a film coefficient for a surface some kelvins above the air, see {@link #SURFACE_SLOPE_PER_K}. */
     double surfaceCorrection(int hour, double differenceK) {
         return 1 + SURFACE_SLOPE_PER_K * (temperatureC[hour] + differenceK - SURFACE_C);
+    }
+
+    /** An hour as a person reads it. */
+    String label(int hour) {
+        return labels.apply(hour);
     }
 }

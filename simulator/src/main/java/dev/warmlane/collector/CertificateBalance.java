@@ -5,7 +5,6 @@ import dev.warmlane.physics.Film;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.physics.PlateFace;
 import dev.warmlane.physics.Water;
-import dev.warmlane.site.HourOfYear;
 
 /**
  * The heat of a mounted collector by its test certificate. The certificate's wind is the one on the test stand; here it
@@ -41,13 +40,13 @@ final class CertificateBalance implements HourlyHeat {
     private final CertificateCurve curve;
     private final AirHours air;
     private final double capacityFlow;
-    private final double[] testWindMs = new double[HourOfYear.HOURS];
+    private final double[] testWindMs;
     /** Open backs of the mounting less those of the test: 1, 0 or -1. */
     private final int backsMore;
     /** What a board lets through that closes the back of a collector tested with it open. */
     private final ClosedBack board;
 
-    private final boolean[] outsideTest = new boolean[HourOfYear.HOURS];
+    private final boolean[] outsideTest;
 
     // the hour whose dry plate was looked for last, and how far it stands above the air, K
     private int dryHour = -1;
@@ -59,11 +58,16 @@ final class CertificateBalance implements HourlyHeat {
         this.air = air;
         this.capacityFlow = flowKgSM2 * Water.specificHeatJKgK(25);
         CertificateCurve.TestStand test = curve.test();
-        this.board = test.backOpen() && exposure.closed.isBoard ? exposure.closed : ClosedBack.NONE;
+        this.board = test.backOpen() && exposure.closed.isBoard
+                ? exposure.closed
+                : ClosedBack.none(exposure.irradiance.length);
         this.backsMore = (exposure.back == null ? 0 : 1) - (test.backOpen() ? 1 : 0);
+        int count = exposure.irradiance.length;
+        this.testWindMs = new double[count];
+        this.outsideTest = new boolean[count];
         NaturalFace upper = face(test, true);
         NaturalFace lower = face(test, false);
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < testWindMs.length; hour++) {
             double difference = AirHours.SURFACE_C - air.temperatureC[hour];
             double up = upper.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
             double down = lower.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
@@ -125,7 +129,7 @@ final class CertificateBalance implements HourlyHeat {
     @Override
     public int hoursOutside() {
         int hours = 0;
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < testWindMs.length; hour++) {
             hours += outsideTest[hour] && exposure.irradiance[hour] > 0 ? 1 : 0;
         }
         return hours;

@@ -1,7 +1,6 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.physics.Constants;
-import dev.warmlane.site.HourOfYear;
 import java.util.Arrays;
 
 /**
@@ -16,7 +15,9 @@ import java.util.Arrays;
 final class ClosedBack {
 
     /** Nothing passes: the back is open, and has its own film. */
-    static final ClosedBack NONE = throughRoof(0, 0);
+    static ClosedBack none(int hours) {
+        return throughRoof(hours, 0, 0);
+    }
 
     /** Short-wave that the outer face of a board absorbs: wood and most paints, handbook tables from memory; own choice. */
     static final double BOARD_ABSORPTANCE = 0.6;
@@ -53,8 +54,8 @@ final class ClosedBack {
     }
 
     /** From a mat through gap and roof to the room. */
-    static ClosedBack throughRoof(double wm2K, double roomC) {
-        return to(roomC, wm2K, HourOfYear.HOURS);
+    static ClosedBack throughRoof(int hours, double wm2K, double roomC) {
+        return to(roomC, wm2K, hours);
     }
 
     /** From a plate to something of one temperature, for as many hours, or moments, as asked for. */
@@ -66,8 +67,8 @@ final class ClosedBack {
     }
 
     /** Through a board, each hour of which {@link #outside} tells. */
-    static ClosedBack board() {
-        return new ClosedBack(true, HourOfYear.HOURS);
+    static ClosedBack board(int hours) {
+        return new ClosedBack(true, hours);
     }
 
     /**

@@ -1,10 +1,9 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,29 +44,30 @@ public final class CollectorForcing {
      * @param array what is mounted; its area does not matter
      */
     public static CollectorForcing of(CollectorSurroundings around, CollectorArray array) {
-        double[] irradiance = new double[HourOfYear.HOURS];
-        HeatCurves curves = new HeatCurves();
+        int hours = around.weather().hours();
+        double[] irradiance = new double[hours];
+        HeatCurves curves = new HeatCurves(hours);
         int outside = 0;
         List<Part> parts = parts(around, array);
         for (Part part : parts) {
             HourlyHeat heat = heat(around, array, part.exposure);
             outside = Math.max(outside, heat.hoursOutside());
-            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+            for (int hour = 0; hour < hours; hour++) {
                 irradiance[hour] += part.weight * part.exposure.irradiance[hour];
                 curves.add(hour, part.weight, heat);
             }
         }
         boolean filmOfFace = around.physics().film().match(physical -> false, fit -> false, face -> true);
         if (array.model().curve().isPresent() || filmOfFace) {
-            for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-                curves.checkFalls(hour);
+            for (int hour = 0; hour < hours; hour++) {
+                curves.checkFalls(hour, around.weather());
             }
         }
         return new CollectorForcing(around, array, parts, curves, irradiance, outside);
     }
 
-    /** The typical year it was prepared in. */
-    public WeatherYear weather() {
+    /** The weather it was prepared in. */
+    public HourlyWeather weather() {
         return around.weather();
     }
 

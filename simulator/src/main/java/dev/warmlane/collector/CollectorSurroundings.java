@@ -4,10 +4,9 @@ import dev.warmlane.physics.FilmCorrelation;
 import dev.warmlane.physics.FilmCorrelation.Face;
 import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.physics.PlateFace;
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import dev.warmlane.wind.RoofRun;
 import dev.warmlane.wind.WindProfile;
 import java.util.Optional;
@@ -18,7 +17,7 @@ import java.util.Optional;
  */
 public final class CollectorSurroundings {
 
-    private final WeatherYear weather;
+    private final HourlyWeather weather;
     private final Roof roof;
     private final Terrain terrain;
     private final CollectorPhysics physics;
@@ -28,23 +27,23 @@ public final class CollectorSurroundings {
     /**
      * Prepares a roof in its weather.
      *
-     * @param weather the typical year
+     * @param weather the weather
      * @param roof the roof
      * @param terrain the ground around it
      */
-    public CollectorSurroundings(WeatherYear weather, Roof roof, Terrain terrain) {
+    public CollectorSurroundings(HourlyWeather weather, Roof roof, Terrain terrain) {
         this(weather, roof, terrain, CollectorPhysics.USUAL);
     }
 
     /**
      * Prepares a roof in its weather for a cross-check with other models.
      *
-     * @param weather the typical year
+     * @param weather the weather
      * @param roof the roof
      * @param terrain the ground around it
      * @param physics the models
      */
-    public CollectorSurroundings(WeatherYear weather, Roof roof, Terrain terrain, CollectorPhysics physics) {
+    public CollectorSurroundings(HourlyWeather weather, Roof roof, Terrain terrain, CollectorPhysics physics) {
         this.weather = weather;
         this.roof = roof;
         this.terrain = terrain;
@@ -64,7 +63,7 @@ public final class CollectorSurroundings {
         return physics.equals(otherPhysics) ? Optional.empty() : Optional.of("models of films, plates or sky");
     }
 
-    WeatherYear weather() {
+    HourlyWeather weather() {
         return weather;
     }
 
@@ -83,7 +82,7 @@ public final class CollectorSurroundings {
     /** Wind at a height above the roof in each hour, m/s, some share of what is usual there. */
     double[] windMs(double aboveRoofM, double share) {
         double ratio = WindProfile.ratio(terrain, roof.heightM() + aboveRoofM) * roof.windSpeedRatio() * share;
-        double[] wind = new double[HourOfYear.HOURS];
+        double[] wind = new double[weather.hours()];
         for (int hour = 0; hour < wind.length; hour++) {
             wind[hour] = ratio * weather.windSpeedMs(hour);
         }

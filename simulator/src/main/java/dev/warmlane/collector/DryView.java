@@ -1,7 +1,5 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.site.HourOfYear;
-
 /**
  * What more long-wave reaches plates that stand still, dry, than plates through which water runs. Water holds the plates
  * that roof and neighbours see near 30 °C; without it they are as warm as they get, and so is what they send around.
@@ -12,13 +10,32 @@ import dev.warmlane.site.HourOfYear;
 final class DryView {
 
     /** Of a collector that sees neither its own kind nor a roof that sees it. */
-    static final DryView SAME = new DryView();
+    static DryView same(int hours) {
+        return new DryView(hours, true);
+    }
 
-    private final double[] plateC = new double[HourOfYear.HOURS];
-    private final double[] front = new double[HourOfYear.HOURS];
-    private final double[] back = new double[HourOfYear.HOURS];
-    private final double[] frontPerK = new double[HourOfYear.HOURS];
-    private final double[] backPerK = new double[HourOfYear.HOURS];
+    /** Whether plates without water send around what those with water do. */
+    final boolean same;
+
+    private final double[] plateC;
+    private final double[] front;
+    private final double[] back;
+    private final double[] frontPerK;
+    private final double[] backPerK;
+
+    private DryView(int hours, boolean same) {
+        this.same = same;
+        this.plateC = new double[hours];
+        this.front = new double[hours];
+        this.back = new double[hours];
+        this.frontPerK = new double[hours];
+        this.backPerK = new double[hours];
+    }
+
+    /** To be filled hour by hour. */
+    static DryView toFill(int hours) {
+        return new DryView(hours, false);
+    }
 
     /** Says what arrives more at front and back with plates of a temperature, W/m², and with each kelvin on, W/m²K. */
     void set(int hour, double atC, double onFront, double onBack, double onFrontPerK, double onBackPerK) {

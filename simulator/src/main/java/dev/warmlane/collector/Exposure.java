@@ -1,6 +1,5 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.site.HourOfYear;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -42,26 +41,16 @@ final class Exposure {
     final double windShare;
 
     /** Of a collector on a roof. */
-    Exposure(FaceFilm front, @Nullable FaceFilm back, ClosedBack closed) {
-        this(HourOfYear.HOURS, front, back, closed, DryView.SAME, 0, 1);
-    }
-
-    Exposure(
-            FaceFilm front,
-            @Nullable FaceFilm back,
-            ClosedBack closed,
-            DryView dry,
-            double aboveRoofM,
-            double windShare) {
-        this(HourOfYear.HOURS, front, back, closed, dry, aboveRoofM, windShare);
+    Exposure(int hours, FaceFilm front, @Nullable FaceFilm back, ClosedBack closed) {
+        this(hours, front, back, closed, DryView.same(hours), 0, 1);
     }
 
     /** Of a collector that stands alone with a closed back, for one moment. */
     static Exposure atMoment(FaceFilm front, ClosedBack closed) {
-        return new Exposure(1, front, null, closed, DryView.SAME, 0, 1);
+        return new Exposure(1, front, null, closed);
     }
 
-    private Exposure(
+    Exposure(
             int hours,
             FaceFilm front,
             @Nullable FaceFilm back,

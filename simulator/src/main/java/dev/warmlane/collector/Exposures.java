@@ -8,8 +8,7 @@ import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
 import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Constants;
-import dev.warmlane.site.HourOfYear;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.function.Function;
 
 /** Makes the {@link Exposure} of a mounting. */
@@ -31,9 +30,13 @@ final class Exposures {
         this.roughnessFactor = roughnessFactor;
     }
 
+    private int hours() {
+        return around.weather().hours();
+    }
+
     /** Mats flat on the roof: the whole sky before them, the roof and the room behind. */
     Exposure flat(Mounting.FlatOnRoof flat) {
-        Exposure exposure = new Exposure(around.filmOfMat(roughnessFactor), null, throughRoof(flat.gapM()));
+        Exposure exposure = new Exposure(hours(), around.filmOfMat(roughnessFactor), null, throughRoof(flat.gapM()));
         unobstructed(exposure, Plane.HORIZONTAL);
         return exposure;
     }
@@ -41,6 +44,7 @@ final class Exposures {
     /** On a pitched roof: sky and surroundings before them, the roof and the room behind. */
     Exposure pitched(Mounting.FlushOnPitchedRoof pitched) {
         Exposure exposure = new Exposure(
+                hours(),
                 around.filmOfTilted(pitched.tiltDeg(), true, pitched.slopeLengthM(), 0, 1, roughnessFactor),
                 null,
                 throughRoof(pitched.gapM()));
@@ -59,14 +63,15 @@ final class Exposures {
         double wind = place == RowPlace.FIRST ? 1 : rack.innerWind();
         FaceFilm filmBehind = around.filmOfRack(rack, wind, false, roughnessFactor);
         Exposure exposure = new Exposure(
+                hours(),
                 around.filmOfRack(rack, wind, true, roughnessFactor),
                 open ? filmBehind : null,
-                open ? ClosedBack.NONE : ClosedBack.board(),
-                new DryView(),
+                open ? ClosedBack.none(hours()) : ClosedBack.board(hours()),
+                DryView.toFill(hours()),
                 rack.rack().middleM(),
                 wind);
         HourlyHeat dry = collector.apply(exposure);
-        WeatherYear weather = around.weather();
+        HourlyWeather weather = around.weather();
         RackRows rows = rack.layout();
         Plane plane = rows.plane();
         PlaneIrradiance light =
@@ -81,7 +86,7 @@ final class Exposures {
         double neighbour = rows.neighbourView(place);
         double sky = incidence.skyDiffuse(rack.tiltDeg());
         double ground = incidence.groundReflected(rack.tiltDeg());
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < weather.hours(); hour++) {
             roof.at(hour);
             double lit = place == RowPlace.FIRST ? 1 : 1 - shading.shadedShare(hour);
             double straight = lit * (light.beamWm2(hour) + light.circumsolarWm2(hour));
@@ -141,12 +146,12 @@ final class Exposures {
      * the roof's albedo says.
      */
     private void unobstructed(Exposure exposure, Plane plane) {
-        WeatherYear weather = around.weather();
+        HourlyWeather weather = around.weather();
         PlaneIrradiance light =
                 PlaneIrradiance.of(weather, plane, around.physics().sky());
         double sky = incidence.skyDiffuse(plane.tiltDeg());
         double ground = incidence.groundReflected(plane.tiltDeg());
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < weather.hours(); hour++) {
             double straight = light.beamWm2(hour) + light.circumsolarWm2(hour);
             double reflected = light.groundReflectedWm2(hour, around.roof().albedo());
             exposure.irradiance[hour] = straight + light.backgroundWm2(hour) + reflected;
@@ -163,6 +168,8 @@ final class Exposures {
         double uValue = around.roof().uValueWm2K();
         double gap = Air.conductivityWmK(AirHours.SURFACE_C) / gapM + GAP_RADIATION_WM2K;
         return ClosedBack.throughRoof(
-                uValue == 0 ? 0 : 1 / (1 / gap + 1 / uValue), around.roof().roomTemperatureC());
+                hours(),
+                uValue == 0 ? 0 : 1 / (1 / gap + 1 / uValue),
+                around.roof().roomTemperatureC());
     }
 }

@@ -43,7 +43,7 @@ public record FreePlate(Absorber absorber, double lengthM, double widthM, double
 
     private PlateBalance balance(CollectorMoment at, double flowKgSM2) {
         double tilt = at.light().tiltDeg();
-        AirHours air = new AirHours(1, hour -> at.airC(), hour -> pressureKpa);
+        AirHours air = new AirHours(1, hour -> at.airC(), hour -> pressureKpa, hour -> "the moment asked for");
         NaturalFace natural = new NaturalFace(
                 new PlateFace(tilt, true, lengthM, lengthM * widthM / (2 * (lengthM + widthM))), AirHours.PRANDTL);
         FaceFilm front = FaceFilm.of(

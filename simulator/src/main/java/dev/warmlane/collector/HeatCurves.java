@@ -1,6 +1,6 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.site.HourOfYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.Arrays;
 import java.util.Locale;
 
@@ -38,12 +38,17 @@ public final class HeatCurves {
     /** Where it ends, K. */
     public static final double SETTLED_K = 1e-10;
 
-    private final double[] heats = new double[HourOfYear.HOURS * ROW];
-    private final double[] stagnationC = new double[HourOfYear.HOURS];
-    private final double[] highestPlateC = new double[HourOfYear.HOURS];
-    private final double[] lowestPlateC = new double[HourOfYear.HOURS];
+    private final double[] heats;
+    private final double[] stagnationC;
+    private final double[] highestPlateC;
+    private final double[] lowestPlateC;
 
-    HeatCurves() {
+    /** To be filled for so many hours. */
+    HeatCurves(int hours) {
+        this.heats = new double[hours * ROW];
+        this.stagnationC = new double[hours];
+        this.highestPlateC = new double[hours];
+        this.lowestPlateC = new double[hours];
         Arrays.fill(highestPlateC, Double.NEGATIVE_INFINITY);
         Arrays.fill(lowestPlateC, Double.POSITIVE_INFINITY);
     }
@@ -71,32 +76,32 @@ public final class HeatCurves {
     }
 
     /** Refuses an hour's curve that does not fall, or bends so sharply that the smooth one would not. */
-    void checkFalls(int hour) {
+    void checkFalls(int hour, HourlyWeather weather) {
         double before = 0;
         for (int node = 0; node < NODES - 1; node++) {
             double heat = heats[hour * ROW + 1 + node];
             double fall = heat - heats[hour * ROW + 2 + node];
             if (!(fall > 0)) {
-                throw refused(hour, node, heat, fall, "it must fall, through 0 to a loss, by night too");
+                throw refused(weather.label(hour), node, heat, fall, "it must fall, through 0 to a loss, by night too");
             }
             if (node > 0 && (fall > MOST_BEND * before || before > MOST_BEND * fall)) {
-                throw refused(hour, node, heat, fall, "it bends too sharply: smooth it over some 10 K");
+                throw refused(weather.label(hour), node, heat, fall, "it bends too sharply: smooth it over some 10 K");
             }
             before = fall;
         }
     }
 
-    private static IllegalArgumentException refused(int hour, int node, double heat, double fall, String how) {
+    private static IllegalArgumentException refused(String label, int node, double heat, double fall, String how) {
         double inletC = FIRST_NODE_C + node * SPACING_K;
         return new IllegalArgumentException(String.format(
                 Locale.ROOT,
                 "the collector gives %.2f W/m2 with water of %.0f degC and %.2f W/m2 with water of %.0f degC at %s"
-                        + " (month-day hour); look at the curve or film of your own: %s",
+                        + "; look at the curve or film of your own: %s",
                 heat,
                 inletC,
                 heat - fall,
                 inletC + SPACING_K,
-                HourOfYear.label(hour),
+                label,
                 how));
     }
 

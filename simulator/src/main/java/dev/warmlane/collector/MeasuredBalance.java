@@ -1,6 +1,5 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.site.HourOfYear;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -44,14 +43,14 @@ final class MeasuredBalance implements HourlyHeat {
         if (!(curve.heatWm2(at, low) > 0 && curve.heatWm2(at, high) < 0)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "the collector's curve gives %.1f W/m2 at %.1f degC and %.1f W/m2 at %.1f degC at %s (month-day"
-                            + " hour): it must pass through no heat between, at the temperature of the dry plate; let it"
+                    "the collector's curve gives %.1f W/m2 at %.1f degC and %.1f W/m2 at %.1f degC at %s: it"
+                            + " must pass through no heat between, at the temperature of the dry plate; let it"
                             + " lose heat to colder air, or give the dry plate's temperature",
                     curve.heatWm2(at, low),
                     low,
                     curve.heatWm2(at, high),
                     high,
-                    HourOfYear.label(hour)));
+                    air.label(hour)));
         }
         while (high - low > SETTLED_K) {
             double middle = (low + high) / 2;
@@ -73,11 +72,10 @@ final class MeasuredBalance implements HourlyHeat {
                 windMs[hour]);
     }
 
-    private static double checked(double value, String what, String unit, int hour, double atC) {
+    private double checked(double value, String what, String unit, int hour, double atC) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException(
-                    "the collector's curve gives " + what + " of " + value + " " + unit + " at " + atC + " degC at "
-                            + HourOfYear.label(hour) + " (month-day hour); allowed: any finite number");
+            throw new IllegalArgumentException("the collector's curve gives " + what + " of " + value + " " + unit
+                    + " at " + atC + " degC at " + air.label(hour) + "; allowed: any finite number");
         }
         return value;
     }

@@ -73,7 +73,7 @@ final class PlateBalance implements HourlyHeat {
     @Override
     public double stagnationC(int hour) {
         double absorbed = absorbedWm2(hour);
-        double below = exposure.dry == DryView.SAME ? dryPlateC : exposure.dry.plateC(hour);
+        double below = exposure.dry.same ? dryPlateC : exposure.dry.plateC(hour);
         double surplusBelow = absorbed - dryLossWm2(hour, below);
         double plate = below + surplusBelow / lossWm2K;
         for (int step = 0; step < MOST_STEPS && Math.abs(plate - below) > SETTLED_K; step++) {

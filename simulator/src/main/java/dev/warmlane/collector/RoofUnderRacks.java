@@ -6,7 +6,7 @@ import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.site.Roof;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.Arrays;
 
 /**
@@ -37,7 +37,7 @@ final class RoofUnderRacks {
     private final Roof roof;
     private final AirHours air;
     private final FaceFilm film;
-    private final WeatherYear weather;
+    private final HourlyWeather weather;
     private final RowShading shading;
     private final RoofStrips strips;
     private final int count;

@@ -1,11 +1,10 @@
 package dev.warmlane.irradiance;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 
 /**
- * Short-wave irradiance on a plane that nothing shades, in each hour of a year, in the parts that shading and incidence
+ * Short-wave irradiance on a plane that nothing shades, in each hour, in the parts that shading and incidence
  * treat differently. Immutable; made once for a plane and shared.
  *
  * <p>Beam is the direct normal irradiance of the file times the cosine of incidence. Sky light is split by a
@@ -25,20 +24,26 @@ public final class PlaneIrradiance {
     private static final double LOWEST_COS_ZENITH = Math.cos(Math.toRadians(85));
 
     private final Plane plane;
-    private final WeatherYear weather;
-    private final double[] cosIncidence = new double[HourOfYear.HOURS];
-    private final double[] beam = new double[HourOfYear.HOURS];
-    private final double[] beamOnBack = new double[HourOfYear.HOURS];
-    private final double[] circumsolar = new double[HourOfYear.HOURS];
-    private final double[] background = new double[HourOfYear.HOURS];
+    private final HourlyWeather weather;
+    private final double[] cosIncidence;
+    private final double[] beam;
+    private final double[] beamOnBack;
+    private final double[] circumsolar;
+    private final double[] background;
 
-    private PlaneIrradiance(WeatherYear weather, Plane plane, SkyModel model) {
+    private PlaneIrradiance(HourlyWeather weather, Plane plane, SkyModel model) {
         this.weather = weather;
         this.plane = plane;
+        int hours = weather.hours();
+        this.cosIncidence = new double[hours];
+        this.beam = new double[hours];
+        this.beamOnBack = new double[hours];
+        this.circumsolar = new double[hours];
+        this.background = new double[hours];
         SunPath sun = weather.sun();
         double cosTilt = Math.cos(Math.toRadians(plane.tiltDeg()));
         double sinTilt = plane.horizontal() ? 0 : Math.sin(Math.toRadians(plane.tiltDeg()));
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < hours; hour++) {
             if (!sun.isUp(hour)) {
                 double twilight =
                         plane.horizontal() ? weather.globalHorizontalWm2(hour) : weather.diffuseHorizontalWm2(hour);
@@ -61,8 +66,8 @@ public final class PlaneIrradiance {
         }
     }
 
-    /** The irradiance on a plane through a year. */
-    public static PlaneIrradiance of(WeatherYear weather, Plane plane, SkyModel model) {
+    /** The irradiance on a plane in each hour of the weather. */
+    public static PlaneIrradiance of(HourlyWeather weather, Plane plane, SkyModel model) {
         return new PlaneIrradiance(weather, plane, model);
     }
 

@@ -1,16 +1,18 @@
 package dev.warmlane.irradiance;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 
-/** The sun seen from the side of rows of racks, in each hour of a year. Immutable. */
+/** The sun seen from the side of rows of racks, in each hour. Immutable. */
 public final class RowShading {
 
-    private final double[] profileDeg = new double[HourOfYear.HOURS];
-    private final double[] shadedShare = new double[HourOfYear.HOURS];
+    private final double[] profileDeg;
+    private final double[] shadedShare;
 
     private RowShading(SunPath sun, RackRows rows) {
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        int hours = sun.hours();
+        this.profileDeg = new double[hours];
+        this.shadedShare = new double[hours];
+        for (int hour = 0; hour < hours; hour++) {
             if (sun.isUp(hour)) {
                 profileDeg[hour] = rows.profileDeg(sun.zenithDeg(hour), sun.azimuthDeg(hour));
                 shadedShare[hour] = rows.shadedShare(profileDeg[hour]);
@@ -18,7 +20,7 @@ public final class RowShading {
         }
     }
 
-    /** The year of a sun path over rows of racks. */
+    /** The hours of a sun path over rows of racks. */
     public static RowShading of(SunPath sun, RackRows rows) {
         return new RowShading(sun, rows);
     }

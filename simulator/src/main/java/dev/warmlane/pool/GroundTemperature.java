@@ -1,7 +1,7 @@
 package dev.warmlane.pool;
 
-import dev.warmlane.site.HourOfYear;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
+import dev.warmlane.weather.YearlyAir;
 
 /**
  * The temperature of the ground that a pool loses its heat to, in every hour of the year (ISO 13370, from memory): the
@@ -19,27 +19,15 @@ final class GroundTemperature {
 
     private GroundTemperature() {}
 
-    static double[] hourly(Pool pool, WeatherYear weather) {
-        double mean = 0;
-        double cosine = 0;
-        double sine = 0;
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double air = weather.airTemperatureC(hour) / HourOfYear.HOURS;
-            mean += air;
-            cosine += 2 * air * Math.cos(angle(hour));
-            sine += 2 * air * Math.sin(angle(hour));
-        }
+    static double[] hourly(Pool pool, HourlyWeather weather) {
+        YearlyAir air = weather.yearlyAir();
         double damped = GroundLoss.periodicConductanceWK(pool.areaM2(), pool.depthM())
                 / GroundLoss.conductanceWK(pool.areaM2(), pool.depthM());
-        double[] temperature = new double[HourOfYear.HOURS];
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            double then = angle(hour) - 2 * Math.PI * LATE_BY;
-            temperature[hour] = mean + damped * (cosine * Math.cos(then) + sine * Math.sin(then));
+        double[] temperature = new double[weather.hours()];
+        for (int hour = 0; hour < temperature.length; hour++) {
+            double then = YearlyAir.angle(weather.hourOfYear(hour)) - 2 * Math.PI * LATE_BY;
+            temperature[hour] = air.meanC() + damped * (air.cosineK() * Math.cos(then) + air.sineK() * Math.sin(then));
         }
         return temperature;
-    }
-
-    private static double angle(int hour) {
-        return 2 * Math.PI * hour / HourOfYear.HOURS;
     }
 }

@@ -3,9 +3,8 @@ package dev.warmlane.pool;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.MoistAir;
 import dev.warmlane.physics.Water;
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Units;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.Optional;
 
 /**
@@ -39,7 +38,7 @@ public final class PoolForcing {
     private final Optional<Cover> cover;
     private final Bathers people;
     private final MakeUp makeUp;
-    private final WeatherYear weather;
+    private final HourlyWeather weather;
     private final double heatCapacityJm2K;
     private final double waterEmittance;
     private final double groundWm2K;
@@ -48,21 +47,21 @@ public final class PoolForcing {
     private final double evaporationCut;
     private final double coverResistance;
 
-    private final double[] sun = new double[HourOfYear.HOURS];
-    private final double[] bathers = new double[HourOfYear.HOURS];
-    private final double[] evaporationWm2Kpa = new double[HourOfYear.HOURS];
+    private final double[] sun;
+    private final double[] bathers;
+    private final double[] evaporationWm2Kpa;
     /** By how much people in the water raise evaporation and convection, as a share of those of the quiet pool. */
-    private final double[] moreInUse = new double[HourOfYear.HOURS];
+    private final double[] moreInUse;
 
-    private final double[] convectionWm2K = new double[HourOfYear.HOURS];
-    private final double[] longWaveIn = new double[HourOfYear.HOURS];
-    private final double[] airC = new double[HourOfYear.HOURS];
-    private final double[] vapourKpa = new double[HourOfYear.HOURS];
-    private final double[] coverShare = new double[HourOfYear.HOURS];
+    private final double[] convectionWm2K;
+    private final double[] longWaveIn;
+    private final double[] airC;
+    private final double[] vapourKpa;
+    private final double[] coverShare;
     private final double[] mainsC;
     private final double[] groundC;
 
-    private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, WeatherYear weather) {
+    private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, HourlyWeather weather) {
         this.pool = pool;
         this.cover = cover;
         this.people = people;
@@ -78,8 +77,19 @@ public final class PoolForcing {
         this.mainsC = MainsWaterTemperature.hourly(makeUp.mains(), weather);
         this.evaporationCut = cover.map(Cover::evaporationCut).orElse(0.0);
         this.coverResistance = cover.map(Cover::resistanceM2KW).orElse(0.0);
+        int hours = weather.hours();
+        this.sun = new double[hours];
+        this.bathers = new double[hours];
+        this.evaporationWm2Kpa = new double[hours];
+        this.moreInUse = new double[hours];
+        this.convectionWm2K = new double[hours];
+        this.longWaveIn = new double[hours];
+        this.airC = new double[hours];
+        this.vapourKpa = new double[hours];
+        this.coverShare = new double[hours];
         PoolSetting setting = pool.setting();
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < hours; hour++) {
+            int ofYear = weather.hourOfYear(hour);
             airC[hour] = setting.airC(weather, hour);
             vapourKpa[hour] = setting.vapourKpa(weather, hour);
             sun[hour] = setting.sunWm2(weather, hour);
@@ -88,12 +98,12 @@ public final class PoolForcing {
             double quiet = pool.evaporation().quietFactor(setting);
             double evaporation = checked(pool.evaporation().heatWm2Kpa(wind) * quiet, wind);
             evaporationWm2Kpa[hour] = evaporation;
-            moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), hour);
+            moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), ofYear);
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
             longWaveIn[hour] *= waterEmittance;
-            bathers[hour] = people.inTheWater(hour) * people.heatEachW() / pool.areaM2();
-            double drawn = cover.isPresent() ? cover.get().drawn().at(hour) : 0;
+            bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
+            double drawn = cover.isPresent() ? cover.get().drawn().at(ofYear) : 0;
             coverShare[hour] = drawn;
             sun[hour] *= pool.solarAbsorptance()
                     * (1 - drawn * cover.map(Cover::solarLoss).orElse(0.0));
@@ -110,12 +120,12 @@ public final class PoolForcing {
      * @param weather the typical year
      */
     public static PoolForcing of(
-            Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, WeatherYear weather) {
+            Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, HourlyWeather weather) {
         return new PoolForcing(pool, cover, bathers, makeUp, weather);
     }
 
     /** The typical year it was prepared in. */
-    public WeatherYear weather() {
+    public HourlyWeather weather() {
         return weather;
     }
 

@@ -5,7 +5,7 @@ import dev.warmlane.physics.MoistAir;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Usual;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import dev.warmlane.wind.PoolShelter;
 import java.util.Optional;
 import java.util.function.Function;
@@ -21,16 +21,16 @@ public sealed interface PoolSetting {
     double windAtWaterMs(double stationWindMs);
 
     /** Sun on the water in an hour, W/m². */
-    double sunWm2(WeatherYear weather, int hour);
+    double sunWm2(HourlyWeather weather, int hour);
 
     /** Air over the water in an hour, °C. */
-    double airC(WeatherYear weather, int hour);
+    double airC(HourlyWeather weather, int hour);
 
     /** Vapour pressure of that air, kPa. */
-    double vapourKpa(WeatherYear weather, int hour);
+    double vapourKpa(HourlyWeather weather, int hour);
 
     /** Long-wave of sky and surroundings on the water in an hour, W/m². */
-    double longWaveWm2(WeatherYear weather, int hour);
+    double longWaveWm2(HourlyWeather weather, int hour);
 
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
     <T> T match(Function<Outdoor, T> outdoor, Function<Indoor, T> indoor);
@@ -72,22 +72,22 @@ public sealed interface PoolSetting {
         }
 
         @Override
-        public double sunWm2(WeatherYear weather, int hour) {
+        public double sunWm2(HourlyWeather weather, int hour) {
             return weather.globalHorizontalWm2(hour) * (1 - shadedShare);
         }
 
         @Override
-        public double airC(WeatherYear weather, int hour) {
+        public double airC(HourlyWeather weather, int hour) {
             return weather.airTemperatureC(hour);
         }
 
         @Override
-        public double vapourKpa(WeatherYear weather, int hour) {
+        public double vapourKpa(HourlyWeather weather, int hour) {
             return weather.vapourPressureKpa(hour);
         }
 
         @Override
-        public double longWaveWm2(WeatherYear weather, int hour) {
+        public double longWaveWm2(HourlyWeather weather, int hour) {
             return skyShare * weather.skyLongWaveWm2(hour)
                     + (1 - skyShare) * Constants.blackBody(weather.airTemperatureC(hour));
         }
@@ -147,22 +147,22 @@ public sealed interface PoolSetting {
         }
 
         @Override
-        public double sunWm2(WeatherYear weather, int hour) {
+        public double sunWm2(HourlyWeather weather, int hour) {
             return 0;
         }
 
         @Override
-        public double airC(WeatherYear weather, int hour) {
+        public double airC(HourlyWeather weather, int hour) {
             return hallTemperatureC;
         }
 
         @Override
-        public double vapourKpa(WeatherYear weather, int hour) {
+        public double vapourKpa(HourlyWeather weather, int hour) {
             return hallHumidity * MoistAir.saturationPressureKpa(hallTemperatureC);
         }
 
         @Override
-        public double longWaveWm2(WeatherYear weather, int hour) {
+        public double longWaveWm2(HourlyWeather weather, int hour) {
             return Constants.blackBody(hallTemperatureC);
         }
 

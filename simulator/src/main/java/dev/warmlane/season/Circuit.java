@@ -4,6 +4,7 @@ import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.weather.HourlyWeather;
 
 /**
  * One array with its share of the pipes: what it gives the pool at a temperature, and when its pump runs. Heat is per m²
@@ -46,6 +47,11 @@ final class Circuit {
         this.startDifferenceK = control.onDifferenceK();
         this.returnShare = -Math.expm1(-pipesWm2K / capacityFlow / 2);
         this.pipesWm2K = -capacityFlow * Math.expm1(-pipesWm2K / capacityFlow);
+    }
+
+    /** The weather it was prepared in. */
+    HourlyWeather weather() {
+        return collectors.weather();
     }
 
     /** Heat that the collectors give, W/m². */

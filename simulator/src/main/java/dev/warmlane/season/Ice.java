@@ -68,4 +68,12 @@ final class Ice {
     static double allOfJm2(double depthM) {
         return depthM * Water.densityKgM3(FREEZING_C) * Water.FUSION_J_KG;
     }
+
+    /** Refuses ice where there can be none. */
+    static void checkHeat(double iceJm2, double waterC) {
+        if (!(iceJm2 >= 0) || (iceJm2 > 0 && waterC > FREEZING_C)) {
+            throw new IllegalArgumentException("heat of the ice must be 0 or above, and 0 in water above " + FREEZING_C
+                    + " degC, was " + iceJm2 + " J/m2 in water of " + waterC + " degC");
+        }
+    }
 }

@@ -1,6 +1,5 @@
 package dev.warmlane.season;
 
-import dev.warmlane.site.HourOfYear;
 import java.util.Locale;
 
 /**
@@ -22,19 +21,19 @@ public final class ImpossibleSeasonException extends RuntimeException {
         super(String.format(Locale.ROOT, message, values));
     }
 
-    static ImpossibleSeasonException tooHot(int hourOfYear) {
+    static ImpossibleSeasonException tooHot(String hour) {
         return new ImpossibleSeasonException(
-                "the water becomes hotter than %.0f degC at %s (month-day hour), which no pool does: something put in"
+                "the water becomes hotter than %.0f degC at %s, which no pool does: something put in"
                         + " cannot be meant; check bathers and their heat, the cover and its hours, the depth, the"
                         + " circulation pump and the weather",
-                HOTTEST_C, HourOfYear.label(hourOfYear));
+                HOTTEST_C, hour);
     }
 
-    static ImpossibleSeasonException frozen(int hourOfYear, double depthM) {
+    static ImpossibleSeasonException frozen(String hour, double depthM) {
         return new ImpossibleSeasonException(
-                "all the water is ice by %s (month-day hour), %.2f m of it: no such pool stands filled then; let the"
+                "all the water is ice by %s, %.2f m of it: no such pool stands filled then; let the"
                         + " season begin later or end earlier, shorten the days before opening, or check the depth"
                         + " and the weather",
-                HourOfYear.label(hourOfYear), depthM);
+                hour, depthM);
     }
 }

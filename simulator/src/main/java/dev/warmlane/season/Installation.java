@@ -28,7 +28,7 @@ public final class Installation {
 
     private final String name;
     private final Terrain terrain;
-    private final Roof roof;
+    private final @Nullable Roof roof;
     private final Pool pool;
     private final @Nullable Cover cover;
     private final Bathers bathers;
@@ -65,12 +65,21 @@ public final class Installation {
         this.comfort = b.comfort;
         this.prices = b.prices;
         this.offer = b.offer;
+        if (roof == null && !arrays.isEmpty()) {
+            throw new IllegalArgumentException("\"" + name
+                    + "\" has collectors and no roof: start it with Installation.builder(name, pool, roof)");
+        }
         bathers.checkRoom(pool.areaM2());
     }
 
     /** Starts an installation from what every one has: a pool, and the roof that collectors go on. */
     public static Builder builder(String name, Pool pool, Roof roof) {
         return new Builder(name, pool, roof);
+    }
+
+    /** Starts a pool alone, to which no collectors can be added until it has a roof. */
+    public static Builder builder(String name, Pool pool) {
+        return new Builder(name, pool, null);
     }
 
     /** This installation as a builder, to change one thing. */
@@ -109,8 +118,16 @@ public final class Installation {
         return terrain;
     }
 
-    /** The roof the collectors are on. */
+    /**
+     * The roof the collectors are on.
+     *
+     * @throws IllegalStateException if it was built as a pool alone; reports and studies of collectors need one
+     */
     public Roof roof() {
+        if (roof == null) {
+            throw new IllegalStateException(
+                    "\"" + name + "\" is a pool alone, without a roof: reports and studies of collectors need one");
+        }
         return roof;
     }
 
@@ -212,7 +229,7 @@ public final class Installation {
     public static final class Builder {
         private final String name;
         private Pool pool;
-        private Roof roof;
+        private @Nullable Roof roof;
         private Terrain terrain = Terrain.SUBURBAN;
         private @Nullable Cover cover;
         private Bathers bathers = Bathers.NONE;
@@ -229,7 +246,7 @@ public final class Installation {
         private @Nullable Prices prices;
         private Offer offer = Offer.USUAL;
 
-        private Builder(String name, Pool pool, Roof roof) {
+        private Builder(String name, Pool pool, @Nullable Roof roof) {
             this.name = name;
             this.pool = pool;
             this.roof = roof;

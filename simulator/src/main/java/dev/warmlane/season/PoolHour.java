@@ -4,6 +4,7 @@ import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.physics.Water;
 import dev.warmlane.units.Units;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.Arrays;
 import java.util.List;
 
@@ -35,6 +36,7 @@ final class PoolHour {
     static final double WATER_HEAT_J_KGK = Water.specificHeatJKgK(25);
 
     // what is built
+    final HourlyWeather weather;
     private final double capacityJm2K;
     private final Targets targets;
     private final double shedAboveC;
@@ -52,6 +54,7 @@ final class PoolHour {
     PoolHour(Installation installation, SeasonForcing forcing) {
         List<CollectorArray> built = installation.arrays();
         double poolArea = installation.pool().areaM2();
+        this.weather = forcing.weather();
         this.capacityJm2K = forcing.pool().heatCapacityJm2K();
         this.pumps = new Pump[built.size()];
         // all pipes are one, shared by area: each m² of collector has as much of them
@@ -62,8 +65,7 @@ final class PoolHour {
                     new Circuit(built.get(a), forcing.collectors().get(a), pipesWm2K, control, poolArea),
                     control.controller().pumps().orElse(null));
         }
-        this.targets = new Targets(
-                control, installation.heater(), poolArea, forcing.pool().weather());
+        this.targets = new Targets(control, installation.heater(), poolArea, weather);
         this.limit = targets.limit(0);
         this.thermostat = targets.heater(0);
         this.shedAboveC = control.shedAboveC();
@@ -71,12 +73,12 @@ final class PoolHour {
                 new HourBalance(forcing.pool(), pumps, installation.heater().orElse(null));
     }
 
-    /** Takes up a state. */
-    void resume(SeasonState state) {
-        waterC = state.waterC();
-        ice.set(state.iceJm2());
-        for (int a = 0; a < pumps.length; a++) {
-            pumps[a].setRunning(state.pumpsRunning().get(a));
+    /** Takes up a state; without any pumps all of them stand. */
+    void resume(double fromC, double iceJm2, List<Boolean> pumpsRunning) {
+        waterC = fromC;
+        ice.set(iceJm2);
+        for (int a = 0; a < pumpsRunning.size(); a++) {
+            pumps[a].setRunning(pumpsRunning.get(a));
         }
     }
 
@@ -88,7 +90,7 @@ final class PoolHour {
     /**
      * Runs an hour.
      *
-     * @param hour hour of the year
+     * @param hour hour of the weather
      * @param inUse 1 in the open season, 0 while the pool only stands filled
      * @param mayPump whether the collector circuits may run
      * @param mayHeat whether the heater may run

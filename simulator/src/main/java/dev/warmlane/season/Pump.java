@@ -1,7 +1,6 @@
 package dev.warmlane.season;
 
 import dev.warmlane.circuit.Controller.PumpRule;
-import dev.warmlane.site.HourOfYear;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,10 +83,14 @@ final class Pump {
 
     private double share(PumpRule decides, int hour, double poolC) {
         look(hour, poolC);
-        double share = decides.share(hour, poolC, circuit.dryPlateC(hour), (heat - toAir) / circuit.capacityFlow);
+        double share = decides.share(
+                circuit.weather().hourOfYear(hour),
+                poolC,
+                circuit.dryPlateC(hour),
+                (heat - toAir) / circuit.capacityFlow);
         if (!(share >= 0 && share <= 1)) {
             throw new IllegalArgumentException("the pump rule gives a share of " + share + " of the hour at "
-                    + HourOfYear.label(hour) + " (month-day hour) with a pool of " + poolC + " degC; allowed: 0 to 1");
+                    + circuit.weather().label(hour) + " with a pool of " + poolC + " degC; allowed: 0 to 1");
         }
         return share;
     }

@@ -4,7 +4,8 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.pool.PoolForcing;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
+import dev.warmlane.weather.WeatherRecord;
 import java.util.List;
 
 /**
@@ -21,10 +22,8 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
         collectors = List.copyOf(collectors);
     }
 
-    /** Prepares an installation in its weather. */
-    public static SeasonForcing of(Installation installation, WeatherYear weather) {
-        CollectorSurroundings around = new CollectorSurroundings(
-                weather, installation.roof(), installation.terrain(), installation.collectorPhysics());
+    /** Prepares an installation in a year of weather, for seasons, or in a record, for {@link RecordSimulator}. */
+    public static SeasonForcing of(Installation installation, HourlyWeather weather) {
         return new SeasonForcing(
                 PoolForcing.of(
                         installation.pool(),
@@ -32,13 +31,19 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
                         installation.bathers(),
                         installation.makeUp(),
                         weather),
-                installation.arrays().stream()
-                        .map(array -> CollectorForcing.of(around, array))
-                        .toList());
+                installation.arrays().isEmpty() ? List.of() : collectors(installation, weather));
     }
 
-    /** The typical year all of it was prepared in. */
-    public WeatherYear weather() {
+    private static List<CollectorForcing> collectors(Installation installation, HourlyWeather weather) {
+        CollectorSurroundings around = new CollectorSurroundings(
+                weather, installation.roof(), installation.terrain(), installation.collectorPhysics());
+        return installation.arrays().stream()
+                .map(array -> CollectorForcing.of(around, array))
+                .toList();
+    }
+
+    /** The weather all of it was prepared in. */
+    public HourlyWeather weather() {
         return pool.weather();
     }
 
@@ -63,8 +68,27 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
         }
     }
 
+    /** Refuses a record: a season is of a year. */
+    void checkIsOfYear() {
+        pool.weather().match(year -> year, record -> {
+            throw new IllegalArgumentException("the forcing was prepared in a weather record, " + record.source()
+                    + ": run it with RecordSimulator, or prepare it in a weather year");
+        });
+    }
+
+    /** The record it was prepared in; refuses a year. */
+    WeatherRecord record() {
+        return pool.weather()
+                .match(
+                        year -> {
+                            throw new IllegalArgumentException("the forcing was prepared in a weather year, "
+                                    + year.source() + ": prepare it in a weather record, or simulate a season");
+                        },
+                        record -> record);
+    }
+
     /** Refuses another typical year than that it was prepared in. */
-    void checkServes(WeatherYear weather) {
+    void checkServes(HourlyWeather weather) {
         if (pool.weather() != weather) {
             refuse("weather year", weather.source());
         }

@@ -25,10 +25,20 @@ public final class SeasonLedger {
     private List<Boolean> pumpsAtEnd = List.of();
 
     SeasonLedger(Installation installation, double heatCapacityJm2K, PoolHour start) {
+        this(
+                installation,
+                heatCapacityJm2K,
+                start,
+                installation.season().leadHours(),
+                installation.season().leadHours() + installation.season().hours());
+    }
+
+    /** Of so many hours, whenever they are. */
+    SeasonLedger(Installation installation, double heatCapacityJm2K, PoolHour start, int opening, int hours) {
         this.installation = installation;
         this.firstHour = installation.season().beginHour();
-        this.opening = installation.season().leadHours();
-        this.hours = opening + installation.season().hours();
+        this.opening = opening;
+        this.hours = hours;
         this.heatCapacityJm2K = heatCapacityJm2K;
         this.waterC = new double[hours + 1];
         this.waterC[0] = start.waterC;

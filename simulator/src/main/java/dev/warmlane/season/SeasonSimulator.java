@@ -20,6 +20,7 @@ public final class SeasonSimulator {
      * @throws ImpossibleSeasonException if the water becomes hotter than any pool, or freezes to the ground
      */
     public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
+        forcing.checkIsOfYear();
         forcing.checkServes(installation);
         PoolHour hour = new PoolHour(installation, forcing);
         fill(installation, forcing, hour);
@@ -40,10 +41,11 @@ public final class SeasonSimulator {
      * @throws ImpossibleSeasonException if the water becomes hotter than any pool, or freezes to the ground
      */
     public static SeasonLedger resume(Installation installation, SeasonForcing forcing, SeasonState start) {
+        forcing.checkIsOfYear();
         forcing.checkServes(installation);
         start.checkBegins(installation);
         PoolHour hour = new PoolHour(installation, forcing);
-        hour.resume(start);
+        hour.resume(start.waterC(), start.iceJm2(), start.pumpsRunning());
         return run(installation, forcing, hour);
     }
 
@@ -111,17 +113,18 @@ public final class SeasonSimulator {
         check(installation, hour, hourOfYear);
     }
 
-    private static boolean mayPump(Installation installation, int hourOfYear) {
+    static boolean mayPump(Installation installation, int hourOfYear) {
         return installation.control().pumping().at(hourOfYear) > 0;
     }
 
-    private static void check(Installation installation, PoolHour hour, int hourOfYear) {
+    /** Refuses water that no pool has after an hour. */
+    static void check(Installation installation, PoolHour hour, int which) {
         if (hour.waterC > ImpossibleSeasonException.HOTTEST_C) {
-            throw ImpossibleSeasonException.tooHot(hourOfYear);
+            throw ImpossibleSeasonException.tooHot(hour.weather.label(which));
         }
         if (hour.ice.heatJm2() > Ice.allOfJm2(installation.pool().depthM())) {
             throw ImpossibleSeasonException.frozen(
-                    hourOfYear, installation.pool().depthM());
+                    hour.weather.label(which), installation.pool().depthM());
         }
     }
 }

@@ -20,10 +20,7 @@ public record SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boo
     public SeasonState {
         Checks.within("hour of the year", hourOfYear, 0, HourOfYear.HOURS - 1, "");
         Checks.within("water temperature", waterC, Ice.FREEZING_C, ImpossibleSeasonException.HOTTEST_C, "degC");
-        if (!(iceJm2 >= 0) || (iceJm2 > 0 && waterC > Ice.FREEZING_C)) {
-            throw new IllegalArgumentException("heat of the ice must be 0 or above, and 0 in water above "
-                    + Ice.FREEZING_C + " degC, was " + iceJm2 + " J/m2 in water of " + waterC + " degC");
-        }
+        Ice.checkHeat(iceJm2, waterC);
         pumpsRunning = List.copyOf(pumpsRunning);
     }
 

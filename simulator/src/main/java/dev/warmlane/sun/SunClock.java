@@ -15,7 +15,7 @@ import net.e175.klaus.solarpositioning.SPA.SpaTimeDependent;
 import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
- * Where the sun stands over a site at any time of a typical year, by the solar position algorithm of Reda and Andreas
+ * Where the sun stands over a site at any time of a typical year or of the calendar, by the solar position algorithm of Reda and Andreas
  * (2004, NREL/TP-560-34302), apparent, that is with refraction, in the standard atmosphere at the site's height.
  *
  * <p>Nearly all of the algorithm's work is the earth's way around the sun, which is smooth: it is done for noon and
@@ -59,8 +59,13 @@ public final class SunClock {
         int shiftYears = Math.floorDiv(day, HourOfYear.DAYS);
         LocalDate date =
                 LocalDate.of(year + shiftYears, HourOfYear.monthOf(within * 24), HourOfYear.dayOfMonth(within * 24));
+        return position(date, hoursSinceNewYear - 24.0 * day);
+    }
+
+    /** Where the sun stands some hours after the midnight that a date begins with, local standard time. */
+    SolarPosition position(LocalDate date, double hoursAfterMidnight) {
         long millis = date.toEpochDay() * 24 * MILLIS_PER_HOUR
-                + Math.round((hoursSinceNewYear - 24.0 * day) * MILLIS_PER_HOUR)
+                + Math.round(hoursAfterMidnight * MILLIS_PER_HOUR)
                 - Math.round(site.utcOffsetHours() * MILLIS_PER_HOUR);
         return SPA.calculateSolarPositionWithTimeDependentParts(
                 site.latitudeDeg(),

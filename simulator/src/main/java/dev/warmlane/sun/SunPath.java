@@ -2,13 +2,15 @@ package dev.warmlane.sun;
 
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
- * Where the sun stands in each hour of a typical year, one position an hour: the one that belongs to that hour's
- * irradiance. Immutable; made once for a weather file and shared by everything that needs it.
+ * Where the sun stands in each hour of a typical year or of a record, one position an hour: the one that belongs to that
+ * hour's irradiance. Immutable; made once for a weather file and shared by everything that needs it.
  *
  * <p>Positions are those of {@link SunClock}.
  */
@@ -23,53 +25,98 @@ public final class SunPath {
     private final int[] yearOfHour;
     private final double[] offsetOfMonth;
     private final boolean meanOverHour;
-    private final double[] zenithDeg = new double[HourOfYear.HOURS];
-    private final double[] azimuthDeg = new double[HourOfYear.HOURS];
-    private final double[] cosZenith = new double[HourOfYear.HOURS];
-    private final double[] upFraction = new double[HourOfYear.HOURS];
-    private final double[] extraterrestrialWm2 = new double[HourOfYear.HOURS];
+    private final double[] zenithDeg;
+    private final double[] azimuthDeg;
+    private final double[] cosZenith;
+    private final double[] upFraction;
+    private final double[] extraterrestrialWm2;
 
-    private SunPath(Site site, int[] yearOfHour, double[] offsetOfMonth, boolean meanOverHour) {
-        if (yearOfHour.length != HourOfYear.HOURS) {
-            throw new IllegalArgumentException("a typical year has 8760 hours, got years for " + yearOfHour.length);
-        }
-        if (offsetOfMonth.length != 12) {
-            throw new IllegalArgumentException("a year has 12 months, got times for " + offsetOfMonth.length);
-        }
-        this.yearOfHour = yearOfHour.clone();
-        this.offsetOfMonth = offsetOfMonth.clone();
+    private SunPath(int[] yearOfHour, double[] offsetOfMonth, boolean meanOverHour) {
+        int hours = yearOfHour.length;
+        this.yearOfHour = yearOfHour;
+        this.offsetOfMonth = offsetOfMonth;
         this.meanOverHour = meanOverHour;
-        SunClock clock = new SunClock(site);
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        this.zenithDeg = new double[hours];
+        this.azimuthDeg = new double[hours];
+        this.cosZenith = new double[hours];
+        this.upFraction = new double[hours];
+        this.extraterrestrialWm2 = new double[hours];
+    }
+
+    /** Finds the sun of every hour by a clock. */
+    private void fill(Clock clock, IntUnaryOperator dayOfYear) {
+        for (int hour = 0; hour < hours(); hour++) {
             double at = hour + offsetHours(hour);
-            SolarPosition position = clock.position(yearOfHour[hour], at);
+            SolarPosition position = clock.position(hour, at);
             double fraction = position.zenithAngle() < 90 ? 1 : 0;
             if (meanOverHour && Math.abs(position.zenithAngle() - 90) < EDGE_ZENITH_DEG) {
-                double before = clock.position(yearOfHour[hour], at - 0.5).zenithAngle();
-                double after = clock.position(yearOfHour[hour], at + 0.5).zenithAngle();
+                double before = clock.position(hour, at - 0.5).zenithAngle();
+                double after = clock.position(hour, at + 0.5).zenithAngle();
                 if (before < 90 != after < 90) {
                     fraction = Math.abs((90 - Math.min(before, after)) / (after - before));
                     double middle = before < 90 ? at - 0.5 + fraction / 2 : at + 0.5 - fraction / 2;
-                    position = clock.position(yearOfHour[hour], middle);
+                    position = clock.position(hour, middle);
                 }
             }
             zenithDeg[hour] = position.zenithAngle();
             azimuthDeg[hour] = position.azimuth();
             upFraction[hour] = fraction;
             cosZenith[hour] = fraction > 0 ? Math.max(0, Math.cos(Math.toRadians(position.zenithAngle()))) : 0;
-            extraterrestrialWm2[hour] = extraterrestrialNormal(HourOfYear.dayOf(hour) + 1);
+            extraterrestrialWm2[hour] = extraterrestrialNormal(dayOfYear.applyAsInt(hour));
         }
     }
 
+    private static SunPath ofYear(Site site, int[] yearOfHour, double[] offsetOfMonth, boolean meanOverHour) {
+        if (yearOfHour.length != HourOfYear.HOURS) {
+            throw new IllegalArgumentException("a typical year has 8760 hours, got years for " + yearOfHour.length);
+        }
+        if (offsetOfMonth.length != 12) {
+            throw new IllegalArgumentException("a year has 12 months, got times for " + offsetOfMonth.length);
+        }
+        SunPath path = new SunPath(yearOfHour.clone(), offsetOfMonth.clone(), meanOverHour);
+        SunClock clock = new SunClock(site);
+        path.fill((hour, at) -> clock.position(path.yearOfHour[hour], at), hour -> HourOfYear.dayOf(hour) + 1);
+        return path;
+    }
+
+    /**
+     * The path of a record of real hours, one after another, 29 February included.
+     *
+     * @param site where
+     * @param start when its first hour begins, local standard time
+     * @param hours how many hours it has
+     * @param centreHours the time that irradiance belongs to, hours after the start of its hour: a mean's middle, or the instant
+     * @param meanOverHour whether irradiance is a mean over an hour; else it is an instant
+     */
+    public static SunPath ofRecord(
+            Site site, LocalDateTime start, int hours, double centreHours, boolean meanOverHour) {
+        int[] year = new int[hours];
+        Arrays.setAll(year, hour -> start.plusHours(hour).getYear());
+        SunPath path = new SunPath(year, sameInEveryMonth(centreHours), meanOverHour);
+        SunClock clock = new SunClock(site);
+        path.fill(
+                (hour, at) -> {
+                    double sinceMidnight = start.getHour() + at;
+                    int day = (int) Math.floor(sinceMidnight / 24);
+                    return clock.position(start.toLocalDate().plusDays(day), sinceMidnight - 24.0 * day);
+                },
+                hour -> start.plusHours(hour).getDayOfYear());
+        return path;
+    }
+
+    /** The sun at a time about an hour, counted in hours from the start of hour 0. */
+    @FunctionalInterface
+    private interface Clock {
+        SolarPosition position(int hour, double at);
+    }
+
     private SunPath(List<SunPath> paths, int[] pathOfHour) {
+        this(new int[HourOfYear.HOURS], new double[12], paths.get(0).meanOverHour);
         SunPath first = paths.get(0);
         if (paths.stream().anyMatch(path -> path.meanOverHour != first.meanOverHour)) {
             throw new IllegalArgumentException(
                     "irradiance is a mean over an hour in some of the years and an instant in others");
         }
-        this.yearOfHour = new int[HourOfYear.HOURS];
-        this.offsetOfMonth = new double[12];
-        this.meanOverHour = first.meanOverHour;
         for (int month = 0; month < 12; month++) {
             int hour = HourOfYear.firstHourOf(month + 1);
             offsetOfMonth[month] = paths.get(pathOfHour[hour]).offsetOfMonth[month];
@@ -110,7 +157,7 @@ public final class SunPath {
 
     /** The same with a middle of the hour for each of the twelve months, for files in which they differ. */
     public static SunPath ofHourlyMeans(Site site, int[] yearOfHour, double[] centreHoursOfMonth) {
-        return new SunPath(site, yearOfHour, centreHoursOfMonth, true);
+        return ofYear(site, yearOfHour, centreHoursOfMonth, true);
     }
 
     /**
@@ -126,13 +173,18 @@ public final class SunPath {
 
     /** The same with an instant for each of the twelve months, for files in which they differ. */
     public static SunPath ofInstants(Site site, int[] yearOfHour, double[] offsetHoursOfMonth) {
-        return new SunPath(site, yearOfHour, offsetHoursOfMonth, false);
+        return ofYear(site, yearOfHour, offsetHoursOfMonth, false);
     }
 
     private static double[] sameInEveryMonth(double offsetHours) {
         double[] ofMonth = new double[12];
         Arrays.fill(ofMonth, offsetHours);
         return ofMonth;
+    }
+
+    /** How many hours it has: 8760, or those of a record. */
+    public int hours() {
+        return yearOfHour.length;
     }
 
     /** The calendar year that an hour was taken from. */
@@ -145,7 +197,8 @@ public final class SunPath {
      * composed of several years it is that of the month's first hour.
      */
     public double offsetHours(int hour) {
-        return offsetOfMonth[HourOfYear.monthOf(hour) - 1];
+        // in a record it is the same in every month
+        return offsetOfMonth[hours() == HourOfYear.HOURS ? HourOfYear.monthOf(hour) - 1 : 0];
     }
 
     /** The same for the year: the middle one of the twelve months, of which a few may have a time of their own. */

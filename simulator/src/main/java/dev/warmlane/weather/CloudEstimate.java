@@ -1,6 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import java.util.Arrays;
 
@@ -20,14 +19,20 @@ final class CloudEstimate {
 
     private CloudEstimate() {}
 
-    /** Cover, 0 to 1, for each hour: the same through a day, and that of the day before where the sun stays down. */
-    static double[] cover(double[] globalWm2, SunPath sun) {
-        double[] cover = new double[HourOfYear.HOURS];
+    /**
+     * Cover, 0 to 1, for each hour: the same through a day, and that of the day before where the sun stays down.
+     *
+     * @param startHour the hour of the day that the first hour is
+     */
+    static double[] cover(double[] globalWm2, SunPath sun, int startHour) {
+        double[] cover = new double[globalWm2.length];
         double ofDay = 0.5;
-        for (int day = 0; day < HourOfYear.DAYS; day++) {
+        for (int midnight = -startHour; midnight < cover.length; midnight += 24) {
+            int from = Math.max(0, midnight);
+            int to = Math.min(cover.length, midnight + 24);
             double measured = 0;
             double clear = 0;
-            for (int hour = day * 24; hour < day * 24 + 24; hour++) {
+            for (int hour = from; hour < to; hour++) {
                 if (sun.cosZenith(hour) > COS_ZENITH_AT_LEAST && sun.upFraction(hour) == 1) {
                     measured += globalWm2[hour];
                     clear += CLEAR_SLOPE_WM2 * sun.cosZenith(hour) - CLEAR_OFFSET_WM2;
@@ -37,7 +42,7 @@ final class CloudEstimate {
                 double lost = Math.max(0, 1 - measured / clear);
                 ofDay = Math.min(1, StrictMath.pow(lost / DEPTH, 1 / EXPONENT));
             }
-            Arrays.fill(cover, day * 24, day * 24 + 24, ofDay);
+            Arrays.fill(cover, from, to, ofDay);
         }
         return cover;
     }

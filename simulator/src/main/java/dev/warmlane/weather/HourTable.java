@@ -1,15 +1,18 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.EnumSet;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** The 8760 hours of any source in local standard time, still with gaps (NaN) and faults. Worked on in place. */
+/**
+ * The hours of any source in local standard time, still with gaps (NaN) and faults: the 8760 of a year, or those of a
+ * record. Worked on in place.
+ */
 final class HourTable {
 
     final RawHeader header;
@@ -25,9 +28,9 @@ final class HourTable {
     /** The file's label, hours after the start of the hour. */
     final double labelHours;
     /** The line of each hour; where a row is missing, that of the row before; 0 where there is no file. */
-    final int[] line = new int[HourOfYear.HOURS];
+    final int[] line;
 
-    final int[] year = new int[HourOfYear.HOURS];
+    final int[] year;
     /** Hours without a row; they are told together, whatever is missing in them. */
     final BitSet withoutRow = new BitSet();
     /** The sun that the source gives with its irradiance; null where it is found from the time. */
@@ -36,13 +39,21 @@ final class HourTable {
     /** Whether a part of irradiance was found from the others, so that they agree at any time of the sun. */
     boolean lightIsDerived;
 
-    private final Columns values = new Columns(HourOfYear.HOURS);
+    private final Columns values;
     /** What was taken out because it cannot be. */
-    private final Columns thrownOut = new Columns(HourOfYear.HOURS);
+    private final Columns thrownOut;
+
+    private final TableHours hours;
+    private final Map<WeatherColumn, BitSet> filled = new EnumMap<>(WeatherColumn.class);
 
     /** For the hours of a file, in the order of the year once they are placed. */
     HourTable(RawWeather raw, Site site, double centreHours, double labelHours) {
-        this(raw.header(), raw.codes(), raw.declared(), raw.windHeightM(), site, centreHours, labelHours, null);
+        this(raw, site, centreHours, labelHours, TableHours.ofYear());
+    }
+
+    /** For the hours of a file, in the order of time once they are placed. */
+    HourTable(RawWeather raw, Site site, double centreHours, double labelHours, TableHours hours) {
+        this(raw.header(), raw.codes(), raw.declared(), raw.windHeightM(), site, centreHours, labelHours, null, hours);
     }
 
     private HourTable(
@@ -53,7 +64,8 @@ final class HourTable {
             Site site,
             double centreHours,
             double labelHours,
-            @Nullable SunPath sun) {
+            @Nullable SunPath sun,
+            TableHours hours) {
         this.header = header;
         this.codes = codes;
         this.declared = declared;
@@ -62,6 +74,31 @@ final class HourTable {
         this.centreHours = centreHours;
         this.labelHours = labelHours;
         this.sun = sun;
+        this.hours = hours;
+        this.line = new int[hours.count()];
+        this.year = new int[hours.count()];
+        this.values = new Columns(hours.count());
+        this.thrownOut = new Columns(hours.count());
+    }
+
+    /** Which hours they are. */
+    TableHours hours() {
+        return hours;
+    }
+
+    /** The sun of irradiance that belongs to a time after the start of its hour, h. */
+    SunPath sunAt(double centre) {
+        return hours.sun(site, year, centre, !header.instants());
+    }
+
+    /** Says that a value was filled in an hour. */
+    void filled(WeatherColumn column, int hour) {
+        filled.computeIfAbsent(column, any -> new BitSet()).set(hour);
+    }
+
+    /** The hours in which values were filled, by column. */
+    Map<WeatherColumn, BitSet> filled() {
+        return filled;
     }
 
     /** Whether the hours are those of a file. */
@@ -70,19 +107,13 @@ final class HourTable {
     }
 
     /** For columns that a program gives with the sun that belongs to them. */
-    static HourTable of(Site site, SunPath sun, WeatherYear.LongWaveOrigin longWave) {
+    static HourTable of(
+            Site site, SunPath sun, WeatherYear.LongWaveOrigin longWave, Set<WeatherColumn> given, TableHours hours) {
         double centre = sun.usualOffsetHours();
         RawHeader header = new RawHeader(
                 "", site, 0, RawHeader.Clock.LOCAL_STANDARD, !sun.isHourlyMean(), centre, true, 0, longWave);
         HourTable table = new HourTable(
-                header,
-                new MissingCodes(),
-                EnumSet.allOf(WeatherColumn.class),
-                WeatherReadOptions.USUAL_WIND_HEIGHT_M,
-                site,
-                centre,
-                0,
-                sun);
+                header, new MissingCodes(), given, WeatherReadOptions.USUAL_WIND_HEIGHT_M, site, centre, 0, sun, hours);
         Arrays.setAll(table.year, sun::calendarYear);
         return table;
     }
@@ -119,7 +150,7 @@ final class HourTable {
 
     /** What a message calls the source. */
     String sourceWord() {
-        return hasLines() ? "the file" : "the year";
+        return hasLines() ? "the file" : "the " + hours.word();
     }
 
     /** What to do where the source lost values, or has wrong ones. */
@@ -140,7 +171,7 @@ final class HourTable {
         if (hour < 0) {
             return new Refusal(0, "", column, found, expected, remedy);
         }
-        String label = "hour " + hour + " (" + HourOfYear.label(hour) + ")";
+        String label = "hour " + hour + " (" + hours.label(hour) + ")";
         return new Refusal(line[hour], label, column, found, expected, remedy);
     }
 

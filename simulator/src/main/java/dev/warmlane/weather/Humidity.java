@@ -56,7 +56,7 @@ final class Humidity {
                 dew[hour] = air[hour];
             }
         }
-        if (wellAbove.count() > GapFiller.MISSING_AT_MOST) {
+        if (wellAbove.count() > table.hours().missingAtMost()) {
             throw table.refuse(
                     wellAbove.firstHour(),
                     WeatherColumn.DEW.label(),

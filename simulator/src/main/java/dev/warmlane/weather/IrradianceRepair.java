@@ -1,7 +1,7 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
+import java.util.BitSet;
 
 /** The last steps on irradiance, when the sun is known: nights, and short gaps by day. */
 final class IrradianceRepair {
@@ -26,7 +26,7 @@ final class IrradianceRepair {
         double[] global = table.column(WeatherColumn.GLOBAL);
         Occurrences beam = new Occurrences(table);
         Occurrences light = new Occurrences(table);
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < global.length; hour++) {
             if (sun.isUp(hour)) {
                 continue;
             }
@@ -50,6 +50,9 @@ final class IrradianceRepair {
     private static void gaps(HourTable table, WeatherColumn column, SunPath sun, Findings findings) throws Refusal {
         double[] values = table.column(column);
         Occurrences untold = new Occurrences(table);
+        BitSet without = GapFiller.without(values);
+        int most = Math.max(DAY_GAP_AT_MOST, table.hours().options().gapHours());
+        int longest = 0;
         for (int hour = 0; hour < values.length; hour++) {
             if (Double.isNaN(values[hour]) && !sun.isUp(hour)) {
                 note(table, column, hour, untold);
@@ -66,7 +69,16 @@ final class IrradianceRepair {
                 end++;
             }
             if (end - hour > DAY_GAP_AT_MOST) {
-                throw GapFiller.tooLong(table, column, hour, end - hour);
+                int all = gapAround(without, hour);
+                if (most <= GapFiller.LINE_AT_MOST || all > most) {
+                    throw GapFiller.tooLong(table, column, hour, Math.max(all, end - hour));
+                }
+                longest = Math.max(longest, all);
+                for (int i = hour; i < end; i++) {
+                    values[i] = outside(column, sun, i)
+                            * GapFiller.fromDays(table, column, i, without, which -> share(values, column, sun, which));
+                }
+                continue;
             }
             double before = hour == 0 ? 0 : share(values, column, sun, hour - 1);
             double after = end == values.length ? 0 : share(values, column, sun, end);
@@ -79,11 +91,18 @@ final class IrradianceRepair {
             findings.repair(
                     untold,
                     "missing " + column.label() + " " + untold.places()
-                            + ": 0 at night; by day filled with the clearness of the hours before and after");
+                            + ": 0 at night; by day filled with the clearness of the hours before and after"
+                            + GapFiller.longer(longest));
         }
     }
 
+    /** Length of the gap that an hour without a value lies in, nights included. */
+    private static int gapAround(BitSet without, int hour) {
+        return without.nextClearBit(hour) - without.previousClearBit(hour) - 1;
+    }
+
     private static void note(HourTable table, WeatherColumn column, int hour, Occurrences untold) {
+        table.filled(column, hour);
         if (!table.isTold(column, hour)) {
             untold.add(hour, 0);
         }

@@ -1,7 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.physics.DiffuseFraction;
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import java.util.Arrays;
 import java.util.List;
@@ -55,9 +53,7 @@ final class LightParts {
         }
         Double given = options.centreHours();
         double centre = given != null ? given : table.centreHours;
-        SunPath sun = table.header.instants()
-                ? SunPath.ofInstants(table.site, table.year, centre)
-                : SunPath.ofHourlyMeans(table.site, table.year, centre);
+        SunPath sun = table.sunAt(centre);
         LightParts parts = new LightParts(table, sun);
         if (beam && (global || diffuse)) {
             parts.fromBeam(findings);
@@ -83,7 +79,7 @@ final class LightParts {
         boolean onHorizontal = !has(table, WeatherColumn.DIRECT);
         boolean needsGlobal = !has(table, WeatherColumn.GLOBAL);
         boolean needsDiffuse = !has(table, WeatherColumn.DIFFUSE);
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < global.length; hour++) {
             double beam = onHorizontal ? directHorizontal[hour] : direct[hour] * sun.cosZenith(hour);
             if (needsGlobal) {
                 global[hour] = beam + diffuse[hour];
@@ -106,7 +102,7 @@ final class LightParts {
     }
 
     private void fromGlobalAndDiffuse(Findings findings) {
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < global.length; hour++) {
             direct[hour] = normal(hour, Math.max(0, global[hour] - diffuse[hour]));
         }
         findings.note(0, 0, "direct irradiance was found from global less diffuse" + UNTESTED);
@@ -127,7 +123,7 @@ final class LightParts {
 
     private void fromSunshine(Findings findings) {
         double[] sunshine = table.column(WeatherColumn.SUNSHINE);
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < global.length; hour++) {
             global[hour] = sun.isUp(hour) ? outside(hour) * (OVERCAST + OF_SUNSHINE * Math.min(1, sunshine[hour])) : 0;
         }
         findings.gravest(
@@ -143,18 +139,20 @@ final class LightParts {
     }
 
     private void split(Findings findings) {
+        DiffuseSplit split = table.hours().options().split();
+        DiffuseSplit other = split == DiffuseSplit.ERBS ? DiffuseSplit.ORGILL_HOLLANDS : DiffuseSplit.ERBS;
         double first = 0;
         double second = 0;
-        for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
+        for (int hour = 0; hour < global.length; hour++) {
             double light = global[hour];
             double outside = outside(hour);
             double clearness = outside > 0 ? light / outside : 0;
-            double fraction = Double.isNaN(light) ? Double.NaN : DiffuseFraction.erbs(clearness);
+            double fraction = Double.isNaN(light) ? Double.NaN : split.diffuseShare(clearness);
             diffuse[hour] = fraction * light;
             direct[hour] = normal(hour, light - diffuse[hour]);
             if (!Double.isNaN(light)) {
                 first += diffuse[hour];
-                second += DiffuseFraction.orgillHollands(clearness) * light;
+                second += other.diffuseShare(clearness) * light;
             }
         }
         double all = Arrays.stream(global).filter(light -> !Double.isNaN(light)).sum();
@@ -163,11 +161,15 @@ final class LightParts {
                 0,
                 String.format(
                         Locale.ROOT,
-                        "the file has global irradiance alone: its diffuse part, %.0f %% of the year's, is estimated from"
-                                + " the clearness of each hour (Erbs, Klein and Duffie 1982; %.0f %% by Orgill and"
-                                + " Hollands 1977). %s. A flat collector hardly minds, a tilted one does%s",
+                        "%s has global irradiance alone: its diffuse part, %.0f %% of the %s's, is estimated from"
+                                + " the clearness of each hour (%s; %.0f %% by %s). %s. A flat collector hardly minds, a"
+                                + " tilted one does%s",
+                        table.sourceWord(),
                         100 * first / all,
+                        table.hours().word(),
+                        split.source(),
                         100 * second / all,
+                        other.source(),
                         SPLIT_ERROR,
                         UNTESTED));
     }

@@ -2,7 +2,6 @@ package dev.warmlane.weather;
 
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.SkyLongWave;
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import dev.warmlane.weather.WeatherYear.LongWaveOrigin;
 import java.util.Arrays;
@@ -18,8 +17,6 @@ final class LongWave {
      * (our own choice).
      */
     private static final double OF_BLACK_BODY_AT_LEAST = 0.4;
-    /** With more bad hours than this the whole column is not believed. */
-    private static final int BAD_HOURS_AT_MOST = HourOfYear.HOURS / 20;
 
     private LongWave() {}
 
@@ -56,31 +53,34 @@ final class LongWave {
                 longWave[hour] = Double.NaN;
             }
         }
-        boolean distrusted = hot.count() + cold.count() > BAD_HOURS_AT_MOST;
+        // with more bad hours than this the whole column is not believed
+        boolean distrusted = hot.count() + cold.count() > table.hours().missingAtMost();
         if (distrusted) {
             Arrays.fill(longWave, Double.NaN);
             told.set(0, longWave.length);
         }
-        report(findings, hot, "above that of a black body at air temperature", distrusted);
+        String word = table.hours().word();
+        report(findings, hot, "above that of a black body at air temperature", distrusted, word);
         report(
                 findings,
                 cold,
                 "below " + Occurrences.number(OF_BLACK_BODY_AT_LEAST) + " of a black body at air temperature",
-                distrusted);
+                distrusted,
+                word);
         if (hot.count() + cold.count() + missing == 0) {
             return new Result(table.header.longWave(), 0);
         }
         return model(table, sun, findings, had, told);
     }
 
-    private static void report(Findings findings, Occurrences bad, String what, boolean distrusted) {
+    private static void report(Findings findings, Occurrences bad, String what, boolean distrusted, String word) {
         if (bad.count() == 0) {
             return;
         }
         String message = "infrared " + what + " " + bad.places() + " (" + bad.first()
                 + " W/m² first): replaced by the sky model";
         if (distrusted) {
-            findings.warning(bad, message + " in the whole year, because so much of the column cannot be");
+            findings.warning(bad, message + " in the whole " + word + ", because so much of the column cannot be");
         } else {
             findings.repair(bad, message);
         }
@@ -92,7 +92,8 @@ final class LongWave {
         double[] dew = table.column(WeatherColumn.DEW);
         double[] pressure = table.column(WeatherColumn.PRESSURE);
         double[] tenths = table.column(WeatherColumn.CLOUD);
-        double[] estimated = CloudEstimate.cover(table.column(WeatherColumn.GLOBAL), sun);
+        double[] estimated = CloudEstimate.cover(
+                table.column(WeatherColumn.GLOBAL), sun, table.hours().ofDay(0));
         int fromClearness = 0;
         int modelled = 0;
         int untold = 0;
@@ -107,7 +108,7 @@ final class LongWave {
             untold += told.get(hour) ? 0 : 1;
             untoldClearness += told.get(hour) || !noCloud ? 0 : 1;
             double emissivity =
-                    SkyLongWave.clearSkyEmissivity(dew[hour], HourOfYear.hourOfDay(hour) + 0.5, pressure[hour]);
+                    SkyLongWave.clearSkyEmissivity(dew[hour], table.hours().ofDay(hour) + 0.5, pressure[hour]);
             longWave[hour] = SkyLongWave.allSkyIrradianceWm2(
                     air[hour], emissivity, noCloud ? estimated[hour] : tenths[hour] / 10);
         }
@@ -134,7 +135,7 @@ final class LongWave {
 
     private static LongWaveOrigin origin(HourTable table, int modelled, int fromClearness) {
         int fromCloud = modelled - fromClearness;
-        if (HourOfYear.HOURS - modelled >= Math.max(fromCloud, fromClearness)) {
+        if (table.hours().count() - modelled >= Math.max(fromCloud, fromClearness)) {
             return table.header.longWave();
         }
         return fromClearness > fromCloud ? LongWaveOrigin.CLEARNESS : LongWaveOrigin.CLOUD_COVER;

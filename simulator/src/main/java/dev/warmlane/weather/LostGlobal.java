@@ -39,7 +39,8 @@ final class LostGlobal {
         }
         String beside = lost.first() + " W/m² beside direct " + Occurrences.number(direct[hours[0]]) + " and diffuse "
                 + Occurrences.number(diffuse[hours[0]]);
-        if (longest > IrradianceRepair.DAY_GAP_AT_MOST || hours.length > GapFiller.MISSING_AT_MOST) {
+        if (longest > IrradianceRepair.DAY_GAP_AT_MOST
+                || hours.length > table.hours().missingAtMost()) {
             throw table.refuse(
                     hours[0],
                     WeatherColumn.GLOBAL.label(),

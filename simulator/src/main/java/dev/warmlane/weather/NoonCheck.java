@@ -1,6 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 
 /**
@@ -34,13 +33,14 @@ final class NoonCheck {
         double[] global = table.column(WeatherColumn.GLOBAL);
         double sum = 0;
         int days = 0;
-        for (int day = 0; day < HourOfYear.DAYS; day++) {
+        int start = table.hours().ofDay(0);
+        for (int day = start == 0 ? 0 : 1; 24 * day + 24 - start <= global.length; day++) {
             double light = 0;
             double lightTime = 0;
             double outside = 0;
             double outsideTime = 0;
             for (int of = 0; of < 24; of++) {
-                int hour = 24 * day + of;
+                int hour = 24 * day + of - start;
                 double there = sun.extraterrestrialNormalWm2(hour) * sun.cosZenith(hour) * sun.upFraction(hour);
                 light += global[hour];
                 lightTime += global[hour] * of;

@@ -45,7 +45,7 @@ final class Pressure {
         }
         findings.repair(
                 filled,
-                "missing pressure " + filled.places() + ": the year's mean, " + Occurrences.number(mean)
-                        + " kPa, is used");
+                "missing pressure " + filled.places() + ": the " + table.hours().word() + "'s mean, "
+                        + Occurrences.number(mean) + " kPa, is used");
     }
 }

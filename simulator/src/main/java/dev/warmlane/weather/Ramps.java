@@ -74,7 +74,7 @@ final class Ramps {
         Occurrences changes = new Occurrences(table);
         for (int hour = hours; hour < values.length; hour++) {
             double change = values[hour] - values[hour - hours];
-            boolean seam = HourOfYear.monthOf(hour) != HourOfYear.monthOf(hour - hours);
+            boolean seam = table.hours().closed() && HourOfYear.monthOf(hour) != HourOfYear.monthOf(hour - hours);
             if (!seam && Math.abs(change) > limit) {
                 changes.add(hour, change);
             }

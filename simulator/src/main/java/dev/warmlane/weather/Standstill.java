@@ -55,18 +55,19 @@ final class Standstill {
             Arrays.fill(values, Double.NaN);
             findings.warning(
                     table.line[0],
-                    HourOfYear.HOURS,
-                    column.label() + " is " + value + " in the whole year: not measured, and not used");
+                    values.length,
+                    column.label() + " is " + value + " in the whole "
+                            + table.hours().word() + ": not measured, and not used");
         } else if (allYear && (column.isIrradiance() || column == WeatherColumn.AIR)) {
             throw table.refuse(
                     0,
                     column.label(),
-                    value + ", the same value in the whole year",
+                    value + ", the same value in the whole " + table.hours().word(),
                     "weather",
                     column == WeatherColumn.DIRECT || column == WeatherColumn.DIFFUSE
                             ? "Give a year in which global irradiance is split into direct and diffuse."
                             : Refusal.sentence(table.remedy()));
-        } else if (column == WeatherColumn.WIND && run[1] > HourOfYear.HOURS / 2) {
+        } else if (column == WeatherColumn.WIND && run[1] > values.length / 2) {
             findings.gravest(
                     table.line[run[0]],
                     run[1],

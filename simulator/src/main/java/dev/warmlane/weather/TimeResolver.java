@@ -3,6 +3,7 @@ package dev.warmlane.weather;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import java.time.DateTimeException;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ final class TimeResolver {
 
     private final double part;
 
-    private TimeResolver(RawWeather raw, WeatherReadOptions options, Findings findings) {
+    TimeResolver(RawWeather raw, WeatherReadOptions options, Findings findings) {
         this.raw = raw;
         raw.notes().forEach(note -> findings.note(0, 0, note));
         RawHeader header = raw.header();
@@ -108,6 +109,31 @@ final class TimeResolver {
         List<Year> all = new ArrayList<>();
         years.forEach((year, rows) -> all.add(new Year(year, rows, findings.copy())));
         return all;
+    }
+
+    /** When the hour of a row begins, local standard time; what is left of an hour goes with the labels. */
+    LocalDateTime start(int row) throws WeatherFileException {
+        if (!isLeapDay(raw, row)) {
+            hour(raw, row);
+        }
+        try {
+            return LocalDateTime.of(year(raw, row), raw.month(row), raw.day(row), raw.hour(row), 0)
+                    .plusHours(roll);
+        } catch (DateTimeException e) {
+            throw raw.text()
+                    .error(
+                            raw.line(row),
+                            "date",
+                            raw.year(row) + "-" + raw.month(row) + "-" + raw.day(row),
+                            "a day of the calendar",
+                            "Correct the row.");
+        }
+    }
+
+    /** A table for hours that begin then. */
+    HourTable recordTable(TableHours hours) {
+        RawHeader header = raw.header();
+        return new HourTable(raw, site, header.centreHours() + part, header.labelHours() + part, hours);
     }
 
     private YearRows of(Map<Integer, YearRows> years, int year) {

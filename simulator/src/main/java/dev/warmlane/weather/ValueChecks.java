@@ -52,7 +52,7 @@ final class ValueChecks {
                 throw table.refuse(
                         -1,
                         column.label(),
-                        "no value in the whole year" + table.codes.told(column),
+                        "no value in the whole " + table.hours().word() + table.codes.told(column),
                         "hourly values",
                         Refusal.sentence(table.remedy()));
             }
@@ -61,7 +61,8 @@ final class ValueChecks {
             throw table.refuse(
                     -1,
                     "humidity",
-                    "neither dew point nor relative humidity in the whole year",
+                    "neither dew point nor relative humidity in the whole "
+                            + table.hours().word(),
                     "one of the two",
                     Refusal.sentence(table.remedy()));
         }
@@ -91,7 +92,7 @@ final class ValueChecks {
                             + " W/m² first): set to 0");
         }
         boolean fraction = column == WeatherColumn.RELATIVE_HUMIDITY && UnitGuess.isFraction(asGiven);
-        if (outside.count() > GapFiller.MISSING_AT_MOST || fraction) {
+        if (outside.count() > table.hours().missingAtMost() || fraction) {
             distrust(column, asGiven, outside);
         } else if (outside.count() > 0) {
             findings.repair(
@@ -146,7 +147,7 @@ final class ValueChecks {
             findings.warning(
                     0,
                     0,
-                    "mean wind speed of the year is " + Occurrences.number(mean) + " m/s, but "
+                    "mean wind speed of the " + table.hours().word() + " is " + Occurrences.number(mean) + " m/s, but "
                             + Occurrences.number(MEAN_WIND_AT_LEAST_MS) + " to "
                             + Occurrences.number(MEAN_WIND_AT_MOST_MS) + " m/s is usual at 10 m: kept; "
                             + (mean > MEAN_WIND_AT_MOST_MS

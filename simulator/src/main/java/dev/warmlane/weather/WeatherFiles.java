@@ -76,6 +76,24 @@ public final class WeatherFiles {
                 .toList();
     }
 
+    /**
+     * Reads the real hours of a file as they follow each other, whatever period they make, 29 February included.
+     *
+     * @throws WeatherFileException if the file is of no known format, is broken, has longer gaps than are to be filled, or
+     *     cannot be trusted
+     * @throws IOException if it cannot be opened
+     */
+    public static WeatherRecord readRecord(Path file, RecordOptions options) throws IOException {
+        Findings findings = new Findings();
+        RecordRows rows = RecordRows.of(rows(file), options, findings);
+        try {
+            return RecordChecks.record(
+                    rows.table(), rows.start(), rows.table().header.format() + ", " + file.getFileName(), findings);
+        } catch (Refusal refusal) {
+            throw refusal.of(file);
+        }
+    }
+
     private static FileYear checked(TimeResolver.Year year, String source, Path file, WeatherReadOptions options) {
         try {
             HourTable table = year.rows().finish(year.findings());

@@ -1,13 +1,13 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.physics.MoistAir;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.sun.SunPath;
-import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.List;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,72 +18,41 @@ import org.jspecify.annotations.Nullable;
  * hour and belongs to the sun position that {@link #sun()} has for it; temperature, humidity, pressure and wind are the
  * file's values for it, unshifted.
  */
-public final class WeatherYear {
+public final class WeatherYear extends HourlyWeather {
 
     /** The hottest air that a reader takes for a value, °C; see {@link #airTemperatureC}. */
     public static final double HOTTEST_AIR_C = WeatherColumn.AIR.highest();
 
-    private final Site site;
-    private final String source;
-    private final boolean fromFile;
-    private final SunPath sun;
-    private final LongWaveOrigin longWaveOrigin;
-    private final int longWaveEstimatedHours;
-    private final List<WeatherFinding> findings;
     private final @Nullable Closure closure;
-    private final double[] globalHorizontal;
-    private final double[] directNormal;
-    private final double[] diffuseHorizontal;
-    private final double[] skyLongWave;
-    private final double[] airTemperature;
-    private final double[] dewPoint;
-    private final double[] vapourPressure;
-    private final double[] pressure;
-    private final double[] windSpeed;
 
     /** Takes over the columns of a table in which every gap is resolved. */
     WeatherYear(HourTable table, String source, ClosureCheck.Result time, LongWave.Result longWave, Findings findings) {
-        this.site = time.site();
-        this.source = source;
-        this.fromFile = table.isOfFile();
-        this.sun = time.sun();
-        this.longWaveOrigin = longWave.origin();
-        this.longWaveEstimatedHours = longWave.estimatedHours();
-        this.findings = findings.all();
+        super(
+                new Origin(
+                        time.site(),
+                        source,
+                        table.isOfFile(),
+                        longWave.origin(),
+                        longWave.estimatedHours(),
+                        findings.all()),
+                time.sun(),
+                table::column);
         this.closure = time.closure();
-        this.globalHorizontal = table.column(WeatherColumn.GLOBAL);
-        this.directNormal = table.column(WeatherColumn.DIRECT);
-        this.diffuseHorizontal = table.column(WeatherColumn.DIFFUSE);
-        this.skyLongWave = table.column(WeatherColumn.LONG_WAVE);
-        this.airTemperature = table.column(WeatherColumn.AIR);
-        this.dewPoint = table.column(WeatherColumn.DEW);
-        this.pressure = table.column(WeatherColumn.PRESSURE);
-        this.windSpeed = table.column(WeatherColumn.WIND);
-        this.vapourPressure =
-                Arrays.stream(dewPoint).map(MoistAir::saturationPressureKpa).toArray();
     }
 
     /** Takes over what was composed of several years. */
     WeatherYear(WeatherSplice splice) {
-        WeatherYear first = splice.first();
-        this.site = first.site;
-        this.source = splice.source();
-        this.fromFile = splice.all(WeatherYear::fromFile);
-        this.sun = splice.sun();
-        this.longWaveOrigin = splice.longWaveOrigin();
-        this.longWaveEstimatedHours = splice.longWaveEstimatedHours();
-        this.findings = splice.findings();
+        super(
+                new Origin(
+                        splice.first().site(),
+                        splice.source(),
+                        splice.all(WeatherYear::fromFile),
+                        splice.longWaveOrigin(),
+                        splice.longWaveEstimatedHours(),
+                        splice.findings()),
+                splice.sun(),
+                splice::column);
         this.closure = null;
-        this.globalHorizontal = splice.column(WeatherColumn.GLOBAL);
-        this.directNormal = splice.column(WeatherColumn.DIRECT);
-        this.diffuseHorizontal = splice.column(WeatherColumn.DIFFUSE);
-        this.skyLongWave = splice.column(WeatherColumn.LONG_WAVE);
-        this.airTemperature = splice.column(WeatherColumn.AIR);
-        this.dewPoint = splice.column(WeatherColumn.DEW);
-        this.pressure = splice.column(WeatherColumn.PRESSURE);
-        this.windSpeed = splice.column(WeatherColumn.WIND);
-        this.vapourPressure =
-                Arrays.stream(dewPoint).map(MoistAir::saturationPressureKpa).toArray();
     }
 
     /** Starts a year for a site; {@code source} says in a few words where the data come from. */
@@ -91,118 +60,30 @@ public final class WeatherYear {
         return new Builder(site, source, sun);
     }
 
-    /** Where the weather was measured or made. */
-    public Site site() {
-        return site;
-    }
-
-    /** Where the data come from, in a few words. */
-    public String source() {
-        return source;
-    }
-
-    /** Whether a weather file was read; else a program has made the year by {@link #builder} or the generator. */
-    public boolean fromFile() {
-        return fromFile;
-    }
-
-    /** The sun positions that belong to the irradiance. */
-    public SunPath sun() {
-        return sun;
-    }
-
-    /** Where {@link #skyLongWaveWm2} comes from in most hours. */
-    public LongWaveOrigin longWaveOrigin() {
-        return longWaveOrigin;
-    }
-
-    /**
-     * In how many hours {@link #skyLongWaveWm2} was estimated while reading, because the file had no value or one that
-     * cannot be, 0 to 8760.
-     */
-    public int longWaveEstimatedHours() {
-        return longWaveEstimatedHours;
-    }
-
-    /** What was found, mended or estimated while reading, the gravest first. */
-    public List<WeatherFinding> findings() {
-        return findings;
-    }
-
     /** How well global irradiance equals diffuse plus beam; null where it was not tested. */
     public @Nullable Closure closure() {
         return closure;
     }
 
-    /** A column as it stands, not to be written to. */
-    double[] column(WeatherColumn column) {
-        return switch (column) {
-            case GLOBAL -> globalHorizontal;
-            case DIRECT -> directNormal;
-            case DIFFUSE -> diffuseHorizontal;
-            case LONG_WAVE -> skyLongWave;
-            case AIR -> airTemperature;
-            case DEW -> dewPoint;
-            case PRESSURE -> pressure;
-            case WIND -> windSpeed;
-            case RELATIVE_HUMIDITY, CLOUD, DIRECT_HORIZONTAL, SUNSHINE ->
-                throw new IllegalArgumentException("a year keeps no " + column.label());
-        };
+    @Override
+    public int hourOfYear(int hour) {
+        return hour;
     }
 
-    /** Global irradiance on the horizontal, W/m². */
-    public double globalHorizontalWm2(int hour) {
-        return globalHorizontal[hour];
+    @Override
+    public <T> T match(Function<WeatherYear, T> year, Function<WeatherRecord, T> record) {
+        return year.apply(this);
     }
 
-    /** Beam irradiance on a plane normal to the sun, W/m². */
-    public double directNormalWm2(int hour) {
-        return directNormal[hour];
+    @Override
+    public String label(int hour) {
+        return HourOfYear.label(hour) + " (month-day hour)";
     }
 
-    /** Diffuse irradiance on the horizontal, W/m². */
-    public double diffuseHorizontalWm2(int hour) {
-        return diffuseHorizontal[hour];
-    }
-
-    /** Beam irradiance on the horizontal as the file has it, global less diffuse, never below 0, W/m². */
-    public double beamHorizontalWm2(int hour) {
-        return Math.max(0, globalHorizontal[hour] - diffuseHorizontal[hour]);
-    }
-
-    /** Long-wave irradiance of the sky on the horizontal, W/m². */
-    public double skyLongWaveWm2(int hour) {
-        return skyLongWave[hour];
-    }
-
-    /** Air temperature, °C. */
-    public double airTemperatureC(int hour) {
-        return airTemperature[hour];
-    }
-
-    /** Dew point, °C. */
-    public double dewPointC(int hour) {
-        return dewPoint[hour];
-    }
-
-    /** Partial pressure of water vapour, kPa. */
-    public double vapourPressureKpa(int hour) {
-        return vapourPressure[hour];
-    }
-
-    /** Relative humidity over liquid water, 0 to 1. */
-    public double relativeHumidity(int hour) {
-        return vapourPressure[hour] / MoistAir.saturationPressureKpa(airTemperature[hour]);
-    }
-
-    /** Air pressure, kPa. */
-    public double pressureKpa(int hour) {
-        return pressure[hour];
-    }
-
-    /** Wind speed of the station at 10 m over open ground, m/s. */
-    public double windSpeedMs(int hour) {
-        return windSpeed[hour];
+    /** The first harmonic of the 8760 hours, and the span of the means of the twelve months. */
+    @Override
+    public YearlyAir yearlyAir() {
+        return YearlyAir.ofYear(this);
     }
 
     /** Where the long-wave irradiance of the sky comes from in most hours. */
@@ -242,6 +123,14 @@ public final class WeatherYear {
         }
 
         /**
+         * Global horizontal irradiance alone, W/m²: its diffuse part is estimated from the clearness of each hour, by
+         * {@link DiffuseSplit#ERBS}.
+         */
+        public Builder globalWm2(double[] global) {
+            return put(WeatherColumn.GLOBAL, global);
+        }
+
+        /**
          * Long-wave irradiance of the sky, W/m², and where it comes from in most hours. Where it is not given it is
          * estimated from air temperature, dew point and the day's clearness.
          */
@@ -253,6 +142,16 @@ public final class WeatherYear {
         /** Air temperature and dew point, °C. */
         public Builder airC(double[] temperature, double[] dew) {
             return put(WeatherColumn.AIR, temperature).put(WeatherColumn.DEW, dew);
+        }
+
+        /** Air temperature, °C, and relative humidity, %, from which the dew point is found. */
+        public Builder airAndHumidity(double[] temperatureC, double[] relativeHumidityPercent) {
+            return put(WeatherColumn.AIR, temperatureC).put(WeatherColumn.RELATIVE_HUMIDITY, relativeHumidityPercent);
+        }
+
+        /** Cloud cover, tenths, from which long-wave irradiance is estimated where it is not given. */
+        public Builder cloudTenths(double[] values) {
+            return put(WeatherColumn.CLOUD, values);
         }
 
         /** Air pressure, kPa. Where it is not given it is that of the standard atmosphere. */
@@ -300,7 +199,9 @@ public final class WeatherYear {
         }
 
         private HourTable table() {
-            HourTable table = HourTable.of(site, sun, longWaveOrigin);
+            Set<WeatherColumn> given = EnumSet.noneOf(WeatherColumn.class);
+            given.addAll(columns.keySet());
+            HourTable table = HourTable.of(site, sun, longWaveOrigin, given, TableHours.ofYear());
             columns.forEach((column, values) -> System.arraycopy(values, 0, table.column(column), 0, HourOfYear.HOURS));
             return table;
         }

@@ -8,7 +8,7 @@ import dev.warmlane.irradiance.MatteBlack;
 import dev.warmlane.season.Demo;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Terrain;
-import dev.warmlane.weather.WeatherYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +49,7 @@ class CertificateBalanceTest {
         CertificateCurve curve =
                 new CertificateCurve(ETA0, A1, A2, 0, A4, 0, 0, A8, new MatteBlack(), new TestStand(testOpen, 2, 0, 5));
         CollectorSurroundings around = around("warm-inland");
-        WeatherYear weather = around.weather();
+        HourlyWeather weather = around.weather();
         for (CollectorForcing.Part part : parts(around, MOUNTINGS.get(mounting), curve)) {
             Exposure exposure = part.exposure();
             HourlyHeat heat = heat(around, MOUNTINGS.get(mounting), curve, exposure);

@@ -79,7 +79,7 @@ class CertificateBranchTest {
     private static void isACollector(
             CertificateCurve curve, CollectorSurroundings around, Exposure exposure, double flow) {
         CertificateBalance balance = new CertificateBalance(exposure, curve, around.air(), flow);
-        HeatCurves curves = new HeatCurves();
+        HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
         double capacityFlow = flow * Water.specificHeatJKgK(25);
         String what = curve + " " + flow;
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 5) {

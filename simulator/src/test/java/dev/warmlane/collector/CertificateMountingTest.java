@@ -95,7 +95,11 @@ class CertificateMountingTest {
                 .windMs(hour -> (1 + hour % 3) / atStand)
                 .build();
         CollectorSurroundings around = new CollectorSurroundings(weather, Demo.ROOF, Terrain.SUBURBAN);
-        Exposure exposure = new Exposure(stand(around, true), backOpen ? stand(around, false) : null, ClosedBack.NONE);
+        Exposure exposure = new Exposure(
+                HourOfYear.HOURS,
+                stand(around, true),
+                backOpen ? stand(around, false) : null,
+                ClosedBack.none(HourOfYear.HOURS));
         double emittanceOverAbsorptance = Absorber.USUAL_MAT.emittance() / Absorber.USUAL_MAT.absorptance();
         List<double[]> terms = new ArrayList<>();
         List<Double> heats = new ArrayList<>();

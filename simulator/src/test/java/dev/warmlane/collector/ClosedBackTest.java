@@ -32,7 +32,7 @@ class ClosedBackTest {
         "11, 20, 0.01", "11, 30, 2.5", "11, 10, 6.5", "11, 50, 5", "11, -10, 20", "11, 80, 30"
     })
     void passesWhatItsOuterFaceLoses(double boardWm2K, double plateC, double withinWm2) {
-        ClosedBack board = ClosedBack.board();
+        ClosedBack board = ClosedBack.board(HourOfYear.HOURS);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 7) {
             double airC = weather.airTemperatureC(hour);
             double light = 0.2 * weather.globalHorizontalWm2(hour);
@@ -62,7 +62,7 @@ class ClosedBackTest {
     /** In the dark, with long-wave of the air's own temperature: board and film of 1/U_b + 1/(h + 4εσT³). */
     @Test
     void isBoardAndFilmInSeries() {
-        ClosedBack board = ClosedBack.board();
+        ClosedBack board = ClosedBack.board(HourOfYear.HOURS);
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 13) {
             double airC = weather.airTemperatureC(hour);
             double kelvin = airC + 273.15;
@@ -76,7 +76,7 @@ class ClosedBackTest {
     /** What comes in behind warms the plate by the emittance times the face's share; the face itself lies on the straight. */
     @Test
     void theFaceIsWarmedByThePlateAndSharesWhatItReceives() {
-        ClosedBack board = ClosedBack.board();
+        ClosedBack board = ClosedBack.board(HourOfYear.HOURS);
         int hour = HourOfYear.of(7, 2, 11);
         double airC = weather.airTemperatureC(hour);
         double longWave = SIGMA * Math.pow(airC + 275.15, 4);
@@ -91,7 +91,7 @@ class ClosedBackTest {
 
     @Test
     void aMatsBackIsTheRoomInEveryHour() {
-        ClosedBack back = ClosedBack.throughRoof(0.8, 21);
+        ClosedBack back = ClosedBack.throughRoof(HourOfYear.HOURS, 0.8, 21);
         assertThat(back.lossWm2(0, 31)).isCloseTo(8, within(1e-12));
         assertThat(back.lossWm2(HourOfYear.HOURS - 1, 11)).isCloseTo(-8, within(1e-12));
         assertThat(back.longWaveShare(100)).isZero();
@@ -99,7 +99,7 @@ class ClosedBackTest {
 
     @Test
     void aPerfectBoardLetsNothingThroughWhateverIsBehindIt() {
-        ClosedBack board = ClosedBack.board();
+        ClosedBack board = ClosedBack.board(HourOfYear.HOURS);
         board.outside(0, 0, film, 5, 300, 450);
         assertThat(board.lossWm2(0, 60)).isZero();
     }

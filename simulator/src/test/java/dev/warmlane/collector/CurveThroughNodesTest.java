@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.SyntheticYear;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +21,9 @@ class CurveThroughNodesTest {
 
     private static final int HOUR = 7;
 
-    private final HeatCurves curves = new HeatCurves();
+    private static final HourlyWeather WEATHER = SyntheticYear.at(45).build();
+
+    private final HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
 
     /** A collector with a heat over inlet temperature and a dry plate, that counts how often it is solved. */
     private static final class Known implements HourlyHeat {
@@ -115,7 +120,7 @@ class CurveThroughNodesTest {
 
     private static int solved(DoubleUnaryOperator heat) {
         Known collector = new Known(30, heat);
-        HeatCurves curves = new HeatCurves();
+        HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
         curves.add(HOUR, 1, collector);
         assertThat(curves.heatWm2(HOUR, 43)).isCloseTo(heat.applyAsDouble(43), within(ROUNDING));
         return collector.solved;
@@ -155,9 +160,9 @@ class CurveThroughNodesTest {
     }
 
     private static void check(DoubleUnaryOperator heat) {
-        HeatCurves curves = new HeatCurves();
+        HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
         curves.add(HOUR, 1, new Known(50, heat));
-        curves.checkFalls(HOUR);
+        curves.checkFalls(HOUR, WEATHER);
     }
 
     private static double bent(double inletC) {

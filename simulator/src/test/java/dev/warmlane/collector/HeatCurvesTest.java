@@ -36,7 +36,7 @@ class HeatCurvesTest {
         CollectorArray array = new CollectorArray("array", 100, mounting(mounting), Absorber.USUAL_MAT);
         Exposure exposure = CollectorForcing.parts(around, array).get(0).exposure();
         HourlyHeat direct = CollectorForcing.heat(around, array, exposure);
-        HeatCurves curves = new HeatCurves();
+        HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
             curves.add(hour, 1, direct);
         }

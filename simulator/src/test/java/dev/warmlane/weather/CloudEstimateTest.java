@@ -20,7 +20,7 @@ class CloudEstimateTest {
             double clear = Math.max(0, 910 * YEAR.sun.cosZenith(hour) - 30);
             global[hour] = clear * (1 - 0.75 * Math.pow(cover, 3.4));
         }
-        for (double estimated : CloudEstimate.cover(global, YEAR.sun)) {
+        for (double estimated : CloudEstimate.cover(global, YEAR.sun, 0)) {
             assertThat(estimated).isCloseTo(cover, within(1e-9));
         }
     }
@@ -28,9 +28,9 @@ class CloudEstimateTest {
     @Test
     void isNeverOutsideNoneAndAll() {
         double[] dark = new double[HourOfYear.HOURS];
-        assertThat(CloudEstimate.cover(dark, YEAR.sun)).containsOnly(1.0);
+        assertThat(CloudEstimate.cover(dark, YEAR.sun, 0)).containsOnly(1.0);
         double[] bright = new double[HourOfYear.HOURS];
         java.util.Arrays.fill(bright, 1400);
-        assertThat(CloudEstimate.cover(bright, YEAR.sun)).containsOnly(0.0);
+        assertThat(CloudEstimate.cover(bright, YEAR.sun, 0)).containsOnly(0.0);
     }
 }
