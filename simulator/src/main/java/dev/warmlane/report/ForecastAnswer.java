@@ -60,6 +60,7 @@ final class ForecastAnswer {
                     .append(Numbers.show(
                             Measure.TEMPERATURE_DIFFERENCE.in(subject.units(), Math.abs(season.gainedK())), 1))
                     .append(season.gainedK() < 0 ? " degrees colder" : " degrees warmer")
+                    .append(band.inBrackets(BandQuantity.GAINED.said(season)))
                     .append(" than without collectors");
         }
         text.append(". It is at ")

@@ -6,7 +6,6 @@ import dev.warmlane.report.chart.ForecastCharts;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.AlternativesStudy;
-import dev.warmlane.study.PoolWindBand;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.YearsStudy;
 import java.util.ArrayList;
@@ -24,7 +23,6 @@ public final class ForecastReport {
     private final CommonSections common;
     private final Optional<YearsStudy> years;
     private final SeasonBand band;
-    private final boolean outdoor;
     private final Optional<AlternativesSection> alternatives;
 
     private ForecastReport(Subject subject, Optional<YearsStudy> years) {
@@ -32,7 +30,6 @@ public final class ForecastReport {
         this.subject = subject;
         this.common = new CommonSections(subject);
         this.band = SeasonBand.of(subject.forecast());
-        this.outdoor = subject.installation().pool().setting().outdoor().isPresent();
         this.alternatives =
                 AlternativesStudy.of(subject.forecast()).map(study -> new AlternativesSection(subject, study));
     }
@@ -98,24 +95,21 @@ public final class ForecastReport {
         return data;
     }
 
-    /** The days above it: with the exposure where there is any. */
+    /** The days above it, with their doubt. */
     private Section months() {
-        Section months = Section.of("Your pool, day by day and month by month", Place.ANSWER)
-                .with(FIRST, new Picture("season-exposure", name -> PoolWindBand.of(subject.forecast())
-                        .map(wind -> ForecastCharts.exposure(name, subject, wind))));
-        return (outdoor ? months : months.with(FIRST, season()))
+        return Section.of("Your pool, day by day and month by month", Place.ANSWER)
+                .with(
+                        FIRST,
+                        new Picture("season-doubt", name -> Optional.of(ForecastCharts.doubt(name, subject, band))))
                 .with(ForecastTables.months(subject.forecast(), subject.units()));
     }
 
-    /** Where the first sheet shows the exposure, the range of the days stands here. */
     private Section pool() {
-        Section pool = PoolSection.of(subject);
-        return (outdoor ? pool.with(TECHNICAL, season()) : pool)
+        return PoolSection.of(subject)
+                .with(
+                        TECHNICAL,
+                        new Picture("season-temperature", name -> Optional.of(ForecastCharts.season(name, subject))))
                 .with(TECHNICAL, new Picture("temperature-duration", name -> ForecastCharts.duration(name, subject)));
-    }
-
-    private Picture season() {
-        return new Picture("season-temperature", name -> Optional.of(ForecastCharts.season(name, subject)));
     }
 
     private Section balance() {

@@ -94,7 +94,7 @@ public record ExposureStudy(List<Case> cases) {
             return built.pool()
                     .setting()
                     .match(
-                            outdoor -> PoolWindBand.withPoolWind(built, pool.poolWindFactor(outdoor.windFactor())),
+                            outdoor -> WindExposure.withPoolWind(built, pool.poolWindFactor(outdoor.windFactor())),
                             indoor -> built);
         }
 

@@ -93,7 +93,7 @@ final class PoolParameters {
     }
 
     private static Installation withWindFactor(Installation installation, DoubleUnaryOperator to) {
-        return PoolWindBand.withPoolWind(
+        return WindExposure.withPoolWind(
                 installation, to.applyAsDouble(windFactor(installation).get(0)));
     }
 

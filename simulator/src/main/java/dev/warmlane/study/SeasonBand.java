@@ -2,6 +2,7 @@ package dev.warmlane.study;
 
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WaterCourse;
 import dev.warmlane.units.Estimate;
 import java.util.Comparator;
 import java.util.List;
@@ -70,6 +71,25 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
                 doubts.stream().map(doubt -> alone(doubt, number)).toList());
     }
 
+    /**
+     * Mean water temperature of some hours with its doubt, °C.
+     *
+     * @param described the season as described
+     * @param from first hour, counted from that of the ledger
+     * @param to the hour after the last, above {@code from}
+     */
+    public Estimate waterC(WaterCourse described, int from, int to) {
+        double likelyC = described.meanC(from, to);
+        return Estimate.combined(
+                likelyC,
+                doubts.stream()
+                        .map(doubt -> Estimate.around(
+                                likelyC,
+                                doubt.low().water().meanC(from, to),
+                                doubt.high().water().meanC(from, to)))
+                        .toList());
+    }
+
     /** The input that leaves a number least certain; nothing where none of them moves it. */
     public Optional<Sensitivity> leastCertain(ToDoubleFunction<PeriodSummary> number) {
         return doubts.stream()
@@ -79,11 +99,10 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
 
     /** What a number may be for one input's sake. */
     public Estimate alone(Sensitivity doubt, ToDoubleFunction<PeriodSummary> number) {
-        double described = number.applyAsDouble(likely);
-        double low = number.applyAsDouble(doubt.low().season());
-        double high = number.applyAsDouble(doubt.high().season());
-        return new Estimate(
-                Math.min(described, Math.min(low, high)), described, Math.max(described, Math.max(low, high)));
+        return Estimate.around(
+                number.applyAsDouble(likely),
+                number.applyAsDouble(doubt.low().season()),
+                number.applyAsDouble(doubt.high().season()));
     }
 
     private double span(Sensitivity doubt, ToDoubleFunction<PeriodSummary> number) {

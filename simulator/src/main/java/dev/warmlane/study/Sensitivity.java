@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.WaterCourse;
 
 /**
  * What one parameter does to a season.
@@ -19,8 +20,9 @@ public record Sensitivity(String name, String why, Setting described, End low, E
      * @param setting what the parameter was set to
      * @param season the season with it
      * @param change what became different
+     * @param water the pool hour by hour, days before opening too
      */
-    public record End(Setting setting, PeriodSummary season, Change change) {}
+    public record End(Setting setting, PeriodSummary season, Change change, WaterCourse water) {}
 
     /**
      * A season less the one described.

@@ -4,6 +4,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WaterCourse;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -75,8 +76,8 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
             installations.add(one.range.low().installation());
             installations.add(one.range.high().installation());
         }
-        List<PeriodSummary> seasons = runs.map(installations, built -> season(built, forcing));
-        PeriodSummary described = seasons.get(0);
+        List<Ran> seasons = runs.map(installations, built -> Ran.of(built, forcing));
+        PeriodSummary described = seasons.get(0).season;
         List<Sensitivity> effects = new ArrayList<>();
         for (int i = 0; i < varied.size(); i++) {
             Variation.Range range = varied.get(i).range;
@@ -98,12 +99,18 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
                 && range.high().setting().equals(range.described());
     }
 
-    private static Sensitivity.End end(Variation.End end, PeriodSummary described, PeriodSummary season) {
-        return new Sensitivity.End(end.setting(), season, Sensitivity.Change.of(described, season));
+    private static Sensitivity.End end(Variation.End end, PeriodSummary described, Ran ran) {
+        return new Sensitivity.End(
+                end.setting(), ran.season, Sensitivity.Change.of(described, ran.season), ran.water);
     }
 
-    private static PeriodSummary season(Installation built, SharedForcing forcing) {
-        SeasonForecast forecast = SeasonForecast.of(built, forcing.of(built), forcing.weather());
-        return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+    /** A season without its ledger, which would take too much room for so many. */
+    private record Ran(PeriodSummary season, WaterCourse water) {
+
+        static Ran of(Installation built, SharedForcing forcing) {
+            SeasonForecast forecast = SeasonForecast.of(built, forcing.of(built), forcing.weather());
+            return new Ran(
+                    PeriodSummary.of(forecast, Periods.season(forecast.with())), WaterCourse.of(forecast.with()));
+        }
     }
 }

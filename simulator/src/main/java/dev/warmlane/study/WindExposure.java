@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.season.Installation;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.wind.PoolShelter;
 
@@ -41,6 +42,18 @@ public enum WindExposure {
             case LIKELY -> described;
             case EXPOSED -> Math.max(described, PoolShelter.EXPOSED.factor());
         };
+    }
+
+    /** An outdoor installation with another wind factor at the pool; one with a pool in a hall as it is. */
+    static Installation withPoolWind(Installation installation, double windFactor) {
+        return installation
+                .pool()
+                .setting()
+                .match(
+                        outdoor -> installation.toBuilder()
+                                .pool(installation.pool().withSetting(outdoor.withWindFactor(windFactor)))
+                                .build(),
+                        indoor -> installation);
     }
 
     /**

@@ -27,6 +27,18 @@ public record Estimate(double low, double likely, double high) {
     }
 
     /**
+     * A number that one cause moves, both ends perhaps to one side.
+     *
+     * @param likely the number as it is described
+     * @param one what the one end of the cause makes of it
+     * @param other what the other end does
+     */
+    public static Estimate around(double likely, double one, double other) {
+        return new Estimate(
+                Math.min(likely, Math.min(one, other)), likely, Math.max(likely, Math.max(one, other)));
+    }
+
+    /**
      * What several causes, each tried by itself, make of a number together. Deviations downwards and upwards are each added
      * as the root of the sum of their squares, as independent small ones are (JCGM 100:2008, 5.1.2, from memory); that this
      * is done for either side by itself, because causes are seldom even, is our own choice.

@@ -11,6 +11,7 @@ import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Terrain;
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -44,11 +45,13 @@ class ExposureStudyTest {
         SeasonForecast forecast = SeasonForecast.of(OUTDOOR, FORCING.weather());
         assertThat(study.at(WindExposure.LIKELY, WindExposure.LIKELY).season())
                 .isEqualTo(PeriodSummary.of(forecast, Periods.season(forecast.with())));
-        PoolWindBand band = PoolWindBand.of(forecast).orElseThrow();
+        Sensitivity wind = SensitivityStudy.vary(OUTDOOR, List.of(PoolParameters.WIND), FORCING, Runs.onAllCores())
+                .effects()
+                .get(0);
         assertThat(study.at(WindExposure.SHELTERED, WindExposure.LIKELY).season())
-                .isEqualTo(band.sheltered().season());
+                .isEqualTo(wind.low().season());
         assertThat(study.at(WindExposure.EXPOSED, WindExposure.LIKELY).season())
-                .isEqualTo(band.exposed().season());
+                .isEqualTo(wind.high().season());
     }
 
     @Test

@@ -8,7 +8,9 @@ import dev.warmlane.SampleForecasts;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WaterCourse;
 import dev.warmlane.units.Estimate;
+import dev.warmlane.wind.PoolShelter;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -66,11 +68,39 @@ class SeasonBandTest {
                 List.of(PoolParameters.WIND),
                 new SharedForcing(forecast.weather()),
                 new Runs(1, Progress.SILENT));
-        PoolWindBand wind = PoolWindBand.of(forecast).orElseThrow();
+        SeasonForecast exposed = atPoolWind(forecast, PoolShelter.EXPOSED.factor());
+        SeasonForecast sheltered = atPoolWind(forecast, PoolShelter.SHELTERED.factor());
 
         Estimate mean = band.of(p -> p.water().meanC());
-        assertThat(mean.low()).isCloseTo(wind.exposed().season().water().meanC(), within(1e-9));
-        assertThat(mean.high()).isCloseTo(wind.sheltered().season().water().meanC(), within(1e-9));
+        assertThat(mean.low()).isCloseTo(mean(exposed.summary().season()), within(1e-9));
+        assertThat(mean.high()).isCloseTo(mean(sheltered.summary().season()), within(1e-9));
+
+        int day = 24 * 40;
+        Estimate noon = band.waterC(WaterCourse.of(forecast.with()), day, day + 24);
+        assertThat(noon.low()).isCloseTo(WaterCourse.of(exposed.with()).meanC(day, day + 24), within(1e-9));
+        assertThat(noon.likely()).isEqualTo(WaterCourse.of(forecast.with()).meanC(day, day + 24));
+        assertThat(noon.high()).isCloseTo(WaterCourse.of(sheltered.with()).meanC(day, day + 24), within(1e-9));
+    }
+
+    private static SeasonForecast atPoolWind(SeasonForecast forecast, double factor) {
+        return SeasonForecast.of(WindExposure.withPoolWind(forecast.installation(), factor), forecast.weather());
+    }
+
+    @Test
+    void whateverTheDoubtsAreDaysAreWithinThem() {
+        SeasonForecast forecast = SampleForecasts.MUNICIPAL;
+        SeasonBand band = SeasonBand.of(forecast);
+        WaterCourse described = WaterCourse.of(forecast.with());
+        for (int from = 0; from + 24 <= described.hours(); from += 24) {
+            Estimate day = band.waterC(described, from, from + 24);
+            for (Sensitivity doubt : band.doubts()) {
+                assertThat(doubt.low().water().meanC(from, from + 24)).isBetween(day.low() - 1e-9, day.high() + 1e-9);
+                assertThat(doubt.high().water().meanC(from, from + 24))
+                        .isBetween(day.low() - 1e-9, day.high() + 1e-9);
+            }
+        }
+        assertThat(described.meanC(0, described.hours()))
+                .isCloseTo(mean(forecast.summary().season()), within(1e-9));
     }
 
     @Test

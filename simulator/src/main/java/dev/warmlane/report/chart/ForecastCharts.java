@@ -1,7 +1,7 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.Subject;
-import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.study.SeasonBand;
 import java.util.Optional;
 
 /** The charts of a forecast; each is given the name of its files. */
@@ -14,9 +14,9 @@ public final class ForecastCharts {
         return SeasonTemperatureChart.of(name, subject);
     }
 
-    /** Every day's mean, with a band from an exposed to a sheltered pool. */
-    public static Chart exposure(String name, Subject subject, PoolWindBand wind) {
-        return ExposureChart.of(name, subject, wind);
+    /** Every day's mean, between the bounds of the forecast's doubt. */
+    public static Chart doubt(String name, Subject subject, SeasonBand band) {
+        return DoubtChart.of(name, subject, band);
     }
 
     /** The pool's heat by month. */

@@ -9,7 +9,9 @@ import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.Subject;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonLedger;
-import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.season.WaterCourse;
+import dev.warmlane.study.SeasonBand;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.Arrays;
 import java.util.List;
@@ -65,16 +67,20 @@ class ChartDataTest {
     }
 
     @Test
-    void exposureShowsTheMeansOfShelteredAndExposed() {
+    void daysAreShownBetweenTheBoundsOfTheirDoubt() {
         Subject report = SampleReports.SOUTHERN;
-        PoolWindBand wind = PoolWindBand.of(report.forecast()).orElseThrow();
-        double[] band = line(ExposureChart.of("name", report, wind).plot(), ExposureChart.BAND)
-                .getYData();
+        SeasonBand doubts = SeasonBand.of(report.forecast());
+        Plot plot = DoubtChart.of("name", report, doubts).plot();
+        double[] band = line(plot, DoubtChart.BAND).getYData();
+        Estimate day = doubts.waterC(WaterCourse.of(report.forecast().with()), 2400, 2424);
 
-        assertThat(band[100]).isEqualTo(dayMean(wind.sheltered().forecast().with(), 100), within(ROUNDING));
-        assertThat(band[band.length - 1 - 100])
-                .isEqualTo(dayMean(wind.exposed().forecast().with(), 100), within(ROUNDING));
-        assertThat(wind.likely().forecast()).isSameAs(report.forecast());
+        assertThat(band[100]).isEqualTo(shown(report, day.high()), within(ROUNDING));
+        assertThat(band[band.length - 1 - 100]).isEqualTo(shown(report, day.low()), within(ROUNDING));
+        assertThat(points(
+                        line(plot, SeasonTemperatureChart.WITH),
+                        report.forecast().days().size())[100])
+                .isEqualTo(shown(report, dayMean(report.forecast().with(), 100)), within(ROUNDING))
+                .isBetween(shown(report, day.low()), shown(report, day.high()));
     }
 
     @ParameterizedTest

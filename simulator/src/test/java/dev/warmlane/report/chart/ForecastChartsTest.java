@@ -134,7 +134,7 @@ class ForecastChartsTest {
     void usualForecastHasAllCharts() {
         assertThat(names(SampleReports.MUNICIPAL))
                 .containsExactly(
-                        "season-exposure",
+                        "season-doubt",
                         "season-temperature",
                         "temperature-duration",
                         "money-over-years",
@@ -145,7 +145,6 @@ class ForecastChartsTest {
 
     @Test
     void whatThereIsNothingToShowOnIsLeftOut() {
-        assertThat(names(SampleReports.INDOOR)).doesNotContain("season-exposure");
         assertThat(names(SampleReports.odd("neither collectors nor heater"))).doesNotContain("heat-and-gas");
         assertThat(names(SampleReports.odd("never open"))).doesNotContain("temperature-duration");
     }

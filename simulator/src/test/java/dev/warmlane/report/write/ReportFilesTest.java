@@ -38,8 +38,8 @@ class ReportFilesTest {
                         "charts/money-over-years.svg",
                         "charts/pool-balance.png",
                         "charts/pool-balance.svg",
-                        "charts/season-exposure.png",
-                        "charts/season-exposure.svg",
+                        "charts/season-doubt.png",
+                        "charts/season-doubt.svg",
                         "charts/season-temperature.png",
                         "charts/season-temperature.svg",
                         "charts/temperature-duration.png",
@@ -105,8 +105,8 @@ class ReportFilesTest {
 
     @Test
     void chartsThatAnEarlierRunLeftAreRemoved() throws IOException {
-        Path left = Files.createDirectories(folder.resolve("charts")).resolve("season-exposure.png");
-        Files.writeString(left, "of a pool that was outdoors");
+        Path left = Files.createDirectories(folder.resolve("charts")).resolve("season-wind.png");
+        Files.writeString(left, "of an earlier version");
 
         ReportFiles.of(ForecastReport.of(SampleReports.INDOOR)).files().write(folder);
 

@@ -1,36 +1,30 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.Subject;
-import dev.warmlane.study.PoolWindBand;
+import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.UnitSystem;
 
-/**
- * Mean water temperature of every day with a band for how sheltered the pool lies from the wind, and the mean without
- * collectors.
- */
-final class ExposureChart {
+/** Mean water temperature of every day between the bounds of the forecast's doubt, and the mean without collectors. */
+final class DoubtChart {
 
-    static final String BAND = "from exposed to sheltered from the wind";
+    static final String BAND = "low to high, by all that is uncertain";
 
-    private ExposureChart() {}
+    private DoubtChart() {}
 
-    static Chart of(String name, Subject subject, PoolWindBand band) {
+    static Chart of(String name, Subject subject, SeasonBand band) {
         UnitSystem units = subject.units();
         SeasonAxis axis = new SeasonAxis(subject.forecast().with());
-        WaterCurve likely = curve(band.likely(), axis, units);
-        WaterCurve sheltered = curve(band.sheltered(), axis, units);
-        WaterCurve exposed = curve(band.exposed(), axis, units);
+        WaterCurve likely = WaterCurve.doubtful(subject.forecast().with(), band, axis, units);
         WaterCurve without = WaterCurve.of(subject.forecast().without(), axis, units);
         LinePlot plot = SeasonTemperatureChart.plot(
                 axis,
                 subject,
                 SeasonTemperatureChart.levels(subject),
-                likely.mean(),
-                sheltered.mean(),
-                exposed.mean(),
+                likely.lowest(),
+                likely.highest(),
                 without.mean());
         boolean collectors = !subject.installation().arrays().isEmpty();
-        plot.band(BAND, likely.x(), exposed.mean(), sheltered.mean(), Palette.faint(Palette.SKY_BLUE, 0.45));
+        plot.band(BAND, likely.x(), likely.lowest(), likely.highest(), Palette.faint(Palette.SKY_BLUE, 0.45));
         SeasonTemperatureChart.levels(plot, subject);
         if (collectors) {
             plot.line(SeasonTemperatureChart.WITHOUT, without.x(), without.mean(), Palette.VERMILLION, Pen.DASHED);
@@ -43,9 +37,5 @@ final class ExposureChart {
                 Pen.THICK);
         return new Chart(
                 name, "How warm is the pool, day by day?", subject.settings().title(), plot);
-    }
-
-    private static WaterCurve curve(PoolWindBand.Case one, SeasonAxis axis, UnitSystem units) {
-        return WaterCurve.of(one.forecast().with(), axis, units);
     }
 }
