@@ -175,7 +175,8 @@ final class ForecastAnswer {
                 band.likely(displaced),
                 displaced.words(),
                 band.beside(displaced),
-                carbonDioxide(band.likely(BandQuantity.CARBON.said(season)))
+                carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
+                                + band.inBrackets(BandQuantity.CARBON.said(season)))
                         + (season.pump().electricityKwh() > 0 ? ", pump's electricity not counted" : ""));
     }
 

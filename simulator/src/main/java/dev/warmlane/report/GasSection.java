@@ -4,6 +4,7 @@ import dev.warmlane.pool.Flow;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.NextSquareMetre;
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.units.Measure;
@@ -15,6 +16,9 @@ import java.util.Optional;
 
 /** Gas, carbon dioxide, money and the worth of more area. */
 final class GasSection {
+
+    /** Less than this is told of no more than of a lamp left burning, kWh; own choice. */
+    private static final double LEAST_MORE_KWH = 1;
 
     private final Numbers numbers;
     private final FuelWords fuel;
@@ -35,6 +39,7 @@ final class GasSection {
         }
         points.add(text.gas(summary.season()));
         text.whyNotTheHeat(summary.season()).ifPresent(points::add);
+        text.whyMoreBeforeOpening(subject.forecast().opening()).ifPresent(points::add);
         subject.installation()
                 .lastBill()
                 .flatMap(bill -> summary.season()
@@ -62,6 +67,20 @@ final class GasSection {
                         + numbers.show(Measure.HEAT, sparedKwh)
                         + " spare the heater work" + fuel.whyNotAsMuch()
                         + "; the rest keeps the pool warmer than the heater would")
+                : Optional.empty();
+    }
+
+    /**
+     * A heater that does not reach its set point before opening works as long with the collectors as without, and where it
+     * is a heat pump or a condensing boiler it takes more for the same heat in the warmer water.
+     */
+    private Optional<String> whyMoreBeforeOpening(OpeningSummary opening) {
+        double more = opening.boughtKwh() - opening.boughtWithoutKwh();
+        return more >= LEAST_MORE_KWH
+                ? Optional.of("Until opening the heater takes " + numbers.show(Measure.HEAT, opening.boughtKwh()) + " of "
+                        + fuel.word() + " with the collectors, " + numbers.show(Measure.HEAT, more)
+                        + " more than without: it works about as long in both, and in the water that they have warmed it needs"
+                        + " more " + fuel.word() + " for the same heat")
                 : Optional.empty();
     }
 

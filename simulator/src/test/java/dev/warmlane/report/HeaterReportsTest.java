@@ -12,17 +12,20 @@ import dev.warmlane.heater.HeatPumpRating;
 import dev.warmlane.heater.Heater;
 import dev.warmlane.heater.RatedPoint;
 import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.Prices;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
@@ -94,6 +97,32 @@ class HeaterReportsTest {
                 .contains("The last bill was " + Numbers.show(litres, 0) + " L of heating oil, 12,345 EUR")
                 .contains(Numbers.show(1 / billOverSimulated, 2) + " of it");
         assertThat(text.contains("They differ by more than a third")).isEqualTo(far);
+    }
+
+    @Test
+    void aSmallHeatPumpTakesMoreBeforeOpeningInWaterThatTheCollectorsHaveWarmed() {
+        Heater small = new HeatPump(
+                Fuel.electricity(100),
+                HeatPumpRating.of(new RatedPoint(27, 27, 6, 40), new RatedPoint(10, 27, 3.5, 25)),
+                5,
+                23,
+                Schedule.ALWAYS);
+        Installation pump = heated("pump");
+        Installation early = pump.toBuilder()
+                .heater(small)
+                .season(pump.season().after(new BeforeOpening(30, 10)))
+                .build();
+        Subject told = subject(early);
+        OpeningSummary opening = told.forecast().opening();
+        double more = opening.boughtKwh() - opening.boughtWithoutKwh();
+
+        assertThat(more).isGreaterThan(10);
+        // the heat is the same: it is its coefficient of performance that falls
+        assertThat(opening.waterC()).isGreaterThan(opening.waterWithoutC() + 1);
+        assertThat(TextWriter.full(ForecastReport.of(told)).replaceAll("\\s+", " "))
+                .contains("with the collectors, " + new Numbers(UnitSystem.METRIC).show(Measure.HEAT, more)
+                        + " more than without: it works about as long in both");
+        assertThat(TextWriter.full(ForecastReport.of(subject(heated("pump"))))).doesNotContain("more than without:");
     }
 
     private static Installation heated(String name) {
