@@ -30,7 +30,14 @@ class DatesCommandTest extends CommandRuns {
                 .toList();
         assertThat(rows.stream().map(row -> row[0] + " " + row[1]))
                 .containsExactly(
-                        "way weeks", "today 0", "open earlier 1", "open earlier 2", "close later 1", "close later 2", "both 1", "both 2");
+                        "way weeks",
+                        "today 0",
+                        "open earlier 1",
+                        "open earlier 2",
+                        "close later 1",
+                        "close later 2",
+                        "both 1",
+                        "both 2");
         // one week before 5 May, two weeks after 15 September
         assertThat(column(rows, "opens")[1]).isEqualTo("28 April");
         assertThat(column(rows, "closes")[4]).isEqualTo("29 September");
@@ -44,7 +51,9 @@ class DatesCommandTest extends CommandRuns {
             assertThat(burned[row]).isLessThan(without[row]);
         }
         assertThat(out.toString())
-                .contains("For the gas of today's season without collectors it may, with them, open earlier by", "Written:");
+                .contains(
+                        "For the gas of today's season without collectors it may, with them, open earlier by",
+                        "Written:");
         assertThat(folder.resolve("dates.html")).isNotEmptyFile();
         assertThat(folder.resolve("charts").resolve("dates.svg")).isNotEmptyFile();
         assertThat(Files.readString(folder.resolve("dates.txt"))).startsWith("Municipal outdoor pool: ");
@@ -55,7 +64,9 @@ class DatesCommandTest extends CommandRuns {
         assertThat(run("dates", Path.of("scenarios", "southern-summer.toml").toString(), "--weeks", "1"))
                 .isZero();
 
-        assertThat(out.toString()).contains("It has no heater: opened 1 week earlier").doesNotContain("gas dis", "gas burn", "gas of");
+        assertThat(out.toString())
+                .contains("It has no heater: opened 1 week earlier")
+                .doesNotContain("gas dis", "gas burn", "gas of");
     }
 
     @ParameterizedTest
@@ -68,7 +79,9 @@ class DatesCommandTest extends CommandRuns {
 
     private static String[] column(List<String[]> rows, String name) {
         int at = Arrays.asList(rows.get(0)).indexOf(name);
-        assertThat(at).as("column " + name + " of " + Arrays.toString(rows.get(0))).isNotNegative();
+        assertThat(at)
+                .as("column " + name + " of " + Arrays.toString(rows.get(0)))
+                .isNotNegative();
         return rows.stream().skip(1).map(row -> row[at]).toArray(String[]::new);
     }
 

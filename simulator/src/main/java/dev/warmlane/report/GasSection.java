@@ -77,10 +77,11 @@ final class GasSection {
     private Optional<String> whyMoreBeforeOpening(OpeningSummary opening) {
         double more = opening.boughtKwh() - opening.boughtWithoutKwh();
         return more >= LEAST_MORE_KWH
-                ? Optional.of("Until opening the heater takes " + numbers.show(Measure.HEAT, opening.boughtKwh()) + " of "
-                        + fuel.word() + " with the collectors, " + numbers.show(Measure.HEAT, more)
-                        + " more than without: it works about as long in both, and in the water that they have warmed it needs"
-                        + " more " + fuel.word() + " for the same heat")
+                ? Optional.of(
+                        "Until opening the heater takes " + numbers.show(Measure.HEAT, opening.boughtKwh()) + " of "
+                                + fuel.word() + " with the collectors, " + numbers.show(Measure.HEAT, more)
+                                + " more than without: it works about as long in both, and in the water that they have warmed it needs"
+                                + " more " + fuel.word() + " for the same heat")
                 : Optional.empty();
     }
 

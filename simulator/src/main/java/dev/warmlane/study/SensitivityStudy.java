@@ -100,8 +100,7 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
     }
 
     private static Sensitivity.End end(Variation.End end, PeriodSummary described, Ran ran) {
-        return new Sensitivity.End(
-                end.setting(), ran.season, Sensitivity.Change.of(described, ran.season), ran.water);
+        return new Sensitivity.End(end.setting(), ran.season, Sensitivity.Change.of(described, ran.season), ran.water);
     }
 
     /** A season without its ledger, which would take too much room for so many. */

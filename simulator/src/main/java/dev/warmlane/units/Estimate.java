@@ -34,8 +34,7 @@ public record Estimate(double low, double likely, double high) {
      * @param other what the other end does
      */
     public static Estimate around(double likely, double one, double other) {
-        return new Estimate(
-                Math.min(likely, Math.min(one, other)), likely, Math.max(likely, Math.max(one, other)));
+        return new Estimate(Math.min(likely, Math.min(one, other)), likely, Math.max(likely, Math.max(one, other)));
     }
 
     /**

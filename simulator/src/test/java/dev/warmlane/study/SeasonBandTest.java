@@ -95,8 +95,7 @@ class SeasonBandTest {
             Estimate day = band.waterC(described, from, from + 24);
             for (Sensitivity doubt : band.doubts()) {
                 assertThat(doubt.low().water().meanC(from, from + 24)).isBetween(day.low() - 1e-9, day.high() + 1e-9);
-                assertThat(doubt.high().water().meanC(from, from + 24))
-                        .isBetween(day.low() - 1e-9, day.high() + 1e-9);
+                assertThat(doubt.high().water().meanC(from, from + 24)).isBetween(day.low() - 1e-9, day.high() + 1e-9);
             }
         }
         assertThat(described.meanC(0, described.hours()))

@@ -49,8 +49,7 @@ record WaterCurve(double[] x, double[] mean, double[] lowest, double[] highest) 
                 new WaterCurve(new double[points], new double[points], new double[points], new double[points]);
         for (int point = 0; point < points; point++) {
             int from = point * step;
-            Estimate water =
-                    hours.apply(from, from + step).map(celsius -> Measure.TEMPERATURE.in(units, celsius));
+            Estimate water = hours.apply(from, from + step).map(celsius -> Measure.TEMPERATURE.in(units, celsius));
             curve.x[point] = axis.at(from + step / 2.0);
             curve.mean[point] = water.likely();
             curve.lowest[point] = water.low();
