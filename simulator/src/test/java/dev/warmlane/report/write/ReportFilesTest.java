@@ -105,10 +105,12 @@ class ReportFilesTest {
 
     @Test
     void chartsThatAnEarlierRunLeftAreRemoved() throws IOException {
-        Path left = Files.createDirectories(folder.resolve("charts")).resolve("season-wind.png");
-        Files.writeString(left, "of an earlier version");
+        Path left = Files.createDirectories(folder.resolve("charts")).resolve("heat-and-gas.png");
+        Files.writeString(left, "of a pool that had a heater");
 
-        ReportFiles.of(ForecastReport.of(SampleReports.INDOOR)).files().write(folder);
+        ReportFiles.of(ForecastReport.of(SampleReports.odd("neither collectors nor heater")))
+                .files()
+                .write(folder);
 
         assertThat(left).doesNotExist();
         assertThat(names()).contains("charts/season-temperature.png");
