@@ -43,8 +43,8 @@ final class ForecastCommand implements Callable<Integer> {
             names = {"-y", "--years"},
             paramLabel = "YEARS",
             description =
-                    "Weather file or folder of real years of the scenario's place; the report then says how the season"
-                            + " differs from year to year. May be given several times.")
+                    "Weather file or folder of real years of the scenario's place, in place of those that the scenario names;"
+                            + " the report then says how the season differs from year to year. May be given several times.")
     private List<Path> years = List.of();
 
     @Mixin
@@ -59,21 +59,19 @@ final class ForecastCommand implements Callable<Integer> {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
-        output.hand(spec, ForecastReport.of(Subject.of(forecast, scenario), realYears(forecast)));
+        output.hand(spec, ForecastReport.of(Subject.of(forecast, scenario), realYears(scenario, forecast)));
         return 0;
     }
 
-    private Optional<YearsStudy> realYears(SeasonForecast forecast) throws IOException {
-        if (years.isEmpty()) {
-            return Optional.empty();
-        }
-        RealYearsOf read = RealYearsOf.read(
-                years, forecast.installation(), spec.commandLine().getErr());
-        Optional<String> elsewhere = read.weather().elsewhere(forecast.weather().site());
+    private Optional<YearsStudy> realYears(Scenario scenario, SeasonForecast forecast) throws IOException {
+        Optional<RealYearsOf> read =
+                RealYearsOf.read(years, scenario, spec.commandLine().getErr());
+        Optional<String> elsewhere =
+                read.flatMap(of -> of.weather().elsewhere(forecast.weather().site()));
         if (elsewhere.isPresent()) {
-            throw new IOException(
-                    years.get(0) + ": the scenario's weather is not of the place of these years: " + elsewhere.get());
+            throw new IOException(RealYearsOf.from(years, scenario)
+                    + ": the scenario's weather is not of the place of these years: " + elsewhere.get());
         }
-        return Optional.of(read.study());
+        return read.map(RealYearsOf::study);
     }
 }

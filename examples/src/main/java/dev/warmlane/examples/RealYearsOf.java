@@ -1,9 +1,8 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.season.Installation;
+import dev.warmlane.scenario.Scenario;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.YearsStudy;
-import dev.warmlane.weather.WeatherReadOptions;
 import dev.warmlane.weather.WeatherYears;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -20,17 +19,32 @@ import java.util.Optional;
 record RealYearsOf(WeatherYears weather, YearsStudy study) {
 
     /**
-     * Reads and simulates them.
+     * Reads and simulates those that the command was given, or else those that the scenario names; nothing where there are
+     * neither.
      *
      * @throws IOException if they cannot be read, or hold no season of the installation
      */
-    static RealYearsOf read(List<Path> files, Installation installation, PrintWriter err) throws IOException {
-        WeatherYears weather = WeatherYears.read(files, WeatherReadOptions.defaults());
-        Optional<String> noSeason = YearsStudy.noSeason(installation, weather);
+    static Optional<RealYearsOf> read(List<Path> files, Scenario scenario, PrintWriter err) throws IOException {
+        Optional<WeatherYears> read =
+                files.isEmpty() ? scenario.readYears() : Optional.of(scenario.readYears(files));
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        WeatherYears weather = read.get();
+        Optional<String> noSeason = YearsStudy.noSeason(scenario.installation(), weather);
         if (noSeason.isPresent()) {
-            throw new IOException(files.get(0) + ": " + noSeason.get());
+            throw new IOException(from(files, scenario) + ": " + noSeason.get());
         }
         Runs runs = Runs.onAllCores(TerminalProgress.of(err, "years"));
-        return new RealYearsOf(weather, YearsStudy.of(installation, weather, runs));
+        return Optional.of(new RealYearsOf(weather, YearsStudy.of(scenario.installation(), weather, runs)));
+    }
+
+    /** What a message names: the first that the command was given, or what the scenario names. */
+    static String from(List<Path> files, Scenario scenario) {
+        return files.stream()
+                .findFirst()
+                .or(() -> scenario.realYears().map(Scenario.RealYears::from))
+                .map(Path::toString)
+                .orElse("years");
     }
 }

@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -50,11 +51,11 @@ final class YearsCommand implements Callable<Integer> {
 
     @Parameters(
             index = "1..*",
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "YEARS",
-            description = "Weather files of real years of one place, or folders with such files.")
-    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
-    private List<Path> years;
+            description = "Weather files of real years of one place, or folders with such files, in place of those that the"
+                    + " scenario names.")
+    private List<Path> years = List.of();
 
     @Option(
             names = {"-t", "--typical"},
@@ -77,7 +78,10 @@ final class YearsCommand implements Callable<Integer> {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         scenario.warnings().forEach(warning -> err.println("warning: " + warning));
         WeatherYear typical = scenario.readWeather();
-        RealYearsOf read = RealYearsOf.read(years, scenario.installation(), err);
+        RealYearsOf read = RealYearsOf.read(years, scenario, err)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "give weather files of real years, or name them in the scenario: [site] years = \"my-years\""));
         WeatherYears weather = read.weather();
         Optional<TypicalYear> own = Optional.empty();
         if (weather.years().size() >= (typicalFile == null ? ENOUGH_YEARS : TypicalYear.FEWEST_YEARS)) {
@@ -85,7 +89,8 @@ final class YearsCommand implements Callable<Integer> {
         }
         if (typicalFile != null) {
             PlainWeatherWriter.write(
-                    own.orElseThrow(() -> new IOException(years.get(0) + ": a typical year is chosen from at least "
+                    own.orElseThrow(() -> new IOException(RealYearsOf.from(years, scenario)
+                                    + ": a typical year is chosen from at least "
                                     + TypicalYear.FEWEST_YEARS + " real ones, there are "
                                     + weather.years().size()))
                             .weather(),

@@ -113,9 +113,16 @@ class GuideTest {
         String file = scenario.toString();
         String printed = printed("forecast", file)
                 + printed("mountings", file)
-                + printed("areas", file, "--from", "80 m2", "--to", "320 m2", "--steps", "7");
+                + printed("areas", file, "--from", "80 m2", "--to", "320 m2", "--steps", "7")
+                + printed("years", file, inventedYears());
 
-        ShownOutput.isAsPrinted(GUIDE, Pattern.compile("(?s)\n```text\n(.*?)\n```"), 3, printed);
+        ShownOutput.isAsPrinted(GUIDE, Pattern.compile("(?s)\n```text\n(.*?)\n```"), 5, printed);
+    }
+
+    private String inventedYears() throws IOException {
+        Path years = Files.createDirectory(folder.resolve("my-years"));
+        InventedYears.write(years, 2001, 2012);
+        return years.toString();
     }
 
     @Test

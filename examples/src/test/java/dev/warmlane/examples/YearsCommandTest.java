@@ -64,6 +64,72 @@ class YearsCommandTest extends CommandRuns {
                 .isOne();
         assertThat(err.toString()).contains("at least 3 real ones, there are 1");
         assertThat(run("years", DEMO)).isEqualTo(2);
+        assertThat(err.toString()).contains("or name them in the scenario");
+    }
+
+    /** The demo, and what its section [site] says besides. */
+    private String scenario(String... keys) throws IOException {
+        String weather = Path.of("..", "weather-samples", "cool-coast.csv")
+                .toAbsolutePath()
+                .normalize()
+                .toString()
+                .replace('\\', '/');
+        String text = Files.readString(Path.of(DEMO))
+                .replaceFirst("(?m)^weather = .*$", "weather = \"" + weather + "\"\n" + String.join("\n", keys));
+        return Files.writeString(folder.resolve("job.toml"), text).toString();
+    }
+
+    private Path years(String name, int... calendarYears) throws IOException {
+        Path years = Files.createDirectory(folder.resolve(name));
+        for (int calendarYear : calendarYears) {
+            year(calendarYear);
+            Files.move(folder.resolve(calendarYear + ".csv"), years.resolve(calendarYear + ".csv"));
+        }
+        return years;
+    }
+
+    @Test
+    void theScenarioNamesYearsAndTheCommandOverridesThem() throws IOException {
+        years("named", 2001, 2002);
+        String other = years("other", 2004, 2005).toString();
+        String job = scenario("years = \"named\"");
+
+        assertThat(run("years", job)).isZero();
+        assertThat(out.toString()).contains("2 real years, 2001 to 2002");
+        assertThat(run("forecast", job)).isZero();
+        assertThat(out.toString()).contains("Good years and bad", "2 real years, 2001 to 2002");
+        assertThat(run("forecast", job, "--years", other)).isZero();
+        assertThat(out.toString()).contains("2 real years, 2004 to 2005");
+        assertThat(run("years", job, other)).isZero();
+        assertThat(out.toString()).contains("2 real years, 2004 to 2005");
+    }
+
+    /** Wind measured at 2 m is stronger at 10 m: the season must differ, as it does in the typical year. */
+    @Test
+    void realYearsAreReadWithWhatTheScenarioKnowsBetter() throws IOException {
+        years("named", 2001);
+        Path plain = folder.resolve("plain");
+        Path low = folder.resolve("low");
+
+        assertThat(run("years", scenario("years = \"named\""), "-o", plain.toString())).isZero();
+        assertThat(run("years", scenario("years = \"named\"", "wind_height = \"2 m\""), "-o", low.toString()))
+                .isZero();
+
+        assertThat(Files.readString(low.resolve("years.csv"))).isNotEqualTo(Files.readString(plain.resolve("years.csv")));
+    }
+
+    /** A scenario that came from somebody else must not read out what lies elsewhere on the machine. */
+    @Test
+    void nothingIsShownOfFilesElsewhere() throws IOException {
+        Path secret = years("secret", 2001);
+        Files.writeString(secret.resolve("notes.txt"), "the code of the safe is 1234");
+        Path jobs = Files.createDirectory(folder.resolve("jobs"));
+        String job = scenario("years = \"../secret\"");
+        Files.move(Path.of(job), jobs.resolve("job.toml"));
+
+        assertThat(run("years", jobs.resolve("job.toml").toString())).isZero();
+
+        assertThat(out.toString()).contains("1 file or year").doesNotContain("notes.txt", "the code of the safe");
     }
 
     @Test

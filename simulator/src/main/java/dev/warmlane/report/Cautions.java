@@ -13,8 +13,22 @@ final class Cautions {
     /** Highest temperature for bathing water, °C: US CPSC; WHO 2006. */
     private static final double BATHING_LIMIT_C = 40;
 
-    private static final String TYPICAL_YEAR = "A typical year is stitched together from months that were neither"
-            + " unusually warm nor unusually cold. It does not show how much warmer or colder real years are.";
+    private static final String STITCHED = "A typical year is stitched together from months that were neither unusually"
+            + " warm nor unusually cold. ";
+
+    /** What weather a report shows seasons of. */
+    enum Weather {
+        TYPICAL(STITCHED + "It does not show how much warmer or colder real years are."),
+        TYPICAL_BESIDE_REAL(STITCHED + "How much warmer or colder real years were stands beside it; years to come may be"
+                + " warmer or colder than all of them."),
+        REAL("Real years are of the past: years to come may be warmer or colder than all of them.");
+
+        private final String caution;
+
+        Weather(String caution) {
+            this.caution = caution;
+        }
+    }
 
     private Cautions() {}
 
@@ -22,12 +36,13 @@ final class Cautions {
      * The cautions.
      *
      * @param numbers the units
+     * @param weather what weather they are in
      * @param shown the seasons that the report shows: the warmest and the coldest of them count
      * @param range what the collectors must stand; nothing where there are none
      */
-    static List<String> of(Numbers numbers, List<PeriodSummary> shown, Optional<WorkingRange> range) {
+    static List<String> of(Numbers numbers, Weather weather, List<PeriodSummary> shown, Optional<WorkingRange> range) {
         List<String> points = new ArrayList<>();
-        points.add(TYPICAL_YEAR);
+        points.add(weather.caution);
         points.add(bathing(
                 numbers,
                 shown.stream().mapToDouble(s -> s.water().highestC()).max().orElseThrow()));

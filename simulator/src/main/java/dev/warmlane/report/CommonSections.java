@@ -94,6 +94,11 @@ final class CommonSections {
      * @param shown the seasons that it shows
      */
     List<Section> last(List<PeriodSummary> shown) {
+        return last(Cautions.Weather.TYPICAL, shown);
+    }
+
+    /** The same for seasons in other weather. */
+    List<Section> last(Cautions.Weather weather, List<PeriodSummary> shown) {
         return List.of(
                 WeatherReport.asRead(numbers, subject.forecast().weather()),
                 RestsOn.of(subject),
@@ -101,7 +106,7 @@ final class CommonSections {
                 assumed(),
                 Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
                 Section.of("Cautions", Place.ANSWER)
-                        .points(Cautions.of(numbers, shown, subject.summary().workingRange())));
+                        .points(Cautions.of(numbers, weather, shown, subject.summary().workingRange())));
     }
 
     /** What is not of this program, which no page may hide; empty where all of it is. */

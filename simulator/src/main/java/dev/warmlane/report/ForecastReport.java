@@ -72,7 +72,9 @@ public final class ForecastReport {
                         CertaintySection.of(subject, band),
                         YearsBand.of(subject, years),
                         WorkingRangeSection.of(subject)),
-                common.last(List.of(subject.season())));
+                common.last(
+                        years.isPresent() ? Cautions.Weather.TYPICAL_BESIDE_REAL : Cautions.Weather.TYPICAL,
+                        List.of(subject.season())));
     }
 
     private Section alternatives() {

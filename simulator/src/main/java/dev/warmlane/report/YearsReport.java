@@ -77,7 +77,7 @@ public final class YearsReport {
                         typicalAmong(),
                         reading(),
                         asRead()),
-                common.last(study.seasons().stream().map(YearSeason::season).toList()));
+                common.last(Cautions.Weather.REAL, study.seasons().stream().map(YearSeason::season).toList()));
     }
 
     private YearsSpread spread(YearNumber number) {
@@ -227,6 +227,7 @@ public final class YearsReport {
             points.add("29 February has no place in seasons of the same days: it is left out of "
                     + list(weather.leapYears()));
         }
+        weather.labelsDiffer().ifPresent(how -> points.add("To look at: " + how));
         for (WeatherYears.LeftOut out : study.leftOut()) {
             points.add("Left out: " + out.what() + ": " + out.reason());
         }

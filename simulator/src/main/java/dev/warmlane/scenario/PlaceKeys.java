@@ -13,6 +13,12 @@ final class PlaceKeys {
             Key.optional("name", WordKinds.text(), "what the job is called", "the name of the scenario file");
     static final Key<String> WEATHER = Key.required(
             "weather", WordKinds.text(), "weather file of a typical year, seen from the folder of the scenario file");
+    static final Key<String> YEARS = Key.optional(
+            "years",
+            WordKinds.text(),
+            "weather files of real years of the same place: a folder of them, or one file of several years, seen from the"
+                    + " folder of the scenario file; read with the three keys below as the typical year is",
+            "no real years, unless the command is given some");
     static final Key<Double> UTC_OFFSET = Key.optional(
             "utc_offset",
             Site.UTC_OFFSET,
@@ -37,7 +43,8 @@ final class PlaceKeys {
             "most pools stand among houses and trees");
 
     static final SectionSchema SITE =
-            SectionSchema.needed("site", "the place", NAME, WEATHER, UTC_OFFSET, IRRADIANCE_TIME, WIND_HEIGHT, TERRAIN);
+            SectionSchema.needed(
+                    "site", "the place", NAME, WEATHER, YEARS, UTC_OFFSET, IRRADIANCE_TIME, WIND_HEIGHT, TERRAIN);
 
     static final Key<Double> LENGTH =
             Key.optional("length", Roof.LENGTH, "longer side of the roof", "required without area");

@@ -53,21 +53,36 @@ final class PlaceReader {
 
     /** The weather file, which must be there; it is not opened. */
     static Path weather(Section s, Path scenarioFile) {
-        String given = s.get(PlaceKeys.WEATHER);
+        Path weather = there(s, PlaceKeys.WEATHER, scenarioFile);
+        if (Files.isDirectory(weather) && !s.get(PlaceKeys.WEATHER).isEmpty()) {
+            s.error(
+                    PlaceKeys.WEATHER,
+                    "is a folder: " + Printable.quote(s.get(PlaceKeys.WEATHER))
+                            + "; name the weather file that lies in it");
+        }
+        return weather;
+    }
+
+    /** Where real years are, a file or a folder that must be there. */
+    static Optional<Scenario.RealYears> years(Section s, Path scenarioFile) {
+        return s.has(PlaceKeys.YEARS)
+                ? Optional.of(new Scenario.RealYears(
+                        there(s, PlaceKeys.YEARS, scenarioFile), isNear(s, PlaceKeys.YEARS, scenarioFile)))
+                : Optional.empty();
+    }
+
+    private static Path there(Section s, Key<String> key, Path scenarioFile) {
+        String given = s.get(key);
         try {
-            Path weather = scenarioFile.resolveSibling(given).normalize();
-            if (!given.isEmpty() && Files.isDirectory(weather)) {
+            Path path = scenarioFile.resolveSibling(given).normalize();
+            if (!given.isEmpty() && !Files.isDirectory(path) && !Files.isRegularFile(path)) {
                 s.error(
-                        PlaceKeys.WEATHER,
-                        "is a folder: " + Printable.quote(given) + "; name the weather file that lies in it");
-            } else if (!given.isEmpty() && !Files.isRegularFile(weather)) {
-                s.error(
-                        PlaceKeys.WEATHER,
+                        key,
                         "no such file: " + Printable.quote(given) + ", seen from the folder of the scenario file");
             }
-            return weather;
+            return path;
         } catch (InvalidPathException e) {
-            s.error(PlaceKeys.WEATHER, "is no file name on this machine: " + Printable.quote(given));
+            s.error(key, "is no file name on this machine: " + Printable.quote(given));
             return scenarioFile;
         }
     }
@@ -85,12 +100,12 @@ final class PlaceReader {
     }
 
     /**
-     * Whether the weather file lies in the folder of the scenario file or below: by the way it is named, and by the way
+     * Whether what a key names lies in the folder of the scenario file or below: by the way it is named, and by the way
      * that links lead.
      */
-    static boolean weatherIsNear(Section s, Path scenarioFile) {
+    static boolean isNear(Section s, Key<String> key, Path scenarioFile) {
         try {
-            Path given = Path.of(s.get(PlaceKeys.WEATHER)).normalize();
+            Path given = Path.of(s.get(key)).normalize();
             Path folder = scenarioFile.toAbsolutePath().resolveSibling("").toRealPath();
             return !given.isAbsolute()
                     && given.getRoot() == null

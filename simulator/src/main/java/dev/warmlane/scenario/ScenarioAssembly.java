@@ -24,6 +24,7 @@ import dev.warmlane.weather.WeatherReadOptions;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a scenario together from the sections of its file, in the order of the schema. */
@@ -39,7 +40,8 @@ final class ScenarioAssembly {
 
         Section siteSection = document.one(PlaceKeys.SITE);
         Path weather = PlaceReader.weather(siteSection, file);
-        boolean near = PlaceReader.weatherIsNear(siteSection, file);
+        boolean near = PlaceReader.isNear(siteSection, PlaceKeys.WEATHER, file);
+        Optional<Scenario.RealYears> years = PlaceReader.years(siteSection, file);
         WeatherReadOptions reading = PlaceReader.reading(siteSection);
         String name = PlaceReader.name(siteSection, file);
         Terrain terrain = siteSection.get(PlaceKeys.TERRAIN);
@@ -117,6 +119,7 @@ final class ScenarioAssembly {
                 mountings,
                 weather,
                 near,
+                years,
                 reading,
                 report,
                 assumed(notes, false),

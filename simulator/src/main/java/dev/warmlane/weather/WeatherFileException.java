@@ -48,6 +48,10 @@ public final class WeatherFileException extends IOException {
                 + ". " + Printable.line(remedy);
     }
 
+    /** Why nothing is told of what lies elsewhere than the file that names it. */
+    static final String NOT_SHOWN = " outside of the scenario's folder, so that nothing of it is shown here: give it to the"
+            + " command \"weather\".";
+
     /** The same without anything that stands in the file: for whoever may not be meant to read it. */
     public WeatherFileException withoutContent() {
         WeatherFileException told = new WeatherFileException(
@@ -56,8 +60,7 @@ public final class WeatherFileException extends IOException {
                 "",
                 "something else",
                 expected,
-                "The file lies outside of the scenario's folder, so that nothing of it is shown here: give it to the"
-                        + " command \"weather\".");
+                "The file lies" + NOT_SHOWN);
         told.setStackTrace(getStackTrace());
         return told;
     }

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Year;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -134,6 +135,17 @@ public final class WeatherYears {
         return leftOut;
     }
 
+    /** The same, telling of what was left out nothing but how much: for whoever may not be meant to read the files. */
+    public WeatherYears withoutContent() {
+        return leftOut.isEmpty()
+                ? this
+                : new WeatherYears(
+                        years,
+                        List.of(new LeftOut(
+                                leftOut.size() + (leftOut.size() == 1 ? " file or year" : " files or years"),
+                                "cannot be used; lies" + WeatherFileException.NOT_SHOWN)));
+    }
+
     /** The place, as the earliest year has it. */
     public Site site() {
         return years.get(0).weather().site();
@@ -179,6 +191,28 @@ public final class WeatherYears {
         return cut;
     }
 
+    /**
+     * How the years' hours differ in what their labels mean, in a sentence; empty where all are alike. Each year's sun is
+     * that of its own irradiance whatever the label, but what is taken for an hour of another year may be of a time that is
+     * half an hour away.
+     */
+    public Optional<String> labelsDiffer() {
+        Map<String, List<String>> byTime = new LinkedHashMap<>();
+        for (RealYear year : years) {
+            String time = Occurrences.number(
+                    Math.rint(100 * year.weather().sun().usualOffsetHours()) / 100);
+            byTime.computeIfAbsent(time, any -> new ArrayList<>()).add(Integer.toString(year.calendarYear()));
+        }
+        return byTime.size() == 1
+                ? Optional.empty()
+                : Optional.of("irradiance is of another time of its hour in some years than in others: "
+                        + byTime.entrySet().stream()
+                                .map(e -> e.getKey() + " h after the hour's start in " + String.join(", ", e.getValue()))
+                                .collect(Collectors.joining("; "))
+                        + ". The sun is right in each of them; temperature, humidity and wind may be as far apart, so that"
+                        + " years differ by their files too");
+    }
+
     /** Why a site is another place than that of these years; nothing where it is the same. */
     public Optional<String> elsewhere(Site other) {
         return elsewhere(other, site());
@@ -208,17 +242,36 @@ public final class WeatherYears {
         }
         List<RealYear> all = List.copyOf(byYear.values());
         Optional<Site> site = mostCommonSite(all);
-        List<RealYear> kept = new ArrayList<>();
+        List<RealYear> here = new ArrayList<>();
         for (RealYear year : all) {
             Optional<String> elsewhere =
                     site.flatMap(common -> elsewhere(year.weather().site(), common));
             if (elsewhere.isEmpty()) {
-                kept.add(year);
+                here.add(year);
             } else {
                 leftOut.add(new LeftOut(year.weather().source(), elsewhere.get()));
             }
         }
-        return new Gathered(kept, leftOut, Optional.empty());
+        return new Gathered(ofOneKind(here, leftOut), leftOut, Optional.empty());
+    }
+
+    /** Those whose irradiance is of the kind that most have, means where as many have either: kinds cannot be spliced. */
+    private static List<RealYear> ofOneKind(List<RealYear> years, List<LeftOut> leftOut) {
+        Map<Boolean, List<RealYear>> byMeans =
+                years.stream().collect(Collectors.partitioningBy(year -> year.weather()
+                        .sun()
+                        .isHourlyMean()));
+        List<RealYear> means = byMeans.getOrDefault(true, List.of());
+        List<RealYear> instants = byMeans.getOrDefault(false, List.of());
+        boolean useMeans = means.size() >= instants.size();
+        for (RealYear other : useMeans ? instants : means) {
+            leftOut.add(new LeftOut(
+                    other.weather().source(),
+                    useMeans
+                            ? "its irradiance is of an instant, that of the other years a mean over the hour"
+                            : "its irradiance is a mean over the hour, that of the other years of an instant"));
+        }
+        return useMeans ? means : instants;
     }
 
     /** The site with which most years agree, the earliest of equals: one year from elsewhere must not drive out the rest. */

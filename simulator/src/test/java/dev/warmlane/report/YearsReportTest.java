@@ -151,4 +151,21 @@ class YearsReportTest {
         assertThat(years.at(Place.TECHNICAL)).anyMatch(block -> block instanceof Table);
         assertThat(years.at(Place.BRIEF)).anyMatch(block -> block instanceof Table);
     }
+
+    /** A caution of what a typical year hides has no place where real ones are shown. */
+    @Test
+    void theCautionIsThatOfTheWeatherShown() {
+        String hidden = "It does not show how much warmer or colder real years are";
+        assertThat(oneLine(TextWriter.full(REPORT)))
+                .doesNotContain(hidden)
+                .contains("years to come may be warmer or colder than all of them");
+        assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED)))).contains(hidden);
+        assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED, Optional.of(STUDY)))))
+                .doesNotContain(hidden)
+                .contains("How much warmer or colder real years were stands beside it");
+    }
+
+    private static String oneLine(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
 }

@@ -21,7 +21,12 @@ public final class RealYears {
     public static WeatherYear like(WeatherYear weather, Site site, int calendarYear, double warmerK, double light) {
         int[] years = new int[HourOfYear.HOURS];
         Arrays.fill(years, calendarYear);
-        SunPath sun = SunPath.ofHourlyMeans(site, years, weather.sun().usualOffsetHours());
+        return with(weather, SunPath.ofHourlyMeans(site, years, weather.sun().usualOffsetHours()), site, warmerK, light);
+    }
+
+    /** The same with another sun: of instants, or of another time of the hour. */
+    static WeatherYear with(WeatherYear weather, SunPath sun, Site site, double warmerK, double light) {
+        int calendarYear = sun.calendarYear(0);
         return WeatherYear.builder(site, "invented " + calendarYear, sun)
                 .irradianceWm2(
                         column(h -> light * weather.globalHorizontalWm2(h)),

@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import dev.warmlane.season.Demo;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
+import dev.warmlane.sun.SunPath;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -97,6 +99,57 @@ class WeatherYearsTest {
 
         assertThat(years.leftOut()).singleElement().satisfies(out -> assertThat(out.reason())
                 .contains("UTC"));
+    }
+
+    private static SunPath sun(int calendarYear, boolean instants, double offsetHours) {
+        int[] years = new int[HourOfYear.HOURS];
+        Arrays.fill(years, calendarYear);
+        return instants
+                ? SunPath.ofInstants(SAMPLE.site(), years, offsetHours)
+                : SunPath.ofHourlyMeans(SAMPLE.site(), years, offsetHours);
+    }
+
+    private static WeatherYear year(SunPath sun) {
+        return RealYears.with(SAMPLE, sun, SAMPLE.site(), 0, 1);
+    }
+
+    @Test
+    void whatLabelsMeanIsToldWhereItDiffers() {
+        WeatherYears alike = WeatherYears.of(List.of(year(2001, 0), year(sun(2002, false, 0.5))));
+        WeatherYears apart = WeatherYears.of(List.of(year(2001, 0), year(sun(2002, false, 0)), year(2003, 0)));
+
+        assertThat(alike.labelsDiffer()).isEmpty();
+        assertThat(apart.labelsDiffer().orElseThrow())
+                .contains("0.5 h after the hour's start in 2001, 2003", "0 h after the hour's start in 2002");
+    }
+
+    /** Years of either kind cannot be spliced into a typical year or a season over New Year. */
+    @Test
+    void yearsOfInstantsAreLeftOutAmongYearsOfMeansAndTheOtherWayRound() {
+        WeatherYears means = WeatherYears.of(List.of(year(2001, 0), year(sun(2002, true, 0)), year(2003, 0)));
+        assertThat(means.years()).extracting(RealYear::calendarYear).containsExactly(2001, 2003);
+        assertThat(means.leftOut()).singleElement().satisfies(out -> assertThat(out.reason())
+                .startsWith("its irradiance is of an instant"));
+        WeatherYears instants = WeatherYears.of(
+                List.of(year(2001, 0), year(sun(2002, true, 0)), year(sun(2003, true, 0))));
+        assertThat(instants.years()).extracting(RealYear::calendarYear).containsExactly(2002, 2003);
+        assertThat(instants.leftOut()).singleElement().satisfies(out -> assertThat(out.reason())
+                .startsWith("its irradiance is a mean"));
+    }
+
+    @Test
+    void withoutContentNothingIsToldOfWhatWasLeftOut() {
+        WeatherYears years = WeatherYears.of(List.of(year(2002, 0), year(2003, 0), at(2004, moved(3, 0))));
+
+        assertThat(years.withoutContent().years()).isEqualTo(years.years());
+        assertThat(years.withoutContent().leftOut()).singleElement().satisfies(out -> assertThat(out.what() + out.reason())
+                .startsWith("1 file or year")
+                .doesNotContain("2004", "elsewhere"));
+        assertThat(alone().withoutContent().leftOut()).isEmpty();
+    }
+
+    private static WeatherYears alone() {
+        return WeatherYears.of(List.of(year(2002, 0)));
     }
 
     @Test
