@@ -25,8 +25,7 @@ record RealYearsOf(WeatherYears weather, YearsStudy study) {
      * @throws IOException if they cannot be read, or hold no season of the installation
      */
     static Optional<RealYearsOf> read(List<Path> files, Scenario scenario, PrintWriter err) throws IOException {
-        Optional<WeatherYears> read =
-                files.isEmpty() ? scenario.readYears() : Optional.of(scenario.readYears(files));
+        Optional<WeatherYears> read = files.isEmpty() ? scenario.readYears() : Optional.of(scenario.readYears(files));
         if (read.isEmpty()) {
             return Optional.empty();
         }

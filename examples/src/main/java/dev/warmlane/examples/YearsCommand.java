@@ -53,8 +53,9 @@ final class YearsCommand implements Callable<Integer> {
             index = "1..*",
             arity = "0..*",
             paramLabel = "YEARS",
-            description = "Weather files of real years of one place, or folders with such files, in place of those that the"
-                    + " scenario names.")
+            description =
+                    "Weather files of real years of one place, or folders with such files, in place of those that the"
+                            + " scenario names.")
     private List<Path> years = List.of();
 
     @Option(

@@ -33,13 +33,14 @@ final class InventedYears {
                     .collect(Collectors.joining("\n"))
                     .replaceFirst("# seed: \\d+", "# seed: " + year);
             Path file = folder.resolve(year + ".csv");
-            PlainWeatherWriter.write(NormalsFile.read(Files.writeString(file, normals)).generate(), file);
+            PlainWeatherWriter.write(
+                    NormalsFile.read(Files.writeString(file, normals)).generate(), file);
             Files.writeString(file, Files.readString(file).replaceAll("(?m)^2002,", year + ","));
         }
     }
 
     private static String month(String line, Random random) {
-        String[] cells = line.split(",");
+        String[] cells = line.split(",", -1);
         double warmerK = AIR_K * random.nextGaussian();
         double light = 1 + LIGHT * Math.max(-2, Math.min(2, random.nextGaussian()));
         return String.format(

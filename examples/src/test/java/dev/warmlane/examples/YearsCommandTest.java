@@ -111,11 +111,13 @@ class YearsCommandTest extends CommandRuns {
         Path plain = folder.resolve("plain");
         Path low = folder.resolve("low");
 
-        assertThat(run("years", scenario("years = \"named\""), "-o", plain.toString())).isZero();
+        assertThat(run("years", scenario("years = \"named\""), "-o", plain.toString()))
+                .isZero();
         assertThat(run("years", scenario("years = \"named\"", "wind_height = \"2 m\""), "-o", low.toString()))
                 .isZero();
 
-        assertThat(Files.readString(low.resolve("years.csv"))).isNotEqualTo(Files.readString(plain.resolve("years.csv")));
+        assertThat(Files.readString(low.resolve("years.csv")))
+                .isNotEqualTo(Files.readString(plain.resolve("years.csv")));
     }
 
     /** A scenario that came from somebody else must not read out what lies elsewhere on the machine. */

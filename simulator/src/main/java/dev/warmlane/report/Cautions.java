@@ -19,8 +19,9 @@ final class Cautions {
     /** What weather a report shows seasons of. */
     enum Weather {
         TYPICAL(STITCHED + "It does not show how much warmer or colder real years are."),
-        TYPICAL_BESIDE_REAL(STITCHED + "How much warmer or colder real years were stands beside it; years to come may be"
-                + " warmer or colder than all of them."),
+        TYPICAL_BESIDE_REAL(
+                STITCHED + "How much warmer or colder real years were stands beside it; years to come may be"
+                        + " warmer or colder than all of them."),
         REAL("Real years are of the past: years to come may be warmer or colder than all of them.");
 
         private final String caution;

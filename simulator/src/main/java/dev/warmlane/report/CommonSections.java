@@ -106,7 +106,8 @@ final class CommonSections {
                 assumed(),
                 Section.of("Model and sources", Place.DETAIL).points(ModelSources.of(subject.installation())),
                 Section.of("Cautions", Place.ANSWER)
-                        .points(Cautions.of(numbers, weather, shown, subject.summary().workingRange())));
+                        .points(Cautions.of(
+                                numbers, weather, shown, subject.summary().workingRange())));
     }
 
     /** What is not of this program, which no page may hide; empty where all of it is. */

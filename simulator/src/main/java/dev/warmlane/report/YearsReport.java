@@ -77,7 +77,9 @@ public final class YearsReport {
                         typicalAmong(),
                         reading(),
                         asRead()),
-                common.last(Cautions.Weather.REAL, study.seasons().stream().map(YearSeason::season).toList()));
+                common.last(
+                        Cautions.Weather.REAL,
+                        study.seasons().stream().map(YearSeason::season).toList()));
     }
 
     private YearsSpread spread(YearNumber number) {

@@ -42,9 +42,8 @@ final class PlaceKeys {
             Terrain.SUBURBAN,
             "most pools stand among houses and trees");
 
-    static final SectionSchema SITE =
-            SectionSchema.needed(
-                    "site", "the place", NAME, WEATHER, YEARS, UTC_OFFSET, IRRADIANCE_TIME, WIND_HEIGHT, TERRAIN);
+    static final SectionSchema SITE = SectionSchema.needed(
+            "site", "the place", NAME, WEATHER, YEARS, UTC_OFFSET, IRRADIANCE_TIME, WIND_HEIGHT, TERRAIN);
 
     static final Key<Double> LENGTH =
             Key.optional("length", Roof.LENGTH, "longer side of the roof", "required without area");

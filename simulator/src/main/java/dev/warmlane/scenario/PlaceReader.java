@@ -76,9 +76,7 @@ final class PlaceReader {
         try {
             Path path = scenarioFile.resolveSibling(given).normalize();
             if (!given.isEmpty() && !Files.isDirectory(path) && !Files.isRegularFile(path)) {
-                s.error(
-                        key,
-                        "no such file: " + Printable.quote(given) + ", seen from the folder of the scenario file");
+                s.error(key, "no such file: " + Printable.quote(given) + ", seen from the folder of the scenario file");
             }
             return path;
         } catch (InvalidPathException e) {

@@ -49,18 +49,14 @@ public final class WeatherFileException extends IOException {
     }
 
     /** Why nothing is told of what lies elsewhere than the file that names it. */
-    static final String NOT_SHOWN = " outside of the scenario's folder, so that nothing of it is shown here: give it to the"
-            + " command \"weather\".";
+    static final String NOT_SHOWN =
+            " outside of the scenario's folder, so that nothing of it is shown here: give it to the"
+                    + " command \"weather\".";
 
     /** The same without anything that stands in the file: for whoever may not be meant to read it. */
     public WeatherFileException withoutContent() {
-        WeatherFileException told = new WeatherFileException(
-                file,
-                line,
-                "",
-                "something else",
-                expected,
-                "The file lies" + NOT_SHOWN);
+        WeatherFileException told =
+                new WeatherFileException(file, line, "", "something else", expected, "The file lies" + NOT_SHOWN);
         told.setStackTrace(getStackTrace());
         return told;
     }

@@ -199,15 +199,16 @@ public final class WeatherYears {
     public Optional<String> labelsDiffer() {
         Map<String, List<String>> byTime = new LinkedHashMap<>();
         for (RealYear year : years) {
-            String time = Occurrences.number(
-                    Math.rint(100 * year.weather().sun().usualOffsetHours()) / 100);
+            String time =
+                    Occurrences.number(Math.rint(100 * year.weather().sun().usualOffsetHours()) / 100);
             byTime.computeIfAbsent(time, any -> new ArrayList<>()).add(Integer.toString(year.calendarYear()));
         }
         return byTime.size() == 1
                 ? Optional.empty()
                 : Optional.of("irradiance is of another time of its hour in some years than in others: "
                         + byTime.entrySet().stream()
-                                .map(e -> e.getKey() + " h after the hour's start in " + String.join(", ", e.getValue()))
+                                .map(e ->
+                                        e.getKey() + " h after the hour's start in " + String.join(", ", e.getValue()))
                                 .collect(Collectors.joining("; "))
                         + ". The sun is right in each of them; temperature, humidity and wind may be as far apart, so that"
                         + " years differ by their files too");
@@ -257,10 +258,8 @@ public final class WeatherYears {
 
     /** Those whose irradiance is of the kind that most have, means where as many have either: kinds cannot be spliced. */
     private static List<RealYear> ofOneKind(List<RealYear> years, List<LeftOut> leftOut) {
-        Map<Boolean, List<RealYear>> byMeans =
-                years.stream().collect(Collectors.partitioningBy(year -> year.weather()
-                        .sun()
-                        .isHourlyMean()));
+        Map<Boolean, List<RealYear>> byMeans = years.stream()
+                .collect(Collectors.partitioningBy(year -> year.weather().sun().isHourlyMean()));
         List<RealYear> means = byMeans.getOrDefault(true, List.of());
         List<RealYear> instants = byMeans.getOrDefault(false, List.of());
         boolean useMeans = means.size() >= instants.size();

@@ -21,7 +21,8 @@ public final class RealYears {
     public static WeatherYear like(WeatherYear weather, Site site, int calendarYear, double warmerK, double light) {
         int[] years = new int[HourOfYear.HOURS];
         Arrays.fill(years, calendarYear);
-        return with(weather, SunPath.ofHourlyMeans(site, years, weather.sun().usualOffsetHours()), site, warmerK, light);
+        return with(
+                weather, SunPath.ofHourlyMeans(site, years, weather.sun().usualOffsetHours()), site, warmerK, light);
     }
 
     /** The same with another sun: of instants, or of another time of the hour. */

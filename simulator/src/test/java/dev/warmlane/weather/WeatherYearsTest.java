@@ -130,8 +130,8 @@ class WeatherYearsTest {
         assertThat(means.years()).extracting(RealYear::calendarYear).containsExactly(2001, 2003);
         assertThat(means.leftOut()).singleElement().satisfies(out -> assertThat(out.reason())
                 .startsWith("its irradiance is of an instant"));
-        WeatherYears instants = WeatherYears.of(
-                List.of(year(2001, 0), year(sun(2002, true, 0)), year(sun(2003, true, 0))));
+        WeatherYears instants =
+                WeatherYears.of(List.of(year(2001, 0), year(sun(2002, true, 0)), year(sun(2003, true, 0))));
         assertThat(instants.years()).extracting(RealYear::calendarYear).containsExactly(2002, 2003);
         assertThat(instants.leftOut()).singleElement().satisfies(out -> assertThat(out.reason())
                 .startsWith("its irradiance is a mean"));
@@ -142,7 +142,8 @@ class WeatherYearsTest {
         WeatherYears years = WeatherYears.of(List.of(year(2002, 0), year(2003, 0), at(2004, moved(3, 0))));
 
         assertThat(years.withoutContent().years()).isEqualTo(years.years());
-        assertThat(years.withoutContent().leftOut()).singleElement().satisfies(out -> assertThat(out.what() + out.reason())
+        assertThat(years.withoutContent().leftOut()).singleElement().satisfies(out -> assertThat(
+                        out.what() + out.reason())
                 .startsWith("1 file or year")
                 .doesNotContain("2004", "elsewhere"));
         assertThat(alone().withoutContent().leftOut()).isEmpty();
