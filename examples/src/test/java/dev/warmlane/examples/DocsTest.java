@@ -38,7 +38,7 @@ class DocsTest {
     private static final Pattern TEST = Pattern.compile("`([A-Z]\\w*Test)`");
 
     private static List<Path> documents() throws IOException {
-        try (Stream<Path> docs = Files.list(ROOT.resolve("docs"))) {
+        try (Stream<Path> docs = Files.walk(ROOT.resolve("docs"))) {
             return Stream.concat(
                             docs.filter(file -> file.toString().endsWith(".md")).sorted(),
                             Stream.of("README.md", "DEVELOPERS.md", "weather-samples/README.md")

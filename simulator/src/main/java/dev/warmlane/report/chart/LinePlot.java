@@ -15,6 +15,11 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 /** Lines and bands; what is added first lies below and comes last in the legend. */
 final class LinePlot implements Plot {
 
+    /** Where many points fall on one another it is seen. */
+    private static final double POINT_OPACITY = 0.45;
+
+    private static final int POINT_SIZE = 5;
+
     private final XYChart chart = new XYChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<XYSeries> series = new ArrayList<>();
     private final String xTitle;
@@ -30,6 +35,7 @@ final class LinePlot implements Plot {
         this.ticks = x.ticks(xLabel);
         PlotStyle.apply(chart.getStyler(), y);
         chart.setYAxisTitle(yTitle);
+        chart.getStyler().setMarkerSize(POINT_SIZE);
         chart.getStyler()
                 .setXAxisMin(x.low())
                 .setXAxisMax(x.high())
@@ -45,6 +51,16 @@ final class LinePlot implements Plot {
                 .setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Line)
                 .setSmooth(true);
         return add(line, colour, pen);
+    }
+
+    /** Adds points without a line between them. */
+    LinePlot points(String name, double[] x, double[] y, Color colour) {
+        Color faint = Palette.faint(colour, POINT_OPACITY);
+        XYSeries points = chart.addSeries(name, x.clone(), y.clone())
+                .setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
+        points.setMarker(SeriesMarkers.CIRCLE).setMarkerColor(faint).setFillColor(faint);
+        series.add(points);
+        return this;
     }
 
     /** Adds a level line over the whole width. */
