@@ -111,8 +111,8 @@ final class CollectorDay {
     /** Sky by Berdahl and Martin with the day's cloud; the ground as black and as warm as the air. */
     private double longWaveWm2(int row) {
         double air = airC(row);
-        double dew = MoistAir.dewPointC(
-                table.at("relative_humidity_pct", row) / 100 * MoistAir.saturationPressureKpa(air));
+        double dew =
+                MoistAir.dewPointC(table.at("relative_humidity_pct", row) / 100 * MoistAir.saturationPressureKpa(air));
         double sky = SkyLongWave.allSkyIrradianceWm2(air, SkyLongWave.clearSkyEmissivity(dew), cloud);
         double seen = (1 + Math.cos(Math.toRadians(TILT_DEG))) / 2;
         return seen * sky + (1 - seen) * Constants.blackBody(air);

@@ -99,7 +99,8 @@ class MeasuredCollectorTest {
         DocBlock.check(PAGE, "uncertainty", uncertainty(days));
         DocBlock.check(PAGE, "choices", choices(days));
         DocBlock.check(PAGE, "quantities", quantities(days));
-        DocChart.check(chart(days, "collector-certificate", "Heat by the certificate, with incidence and capacity", true));
+        DocChart.check(
+                chart(days, "collector-certificate", "Heat by the certificate, with incidence and capacity", true));
         DocChart.check(chart(days, "collector-absorber", "Heat by the absorber deduced from the certificate", false));
     }
 
@@ -192,17 +193,23 @@ class MeasuredCollectorTest {
         row(rows, "F′ at 3 m/s", days, day -> number(efficiencyFactor(day), 3));
         row(rows, "conductance from plate to fluid, W/m²K", days, day -> number(conductance(day), 1));
         row(rows, "c6 that such a plate must have, s/m", days, day -> number(impliedC6(day), 3));
-        row(rows, "its loss U_L at 3 m/s, W/m²K, deduced", days, day -> number(CERTIFICATE.a1() / efficiencyFactor(day), 1));
-        row(rows, "the same by our films and radiation, plate 10 K above air of 25 °C", days, day -> number(
-                ourLossWm2K(day), 1));
+        row(
+                rows,
+                "its loss U_L at 3 m/s, W/m²K, deduced",
+                days,
+                day -> number(CERTIFICATE.a1() / efficiencyFactor(day), 1));
+        row(
+                rows,
+                "the same by our films and radiation, plate 10 K above air of 25 °C",
+                days,
+                day -> number(ourLossWm2K(day), 1));
         return rows.toString();
     }
 
     /** Loss per kelvin of the deduced plate with no light: its heat at two mean temperatures over F′. */
     private static double ourLossWm2K(CollectorDay day) {
         FreePlate plate = absorber(day);
-        var at = new CollectorMoment(
-                new PlaneLight(0, 0, 0, CollectorDay.TILT_DEG), 400, 25, 3);
+        var at = new CollectorMoment(new PlaneLight(0, 0, 0, CollectorDay.TILT_DEG), 400, 25, 3);
         double slope = (plate.heatAtMeanWm2(at, 35) - plate.heatAtMeanWm2(at, 45)) / 10;
         double between = conductance(day);
         // slope = F′U_L and F′ = U_i/(U_i + U_L)
@@ -386,8 +393,7 @@ class MeasuredCollectorTest {
         return DoubleStream.concat(DoubleStream.of(one), DoubleStream.of(two)).toArray();
     }
 
-    private static Chart chart(
-            List<CollectorDay> days, String name, String title, boolean certificate) {
+    private static Chart chart(List<CollectorDay> days, String name, String title, boolean certificate) {
         List<Residuals> windy = new ArrayList<>();
         List<Residuals> calm = new ArrayList<>();
         for (CollectorDay day : days) {

@@ -32,7 +32,10 @@ record Residuals(double[] measured, double[] computed) {
     }
 
     double meanMeasured() {
-        return IntStream.range(0, rows()).mapToDouble(row -> measured[row]).average().orElseThrow();
+        return IntStream.range(0, rows())
+                .mapToDouble(row -> measured[row])
+                .average()
+                .orElseThrow();
     }
 
     /** Mean of computed less measured. */

@@ -9,8 +9,7 @@ import java.util.stream.DoubleStream;
 /** What was computed over what was measured: a point for each, beside the line on which both are the same. */
 public final class ComputedOverMeasured {
 
-    private static final List<Color> COLOURS =
-            List.of(Palette.BLUE, Palette.VERMILLION, Palette.GREEN, Palette.PURPLE);
+    private static final List<Color> COLOURS = List.of(Palette.BLUE, Palette.VERMILLION, Palette.GREEN, Palette.PURPLE);
 
     private static final int STEPS = 8;
 
@@ -32,8 +31,8 @@ public final class ComputedOverMeasured {
             throw new IllegalArgumentException("one to four kinds of points, not " + series.size());
         }
         double[] all = series.stream()
-                .flatMapToDouble(points ->
-                        DoubleStream.concat(Arrays.stream(points.measured), Arrays.stream(points.computed)))
+                .flatMapToDouble(
+                        points -> DoubleStream.concat(Arrays.stream(points.measured), Arrays.stream(points.computed)))
                 .toArray();
         Scale scale = Scale.holding(
                 Arrays.stream(all).min().orElseThrow(), Arrays.stream(all).max().orElseThrow(), STEPS);
