@@ -7,7 +7,7 @@ public final class DiffuseFraction {
 
     /**
      * Diffuse fraction from the hourly clearness index k: Erbs, Klein and Duffie 1982, Solar Energy 28:293-302,
-     * equation 1; coefficients from memory.
+     * equation 1; coefficients from memory, compared with independent public implementations, the paper not read again.
      *
      * <ul>
      *   <li>1 - 0.09k up to 0.22,
@@ -29,7 +29,8 @@ public final class DiffuseFraction {
 
     /**
      * Diffuse fraction from the hourly clearness index k: Orgill and Hollands 1977, Solar Energy 19:357-359; coefficients
-     * from memory. From another place and with other instruments than {@link #erbs}, so that the difference of the two
+     * from memory, compared with independent public implementations, of which one takes them from Duffie and Beckman 2006,
+     * Solar Engineering of Thermal Processes; neither was read again. From another place and with other instruments than {@link #erbs}, so that the difference of the two
      * says something of the doubt in either.
      *
      * <ul>

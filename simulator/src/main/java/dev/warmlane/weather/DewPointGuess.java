@@ -5,8 +5,8 @@ import java.util.Set;
 
 /**
  * Humidity for a format that never has any: the dew point of a day is the lowest air temperature of it, at which dew falls
- * in a humid climate (Allen, Pereira, Raes and Smith 1998, FAO Irrigation and Drainage Paper 56, equation 48; from
- * memory). Too humid in dry lands.
+ * in a humid climate (Allen, Pereira, Raes and Smith 1998, FAO Irrigation and Drainage Paper 56, equation 48, read as a
+ * text quotes it). Too humid in dry lands.
  */
 final class DewPointGuess {
 

@@ -12,7 +12,10 @@ import java.util.Locale;
  */
 final class LightParts {
 
-    /** Ångström's formula with the coefficients of FAO 56 (Allen and others 1998, equation 35; from memory). */
+    /**
+     * Ångström's formula with the coefficients of FAO 56 (Allen, Pereira, Raes and Smith 1998, equation 35): "where no actual
+     * solar radiation data are available and no calibration has been carried out", read as texts quote it.
+     */
     private static final double OVERCAST = 0.25;
 
     private static final double OF_SUNSHINE = 0.50;

@@ -13,10 +13,12 @@ import dev.warmlane.weather.TypicalYear;
 import dev.warmlane.weather.WeatherYears;
 import dev.warmlane.weather.generate.MeasuredYears;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * What docs/years.md says of fourteen real years, with {@code -Dmeasured.dir=}. {@code -Ddocs.write=true} writes it. Sums of
@@ -39,9 +41,12 @@ class RealYearsDocTest {
             .heater(null)
             .build();
 
+    @TempDir
+    private Path folder;
+
     @Test
     void typicalYearAndExceedanceAreThoseOfTheYears() throws IOException {
-        WeatherYears years = MeasuredYears.champaign();
+        WeatherYears years = MeasuredYears.champaign(folder);
         YearsStudy study = YearsStudy.of(POOL, years);
         TypicalYear typical = TypicalYear.of(years);
         assertThat(study.seasons()).hasSize(14);

@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -161,12 +162,17 @@ class PublishedMethodsTest {
     }
 
     @Test
-    void diffuseFractionIsThatOfErbs() throws IOException {
-        List<String> rows = reference("diffuse-fraction/erbs.csv");
+    void diffuseFractionsAreThePublishedOnes() throws IOException {
+        isAsPublished("erbs", DiffuseFraction::erbs);
+        isAsPublished("orgill-hollands", DiffuseFraction::orgillHollands);
+    }
+
+    private static void isAsPublished(String correlation, DoubleUnaryOperator fraction) throws IOException {
+        List<String> rows = reference("diffuse-fraction/" + correlation + ".csv");
         assertThat(rows).hasSize(3);
         for (String row : rows) {
             String[] cells = row.split(",", -1);
-            assertThat(DiffuseFraction.erbs(Double.parseDouble(cells[0])))
+            assertThat(fraction.applyAsDouble(Double.parseDouble(cells[0])))
                     .as(cells[2])
                     .isCloseTo(Double.parseDouble(cells[1]), within(1e-6));
         }
