@@ -3,7 +3,6 @@ package dev.warmlane.examples;
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Scenario;
-import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.YearsStudy;
 import java.io.IOException;
@@ -15,7 +14,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The season of one installation. */
@@ -35,9 +33,8 @@ import picocli.CommandLine.Spec;
         })
 final class ForecastCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
-    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
-    private Path scenarioFile;
+    @Mixin
+    private final JobOptions job = new JobOptions();
 
     @Option(
             names = {"-y", "--years"},
@@ -47,19 +44,15 @@ final class ForecastCommand implements Callable<Integer> {
                             + " the report then says how the season differs from year to year. May be given several times.")
     private List<Path> years = List.of();
 
-    @Mixin
-    private final ReportOutput output = new ReportOutput();
-
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
-        Scenario scenario = ScenarioReader.read(scenarioFile);
-        scenario.warnings().forEach(warning -> spec.commandLine().getErr().println("warning: " + warning));
+        Scenario scenario = job.scenario(spec.commandLine().getErr());
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
-        output.hand(spec, ForecastReport.of(Subject.of(forecast, scenario), realYears(scenario, forecast)));
+        job.hand(spec, ForecastReport.of(Subject.of(forecast, scenario), realYears(scenario, forecast)));
         return 0;
     }
 

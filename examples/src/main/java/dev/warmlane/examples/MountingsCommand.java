@@ -4,7 +4,6 @@ import dev.warmlane.report.MountingReport;
 import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Scenario;
-import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
@@ -15,7 +14,6 @@ import dev.warmlane.study.TurningPoints;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,7 +22,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Flat against tilted on one roof. */
@@ -49,9 +46,8 @@ import picocli.CommandLine.Spec;
         })
 final class MountingsCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
-    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
-    private Path scenarioFile;
+    @Mixin
+    private final JobOptions job = new JobOptions();
 
     @Option(
             names = "--trace",
@@ -60,9 +56,6 @@ final class MountingsCommand implements Callable<Integer> {
                     + " Without it the best of either kind that fit the roof.")
     private final List<String> trace = new ArrayList<>();
 
-    @Mixin
-    private final ReportOutput output = new ReportOutput();
-
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
@@ -70,14 +63,13 @@ final class MountingsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        Scenario scenario = ScenarioReader.read(scenarioFile);
-        scenario.warnings().forEach(warning -> err.println("warning: " + warning));
+        Scenario scenario = job.scenario(err);
         WeatherYear weather = scenario.readWeather();
         List<Assumption> assumed = new ArrayList<>(scenario.assumed());
         assumed.addAll(scenario.mountingsAssumed());
         MountingStudy study = study(scenario, weather, assumed);
         Subject described = Subject.of(SeasonForecast.of(study.template(), study.weather()), scenario);
-        output.hand(spec, MountingReport.of(study, turning(study), described.assuming(assumed)));
+        job.hand(spec, MountingReport.of(study, turning(study), described.assuming(assumed)));
         return 0;
     }
 
@@ -98,7 +90,7 @@ final class MountingsCommand implements Callable<Integer> {
             return MountingStudy.of(
                     scenario.installation(), weather, options, Runs.onAllCores(progress("comparing mountings")));
         } catch (IllegalArgumentException e) {
-            throw new IOException(scenarioFile + ": " + e.getMessage(), e);
+            throw new IOException(job.scenarioFile() + ": " + e.getMessage(), e);
         }
     }
 

@@ -3,7 +3,6 @@ package dev.warmlane.examples;
 import dev.warmlane.report.Subject;
 import dev.warmlane.report.YearsReport;
 import dev.warmlane.scenario.Scenario;
-import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.weather.PlainWeatherWriter;
 import dev.warmlane.weather.TypicalYear;
@@ -45,9 +44,8 @@ final class YearsCommand implements Callable<Integer> {
     /** Fewer make a poor choice of typical months, which is told only where it is asked for (own choice). */
     private static final int ENOUGH_YEARS = 10;
 
-    @Parameters(index = "0", paramLabel = "SCENARIO", description = "Scenario file (TOML) that says what is built.")
-    @SuppressWarnings("NullAway.Init") // set by the command line before it runs
-    private Path scenarioFile;
+    @Mixin
+    private final JobOptions job = new JobOptions();
 
     @Parameters(
             index = "1..*",
@@ -66,9 +64,6 @@ final class YearsCommand implements Callable<Integer> {
                             + " name. At least 3 years.")
     private @Nullable Path typicalFile;
 
-    @Mixin
-    private final ReportOutput output = new ReportOutput();
-
     @Spec
     @SuppressWarnings("NullAway.Init") // set by the command line before it runs
     private CommandSpec spec;
@@ -76,8 +71,7 @@ final class YearsCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        Scenario scenario = ScenarioReader.read(scenarioFile);
-        scenario.warnings().forEach(warning -> err.println("warning: " + warning));
+        Scenario scenario = job.scenario(err);
         WeatherYear typical = scenario.readWeather();
         RealYearsOf read = RealYearsOf.read(years, scenario, err)
                 .orElseThrow(() -> new ParameterException(
@@ -98,7 +92,7 @@ final class YearsCommand implements Callable<Integer> {
                     typicalFile);
         }
         Subject described = Subject.of(SeasonForecast.of(scenario.installation(), typical), scenario);
-        output.hand(spec, YearsReport.of(read.study(), weather, own, described));
+        job.hand(spec, YearsReport.of(read.study(), weather, own, described));
         return 0;
     }
 }
