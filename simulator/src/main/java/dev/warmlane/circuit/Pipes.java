@@ -26,6 +26,11 @@ public record Pipes(double heatLossWK, double pumpPowerW) {
         PUMP_POWER.check(pumpPowerW);
     }
 
+    /** The same pipes with a pump of another power, W. */
+    public Pipes withPumpPowerW(double value) {
+        return new Pipes(heatLossWK, value);
+    }
+
     /** The same pipes with another heat loss, W/K. */
     public Pipes withHeatLossWK(double value) {
         return new Pipes(value, pumpPowerW);

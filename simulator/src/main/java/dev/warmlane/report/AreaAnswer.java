@@ -4,27 +4,42 @@ import dev.warmlane.report.Block.Figure;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What more and less area does, in sentences, and one of the areas in a few large numbers. */
 final class AreaAnswer {
 
     private final AreaStudy study;
     private final Numbers numbers;
+    private final Optional<AreaMoney> money;
+    private final AreaDesign shown;
+    private final BandWords band;
+    private final boolean held;
 
-    AreaAnswer(AreaStudy study, UnitSystem units) {
+    AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, SharedForcing forcing, Subject described) {
         this.study = study;
-        this.numbers = new Numbers(units);
+        this.numbers = described.numbers();
+        this.money = worth.map(known -> new AreaMoney(known, described.units()));
+        this.shown = shown(study);
+        this.band = new BandWords(
+                described,
+                worth.flatMap(known -> known.of(shown))
+                        .map(AreaWorth.Doubted::band)
+                        .orElseGet(() -> AreaWorth.band(shown, forcing, Runs.onAllCores())));
+        this.held = Telling.heldByHeater(study.installation());
     }
 
     Section section() {
         return CommonSections.answer(numbers, study.designs().stream().map(AreaDesign::season), sentences(), figures());
     }
 
-    /** The answer in a few sentences; which area is right is not for the study to say. */
+    /** The answer in a few sentences: what money says, where it is known; which area is right is for the owner to say. */
     String sentences() {
         AreaDesign smallest = study.designs().get(0);
         AreaDesign largest = study.designs().get(study.designs().size() - 1);
@@ -35,7 +50,9 @@ final class AreaAnswer {
             text.append(heat(smallest))
                     .append(" in the season, the pool averages ")
                     .append(mean(smallest));
-            text.append(" and is at ").append(comfort()).append(" or above on ").append(days(smallest));
+            if (!held) {
+                text.append(" and is at ").append(comfort()).append(" or above on ").append(days(smallest));
+            }
         } else {
             text.append("From ").append(area(smallest)).append(" to ").append(area(largest));
             text.append(" of collectors the heat delivered in the season goes from ")
@@ -44,16 +61,22 @@ final class AreaAnswer {
                     .append(heat(largest))
                     .append(", the pool's mean from ")
                     .append(mean(smallest));
-            text.append(" to ")
-                    .append(mean(largest))
-                    .append(" and the days at ")
-                    .append(comfort());
-            text.append(" or above from ").append(days(smallest)).append(" to ").append(days(largest));
+            text.append(" to ").append(mean(largest));
+            if (!held) {
+                text.append(" and the days at ").append(comfort()).append(" or above from ");
+                text.append(days(smallest)).append(" to ").append(days(largest));
+            }
         }
-        text.append(" of ").append(season.comfort().openDays());
-        text.append(" days; without collectors it is ")
+        if (!held) {
+            text.append(" of ").append(season.comfort().openDays()).append(" days");
+        }
+        text.append("; without collectors it is ")
                 .append(numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()));
-        text.append(" and ").append(season.comfortWithout().daysAtComfort()).append(" days.");
+        text.append(
+                held
+                        ? ". The heater holds " + comfort() + " with and without collectors, so that days at it say nothing."
+                        : " and " + season.comfortWithout().daysAtComfort() + " days.");
+        text.append(Telling.hardlyNeeded(study.installation(), season));
         text.append(
                 smallest.equals(largest)
                         ? " Each further " + numbers.unitOfArea() + " adds " + next(smallest) + "."
@@ -62,46 +85,50 @@ final class AreaAnswer {
         study.roofLimitM2().ifPresent(limit -> text.append(" Laid out like this the roof holds ")
                 .append(numbers.show(Measure.AREA, limit))
                 .append('.'));
-        return text.append(" Which area is right depends on prices, the roof and what the bathers want.")
+        return text.append(money.map(AreaMoney::sentences).orElse(""))
+                .append(
+                        money.isPresent()
+                                ? " What the bathers want may speak for another."
+                                : " Which area is right depends on prices, the roof and what the bathers want.")
                 .toString();
     }
 
     /** The large numbers of the area described, or else of the largest that fits the roof, or else of the smallest. */
     List<Figure> figures() {
-        AreaDesign shown = shown();
         String with = " with " + area(shown) + (shown.asDescribed() ? ", as planned" : "");
         PeriodSummary season = shown.season();
         List<Figure> keys = new ArrayList<>();
         keys.add(new Figure(
-                numbers.show(Measure.TEMPERATURE, season.water().meanC()),
+                band.likely(BandQuantity.MEAN),
                 "mean pool temperature" + with,
+                band.beside(BandQuantity.MEAN),
                 numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()) + " without collectors"));
+        if (!held) {
+            keys.add(new Figure(
+                    days(shown) + (days(shown) == 1 ? " day" : " days"),
+                    "at " + comfort() + " or above",
+                    band.beside(BandQuantity.days(season)),
+                    season.comfortWithout().daysAtComfort() + " without collectors"));
+        }
+        BandQuantity heat = BandQuantity.HEAT.said(season);
         keys.add(new Figure(
-                days(shown) + (season.comfort().daysAtComfort() == 1 ? " day" : " days"),
-                "at " + comfort() + " or above",
-                season.comfortWithout().daysAtComfort() + " without collectors"));
-        keys.add(new Figure(
-                heat(shown),
-                "heat from the collectors",
+                band.likely(heat),
+                heat.words(),
+                band.beside(heat),
                 numbers.show(Measure.HEAT_PER_AREA, season.balance().deliveredKwh() / shown.areaM2())));
-        keys.add(new Figure(
-                next(shown),
-                "heat that each further " + numbers.unitOfArea() + " adds",
-                shown.fitsRoof() ? "" : "there is no room for it on the roof"));
-        season.gas()
-                .displaced()
-                .ifPresent(gas -> keys.add(new Figure(
-                        numbers.show(Measure.HEAT, gas.replacedKwh()),
-                        FuelWords.of(season).wordDisplaced(),
-                        shown.next().displacedKwhPerM2().stream()
-                                .mapToObj(more ->
-                                        numbers.show(Measure.HEAT_PER_AREA, more) + " that each further one adds")
-                                .findFirst()
-                                .orElse(""))));
+        keys.add(money.map(AreaMoney::figure)
+                .orElseGet(() -> new Figure(
+                        next(shown),
+                        "heat that each further " + numbers.unitOfArea() + " adds",
+                        shown.fitsRoof() ? "" : "there is no room for it on the roof")));
+        if (season.gas().displaced().isPresent()) {
+            BandQuantity displaced = BandQuantity.DISPLACED.said(season);
+            keys.add(new Figure(band.likely(displaced), displaced.words(), band.beside(displaced), ""));
+        }
         return keys;
     }
 
-    private AreaDesign shown() {
+    private static AreaDesign shown(AreaStudy study) {
         return study.designs().stream()
                 .filter(AreaDesign::asDescribed)
                 .findFirst()

@@ -7,10 +7,14 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -23,16 +27,21 @@ public final class AreaReport {
     private final UnitSystem units;
     private final Numbers numbers;
     private final CommonSections common;
+    private final AreaAnswer answer;
+    private final Optional<AreaWorth> worth;
 
     private AreaReport(AreaStudy study, Subject described) {
         this.study = study;
         this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
+        SharedForcing forcing = new SharedForcing(described.forecast().weather());
+        this.worth = AreaWorth.of(study, forcing, Runs.onAllCores());
+        this.answer = new AreaAnswer(study, worth, forcing, described);
     }
 
     /**
-     * The report of a study.
+     * The report of a study; simulates its areas with each doubtful input at its ends on the way.
      *
      * @param study the study
      * @param described what it started from
@@ -45,12 +54,12 @@ public final class AreaReport {
                 report.common.place(),
                 described.settings().letterhead(),
                 report.sections(),
-                List.of(new Data("areas", () -> AreaTables.all(study, described.units()))));
+                List.of(new Data("areas", () -> AreaTables.all(study, report.worth, described.units()))));
     }
 
     private List<Section> sections() {
         return CommonSections.list(
-                List.of(new AreaAnswer(study, units).section(), common.lookAt(), common.job(), areas(), reading()),
+                List.of(answer.section(), common.lookAt(), common.job(), areas(), worth(), reading()),
                 common.last(study.designs().stream().map(AreaDesign::season).toList()));
     }
 
@@ -61,11 +70,18 @@ public final class AreaReport {
                 .with(AreaTables.areas(study, units));
     }
 
+    private Section worth() {
+        return worth.map(known -> new AreaMoney(known, units).section())
+                .orElseGet(() -> Section.of("What the areas are worth", Place.PRINTED));
+    }
+
     private Section reading() {
         return Section.of("How to read it", Place.PRINTED)
                 .points(notes())
                 .with(TECHNICAL, new Picture("area-worth", name -> AreaCharts.worth(name, study, units)))
-                .with(TECHNICAL, new Picture("area-comfort", name -> AreaCharts.comfort(name, study, units)));
+                .with(TECHNICAL, new Picture("area-comfort", name -> Telling.heldByHeater(study.installation())
+                        ? Optional.empty()
+                        : AreaCharts.comfort(name, study, units)));
     }
 
     private String ofThePool(double areaM2) {
@@ -75,13 +91,18 @@ public final class AreaReport {
     private String without() {
         PeriodSummary season = study.designs().get(0).season();
         List<AreaDesign> designs = study.designs();
+        boolean held = Telling.heldByHeater(study.installation());
         String text = "From " + ofThePool(designs.get(0).areaM2()) + " to "
                 + ofThePool(designs.get(designs.size() - 1).areaM2())
                 + " of the pool's area. Without collectors the season's mean is "
-                + numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()) + ", with "
-                + season.comfortWithout().daysAtComfort() + " of "
-                + season.comfortWithout().openDays() + " days at "
-                + numbers.show(Measure.TEMPERATURE, study.installation().comfortC()) + " or above";
+                + numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC())
+                + (held
+                        ? ""
+                        : ", with " + season.comfortWithout().daysAtComfort() + " of "
+                                + season.comfortWithout().openDays() + " days at "
+                                + numbers.show(
+                                        Measure.TEMPERATURE, study.installation().comfortC())
+                                + " or above");
         return season.gas()
                 .match(
                         gas -> text + "; the heater " + FuelWords.of(season).uses() + " "
@@ -112,15 +133,21 @@ public final class AreaReport {
                     + " with them. It grows more slowly than the heat, because heat above the heater's set"
                     + " point warms the pool and displaces nothing.");
         }
-        if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
-            notes.add("Simple payback is without interest, upkeep or change of prices, at one price for each "
-                    + (numbers.units() == UnitSystem.US ? "ft²." : "m²."));
-        }
         notes.add("All collectors grow and shrink together"
                 + (designs.get(0).panels().isPresent() ? ", in whole panels" : "")
                 + (hasRacks() ? "; racks keep their number of rows, which get longer or shorter" : "")
-                + ". The flow grows with the area; the pump's power and the pipes' heat loss stay as planned.");
+                + ". The flow grows with the area; " + pump() + ". The pipes' heat loss stays as planned.");
         return notes;
+    }
+
+    private String pump() {
+        Installation built = study.installation();
+        double powerW = built.pipes().pumpPowerW();
+        return powerW == 0
+                ? "no power of a pump is given, and none is counted for any area"
+                : "the pump's " + Numbers.show(powerW, 0) + " W are taken as those of the "
+                        + numbers.show(Measure.AREA, built.collectorAreaM2())
+                        + " planned, and every other area has them in proportion to its flow, through pipes chosen for it";
     }
 
     private boolean hasRacks() {

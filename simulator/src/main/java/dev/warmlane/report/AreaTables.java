@@ -3,10 +3,14 @@ package dev.warmlane.report;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.AreaWorth;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /** An area study as a table, one design a row. */
 public final class AreaTables {
@@ -21,11 +25,13 @@ public final class AreaTables {
         if (designs.get(0).panels().isPresent()) {
             table.count("panels", "panels", d -> d.panels().orElseThrow());
         }
-        table.period("season\nmean", AreaDesign::season, PeriodColumn.WATER_MEAN)
-                .count("days at\ncomfort", "days_at_comfort", d -> d.season()
-                        .comfort()
-                        .daysAtComfort())
-                .period("solar\nheat", AreaDesign::season, PeriodColumn.DELIVERED)
+        table.period("season\nmean", AreaDesign::season, PeriodColumn.WATER_MEAN);
+        if (!Telling.heldByHeater(study.installation())) {
+            table.count("days at\ncomfort", "days_at_comfort", d -> d.season()
+                    .comfort()
+                    .daysAtComfort());
+        }
+        table.period("solar\nheat", AreaDesign::season, PeriodColumn.DELIVERED)
                 .period("per\narea", AreaDesign::season, PeriodColumn.DELIVERED_PER_AREA)
                 .number("one more\n" + squared(units), "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
                         .deliveredKwhPerM2())
@@ -40,14 +46,16 @@ public final class AreaTables {
                             Measure.HEAT_PER_AREA,
                             d -> d.next().displacedKwhPerM2());
         }
-        if (designs.stream().anyMatch(d -> d.paybackSeasons().isPresent())) {
-            table.optional("simple\npayback", "simple_payback", Measure.SEASONS, AreaDesign::paybackSeasons);
-        }
         return table.words("", "note", AreaTables::note).build(designs);
     }
 
     /** Everything of each design, for csv. */
     static Table all(AreaStudy study, UnitSystem units) {
+        return all(study, Optional.empty(), units);
+    }
+
+    /** The same with the doubt of what the areas are worth. */
+    static Table all(AreaStudy study, Optional<AreaWorth> worth, UnitSystem units) {
         List<AreaDesign> designs = study.designs();
         TableBuilder<AreaDesign> table = new TableBuilder<AreaDesign>(units);
         table.number("area", "area", Measure.AREA, AreaDesign::areaM2);
@@ -90,10 +98,29 @@ public final class AreaTables {
                             .orElse(OptionalDouble.empty()))
                     .optional("saved", "saved", Measure.MONEY, d -> d.money().stream()
                             .mapToDouble(MoneySummary::saved)
-                            .findFirst())
-                    .optional("payback", "simple_payback", Measure.SEASONS, AreaDesign::paybackSeasons);
+                            .findFirst());
+        }
+        if (designs.stream().allMatch(d -> d.worth().isPresent())) {
+            worth(table, worth);
         }
         return table.build(designs);
+    }
+
+    private static void worth(TableBuilder<AreaDesign> table, Optional<AreaWorth> worth) {
+        table.number("net_present_value", Measure.MONEY, d -> d.worth().orElseThrow().netPresentValue())
+                .optional("low", "net_present_value_low", Measure.MONEY, d -> value(worth, d, Estimate::low))
+                .optional("high", "net_present_value_high", Measure.MONEY, d -> value(worth, d, Estimate::high))
+                .optional("payback", "payback", Measure.YEARS, d -> d.worth()
+                        .orElseThrow()
+                        .payback()
+                        .match(OptionalDouble::of, OptionalDouble::empty));
+    }
+
+    private static OptionalDouble value(
+            Optional<AreaWorth> worth, AreaDesign design, ToDoubleFunction<Estimate> bound) {
+        return worth.flatMap(known -> known.of(design)).stream()
+                .mapToDouble(one -> bound.applyAsDouble(one.netPresentValue()))
+                .findFirst();
     }
 
     /** Whether collectors displace gas, because there is a heater. */

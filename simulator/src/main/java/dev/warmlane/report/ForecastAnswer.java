@@ -16,9 +16,6 @@ import java.util.stream.Stream;
 /** What a pool owner wants to know first, in sentences and in a few large numbers. */
 final class ForecastAnswer {
 
-    /** Heat that a heater gives an outdoor pool in a day or two of use, for each m² of water, kWh/m²; own choice. */
-    private static final double TRIVIAL_KWH_M2 = 5;
-
     private final Subject subject;
     private final BandWords band;
     private final BandQuantity days;
@@ -37,10 +34,7 @@ final class ForecastAnswer {
         this.fuel = FuelWords.of(season);
         this.band = new BandWords(subject, band);
         this.worth = new MoneyWords(subject, band);
-        this.heldByHeater = subject.installation()
-                .heater()
-                .filter(heater -> subject.installation().comfortC() <= heater.setPointC())
-                .isPresent();
+        this.heldByHeater = Telling.heldByHeater(subject.installation());
         this.warm = WarmDays.of(subject.forecast());
         this.days = BandQuantity.days(season);
         this.collectors = !subject.installation().arrays().isEmpty();
@@ -87,7 +81,7 @@ final class ForecastAnswer {
         }
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
-        season.gas().displaced().filter(gas -> collectors && !isTrivial(gas)).ifPresent(gas -> text.append(
+        season.gas().displaced().filter(gas -> collectors && !Telling.trivial(subject.installation(), gas)).ifPresent(gas -> text.append(
                         gas.replacedKwh() < 0
                                 ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
                                 : " The collectors displace ")
@@ -96,16 +90,10 @@ final class ForecastAnswer {
                         gas.replacedKwh() < 0
                                 ? "."
                                 : band.inBrackets(BandQuantity.SHARE) + " of the " + fuel.word() + "."));
-        if (collectors && season.gas().match(this::isTrivial, none -> false)) {
-            text.append(" Without collectors the heater has next to nothing to do: this pool hardly needs them.");
+        if (collectors) {
+            text.append(Telling.hardlyNeeded(subject.installation(), season));
         }
         return text.append(leastCertain()).toString();
-    }
-
-    /** Whether the heater of the pool without collectors has next to nothing to do, so that a share of it says nothing. */
-    private boolean isTrivial(GasSummary.Displaced gas) {
-        return gas.burnedWithoutKwh()
-                < TRIVIAL_KWH_M2 * subject.installation().pool().areaM2();
     }
 
     /** The large numbers, four or five. */

@@ -82,7 +82,7 @@ final class MoneyWords {
         return new Worth(worth.investment(), saved, worth.terms());
     }
 
-    private static String payback(Payback payback) {
+    static String payback(Payback payback) {
         return payback.match(
                 years -> Numbers.show(years, years < WHOLE_YEARS ? 1 : 0) + " years",
                 () -> "not within " + Payback.LONGEST_YEARS + " years");

@@ -44,14 +44,4 @@ public record MoneySummary(
     public double saved() {
         return gasCostWithout - gasCost - pumpCost;
     }
-
-    /**
-     * Simple payback: cost of the collectors over what a season saves, in seasons, without interest, upkeep or change of
-     * prices; nothing where the cost is not known or nothing is saved.
-     */
-    public OptionalDouble paybackSeasons() {
-        return collectorCost.isPresent() && saved() > 0
-                ? OptionalDouble.of(collectorCost.getAsDouble() / saved())
-                : OptionalDouble.empty();
-    }
 }

@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.season.Installation;
 import java.math.BigDecimal;
@@ -86,9 +87,10 @@ public record AreaRange(double fromM2, double toM2, int designs) {
     }
 
     /**
-     * Checks that every array of an installation is large enough in the smallest design.
+     * Checks that every array of an installation is large enough in the smallest design, and that its pump, whose power
+     * follows the flow, is not too large in the largest.
      *
-     * @throws IllegalArgumentException naming the array that is not, or if there are no collectors
+     * @throws IllegalArgumentException naming what is, or if there are no collectors
      */
     public void checkFor(Installation installation) {
         if (installation.arrays().isEmpty()) {
@@ -103,6 +105,12 @@ public record AreaRange(double fromM2, double toM2, int designs) {
                         "from " + plain(fromM2) + " m2 is too small: " + array.name() + " would have " + plain(least)
                                 + " m2 of it; the least is " + CollectorArray.AREA.lowest() + " m2");
             }
+        }
+        double beyondM2 = toM2 + Math.max(stepM2(), AreaSteps.GROWTH * toM2);
+        double pumpW = installation.pipes().pumpPowerW() * beyondM2 / installation.collectorAreaM2();
+        if (pumpW > Pipes.PUMP_POWER.highest()) {
+            throw new IllegalArgumentException("to " + plain(toM2) + " m2 is too large: the pump, whose power follows the"
+                    + " flow, would take " + plain(pumpW) + " W; the most is " + plain(Pipes.PUMP_POWER.highest()) + " W");
         }
     }
 

@@ -15,7 +15,7 @@ final class AreaSteps {
     private static final double SAME = 1e-9;
 
     /** What the area grows by after the only design of a study, as a share of it. */
-    private static final double GROWTH = 0.01;
+    static final double GROWTH = 0.01;
 
     private final Installation template;
     private final List<Installation> designs = new ArrayList<>();
@@ -67,7 +67,7 @@ final class AreaSteps {
     }
 
     private Installation with(List<CollectorArray> arrays) {
-        return template.toBuilder().arrays(arrays).build();
+        return PumpByFlow.with(template, arrays);
     }
 
     private static boolean sameArrays(Installation one, Installation other) {

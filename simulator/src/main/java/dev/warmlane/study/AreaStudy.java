@@ -1,9 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.season.ArraySummary;
 import dev.warmlane.season.Installation;
-import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.NextSquareMetre;
 import dev.warmlane.season.Period;
 import dev.warmlane.season.PeriodSummary;
@@ -22,7 +20,8 @@ import java.util.OptionalDouble;
  * One installation with more and less collector area. All its arrays grow and shrink together, keeping their shares; an
  * array made of panels comes in whole panels, so that a design is as near to the area it aims at as its panels allow,
  * and designs that come out the same are kept once. Rows of racks stay as many as they are and get longer or shorter.
- * Everything else stays as it is: pump and pipes do not grow with the area.
+ * The flow grows with the area, and the pump's power with the flow (as {@code PumpByFlow} says); everything else stays as it is, the
+ * pipes' heat loss too.
  *
  * @param installation the installation it started from
  * @param designs the sizes from small to large
@@ -76,12 +75,11 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
     private static AreaDesign design(
             Installation template, Installation built, PeriodSummary season, PeriodSummary larger) {
         return new AreaDesign(
-                built.arrays().stream().map(ArraySummary::of).toList(),
+                built,
                 built.arrays().equals(template.arrays()),
                 roofTakenM2(built) <= built.roof().usableAreaM2() + ROUNDING_M2,
                 season,
-                NextSquareMetre.between(season, larger, built.prices()),
-                MoneySummary.of(built, season));
+                NextSquareMetre.between(season, larger, built.prices()));
     }
 
     /**

@@ -15,7 +15,8 @@ import java.util.Set;
  * the same roof. Neither alone is fair: racks need room between their rows, mats do not.
  *
  * <p>All collectors of the installation are taken as one array of the kind of the first: its model, flow and panels.
- * Their area together is the area of the first comparison. Everything but the mounting stays as it is.
+ * Their area together is the area of the first comparison. Everything but the mounting stays as it is, save that the pump's
+ * power follows the flow where more or less of it fits the roof.
  *
  * @param template the installation
  * @param weather the typical year
@@ -90,16 +91,16 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
     /** The installation with a mounting as it stands on the roof. */
     static Installation mounted(Installation template, MountingOption option, RoofFit fit) {
         CollectorArray first = template.arrays().get(0);
-        return template.toBuilder()
-                .arrays(new CollectorArray(
+        return PumpByFlow.with(
+                template,
+                List.of(new CollectorArray(
                         option.name(),
                         fit.areaM2(),
                         fit.mounting(),
                         first.model(),
                         first.flowKgSM2(),
                         first.panelAreaM2(),
-                        first.filling()))
-                .build();
+                        first.filling())));
     }
 
     private static MountingResult simulate(Installation template, SharedForcing forcing, Run run) {

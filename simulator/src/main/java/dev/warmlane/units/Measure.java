@@ -70,8 +70,8 @@ public enum Measure {
     DAYS(Dimension.DURATION, as("days", 0), as("days", 0)),
     /** A plain factor. */
     FACTOR(Dimension.FRACTION, as("", 2), as("", 2)),
-    /** Time, in seasons. */
-    SEASONS(Dimension.FRACTION, as("seasons", 1), as("seasons", 1)),
+    /** Time, in years. */
+    YEARS(Dimension.FRACTION, as("years", 1), as("years", 1)),
     /** Money, in the currency of the prices. */
     MONEY(Dimension.FRACTION, as("", 0, "money"), as("", 0, "money")),
     /** A share, from 0 to 1 as it comes in, shown in per cent. */

@@ -5,8 +5,11 @@ import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.util.LinkedHashMap;
@@ -27,6 +30,10 @@ class ShownStudiesTest {
         AreaStudy areas = AreaStudy.of(
                 described.forecast().installation(), described.forecast().weather(), new AreaRange(100, 400, 7));
         show("areas.md", "areas", AreaTables.areas(areas, described.units()));
+        AreaWorth worth = AreaWorth.of(
+                        areas, new SharedForcing(described.forecast().weather()), Runs.onAllCores())
+                .orElseThrow();
+        show("areas.md", "areas, worth", new AreaMoney(worth, described.units()).table());
     }
 
     @Test

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.warmlane.report.write.ReportFiles;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.study.AreaDesign;
+import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.MountingResult;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Measure;
 import java.io.IOException;
 import java.io.StringReader;
@@ -121,7 +124,7 @@ class StudyPagesTest {
     @Test
     void headlineOfAreasGoesFromTheSmallestToTheLargest() {
         List<AreaDesign> designs = SampleStudies.MUNICIPAL.areas().designs();
-        AreaAnswer headline = new AreaAnswer(SampleStudies.MUNICIPAL.areas(), SampleStudies.MUNICIPAL.units());
+        AreaAnswer headline = answer(SampleStudies.MUNICIPAL);
         Numbers numbers = new Numbers(SampleStudies.MUNICIPAL.units());
 
         assertThat(headline.sentences())
@@ -146,10 +149,20 @@ class StudyPagesTest {
         assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), SampleStudies.SINGLE.units()).sentences())
                 .contains("With 210 m² of collectors “flat” gives")
                 .doesNotContain("most heat", "than");
-        assertThat(new AreaAnswer(SampleStudies.SINGLE.areas(), SampleStudies.SINGLE.units()).sentences())
+        assertThat(answer(SampleStudies.SINGLE).sentences())
                 .startsWith("With 210 m²")
                 .contains("Each further square metre adds")
                 .doesNotContain("goes from");
+    }
+
+    private static AreaAnswer answer(SampleStudies studies) {
+        SharedForcing forcing =
+                new SharedForcing(studies.described().forecast().weather());
+        return new AreaAnswer(
+                studies.areas(),
+                AreaWorth.of(studies.areas(), forcing, Runs.onAllCores()),
+                forcing,
+                studies.described());
     }
 
     @Test
@@ -217,8 +230,8 @@ class StudyPagesTest {
                 .contains("charts/mounting-light.png", "charts/mounting-light.svg")
                 .hasSize(4 + 2 * 5);
         assertThat(names("a"))
-                .contains("areas.html", "areas.txt", "areas.csv", "charts/area-heat.png")
-                .hasSize(3 + 2 * 3);
+                .contains("areas.html", "areas.txt", "areas.csv", "charts/area-heat.png", "charts/area-value.png")
+                .hasSize(3 + 2 * 4);
         assertThat(names("s"))
                 .contains("sensitivity.html", "sensitivity.txt", "exposure.csv", "sensitivity.csv")
                 .hasSize(4 + 2 * 3);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.univocity.parsers.csv.CsvParser;
 import com.univocity.parsers.csv.CsvParserSettings;
+import dev.warmlane.money.Worth;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
@@ -104,8 +105,12 @@ class StudyTablesTest {
                     .isCloseTo(design.season().balance().deliveredKwh(), within(WRITTEN));
             assertThat(number(row, "next_delivered_kwh_per_m2"))
                     .isCloseTo(design.next().deliveredKwhPerM2(), within(WRITTEN));
-            assertThat(number(row, "simple_payback_seasons"))
-                    .isCloseTo(design.paybackSeasons().orElseThrow(), within(WRITTEN));
+            Worth worth = design.worth().orElseThrow();
+            assertThat(number(row, "net_present_value_money")).isCloseTo(worth.netPresentValue(), within(WRITTEN));
+            worth.payback()
+                    .match(
+                            years -> assertThat(number(row, "payback_years")).isCloseTo(years, within(WRITTEN)),
+                            () -> assertThat(row).containsEntry("payback_years", ""));
             assertThat(row).containsEntry("fits_roof", design.fitsRoof() ? "yes" : "no");
         }
         assertThat(rows.stream().map(row -> row.get("as_described"))).containsExactly("no", "yes", "no", "no");

@@ -135,7 +135,7 @@ class SeasonForecastTest {
         assertThat(summary.workingRange()).isEmpty();
         assertThat(summary.nextSquareMetre()).isEmpty();
         assertThat(summary.arrays()).isEmpty();
-        assertThat(summary.money().orElseThrow().paybackSeasons()).isEmpty();
+        assertThat(summary.money().orElseThrow().collectorCost()).isEmpty();
     }
 
     @Test

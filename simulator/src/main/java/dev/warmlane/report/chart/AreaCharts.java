@@ -6,9 +6,11 @@ import dev.warmlane.report.Numbers;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.AreaWorth;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -25,6 +27,9 @@ public final class AreaCharts {
     static final String WITH = "days at comfort";
     static final String WITHOUT = "without collectors";
     static final String ROOF = "the roof holds ";
+    static final String VALUE = "net present value";
+    static final String BAND = "low to high, by all that is uncertain";
+    static final String MOST = "worth most, ";
 
     private static final int X_STEPS = 10;
     private static final int Y_STEPS = 7;
@@ -50,6 +55,11 @@ public final class AreaCharts {
     /** What a unit of area gives, and what one more adds. */
     public static Optional<Chart> worth(String name, AreaStudy study, UnitSystem units) {
         return of(study, units, charts -> charts.perArea(name));
+    }
+
+    /** What each area is worth over the years, between the bounds of its doubt. */
+    public static Optional<Chart> value(String name, AreaWorth worth, UnitSystem units) {
+        return of(worth.study(), units, charts -> charts.value(name, worth));
     }
 
     /** Days at comfort. */
@@ -99,6 +109,40 @@ public final class AreaCharts {
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
         return chart(
                 name, "What does each " + new Numbers(units).unitOfArea() + " give, and what does one more add?", plot);
+    }
+
+    private Chart value(String name, AreaWorth worth) {
+        List<AreaWorth.Doubted> doubted = worth.doubted();
+        double[] doubtedAt = doubted.stream()
+                .mapToDouble(one -> Measure.AREA.in(units, one.design().areaM2()))
+                .toArray();
+        double[] low = doubted.stream()
+                .mapToDouble(one -> one.netPresentValue().low())
+                .toArray();
+        double[] high = doubted.stream()
+                .mapToDouble(one -> one.netPresentValue().high())
+                .toArray();
+        double[] value = shown(Measure.MONEY, d -> d.worth().orElseThrow().netPresentValue());
+        String currency = study.installation()
+                .prices()
+                .map(prices -> prices.currency())
+                .orElse("");
+        LinePlot plot = plot(currency + ", as money of today", value, low, high);
+        plot.band(BAND, doubtedAt, low, high, Palette.faint(Palette.SKY_BLUE, 0.45));
+        AreaDesign best = worth.best().design();
+        if (!best.asDescribed()) {
+            plot.upright(
+                    MOST + new Numbers(units).show(Measure.AREA, best.areaM2()),
+                    Measure.AREA.in(units, best.areaM2()),
+                    Palette.GREEN,
+                    Pen.DOTTED);
+        }
+        plot.line(VALUE, area, value, Palette.BLUE, Pen.THICK);
+        return chart(
+                name,
+                "What is each area worth over "
+                        + study.installation().offer().terms().years() + " years?",
+                plot);
     }
 
     private Chart comfort(String name) {

@@ -1,0 +1,33 @@
+package dev.warmlane.report;
+
+import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
+
+/** Which numbers of a season say something of the collectors, and what is said where they do not. */
+final class Telling {
+
+    /** Heat that a heater gives an outdoor pool in a day or two of use, for each m² of water, kWh/m²; own choice. */
+    private static final double TRIVIAL_KWH_M2 = 5;
+
+    private Telling() {}
+
+    /** Whether the heater holds the comfort temperature by itself, so that days at comfort say nothing of the collectors. */
+    static boolean heldByHeater(Installation built) {
+        return built.heater()
+                .filter(heater -> built.comfortC() <= heater.setPointC())
+                .isPresent();
+    }
+
+    /** Whether the heater of the pool without collectors has next to nothing to do, so that a share of it says nothing. */
+    static boolean trivial(Installation built, GasSummary.Displaced gas) {
+        return gas.burnedWithoutKwh() < TRIVIAL_KWH_M2 * built.pool().areaM2();
+    }
+
+    /** What is said where it is, with a space before it; empty where it is not. */
+    static String hardlyNeeded(Installation built, PeriodSummary season) {
+        return season.gas().match(gas -> trivial(built, gas), none -> false)
+                ? " Without collectors the heater has next to nothing to do: this pool hardly needs them."
+                : "";
+    }
+}
