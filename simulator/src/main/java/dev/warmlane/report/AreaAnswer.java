@@ -51,7 +51,10 @@ final class AreaAnswer {
                     .append(" in the season, the pool averages ")
                     .append(mean(smallest));
             if (!held) {
-                text.append(" and is at ").append(comfort()).append(" or above on ").append(days(smallest));
+                text.append(" and is at ")
+                        .append(comfort())
+                        .append(" or above on ")
+                        .append(days(smallest));
             }
         } else {
             text.append("From ").append(area(smallest)).append(" to ").append(area(largest));
@@ -74,7 +77,8 @@ final class AreaAnswer {
                 .append(numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()));
         text.append(
                 held
-                        ? ". The heater holds " + comfort() + " with and without collectors, so that days at it say nothing."
+                        ? ". The heater holds " + comfort()
+                                + " with and without collectors, so that days at it say nothing."
                         : " and " + season.comfortWithout().daysAtComfort() + " days.");
         text.append(Telling.hardlyNeeded(study.installation(), season));
         text.append(

@@ -13,7 +13,6 @@ import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** Which collector area is worth most over the years. */
@@ -78,9 +77,12 @@ final class AreaMoney {
         double perM2 = worth.study().installation().prices().orElseThrow().collectorPerM2();
         return Section.of("What the areas are worth", Place.PRINTED)
                 .words(MoneyWords.terms(terms()) + " Sums are in " + currency + "; paid are "
-                        + perArea(perM2) + (offer.fixedCost() > 0 ? " and " + plain(offer.fixedCost()) + " whatever the area" : "")
+                        + perArea(perM2)
+                        + (offer.fixedCost() > 0 ? " and " + plain(offer.fixedCost()) + " whatever the area" : "")
                         + (offer.grant() > 0 ? ", less a grant of " + plain(offer.grant()) : "")
-                        + (offer.upkeepPerYear() > 0 ? "; upkeep is " + plain(offer.upkeepPerYear()) + " a year for every area" : "")
+                        + (offer.upkeepPerYear() > 0
+                                ? "; upkeep is " + plain(offer.upkeepPerYear()) + " a year for every area"
+                                : "")
                         + ". Low and high are what all that is uncertain leaves together.")
                 .with(table())
                 .with(
@@ -95,7 +97,9 @@ final class AreaMoney {
                 .number("\npaid", "paid", Measure.MONEY, d -> of(d).investment().paid())
                 .number("saved\na year", "saved_a_year", Measure.MONEY, d -> of(d).savedPerYear())
                 .number("net present\nvalue", "net_present_value", Measure.MONEY, AreaMoney::value)
-                .words("\nlow to high", "range", d -> worth.of(d).map(this::bounds).orElse(""))
+                .words("\nlow to high", "range", d -> worth.of(d)
+                        .map(this::bounds)
+                        .orElse(""))
                 .words("\npaid back", "paid_back", d -> MoneyWords.payback(of(d).payback()))
                 .words("", "note", this::note)
                 .build(worth.study().designs());
@@ -163,8 +167,7 @@ final class AreaMoney {
 
     private String perArea(double perM2) {
         boolean us = numbers.units() == UnitSystem.US;
-        return Numbers.show(us ? perM2 * Units.FOOT2 : perM2, us ? 2 : 0)
-                + " for each " + (us ? "ft²" : "m²");
+        return Numbers.show(us ? perM2 * Units.FOOT2 : perM2, us ? 2 : 0) + " for each " + (us ? "ft²" : "m²");
     }
 
     private static String plain(double amount) {

@@ -79,9 +79,13 @@ public final class AreaReport {
         return Section.of("How to read it", Place.PRINTED)
                 .points(notes())
                 .with(TECHNICAL, new Picture("area-worth", name -> AreaCharts.worth(name, study, units)))
-                .with(TECHNICAL, new Picture("area-comfort", name -> Telling.heldByHeater(study.installation())
-                        ? Optional.empty()
-                        : AreaCharts.comfort(name, study, units)));
+                .with(
+                        TECHNICAL,
+                        new Picture(
+                                "area-comfort",
+                                name -> Telling.heldByHeater(study.installation())
+                                        ? Optional.empty()
+                                        : AreaCharts.comfort(name, study, units)));
     }
 
     private String ofThePool(double areaM2) {
@@ -101,7 +105,8 @@ public final class AreaReport {
                         : ", with " + season.comfortWithout().daysAtComfort() + " of "
                                 + season.comfortWithout().openDays() + " days at "
                                 + numbers.show(
-                                        Measure.TEMPERATURE, study.installation().comfortC())
+                                        Measure.TEMPERATURE,
+                                        study.installation().comfortC())
                                 + " or above");
         return season.gas()
                 .match(

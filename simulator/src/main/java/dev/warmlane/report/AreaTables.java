@@ -107,7 +107,9 @@ public final class AreaTables {
     }
 
     private static void worth(TableBuilder<AreaDesign> table, Optional<AreaWorth> worth) {
-        table.number("net_present_value", Measure.MONEY, d -> d.worth().orElseThrow().netPresentValue())
+        table.number("net_present_value", Measure.MONEY, d -> d.worth()
+                        .orElseThrow()
+                        .netPresentValue())
                 .optional("low", "net_present_value_low", Measure.MONEY, d -> value(worth, d, Estimate::low))
                 .optional("high", "net_present_value_high", Measure.MONEY, d -> value(worth, d, Estimate::high))
                 .optional("payback", "payback", Measure.YEARS, d -> d.worth()

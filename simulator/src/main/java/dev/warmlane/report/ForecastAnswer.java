@@ -81,15 +81,18 @@ final class ForecastAnswer {
         }
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
-        season.gas().displaced().filter(gas -> collectors && !Telling.trivial(subject.installation(), gas)).ifPresent(gas -> text.append(
-                        gas.replacedKwh() < 0
-                                ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
-                                : " The collectors displace ")
-                .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
-                .append(
-                        gas.replacedKwh() < 0
-                                ? "."
-                                : band.inBrackets(BandQuantity.SHARE) + " of the " + fuel.word() + "."));
+        season.gas()
+                .displaced()
+                .filter(gas -> collectors && !Telling.trivial(subject.installation(), gas))
+                .ifPresent(gas -> text.append(
+                                gas.replacedKwh() < 0
+                                        ? " With the collectors more " + fuel.word() + " is " + fuel.used() + ", by "
+                                        : " The collectors displace ")
+                        .append(numbers.show(Measure.SHARE, Math.abs(gas.replacedKwh()) / gas.burnedWithoutKwh()))
+                        .append(
+                                gas.replacedKwh() < 0
+                                        ? "."
+                                        : band.inBrackets(BandQuantity.SHARE) + " of the " + fuel.word() + "."));
         if (collectors) {
             text.append(Telling.hardlyNeeded(subject.installation(), season));
         }

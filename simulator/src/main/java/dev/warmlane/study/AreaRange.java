@@ -109,8 +109,9 @@ public record AreaRange(double fromM2, double toM2, int designs) {
         double beyondM2 = toM2 + Math.max(stepM2(), AreaSteps.GROWTH * toM2);
         double pumpW = installation.pipes().pumpPowerW() * beyondM2 / installation.collectorAreaM2();
         if (pumpW > Pipes.PUMP_POWER.highest()) {
-            throw new IllegalArgumentException("to " + plain(toM2) + " m2 is too large: the pump, whose power follows the"
-                    + " flow, would take " + plain(pumpW) + " W; the most is " + plain(Pipes.PUMP_POWER.highest()) + " W");
+            throw new IllegalArgumentException(
+                    "to " + plain(toM2) + " m2 is too large: the pump, whose power follows the" + " flow, would take "
+                            + plain(pumpW) + " W; the most is " + plain(Pipes.PUMP_POWER.highest()) + " W");
         }
     }
 

@@ -42,8 +42,8 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
 
         /** A sum of money that its worth comes to, with its doubt. */
         public Estimate of(ToDoubleFunction<Worth> sum) {
-            return band.of(season -> sum.applyAsDouble(
-                    CollectorsWorth.of(design.built(), season).orElseThrow()));
+            return band.of(season ->
+                    sum.applyAsDouble(CollectorsWorth.of(design.built(), season).orElseThrow()));
         }
 
         /** Net present value. */
@@ -74,7 +74,10 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
         int step = (designs.size() + MOST_DOUBTED - 1) / MOST_DOUBTED;
         int best = best(designs);
         for (int i = 0; i < designs.size(); i++) {
-            if (i % step == 0 || i == best || i == designs.size() - 1 || designs.get(i).asDescribed()) {
+            if (i % step == 0
+                    || i == best
+                    || i == designs.size() - 1
+                    || designs.get(i).asDescribed()) {
                 doubted.add(new Doubted(designs.get(i), band(designs.get(i), forcing, runs)));
             }
         }
@@ -157,8 +160,8 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
             return Optional.empty();
         }
         double least = highest * (1 - AS_GOOD);
-        return Optional.of(new Estimate(
-                end(designs, best, -1, least), designs.get(best).areaM2(), end(designs, best, 1, least)));
+        return Optional.of(
+                new Estimate(end(designs, best, -1, least), designs.get(best).areaM2(), end(designs, best, 1, least)));
     }
 
     private static double end(List<AreaDesign> designs, int best, int step, double least) {

@@ -18,7 +18,10 @@ final class PumpByFlow {
 
     /** An installation with other arrays, its pump's power in proportion to the flow of them all. */
     static Installation with(Installation template, List<CollectorArray> arrays) {
-        return template.toBuilder().arrays(arrays).pipes(pipes(template, arrays)).build();
+        return template.toBuilder()
+                .arrays(arrays)
+                .pipes(pipes(template, arrays))
+                .build();
     }
 
     private static Pipes pipes(Installation template, List<CollectorArray> arrays) {

@@ -156,8 +156,7 @@ class StudyPagesTest {
     }
 
     private static AreaAnswer answer(SampleStudies studies) {
-        SharedForcing forcing =
-                new SharedForcing(studies.described().forecast().weather());
+        SharedForcing forcing = new SharedForcing(studies.described().forecast().weather());
         return new AreaAnswer(
                 studies.areas(),
                 AreaWorth.of(studies.areas(), forcing, Runs.onAllCores()),

@@ -129,9 +129,8 @@ class AreaStudyTest {
         AreaStudy together =
                 AreaStudy.of(HEATED, range, new SharedForcing(FORCING.weather()), new Runs(2, Progress.SILENT));
         assertThat(together.designs().stream().map(AreaDesign::season))
-                .containsExactlyElementsOf(alone.designs().stream()
-                        .map(AreaDesign::season)
-                        .toList());
+                .containsExactlyElementsOf(
+                        alone.designs().stream().map(AreaDesign::season).toList());
         assertThat(together.designs().stream().map(AreaDesign::next))
                 .containsExactlyElementsOf(
                         alone.designs().stream().map(AreaDesign::next).toList());

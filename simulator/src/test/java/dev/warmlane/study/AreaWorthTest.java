@@ -97,8 +97,7 @@ class AreaWorthTest {
     @Test
     void aPumpThatStayedAsItIsWouldShowTheSmallestAreasAsTooDear() {
         double watts = 3_000;
-        Installation strong =
-                MUNICIPAL.toBuilder().pipes(new Pipes(60, watts)).build();
+        Installation strong = MUNICIPAL.toBuilder().pipes(new Pipes(60, watts)).build();
         List<AreaDesign> designs = study(strong, 52.5, 420, 8).designs();
         for (AreaDesign design : designs) {
             assertThat(design.built().pipes().pumpPowerW())
@@ -120,8 +119,7 @@ class AreaWorthTest {
 
     @Test
     void aPumpThatWouldBeTooLargeIsRefusedWithTheArea() {
-        Installation huge =
-                MUNICIPAL.toBuilder().pipes(new Pipes(60, 90_000)).build();
+        Installation huge = MUNICIPAL.toBuilder().pipes(new Pipes(60, 90_000)).build();
         assertThatThrownBy(() -> study(huge, 100, 400, 4))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("to 400 m2 is too large: the pump, whose power follows the flow, would take");
@@ -129,9 +127,8 @@ class AreaWorthTest {
 
     @Test
     void withoutAPriceOrAHeaterNothingIsSaidOfMoney() {
-        Installation unpriced = MUNICIPAL.toBuilder()
-                .prices(new Prices("EUR", 0.09, 0.28, 0))
-                .build();
+        Installation unpriced =
+                MUNICIPAL.toBuilder().prices(new Prices("EUR", 0.09, 0.28, 0)).build();
         Installation unheated = MUNICIPAL.toBuilder().heater(null).build();
         assertThat(AreaWorth.of(study(unpriced, 100, 200, 2), FORCING, ALONE)).isEmpty();
         assertThat(AreaWorth.of(study(unheated, 100, 200, 2), FORCING, ALONE)).isEmpty();
@@ -142,8 +139,7 @@ class AreaWorthTest {
         Installation dear = MUNICIPAL.toBuilder()
                 .offer(new Offer(200_000, 0, 0, Terms.USUAL, CoverOffer.USUAL))
                 .build();
-        AreaWorth worth =
-                AreaWorth.of(study(dear, 100, 200, 2), FORCING, ALONE).orElseThrow();
+        AreaWorth worth = AreaWorth.of(study(dear, 100, 200, 2), FORCING, ALONE).orElseThrow();
         assertThat(worth.best().netPresentValue().likely()).isNegative();
         assertThat(worth.asGoodM2()).isEmpty();
     }

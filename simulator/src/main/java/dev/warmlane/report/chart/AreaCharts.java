@@ -116,17 +116,14 @@ public final class AreaCharts {
         double[] doubtedAt = doubted.stream()
                 .mapToDouble(one -> Measure.AREA.in(units, one.design().areaM2()))
                 .toArray();
-        double[] low = doubted.stream()
-                .mapToDouble(one -> one.netPresentValue().low())
-                .toArray();
+        double[] low =
+                doubted.stream().mapToDouble(one -> one.netPresentValue().low()).toArray();
         double[] high = doubted.stream()
                 .mapToDouble(one -> one.netPresentValue().high())
                 .toArray();
         double[] value = shown(Measure.MONEY, d -> d.worth().orElseThrow().netPresentValue());
-        String currency = study.installation()
-                .prices()
-                .map(prices -> prices.currency())
-                .orElse("");
+        String currency =
+                study.installation().prices().map(prices -> prices.currency()).orElse("");
         LinePlot plot = plot(currency + ", as money of today", value, low, high);
         plot.band(BAND, doubtedAt, low, high, Palette.faint(Palette.SKY_BLUE, 0.45));
         AreaDesign best = worth.best().design();
