@@ -26,8 +26,12 @@ public enum Flow {
     LONG_WAVE("long-wave"),
     /** Conduction to the ground. */
     GROUND("ground"),
+    /** Through walls above the ground to the air. */
+    WALLS("walls"),
     /** Warming of make-up water. */
-    MAKE_UP("make-up water");
+    MAKE_UP("make-up water"),
+    /** Water that flows through. */
+    THROUGH_FLOW("through-flow");
 
     /** How many kinds there are. */
     public static final int COUNT = values().length;

@@ -1,7 +1,10 @@
 package dev.warmlane.pool;
 
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.HourlyWeather;
 import dev.warmlane.weather.YearlyAir;
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The temperature of the ground that a pool loses its heat to, in every hour of the year (ISO 13370, from memory): the
@@ -17,6 +20,10 @@ final class GroundTemperature {
     /** The swing of heat through the ground comes this part of a year after the air's: a month in ISO 13370, from memory. */
     private static final double LATE_BY = 1.0 / 12;
 
+    // of every hour of the year, so that a pool is prepared quickly
+    private static final double[] LATE_COSINE = late(Math::cos);
+    private static final double[] LATE_SINE = late(Math::sin);
+
     private GroundTemperature() {}
 
     static double[] hourly(Pool pool, HourlyWeather weather) {
@@ -25,9 +32,16 @@ final class GroundTemperature {
                 / GroundLoss.conductanceWK(pool.areaM2(), pool.depthM());
         double[] temperature = new double[weather.hours()];
         for (int hour = 0; hour < temperature.length; hour++) {
-            double then = YearlyAir.angle(weather.hourOfYear(hour)) - 2 * Math.PI * LATE_BY;
-            temperature[hour] = air.meanC() + damped * (air.cosineK() * Math.cos(then) + air.sineK() * Math.sin(then));
+            int ofYear = weather.hourOfYear(hour);
+            temperature[hour] =
+                    air.meanC() + damped * (air.cosineK() * LATE_COSINE[ofYear] + air.sineK() * LATE_SINE[ofYear]);
         }
         return temperature;
+    }
+
+    private static double[] late(DoubleUnaryOperator function) {
+        double[] values = new double[HourOfYear.HOURS];
+        Arrays.setAll(values, hour -> function.applyAsDouble(YearlyAir.angle(hour) - 2 * Math.PI * LATE_BY));
+        return values;
     }
 }

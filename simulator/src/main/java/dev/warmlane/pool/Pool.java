@@ -6,6 +6,9 @@ import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Units;
 import dev.warmlane.units.Usual;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A well-mixed basin.
@@ -20,6 +23,10 @@ import dev.warmlane.units.Usual;
  * @param groundConductanceWK steady conductance from the water through floor and walls to the ground, W/K; the
  *     ground's yearly swing goes with it
  * @param circulationW heat that the circulation (filter) pump leaves in the water while the pool is in its season, W: its hydraulic power, all of which friction turns into heat; {@link #circulationPowerW}
+ * @param walls walls that stand above the ground, where there are any; the ground's conductance is then that of the rest
+ * @param throughFlow water that flows through it, where any does
+ * @param shellStoreM heat that walls, floor and ground take up and give back with the water over a day, as the depth of
+ *     water that does the same, m: it makes the water's day lag and swing less
  */
 public record Pool(
         double areaM2,
@@ -29,7 +36,10 @@ public record Pool(
         double waterEmittance,
         EvaporationCorrelation evaporation,
         double groundConductanceWK,
-        double circulationW) {
+        double circulationW,
+        Optional<Walls> walls,
+        Optional<ThroughFlow> throughFlow,
+        double shellStoreM) {
 
     /** Range of {@link #areaM2}. */
     public static final Range AREA = Range.of("pool area", Dimension.AREA, 1, 20_000);
@@ -48,6 +58,9 @@ public record Pool(
 
     /** Range of {@link #circulationW}. */
     public static final Range CIRCULATION = Range.of("heat of the circulation pump", Dimension.POWER, 0, 500_000);
+
+    /** Range of {@link #shellStoreM}; half a metre of concrete on either side stores no more over a day. */
+    public static final Range SHELL_STORE = Range.of("heat store of the shell", Dimension.LENGTH, 0, 0.5);
 
     /** Range of the time in which the circulation pump moves the pool's volume once. */
     public static final Range TURNOVER = Range.of("turnover", Dimension.DURATION, 0.25 * Units.HOUR, 100 * Units.HOUR)
@@ -82,6 +95,31 @@ public record Pool(
         EMITTANCE.check(waterEmittance);
         GROUND_CONDUCTANCE.check(groundConductanceWK);
         CIRCULATION.check(circulationW);
+        SHELL_STORE.check(shellStoreM);
+    }
+
+    /** A pool in the ground, without through-flow, whose shell stores nothing. */
+    public Pool(
+            double areaM2,
+            double depthM,
+            PoolSetting setting,
+            double solarAbsorptance,
+            double waterEmittance,
+            EvaporationCorrelation evaporation,
+            double groundConductanceWK,
+            double circulationW) {
+        this(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                Optional.empty(),
+                Optional.empty(),
+                0);
     }
 
     /**
@@ -107,43 +145,59 @@ public record Pool(
 
     /** The same pool in another setting. */
     public Pool withSetting(PoolSetting value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                value,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                circulationW);
+        return new Pool(areaM2, depthM, value, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
     }
 
     /** The same pool with another solar absorptance. */
     public Pool withSolarAbsorptance(double value) {
-        return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK, circulationW);
+        return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
     }
 
     /** The same pool with another emittance of its water. */
     public Pool withWaterEmittance(double value) {
-        return new Pool(
-                areaM2, depthM, setting, solarAbsorptance, value, evaporation, groundConductanceWK, circulationW);
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, value, evaporation, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
     }
 
     /** The same pool with another correlation for evaporation. */
     public Pool withEvaporation(EvaporationCorrelation value) {
-        return new Pool(
-                areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK, circulationW);
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
     }
 
     /** The same pool with another conductance to the ground, W/K. */
     public Pool withGroundConductanceWK(double value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, value, circulationW);
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, value, circulationW, walls, throughFlow, shellStoreM);
     }
 
     /** The same pool with another heat of its circulation pump, W. */
     public Pool withCirculationW(double value) {
-        return new Pool(
-                areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, value);
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, value, walls, throughFlow, shellStoreM);
+    }
+
+    /** The same pool with walls above the ground. */
+    public Pool withWalls(Walls value) {
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, Optional.of(value), throughFlow, shellStoreM);
+    }
+
+    /** The same pool with water that flows through it. */
+    public Pool withThroughFlow(ThroughFlow value) {
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, Optional.of(value), shellStoreM);
+    }
+
+    /** The same pool with another heat store of its shell, m of water. */
+    public Pool withShellStoreM(double value) {
+        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, throughFlow, value);
+    }
+
+    /** The kinds of heat that this pool can have: all of them, less those of walls and through-flow where it has none. */
+    public List<Flow> flows() {
+        List<Flow> flows = new ArrayList<>(List.of(Flow.values()));
+        if (walls.isEmpty()) {
+            flows.remove(Flow.WALLS);
+        }
+        if (throughFlow.isEmpty()) {
+            flows.remove(Flow.THROUGH_FLOW);
+        }
+        return flows;
     }
 
     /**

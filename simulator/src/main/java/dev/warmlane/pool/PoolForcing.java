@@ -5,10 +5,11 @@ import dev.warmlane.physics.MoistAir;
 import dev.warmlane.physics.Water;
 import dev.warmlane.units.Units;
 import dev.warmlane.weather.HourlyWeather;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Everything of a pool's balance that does not depend on its temperature, for every hour of the year, per m² of water;
+ * Everything of a pool's balance that does not depend on its temperature, for every hour of the weather, per m² of water;
  * and the balance itself at a temperature. Immutable, shared by all runs of the same pool in the same weather.
  */
 public final class PoolForcing {
@@ -60,6 +61,12 @@ public final class PoolForcing {
     private final double[] coverShare;
     private final double[] mainsC;
     private final double[] groundC;
+    // of walls and through-flow; where there are none their conductance is 0, and any column does
+    private final double wallsWm2K;
+    private final double throughFlowWm2K;
+    private final double evaporatedReplaced;
+    private final double[] wallAirC;
+    private final double[] inflowC;
 
     private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, HourlyWeather weather) {
         this.pool = pool;
@@ -67,7 +74,7 @@ public final class PoolForcing {
         this.people = people;
         this.makeUp = makeUp;
         this.weather = weather;
-        this.heatCapacityJm2K = pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
+        this.heatCapacityJm2K = (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
         this.circulationWm2 = pool.circulationW() / pool.areaM2();
@@ -88,6 +95,15 @@ public final class PoolForcing {
         this.vapourKpa = new double[hours];
         this.coverShare = new double[hours];
         PoolSetting setting = pool.setting();
+        this.wallsWm2K = pool.walls().map(Walls::conductanceWK).orElse(0.0) / pool.areaM2();
+        this.wallAirC = pool.walls().map(walls -> wallAirC(setting, walls, weather)).orElse(airC);
+        this.throughFlowWm2K = pool.throughFlow()
+                .map(flow -> pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK / flow.retentionS())
+                .orElse(0.0);
+        this.inflowC = pool.throughFlow()
+                .map(flow -> flow.inflow().hourlyC(weather))
+                .orElse(airC);
+        this.evaporatedReplaced = pool.throughFlow().isPresent() ? 0 : 1;
         for (int hour = 0; hour < hours; hour++) {
             int ofYear = weather.hourOfYear(hour);
             airC[hour] = setting.airC(weather, hour);
@@ -117,14 +133,14 @@ public final class PoolForcing {
      * @param cover its cover, or none
      * @param bathers the people in the water
      * @param makeUp the water that is replaced
-     * @param weather the typical year
+     * @param weather a year or a record
      */
     public static PoolForcing of(
             Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, HourlyWeather weather) {
         return new PoolForcing(pool, cover, bathers, makeUp, weather);
     }
 
-    /** The typical year it was prepared in. */
+    /** The weather it was prepared in. */
     public HourlyWeather weather() {
         return weather;
     }
@@ -169,7 +185,7 @@ public final class PoolForcing {
     /**
      * The pool's flows at a water temperature.
      *
-     * @param hour hour of the year
+     * @param hour hour of the weather
      * @param waterC water temperature, °C
      * @param inUse 1 while the pool is in use, 0 while it only stands filled: then nobody swims, the circulation pump
      *     rests and nothing is replaced but what evaporates
@@ -192,7 +208,7 @@ public final class PoolForcing {
         // Clausius and Clapeyron with the gas constant of vapour: good for a slope, not used for a flow
         double saturationSlope = saturation * latentJKg / (VAPOUR_GAS_CONSTANT_J_KGK * kelvin * kelvin);
         double evaporated = Math.max(0, -evaporation / latentJKg);
-        double replaced = (makeUpKgSM2 * inUse + evaporated) * WATER_HEAT_J_KGK;
+        double replaced = (makeUpKgSM2 * inUse + evaporated * evaporatedReplaced) * WATER_HEAT_J_KGK;
         out.begin();
         out.put(Flow.SUN, sun[hour], 0);
         out.put(Flow.BATHERS, bathers[hour] * inUse, 0);
@@ -201,8 +217,16 @@ public final class PoolForcing {
         out.put(Flow.CONVECTION, convection * dry * (airC[hour] - waterC), -convection * dry);
         out.put(Flow.LONG_WAVE, dry * (longWaveIn[hour] - waterEmittance * cube * kelvin), -dry * radiation);
         out.put(Flow.GROUND, groundWm2K * (groundC[hour] - waterC), -groundWm2K);
+        out.put(Flow.WALLS, wallsWm2K * (wallAirC[hour] - waterC), -wallsWm2K);
+        out.put(Flow.THROUGH_FLOW, throughFlowWm2K * (inflowC[hour] - waterC), -throughFlowWm2K);
         out.put(Flow.MAKE_UP, replaced * (mainsC[hour] - waterC), -replaced);
         out.evaporated(evaporated);
+    }
+
+    private static double[] wallAirC(PoolSetting setting, Walls walls, HourlyWeather weather) {
+        double[] air = new double[weather.hours()];
+        Arrays.setAll(air, hour -> setting.wallAirC(walls, weather, hour));
+        return air;
     }
 
     private static double checked(double heatWm2Kpa, double windMs) {

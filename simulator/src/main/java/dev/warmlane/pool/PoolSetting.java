@@ -29,6 +29,9 @@ public sealed interface PoolSetting {
     /** Vapour pressure of that air, kPa. */
     double vapourKpa(HourlyWeather weather, int hour);
 
+    /** The air that a basin's walls seem to meet in an hour, sun and sky counted in, °C; see {@link Walls}. */
+    double wallAirC(Walls walls, HourlyWeather weather, int hour);
+
     /** Long-wave of sky and surroundings on the water in an hour, W/m². */
     double longWaveWm2(HourlyWeather weather, int hour);
 
@@ -58,6 +61,9 @@ public sealed interface PoolSetting {
 
         /** Range of {@link #skyShare}. */
         public static final Range SKY_SHARE = Range.share("sky share of the pool", 0, 1);
+
+        /** Of the ground around a basin; common practice, no source. */
+        private static final double GROUND_ALBEDO = 0.2;
 
         /** Checks every range. */
         public Outdoor {
@@ -90,6 +96,18 @@ public sealed interface PoolSetting {
         public double longWaveWm2(HourlyWeather weather, int hour) {
             return skyShare * weather.skyLongWaveWm2(hour)
                     + (1 - skyShare) * Constants.blackBody(weather.airTemperatureC(hour));
+        }
+
+        @Override
+        public double wallAirC(Walls walls, HourlyWeather weather, int hour) {
+            double air = weather.airTemperatureC(hour);
+            double cosZenith = weather.sun().cosZenith(hour);
+            double beam = weather.directNormalWm2(hour) * Math.sqrt(1 - cosZenith * cosZenith) / Math.PI;
+            double even = (weather.diffuseHorizontalWm2(hour) + GROUND_ALBEDO * weather.globalHorizontalWm2(hour)) / 2;
+            double cold = skyShare * (weather.skyLongWaveWm2(hour) - Constants.blackBody(air)) / 2;
+            return air
+                    + Walls.OUTER_RESISTANCE
+                            * (walls.absorptance() * (1 - shadedShare) * (beam + even) + Walls.EMITTANCE * cold);
         }
 
         /** An unshaded pool that sees the whole sky, in usual surroundings. */
@@ -159,6 +177,11 @@ public sealed interface PoolSetting {
         @Override
         public double vapourKpa(HourlyWeather weather, int hour) {
             return hallHumidity * MoistAir.saturationPressureKpa(hallTemperatureC);
+        }
+
+        @Override
+        public double wallAirC(Walls walls, HourlyWeather weather, int hour) {
+            return hallTemperatureC;
         }
 
         @Override

@@ -62,15 +62,19 @@ public final class ForecastTables {
 
     /** Everything of the months, for csv. */
     static Table allOfMonths(SeasonForecast forecast, UnitSystem units) {
-        return all("month", forecast.months(), units);
+        return all("month", forecast.months(), flows(forecast), units);
     }
 
     /** Everything of the weeks, for csv. */
     static Table allOfWeeks(SeasonForecast forecast, UnitSystem units) {
-        return all("week", forecast.weeks(), units);
+        return all("week", forecast.weeks(), flows(forecast), units);
     }
 
-    private static Table all(String name, List<PeriodSummary> rows, UnitSystem units) {
+    private static List<Flow> flows(SeasonForecast forecast) {
+        return forecast.installation().pool().flows();
+    }
+
+    private static Table all(String name, List<PeriodSummary> rows, List<Flow> flows, UnitSystem units) {
         TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(units)
                 .words(name, p -> p.period().label())
                 .words("first_day", ForecastTables::firstDay)
@@ -101,7 +105,7 @@ public final class ForecastTables {
                         PeriodColumn.OUTLET_LOWEST,
                         PeriodColumn.OUTLET_HIGHEST,
                         PeriodColumn.REFUSED);
-        for (Flow flow : Flow.values()) {
+        for (Flow flow : flows) {
             table.number(csvName(flow), Measure.HEAT, p -> p.balance().kwh(flow));
         }
         table.periods(

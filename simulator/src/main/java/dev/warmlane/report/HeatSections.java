@@ -41,14 +41,16 @@ final class HeatSections {
         Numbers numbers = subject.numbers();
         HeatBalance balance = subject.season().balance();
         return Section.of("Where the pool's heat came from and went", Place.DETAIL)
-                .with(balanceTable(numbers, subject.season()))
+                .with(balanceTable(numbers, subject))
                 .words("Positive warms the water. Evaporated: "
                         + numbers.show(Measure.VOLUME, balance.evaporatedKg() / 1000)
                         + " of water; fresh water taken in: " + numbers.show(Measure.VOLUME, balance.makeUpM3()) + ".");
     }
 
-    private static Table balanceTable(Numbers numbers, PeriodSummary season) {
-        List<Flow> kinds = new ArrayList<>(List.of(Flow.values()));
+    private static Table balanceTable(Numbers numbers, Subject subject) {
+        PeriodSummary season = subject.season();
+        List<Flow> kinds =
+                new ArrayList<>(subject.forecast().installation().pool().flows());
         kinds.remove(Flow.PIPES);
         if (season.balance().kwh(Flow.CIRCULATION) == 0) {
             kinds.remove(Flow.CIRCULATION);

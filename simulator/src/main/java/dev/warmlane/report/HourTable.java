@@ -34,7 +34,7 @@ final class HourTable {
                 .number("air", Measure.TEMPERATURE, i -> forecast.weather().airTemperatureC(with.hourOfYear(i)))
                 .number("water", Measure.TEMPERATURE, with::waterC)
                 .number("water_without", Measure.TEMPERATURE, without::waterC);
-        for (Flow flow : Flow.values()) {
+        for (Flow flow : installation.pool().flows()) {
             table.number(ForecastTables.csvName(flow), Measure.HEAT, i -> with.heatKwh(flow, i));
         }
         table.number("refused", Measure.HEAT, i -> with.refusedKwh(i))

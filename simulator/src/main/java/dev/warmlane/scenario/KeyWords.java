@@ -17,6 +17,8 @@ final class KeyWords {
             entry("pool.evaporation", "method for evaporation"),
             entry("pool.water_emittance", "long-wave emittance of the water"),
             entry("pool.ground_conductance", "heat loss to the ground"),
+            entry("pool.wall_absorptance", "share of the sun that the pool's walls absorb"),
+            entry("pool.through_flow_air_days", "days of air that the through-flow follows"),
             entry("pool.bathers", "number of bathers"),
             entry("pool.bather_heat", "heat of a bather"),
             entry("pool.bather_evaporation_rise", "rise of evaporation by bathers"),

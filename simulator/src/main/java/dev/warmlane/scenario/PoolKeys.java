@@ -3,11 +3,14 @@ package dev.warmlane.scenario;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting.Indoor;
 import dev.warmlane.pool.PoolSetting.Outdoor;
+import dev.warmlane.pool.ThroughFlow;
+import dev.warmlane.pool.Walls;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.wind.PoolShelter;
@@ -80,6 +83,41 @@ final class PoolKeys {
             Pool.GROUND_CONDUCTANCE,
             "conductance from the water through floor and walls to the ground",
             "from area and depth, assumed by ISO 13370");
+    static final Key<Double> WALL_AREA = Key.optional(
+            "wall_area",
+            Walls.AREA,
+            "outer area of walls above the ground with water behind them; ground_conductance is then of the rest",
+            "a pool without it lies in the ground");
+    static final Key<Double> WALL_U_VALUE = Key.optional(
+            "wall_u_value",
+            Walls.U_VALUE,
+            "conductance of the walls from the water to the outside, outer surface included",
+            "required with wall_area");
+    static final Key<Double> WALL_ABSORPTANCE = Key.assumed(
+            "wall_absorptance",
+            Walls.USUAL_ABSORPTANCE,
+            "share of the sun on the outside of the walls that they absorb, with wall_area only");
+    static final Key<Double> SHELL_STORE = Key.convention(
+            "shell_store",
+            Pool.SHELL_STORE,
+            "heat that walls, floor and ground store over a day, as the depth of water that stores the same; matters in"
+                    + " basins of a few decimetres",
+            0.0);
+    static final Key<Double> THROUGH_FLOW_RETENTION = Key.optional(
+            "through_flow_retention",
+            ThroughFlow.RETENTION,
+            "time in which as much water flows through the pool as it holds",
+            "nothing flows through");
+    static final Key<Double> THROUGH_FLOW_TEMPERATURE = Key.optional(
+            "through_flow_temperature",
+            InflowTemperature.Given.TEMPERATURE,
+            "temperature of the water that flows in, with through_flow_retention only",
+            "the mean of the air over through_flow_air_days");
+    static final Key<Double> THROUGH_FLOW_AIR_DAYS = Key.assumed(
+            "through_flow_air_days",
+            InflowTemperature.MeanAir.USUAL_DAYS,
+            "days before over which the air is averaged for the temperature of the water that flows in; with"
+                    + " through_flow_retention and without through_flow_temperature only");
     static final Key<Double> BATHERS = Key.assumed(
             "bathers", Bathers.WHEN_FULL, "people in the water at once when the pool is full", 0.0, "nobody counted");
     static final Key<Double> BATHER_HEAT =
@@ -130,6 +168,13 @@ final class PoolKeys {
             EVAPORATION,
             WATER_EMITTANCE,
             GROUND_CONDUCTANCE,
+            WALL_AREA,
+            WALL_U_VALUE,
+            WALL_ABSORPTANCE,
+            SHELL_STORE,
+            THROUGH_FLOW_RETENTION,
+            THROUGH_FLOW_TEMPERATURE,
+            THROUGH_FLOW_AIR_DAYS,
             BATHERS,
             BATHER_HEAT,
             BATHER_EVAPORATION_RISE,

@@ -4,15 +4,19 @@ import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.GroundLoss;
+import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.ThroughFlow;
+import dev.warmlane.pool.Walls;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.PoolKeys.CoverKind;
 import dev.warmlane.scenario.PoolKeys.Setting;
 import dev.warmlane.site.Schedule;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the basin, its bathers, its make-up water and its cover. */
@@ -29,8 +33,52 @@ final class PoolReader {
         Evaporation evaporation = s.get(PoolKeys.EVAPORATION);
         double ground = ground(s, area, depth);
         double circulation = circulation(s, area, depth);
-        return s.build(
-                () -> new Pool(area, depth, known(setting), absorptance, emittance, evaporation, ground, circulation));
+        Optional<Walls> walls = walls(s);
+        Optional<ThroughFlow> throughFlow = throughFlow(s);
+        double store = s.get(PoolKeys.SHELL_STORE);
+        return s.build(() -> new Pool(
+                area,
+                depth,
+                known(setting),
+                absorptance,
+                emittance,
+                evaporation,
+                ground,
+                circulation,
+                walls,
+                throughFlow,
+                store));
+    }
+
+    private static Optional<Walls> walls(Section s) {
+        if (!s.has(PoolKeys.WALL_AREA)) {
+            s.refuse("allowed with wall_area only", PoolKeys.WALL_U_VALUE, PoolKeys.WALL_ABSORPTANCE);
+            return Optional.empty();
+        }
+        double area = s.get(PoolKeys.WALL_AREA);
+        double uValue = s.get(PoolKeys.WALL_U_VALUE);
+        double absorptance = s.get(PoolKeys.WALL_ABSORPTANCE);
+        return Optional.ofNullable(s.build(() -> new Walls(area, uValue, absorptance)));
+    }
+
+    private static Optional<ThroughFlow> throughFlow(Section s) {
+        if (!s.has(PoolKeys.THROUGH_FLOW_RETENTION)) {
+            s.refuse(
+                    "allowed with through_flow_retention only",
+                    PoolKeys.THROUGH_FLOW_TEMPERATURE,
+                    PoolKeys.THROUGH_FLOW_AIR_DAYS);
+            return Optional.empty();
+        }
+        double retention = s.get(PoolKeys.THROUGH_FLOW_RETENTION);
+        if (s.has(PoolKeys.THROUGH_FLOW_TEMPERATURE)) {
+            s.refuse(
+                    "not allowed with through_flow_temperature; give one of them", PoolKeys.THROUGH_FLOW_AIR_DAYS);
+            double temperature = s.get(PoolKeys.THROUGH_FLOW_TEMPERATURE);
+            return Optional.ofNullable(
+                    s.build(() -> new ThroughFlow(retention, new InflowTemperature.Given(temperature))));
+        }
+        double days = s.get(PoolKeys.THROUGH_FLOW_AIR_DAYS);
+        return Optional.ofNullable(s.build(() -> new ThroughFlow(retention, new InflowTemperature.MeanAir(days))));
     }
 
     /** Only ever asked for where no finding was made, and then there is a setting. */

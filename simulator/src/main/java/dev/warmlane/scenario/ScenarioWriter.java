@@ -129,6 +129,20 @@ public final class ScenarioWriter {
                 .key(PoolKeys.EVAPORATION, (Evaporation) pool.evaporation())
                 .key(PoolKeys.WATER_EMITTANCE, pool.waterEmittance())
                 .key(PoolKeys.GROUND_CONDUCTANCE, pool.groundConductanceWK());
+        pool.walls()
+                .ifPresent(walls -> out.key(PoolKeys.WALL_AREA, walls.areaM2())
+                        .key(PoolKeys.WALL_U_VALUE, walls.uValueWm2K())
+                        .key(PoolKeys.WALL_ABSORPTANCE, walls.absorptance()));
+        if (pool.shellStoreM() > 0) {
+            out.key(PoolKeys.SHELL_STORE, pool.shellStoreM());
+        }
+        pool.throughFlow().ifPresent(flow -> {
+            out.key(PoolKeys.THROUGH_FLOW_RETENTION, flow.retentionS());
+            flow.inflow()
+                    .match(
+                            given -> out.key(PoolKeys.THROUGH_FLOW_TEMPERATURE, given.temperatureC()),
+                            air -> out.key(PoolKeys.THROUGH_FLOW_AIR_DAYS, air.days()));
+        });
         Bathers bathers = installation.bathers();
         out.key(PoolKeys.BATHERS, bathers.whenFull());
         if (!bathers.equals(Bathers.NONE)) {

@@ -1,6 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -14,6 +13,9 @@ final class RecordChecks {
 
     /** Sound measurements close within 5 to 10 W/m²; half an hour of error makes about 45 (as for a year, own judgement). */
     private static final double CLOSES_WM2 = 20;
+
+    /** 300 days hold both turns of the year somewhere, so that a first harmonic is found (own choice). */
+    private static final int SWING_FROM_HOURS = 300 * 24;
 
     private RecordChecks() {}
 
@@ -61,15 +63,15 @@ final class RecordChecks {
         }
     }
 
-    /** Mean and first harmonic by least squares; of less than a year the mean alone. */
+    /** Mean and first harmonic by least squares; of fewer than 300 days the mean alone. */
     private static YearlyAir yearlyAir(HourTable table, Findings findings) {
         double[] air = table.column(WeatherColumn.AIR);
-        if (air.length < HourOfYear.HOURS) {
+        if (air.length < SWING_FROM_HOURS) {
             double mean = Arrays.stream(air).average().orElseThrow();
             findings.warning(
                     0,
                     0,
-                    "the record is shorter than a year: ground, and mains water without a temperature of its own, are"
+                    "the record is too short for the swing of the year, with fewer than 300 days: ground, and mains water without a temperature of its own, are"
                             + " taken as steady at its mean air, " + Occurrences.number(mean)
                             + " °C; give the yearly air of the place, from a typical year for example");
             return new YearlyAir(mean, 0, 0, 0);

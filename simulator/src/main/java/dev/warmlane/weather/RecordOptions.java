@@ -14,7 +14,7 @@ import java.util.Optional;
  *     hour, the nearer counting more. A longer gap is refused.
  * @param split how global irradiance is split where it alone was measured
  * @param yearlyAir mean and swing of the place's air, which ground and mains water follow; empty to take those of the
- *     record, which without a whole year knows no swing
+ *     record, which in fewer than 300 days knows no swing
  */
 public record RecordOptions(
         WeatherReadOptions reading,

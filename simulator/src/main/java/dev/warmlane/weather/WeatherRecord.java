@@ -133,8 +133,8 @@ public final class WeatherRecord extends HourlyWeather {
     }
 
     /**
-     * As it was given; else the first harmonic by least squares, and twice its amplitude as the months' span; of less than a
-     * year the mean alone, which a finding tells.
+     * As it was given; else the first harmonic by least squares, and twice its amplitude as the months' span; of fewer
+     * than 300 days the mean alone, which a finding tells.
      */
     @Override
     public YearlyAir yearlyAir() {

@@ -54,7 +54,9 @@ class PoolPartsTest {
     @Test
     void everyFlowOfThePoolIsEvaluated() {
         PoolForcing busy = PoolForcing.of(
-                pool.withCirculationW(1000),
+                pool.withCirculationW(1000)
+                        .withWalls(new Walls(40, 2, 0.6))
+                        .withThroughFlow(new ThroughFlow(864_000, new InflowTemperature.Given(12))),
                 Optional.empty(),
                 new Bathers(20, Bathers.USUAL_HEAT_W, Bathers.USUAL_RISE, Schedule.ALWAYS),
                 MAKE_UP,

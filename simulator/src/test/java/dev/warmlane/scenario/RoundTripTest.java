@@ -35,8 +35,11 @@ import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.ThroughFlow;
+import dev.warmlane.pool.Walls;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.CoverOffer;
@@ -51,6 +54,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -129,7 +133,10 @@ class RoundTripTest {
                                 0.94,
                                 Evaporation.ISO_TR_12596,
                                 123.4,
-                                2345.6),
+                                2345.6,
+                                Optional.of(new Walls(12.3, 3.45, 0.67)),
+                                Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
+                                0.0321),
                         new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))

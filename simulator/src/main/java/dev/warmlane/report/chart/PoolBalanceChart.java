@@ -25,7 +25,8 @@ final class PoolBalanceChart {
             new Kind("evaporation", Palette.BLUE, b -> b.kwh(Flow.EVAPORATION)),
             new Kind("convection", Palette.SKY_BLUE, b -> b.kwh(Flow.CONVECTION)),
             new Kind("long-wave", Palette.PURPLE, b -> b.kwh(Flow.LONG_WAVE)),
-            new Kind("ground, make-up water", Palette.PALE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)));
+            new Kind("ground, make-up water", Palette.PALE, b -> b.kwh(Flow.GROUND) + b.kwh(Flow.MAKE_UP)),
+            new Kind("walls, through-flow", Palette.ORANGE, b -> b.kwh(Flow.WALLS) + b.kwh(Flow.THROUGH_FLOW)));
 
     private PoolBalanceChart() {}
 
