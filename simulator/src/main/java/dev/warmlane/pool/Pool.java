@@ -145,47 +145,146 @@ public record Pool(
 
     /** The same pool in another setting. */
     public Pool withSetting(PoolSetting value) {
-        return new Pool(areaM2, depthM, value, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                value,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                walls,
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with another solar absorptance. */
     public Pool withSolarAbsorptance(double value) {
-        return new Pool(areaM2, depthM, setting, value, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                value,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                walls,
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with another emittance of its water. */
     public Pool withWaterEmittance(double value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, value, evaporation, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                value,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                walls,
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with another correlation for evaporation. */
     public Pool withEvaporation(EvaporationCorrelation value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, value, groundConductanceWK, circulationW, walls, throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                value,
+                groundConductanceWK,
+                circulationW,
+                walls,
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with another conductance to the ground, W/K. */
     public Pool withGroundConductanceWK(double value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, value, circulationW, walls, throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                value,
+                circulationW,
+                walls,
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with another heat of its circulation pump, W. */
     public Pool withCirculationW(double value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, value, walls, throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                value,
+                walls,
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with walls above the ground. */
     public Pool withWalls(Walls value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, Optional.of(value), throughFlow, shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                Optional.of(value),
+                throughFlow,
+                shellStoreM);
     }
 
     /** The same pool with water that flows through it. */
     public Pool withThroughFlow(ThroughFlow value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, Optional.of(value), shellStoreM);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                walls,
+                Optional.of(value),
+                shellStoreM);
     }
 
     /** The same pool with another heat store of its shell, m of water. */
     public Pool withShellStoreM(double value) {
-        return new Pool(areaM2, depthM, setting, solarAbsorptance, waterEmittance, evaporation, groundConductanceWK, circulationW, walls, throughFlow, value);
+        return new Pool(
+                areaM2,
+                depthM,
+                setting,
+                solarAbsorptance,
+                waterEmittance,
+                evaporation,
+                groundConductanceWK,
+                circulationW,
+                walls,
+                throughFlow,
+                value);
     }
 
     /** The kinds of heat that this pool can have: all of them, less those of walls and through-flow where it has none. */

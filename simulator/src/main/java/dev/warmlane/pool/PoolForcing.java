@@ -74,7 +74,8 @@ public final class PoolForcing {
         this.people = people;
         this.makeUp = makeUp;
         this.weather = weather;
-        this.heatCapacityJm2K = (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
+        this.heatCapacityJm2K =
+                (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
         this.circulationWm2 = pool.circulationW() / pool.areaM2();
@@ -96,13 +97,13 @@ public final class PoolForcing {
         this.coverShare = new double[hours];
         PoolSetting setting = pool.setting();
         this.wallsWm2K = pool.walls().map(Walls::conductanceWK).orElse(0.0) / pool.areaM2();
-        this.wallAirC = pool.walls().map(walls -> wallAirC(setting, walls, weather)).orElse(airC);
+        this.wallAirC =
+                pool.walls().map(walls -> wallAirC(setting, walls, weather)).orElse(airC);
         this.throughFlowWm2K = pool.throughFlow()
                 .map(flow -> pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK / flow.retentionS())
                 .orElse(0.0);
-        this.inflowC = pool.throughFlow()
-                .map(flow -> flow.inflow().hourlyC(weather))
-                .orElse(airC);
+        this.inflowC =
+                pool.throughFlow().map(flow -> flow.inflow().hourlyC(weather)).orElse(airC);
         this.evaporatedReplaced = pool.throughFlow().isPresent() ? 0 : 1;
         for (int hour = 0; hour < hours; hour++) {
             int ofYear = weather.hourOfYear(hour);

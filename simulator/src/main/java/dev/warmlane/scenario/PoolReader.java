@@ -71,8 +71,7 @@ final class PoolReader {
         }
         double retention = s.get(PoolKeys.THROUGH_FLOW_RETENTION);
         if (s.has(PoolKeys.THROUGH_FLOW_TEMPERATURE)) {
-            s.refuse(
-                    "not allowed with through_flow_temperature; give one of them", PoolKeys.THROUGH_FLOW_AIR_DAYS);
+            s.refuse("not allowed with through_flow_temperature; give one of them", PoolKeys.THROUGH_FLOW_AIR_DAYS);
             double temperature = s.get(PoolKeys.THROUGH_FLOW_TEMPERATURE);
             return Optional.ofNullable(
                     s.build(() -> new ThroughFlow(retention, new InflowTemperature.Given(temperature))));

@@ -129,10 +129,9 @@ public final class ScenarioWriter {
                 .key(PoolKeys.EVAPORATION, (Evaporation) pool.evaporation())
                 .key(PoolKeys.WATER_EMITTANCE, pool.waterEmittance())
                 .key(PoolKeys.GROUND_CONDUCTANCE, pool.groundConductanceWK());
-        pool.walls()
-                .ifPresent(walls -> out.key(PoolKeys.WALL_AREA, walls.areaM2())
-                        .key(PoolKeys.WALL_U_VALUE, walls.uValueWm2K())
-                        .key(PoolKeys.WALL_ABSORPTANCE, walls.absorptance()));
+        pool.walls().ifPresent(walls -> out.key(PoolKeys.WALL_AREA, walls.areaM2())
+                .key(PoolKeys.WALL_U_VALUE, walls.uValueWm2K())
+                .key(PoolKeys.WALL_ABSORPTANCE, walls.absorptance()));
         if (pool.shellStoreM() > 0) {
             out.key(PoolKeys.SHELL_STORE, pool.shellStoreM());
         }

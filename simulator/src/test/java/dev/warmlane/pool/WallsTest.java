@@ -44,7 +44,8 @@ class WallsTest {
             double light = beam * every
                     + 0.5 * weather.diffuseHorizontalWm2(hour)
                     + 0.5 * 0.2 * weather.globalHorizontalWm2(hour);
-            double sky = 0.5 * 0.8 * (weather.skyLongWaveWm2(hour) - Constants.blackBody(weather.airTemperatureC(hour)));
+            double sky =
+                    0.5 * 0.8 * (weather.skyLongWaveWm2(hour) - Constants.blackBody(weather.airTemperatureC(hour)));
             double air = weather.airTemperatureC(hour) + 0.04 * (0.55 * 0.75 * light + 0.9 * sky);
             forcing.evaluate(hour, 23, 1, flows);
             assertThat(flows.wm2(Flow.WALLS)).isCloseTo(9 * 2.5 / 20 * (air - 23), within(0.01));
@@ -66,8 +67,7 @@ class WallsTest {
         PoolFlows flows = new PoolFlows();
         prepared(pool.withThroughFlow(new ThroughFlow(5 * 86_400, new InflowTemperature.Given(14))))
                 .evaluate(5000, 23, 0, flows);
-        assertThat(flows.wm2(Flow.THROUGH_FLOW))
-                .isCloseTo(0.5 * WATER_J_M3K / (5 * 86_400) * (14 - 23), within(1e-9));
+        assertThat(flows.wm2(Flow.THROUGH_FLOW)).isCloseTo(0.5 * WATER_J_M3K / (5 * 86_400) * (14 - 23), within(1e-9));
         // it replaces what evaporates
         assertThat(flows.evaporatedKgSM2()).isPositive();
         assertThat(flows.wm2(Flow.MAKE_UP)).isZero();
@@ -89,7 +89,8 @@ class WallsTest {
         }
         assertThat(new InflowTemperature.MeanAir(0.05).hourlyC(weather)[4000])
                 .isCloseTo(Math.max(0, weather.airTemperatureC(4000)), within(1e-9));
-        WeatherYear frost = SyntheticYear.at(50).airC(hour -> -5).dewPointC(hour -> -9).build();
+        WeatherYear frost =
+                SyntheticYear.at(50).airC(hour -> -5).dewPointC(hour -> -9).build();
         assertThat(new InflowTemperature.MeanAir(1).hourlyC(frost)).containsOnly(0);
     }
 
@@ -116,8 +117,11 @@ class WallsTest {
     @Test
     void thePoolNamesTheKindsItHas() {
         assertThat(pool.flows()).doesNotContain(Flow.WALLS, Flow.THROUGH_FLOW).hasSize(Flow.COUNT - 2);
-        assertThat(pool.withWalls(new Walls(1, 1, 0)).flows()).contains(Flow.WALLS).hasSize(Flow.COUNT - 1);
-        assertThat(pool.withThroughFlow(new ThroughFlow(86_400, new InflowTemperature.Given(10))).flows())
+        assertThat(pool.withWalls(new Walls(1, 1, 0)).flows())
+                .contains(Flow.WALLS)
+                .hasSize(Flow.COUNT - 1);
+        assertThat(pool.withThroughFlow(new ThroughFlow(86_400, new InflowTemperature.Given(10)))
+                        .flows())
                 .contains(Flow.THROUGH_FLOW)
                 .hasSize(Flow.COUNT - 1);
     }

@@ -23,7 +23,6 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.weather.WeatherYear;
 import java.time.MonthDay;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,9 +76,7 @@ class KeptSeasonsTest {
         }
         kept.hold(
                 "month,"
-                        + String.join(
-                                " kWh,",
-                                KINDS.stream().map(Flow::name).toList())
+                        + String.join(" kWh,", KINDS.stream().map(Flow::name).toList())
                         + " kWh,left kWh,evaporated kg,water degC,ice J/m2,pumps h,outlets Kh,heat of arrays kWh,delivered kWh");
     }
 
