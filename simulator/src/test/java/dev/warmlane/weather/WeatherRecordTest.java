@@ -175,10 +175,10 @@ class WeatherRecordTest {
     }
 
     @Test
-    void knowsTheYearsSwingFromAYearOnOnly() {
+    void knowsTheYearsSwingFrom300DaysOnOnly() {
         assertThat(builder().build().yearlyAir().cosineK()).isZero();
         assertThat(builder().build().findings())
-                .anySatisfy(finding -> assertThat(finding.message()).contains("shorter than a year"));
+                .anySatisfy(finding -> assertThat(finding.message()).contains("too short for the swing of the year"));
         int hours = 24 * 430;
         double[] year = new double[hours];
         Arrays.setAll(
