@@ -11,14 +11,14 @@ import dev.warmlane.weather.WeatherFinding.Kind;
 final class Darkness {
 
     /** The sun 6 degrees up; 0.5 W/m² is then 0.4 % of the light outside the atmosphere. */
-    private static final double HIGH_SUN = 0.1;
+    static final double HIGH_SUN = 0.1;
     /**
      * What rounds to nothing, W/m². Thick cloud lets about 1/(1 + 0.11 τ) through (two streams, asymmetry 0.85): 0.4 %
      * asks for an optical thickness τ of 2,000, and thunderclouds have some hundreds.
      */
-    private static final double NO_LIGHT_WM2 = 0.5;
+    static final double NO_LIGHT_WM2 = 0.5;
     /** The longest in a generated year is two hours. */
-    private static final int HOURS_AT_MOST = 3;
+    static final int HOURS_AT_MOST = 3;
     /**
      * Whole days on end. The weather of middle latitudes comes in waves of three to seven days (from memory of any
      * textbook of meteorology), and half of a wave at most is rising, cloudy air: three and a half days. A published year

@@ -22,9 +22,10 @@ final class RecordChecks {
     /** Works on the table in place; the record takes its columns over. */
     static WeatherRecord record(HourTable table, LocalDateTime start, String source, Findings findings) throws Refusal {
         WeatherReadOptions options = table.hours().options().reading();
-        ValueChecks.check(table, options, findings);
         Double given = options.centreHours();
         SunPath sun = table.sun != null ? table.sun : table.sunAt(given == null ? table.centreHours : given);
+        DarkStation.takeOut(table, sun, findings);
+        ValueChecks.check(table, options, findings);
         if (!table.lightIsDerived) {
             closure(table, sun, findings);
         }

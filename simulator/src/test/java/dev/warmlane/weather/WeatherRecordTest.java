@@ -143,6 +143,29 @@ class WeatherRecordTest {
         }
     }
 
+    /** A station that stands still writes 0; a storm of three hours is left alone. */
+    @Test
+    void daylightWithoutLightIsAGap() {
+        double[] whole = global.clone();
+        Arrays.fill(global, 100, 130, 0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> builder().build())
+                .withMessageContaining("global horizontal irradiance")
+                .withMessageContaining("hours in a row without a value");
+        WeatherRecord record =
+                builder().options(RecordOptions.USUAL.withGapHours(48)).build();
+        for (int hour = 100; hour < 130; hour++) {
+            assertThat(record.globalHorizontalWm2(hour)).isCloseTo(whole[hour], within(LIGHT_WM2));
+        }
+        assertThat(record.isFilled(record.hourAt(LocalDateTime.of(2020, 3, 3, 12, 0)))).isTrue();
+        assertThat(record.findings())
+                .anySatisfy(finding -> assertThat(finding.message()).contains("no cloud is so dark"));
+        System.arraycopy(whole, 0, global, 0, HOURS);
+        int noon = 2 + 24 + 12;
+        Arrays.fill(global, noon, noon + 3, 0);
+        assertThat(builder().build().globalHorizontalWm2(noon + 1)).isZero();
+    }
+
     @Test
     void aRecordThatBeginsOrEndsInAGapIsRefused() {
         air[0] = Double.NaN;
