@@ -157,7 +157,8 @@ class WeatherRecordTest {
         for (int hour = 100; hour < 130; hour++) {
             assertThat(record.globalHorizontalWm2(hour)).isCloseTo(whole[hour], within(LIGHT_WM2));
         }
-        assertThat(record.isFilled(record.hourAt(LocalDateTime.of(2020, 3, 3, 12, 0)))).isTrue();
+        assertThat(record.isFilled(record.hourAt(LocalDateTime.of(2020, 3, 3, 12, 0))))
+                .isTrue();
         assertThat(record.findings())
                 .anySatisfy(finding -> assertThat(finding.message()).contains("no cloud is so dark"));
         System.arraycopy(whole, 0, global, 0, HOURS);
