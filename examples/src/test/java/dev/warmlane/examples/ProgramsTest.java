@@ -12,6 +12,7 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RoofFit;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherYear;
 import java.io.ByteArrayOutputStream;
@@ -75,8 +76,8 @@ class ProgramsTest {
     private static String[] numbers(Installation built, WeatherYear weather) {
         PeriodSummary season = season(built, weather);
         return new String[] {
-            " " + Numbers.show(season.balance().deliveredKwh(), 0) + " ",
-            " " + Numbers.show(season.water().meanC(), 1) + " ",
+            " " + new Numbers(UnitSystem.METRIC).show(season.balance().deliveredKwh(), 0) + " ",
+            " " + new Numbers(UnitSystem.METRIC).show(season.water().meanC(), 1) + " ",
             " " + season.comfort().daysAtComfort() + " "
         };
     }
@@ -95,8 +96,8 @@ class ProgramsTest {
         PeriodSummary season = forecast.summary().season();
         for (PeriodSummary week : forecast.weeks()) {
             assertThat(row(printed, week.period().label()))
-                    .contains(" " + Numbers.show(week.water().meanC(), 1) + " ")
-                    .contains(" " + Numbers.show(week.balance().deliveredKwh(), 0) + " ");
+                    .contains(" " + new Numbers(UnitSystem.METRIC).show(week.water().meanC(), 1) + " ")
+                    .contains(" " + new Numbers(UnitSystem.METRIC).show(week.balance().deliveredKwh(), 0) + " ");
         }
         assertThat(printed)
                 .contains("\n\nDays warm enough: " + season.comfort().daysAtComfort() + ", without collectors "
@@ -122,8 +123,8 @@ class ProgramsTest {
         assertThat(conclusion).matches("The largest on the roof: [0-9.]+ m², [0-9]+ days at comfort");
         double areaM2 = Double.parseDouble(conclusion.replaceAll(".*: ([0-9.]+) m².*", "$1"));
         PeriodSummary season = season(withArea(scenario, areaM2), weather);
-        assertThat(row(printed, Numbers.show(areaM2, 0)))
-                .contains(" " + Numbers.show(season.balance().deliveredKwh(), 0) + " ");
+        assertThat(row(printed, new Numbers(UnitSystem.METRIC).show(areaM2, 0)))
+                .contains(" " + new Numbers(UnitSystem.METRIC).show(season.balance().deliveredKwh(), 0) + " ");
         assertThat(conclusion).endsWith(" " + season.comfort().daysAtComfort() + " days at comfort");
         // the rule: from here to the next row at least 250 kWh/m², from there on less
         double stepM2 = 25;

@@ -138,7 +138,7 @@ final class AlternativesSection {
         return "Over " + study.terms().years() + " years "
                 + (least.equals(study.both()) ? "both together cost" : name(least) + " costs")
                 + " least: "
-                + Numbers.aboutMoney(least.cost().orElseThrow().overYears(), currency)
+                + numbers.aboutMoney(least.cost().orElseThrow().overYears(), currency)
                 + " for what is bought and for energy, as money of today.";
     }
 

@@ -25,7 +25,7 @@ final class AreaAnswer {
     AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, SharedForcing forcing, Subject described) {
         this.study = study;
         this.numbers = described.numbers();
-        this.money = worth.map(known -> new AreaMoney(known, described.units()));
+        this.money = worth.map(known -> new AreaMoney(known, described.numbers()));
         this.shown = shown(study);
         this.band = new BandWords(
                 described,

@@ -22,9 +22,9 @@ final class AreaMoney {
     private final Numbers numbers;
     private final String currency;
 
-    AreaMoney(AreaWorth worth, UnitSystem units) {
+    AreaMoney(AreaWorth worth, Numbers numbers) {
         this.worth = worth;
-        this.numbers = new Numbers(units);
+        this.numbers = numbers;
         this.currency = worth.study()
                 .installation()
                 .prices()
@@ -39,7 +39,7 @@ final class AreaMoney {
         int years = terms().years();
         if (value <= 0) {
             return " No area brings in " + years + " years what it costs: least is lost with " + area(best.design())
-                    + ", whose net present value is " + money(best.netPresentValue(), value) + " " + currency
+                    + ", whose net present value is " + money(best.netPresentValue(), value)
                     + range(best) + ".";
         }
         StringBuilder text = new StringBuilder(" Over ")
@@ -48,8 +48,6 @@ final class AreaMoney {
                 .append(area(best.design()))
                 .append(": ")
                 .append(money(best.netPresentValue(), value))
-                .append(' ')
-                .append(currency)
                 .append(" more than they cost, as money of today")
                 .append(range(best));
         worth.asGoodM2()
@@ -66,7 +64,7 @@ final class AreaMoney {
     Figure figure() {
         AreaWorth.Doubted best = worth.best();
         return new Figure(
-                money(best.netPresentValue(), value(best.design())) + " " + currency,
+                money(best.netPresentValue(), value(best.design())),
                 "net present value with " + area(best.design()) + ", the highest",
                 bounds(best),
                 "");
@@ -76,18 +74,18 @@ final class AreaMoney {
         Offer offer = worth.study().installation().offer();
         double perM2 = worth.study().installation().prices().orElseThrow().collectorPerM2();
         return Section.of("What the areas are worth", Place.PRINTED)
-                .words(MoneyWords.terms(terms()) + " Sums are in " + currency + "; paid are "
+                .words(MoneyWords.terms(numbers, terms()) + " Sums are in " + currency + "; paid are "
                         + perArea(perM2)
-                        + (offer.fixedCost() > 0 ? " and " + plain(offer.fixedCost()) + " whatever the area" : "")
-                        + (offer.grant() > 0 ? ", less a grant of " + plain(offer.grant()) : "")
+                        + (offer.fixedCost() > 0 ? " and " + bare(offer.fixedCost(), 0) + " whatever the area" : "")
+                        + (offer.grant() > 0 ? ", less a grant of " + bare(offer.grant(), 0) : "")
                         + (offer.upkeepPerYear() > 0
-                                ? "; upkeep is " + plain(offer.upkeepPerYear()) + " a year for every area"
+                                ? "; upkeep is " + bare(offer.upkeepPerYear(), 0) + " a year for every area"
                                 : "")
                         + ". Low and high are what all that is uncertain leaves together.")
                 .with(table())
                 .with(
                         Set.of(Place.TECHNICAL),
-                        new Picture("area-value", name -> AreaCharts.value(name, worth, numbers.units())));
+                        new Picture("area-value", name -> AreaCharts.value(name, worth, numbers)));
     }
 
     /** One area a row. */
@@ -100,7 +98,7 @@ final class AreaMoney {
                 .words("\nlow to high", "range", d -> worth.of(d)
                         .map(this::bounds)
                         .orElse(""))
-                .words("\npaid back", "paid_back", d -> MoneyWords.payback(of(d).payback()))
+                .words("\npaid back", "paid_back", d -> MoneyWords.payback(numbers, of(d).payback()))
                 .words("", "note", this::note)
                 .build(worth.study().designs());
     }
@@ -136,7 +134,7 @@ final class AreaMoney {
         }
         return worth.bestThatFits()
                 .map(fits -> " The roof has no room for it; of what fits, " + area(fits) + " are worth most, "
-                        + plain(value(fits)) + " " + currency + ".")
+                        + numbers.money(value(fits), currency) + ".")
                 .orElse(" The roof has no room for it.");
     }
 
@@ -154,7 +152,8 @@ final class AreaMoney {
 
     private String bounds(AreaWorth.Doubted one) {
         Estimate value = one.netPresentValue();
-        return money(value, value.low()) + " to " + money(value, value.high());
+        return numbers.notation().lead(numbers.bare(Measure.MONEY, value.low(), value), currency) + " to "
+                + numbers.notation().lead(numbers.bare(Measure.MONEY, value.high(), value), currency);
     }
 
     private String range(AreaWorth.Doubted one) {
@@ -162,16 +161,16 @@ final class AreaMoney {
     }
 
     private String money(Estimate of, double value) {
-        return numbers.bare(Measure.MONEY, value, of);
+        return numbers.aboutMoney(value, of, currency);
     }
 
     private String perArea(double perM2) {
         boolean us = numbers.units() == UnitSystem.US;
-        return Numbers.show(us ? perM2 * Units.FOOT2 : perM2, us ? 2 : 0) + " for each " + (us ? "ft²" : "m²");
+        return bare(us ? perM2 * Units.FOOT2 : perM2, us ? 2 : 0) + " for each " + (us ? "ft²" : "m²");
     }
 
-    private static String plain(double amount) {
-        return Numbers.show(amount, 0);
+    private String bare(double amount, int decimals) {
+        return numbers.notation().lead(numbers.show(amount, decimals), currency);
     }
 
     private String area(AreaDesign design) {

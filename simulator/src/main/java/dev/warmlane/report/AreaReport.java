@@ -53,6 +53,7 @@ public final class AreaReport {
                 study.installation().name() + ": collector area",
                 report.common.place(),
                 described.settings().letterhead(),
+                described.settings().notation(),
                 report.sections(),
                 List.of(new Data("areas", () -> AreaTables.all(study, report.worth, described.units()))));
     }
@@ -66,30 +67,30 @@ public final class AreaReport {
     private Section areas() {
         return Section.of("Collector area", Place.ANSWER)
                 .words(without())
-                .with(Set.of(Place.FIRST_SHEET), new Picture("area-heat", name -> AreaCharts.heat(name, study, units)))
+                .with(Set.of(Place.FIRST_SHEET), new Picture("area-heat", name -> AreaCharts.heat(name, study, numbers)))
                 .with(AreaTables.areas(study, units));
     }
 
     private Section worth() {
-        return worth.map(known -> new AreaMoney(known, units).section())
+        return worth.map(known -> new AreaMoney(known, numbers).section())
                 .orElseGet(() -> Section.of("What the areas are worth", Place.PRINTED));
     }
 
     private Section reading() {
         return Section.of("How to read it", Place.PRINTED)
                 .points(notes())
-                .with(TECHNICAL, new Picture("area-worth", name -> AreaCharts.worth(name, study, units)))
+                .with(TECHNICAL, new Picture("area-worth", name -> AreaCharts.worth(name, study, numbers)))
                 .with(
                         TECHNICAL,
                         new Picture(
                                 "area-comfort",
                                 name -> Telling.heldByHeater(study.installation())
                                         ? Optional.empty()
-                                        : AreaCharts.comfort(name, study, units)));
+                                        : AreaCharts.comfort(name, study, numbers)));
     }
 
     private String ofThePool(double areaM2) {
-        return Numbers.show(100 * areaM2 / study.installation().pool().areaM2(), 0) + " %";
+        return numbers.show(100 * areaM2 / study.installation().pool().areaM2(), 0) + " %";
     }
 
     private String without() {
@@ -150,7 +151,7 @@ public final class AreaReport {
         double powerW = built.pipes().pumpPowerW();
         return powerW == 0
                 ? "no power of a pump is given, and none is counted for any area"
-                : "the pump's " + Numbers.show(powerW, 0) + " W are taken as those of the "
+                : "the pump's " + numbers.show(powerW, 0) + " W are taken as those of the "
                         + numbers.show(Measure.AREA, built.collectorAreaM2())
                         + " planned, and every other area has them in proportion to its flow, through pipes chosen for it";
     }
@@ -179,6 +180,6 @@ public final class AreaReport {
             return "";
         }
         double panel = study.installation().arrays().get(0).panelAreaM2();
-        return panel > 0 ? " (" + Numbers.show(Math.floor(most / panel + 1e-9), 0) + " panels)" : "";
+        return panel > 0 ? " (" + numbers.show(Math.floor(most / panel + 1e-9), 0) + " panels)" : "";
     }
 }

@@ -23,12 +23,14 @@ final class BandWords {
     /** The likely value with its unit: {@code 70,000 kWh}. */
     String likely(BandQuantity quantity) {
         Estimate value = quantity.in(band);
-        return numbers.about(quantity.measure(), value.likely(), value) + unit(quantity);
+        return withUnit(quantity, value.likely(), value);
     }
 
     /** The bounds with their unit: {@code 59,000 to 76,000 kWh}; the likely value alone where nothing moves it. */
     String range(BandQuantity quantity) {
-        return range(quantity, quantity.in(band));
+        Estimate value = quantity.in(band);
+        String high = withUnit(quantity, value.high(), value);
+        return isCertain(quantity, value) ? high : lead(quantity, value.low(), value) + " to " + high;
     }
 
     /** What it may be for one input's sake, without its unit. */
@@ -43,7 +45,7 @@ final class BandWords {
         Estimate value = quantity.in(band);
         return isCertain(quantity, value)
                 ? ""
-                : bare(quantity, value.low(), value) + " to " + bare(quantity, value.high(), value);
+                : lead(quantity, value.low(), value) + " to " + lead(quantity, value.high(), value);
     }
 
     /** The same in brackets, with a space before it. */
@@ -57,11 +59,6 @@ final class BandWords {
         return isCertain(quantity, quantity.in(band)) ? Optional.empty() : band.leastCertain(quantity.number());
     }
 
-    private String range(BandQuantity quantity, Estimate value) {
-        String high = numbers.about(quantity.measure(), value.high(), value) + unit(quantity);
-        return isCertain(quantity, value) ? high : bare(quantity, value.low(), value) + " to " + high;
-    }
-
     private boolean isCertain(BandQuantity quantity, Estimate value) {
         return bare(quantity, value.low(), value).equals(bare(quantity, value.high(), value));
     }
@@ -70,7 +67,18 @@ final class BandWords {
         return numbers.bare(quantity.measure(), one, value);
     }
 
-    private String unit(BandQuantity quantity) {
+    /** Without a unit that may stand behind it, with a sign of money that stands before. */
+    private String lead(BandQuantity quantity, double one, Estimate value) {
+        return numbers.notation().lead(bare(quantity, one, value), currency(quantity));
+    }
+
+    private String withUnit(BandQuantity quantity, double one, Estimate value) {
+        return quantity.measure() == Measure.MONEY
+                ? numbers.aboutMoney(one, value, currency)
+                : numbers.about(quantity.measure(), one, value);
+    }
+
+    private String currency(BandQuantity quantity) {
         return quantity.measure() == Measure.MONEY ? currency : "";
     }
 }

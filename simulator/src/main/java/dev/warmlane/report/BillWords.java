@@ -23,15 +23,16 @@ final class BillWords {
         double simulated = fuel.unitsForKwh(gas.burnedWithoutKwh());
         double ratio = gas.burnedWithoutKwh() / bill.kwh(gas.fuel());
         String costs = bill.cost().isPresent()
-                ? ", " + Numbers.show(bill.cost().getAsDouble(), 0)
-                        + money.map(m -> " " + m.currency()).orElse("")
+                ? ", " + numbers.money(
+                                bill.cost().getAsDouble(),
+                                money.map(MoneySummary::currency).orElse(""))
                 : "";
         String told = "The last bill was " + numbers.sold(fuel, bill.amount()) + " of " + fuel.name() + costs
                 + "; without collectors this model has " + numbers.sold(fuel, simulated)
                 + money.filter(m -> bill.cost().isPresent())
-                        .map(m -> ", " + Numbers.show(m.gasCostWithout(), 0) + " " + m.currency())
+                        .map(m -> ", " + numbers.money(m.gasCostWithout(), m.currency()))
                         .orElse("")
-                + ", " + Numbers.show(ratio, 2) + " of it";
+                + ", " + numbers.show(ratio, 2) + " of it";
         return ratio > 1 + Bill.FAR || ratio < 1 - Bill.FAR
                 ? told + ". They differ by more than a third, and what follows is no better than that: check set point,"
                         + " dates, cover, shelter from wind and the heater, and whether the bill is for this pool alone and"

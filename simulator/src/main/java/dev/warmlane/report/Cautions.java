@@ -59,7 +59,7 @@ final class Cautions {
         if (range.isPresent()) {
             points.add((range.get().frostHoursInSeason() > 0
                             ? "Frost may come in the open season too: "
-                                    + Numbers.show(range.get().frostHoursInSeason(), 0)
+                                    + numbers.show(range.get().frostHoursInSeason(), 0)
                                     + " hours of this year. Rigid pipe must drain itself or stand it, and must be drained"
                                     + " after closing."
                             : "Frost: rigid pipe must be drained before the first frost.")

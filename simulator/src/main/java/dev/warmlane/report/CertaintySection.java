@@ -51,7 +51,7 @@ final class CertaintySection {
         BandWords words = new BandWords(subject, band);
         TableBuilder<Sensitivity> table = new TableBuilder<Sensitivity>(subject.units())
                 .words("", "parameter", Sensitivity::name)
-                .words("tried", "tried", doubt -> SettingWords.range(doubt, subject.units()));
+                .words("tried", "tried", doubt -> SettingWords.range(doubt, subject.numbers()));
         said(subject, columns(subject))
                 .forEach(quantity -> table.words(
                         header(quantity, subject), quantity.csvName(), doubt -> words.alone(quantity, doubt)));
@@ -84,7 +84,7 @@ final class CertaintySection {
         for (Sensitivity doubt : band.doubts()) {
             for (Sensitivity.End end : List.of(doubt.low(), doubt.high())) {
                 cases.add(
-                        new Case(doubt.name() + ": " + SettingWords.of(end.setting(), subject.units()), q -> q.number()
+                        new Case(doubt.name() + ": " + SettingWords.of(end.setting(), subject.numbers()), q -> q.number()
                                 .applyAsDouble(end.season())));
             }
         }

@@ -32,8 +32,8 @@ final class CommonSections {
     String place() {
         String named = subject.settings().letterhead().place();
         return (named.isEmpty() ? subject.forecast().weather().site().name() : named) + ", season "
-                + Numbers.show(subject.installation().season().first()) + " to "
-                + Numbers.show(subject.installation().season().last());
+                + numbers.show(subject.installation().season().first()) + " to "
+                + numbers.show(subject.installation().season().last());
     }
 
     /** The answer: that the seasons shown are not to be believed, or else what they say. */
@@ -60,7 +60,7 @@ final class CommonSections {
                                         .map(cover -> ", " + cover.name())
                                         .orElse(", no cover"),
                         "Collectors: " + numbers.show(Measure.AREA, built.collectorAreaM2()) + ", "
-                                + Numbers.show(
+                                + numbers.show(
                                         100
                                                 * built.collectorAreaM2()
                                                 / built.pool().areaM2(),
@@ -75,8 +75,8 @@ final class CommonSections {
                                 + "; collectors warm up to "
                                 + numbers.show(
                                         Measure.TEMPERATURE, built.control().limitC()),
-                        "Season: " + Numbers.show(built.season().first()) + " to "
-                                + Numbers.show(built.season().last()) + ", "
+                        "Season: " + numbers.show(built.season().first()) + " to "
+                                + numbers.show(built.season().last()) + ", "
                                 + built.season().days() + " days",
                         weatherLine());
     }
@@ -84,7 +84,7 @@ final class CommonSections {
     /** Where the weather is from, in a line. */
     String weatherLine() {
         Site site = subject.forecast().weather().site();
-        return "Weather: " + site.name() + ", " + Numbers.place(site) + " ("
+        return "Weather: " + site.name() + ", " + numbers.place(site) + " ("
                 + subject.forecast().weather().source() + ")";
     }
 
@@ -138,13 +138,13 @@ final class CommonSections {
                 .collect(Collectors.groupingBy(
                         one -> one.words() + " " + one.value() + one.why(), LinkedHashMap::new, Collectors.toList()));
         return section.points(
-                alike.values().stream().map(CommonSections::whence).toList());
+                alike.values().stream().map(this::whence).toList());
     }
 
     /** With the keys that would set it. */
-    private static String whence(List<Assumption> alike) {
+    private String whence(List<Assumption> alike) {
         Assumption first = alike.get(0);
-        return first.words() + " " + first.value() + " ("
+        return first.words() + " " + numbers.notation().numbers().decimals(first.value()) + " ("
                 + alike.stream().map(one -> one.section() + " " + one.key()).collect(Collectors.joining(", ")) + "; "
                 + first.why() + ")";
     }

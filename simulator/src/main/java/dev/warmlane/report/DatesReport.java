@@ -9,11 +9,13 @@ import dev.warmlane.study.DatesStudy.Dates;
 import dev.warmlane.study.DatesStudy.Way;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /** The report of a dates study. A section is a method here and a line in {@link #sections}. */
 public final class DatesReport {
@@ -43,8 +45,9 @@ public final class DatesReport {
                 study.installation().name() + ": opening dates",
                 report.common.place(),
                 described.settings().letterhead(),
+                described.settings().notation(),
                 report.sections(),
-                List.of(new Data("dates", () -> table(study, described.units()))));
+                List.of(new Data("dates", () -> table(study, described.units(), DatesReport::machine))));
     }
 
     private List<Section> sections() {
@@ -64,7 +67,7 @@ public final class DatesReport {
                 .with(
                         Set.of(Place.FIRST_SHEET, Place.TECHNICAL),
                         new Picture("dates", name -> DatesChart.of(name, study, numbers.units())))
-                .with(Place.PRINTED, table(study, numbers.units()));
+                .with(Place.PRINTED, table(study, numbers.units(), numbers::show));
     }
 
     private Section reading() {
@@ -85,9 +88,9 @@ public final class DatesReport {
     private String sentences() {
         Dates today = study.today();
         StringBuilder text = new StringBuilder("Today the pool is open from ")
-                .append(Numbers.show(today.dates().first()))
+                .append(numbers.show(today.dates().first()))
                 .append(" to ")
-                .append(Numbers.show(today.dates().last()))
+                .append(numbers.show(today.dates().last()))
                 .append(" and opens at ")
                 .append(temperature(today.opening().waterC()))
                 .append(", without collectors at ")
@@ -128,7 +131,7 @@ public final class DatesReport {
         Dates today = study.today();
         keys.add(new Figure(
                 temperature(today.opening().waterC()),
-                "at opening on " + Numbers.show(today.dates().first()),
+                "at opening on " + numbers.show(today.dates().first()),
                 temperature(today.opening().waterWithoutC()) + " without collectors"));
         if (heated()) {
             for (Way way : List.of(Way.EARLIER, Way.LATER)) {
@@ -152,7 +155,7 @@ public final class DatesReport {
 
     private String gained(Way way) {
         double gained = study.weeksGained(way).orElseThrow();
-        String text = String.format(Locale.ROOT, "%.1f weeks", gained);
+        String text = numbers.show(gained, 1) + " weeks";
         return study.endsOpen(way) ? "at least " + weeks((int) Math.round(gained)) : text;
     }
 
@@ -164,15 +167,20 @@ public final class DatesReport {
         return numbers.show(Measure.TEMPERATURE, celsius);
     }
 
-    /** Every season a row, for people and for csv. */
-    static Table table(DatesStudy study, UnitSystem units) {
+    /** As ISO 8601 has it, without a year. */
+    private static String machine(MonthDay date) {
+        return date.toString().substring(2);
+    }
+
+    /** Every season a row, for people and for csv, each with its own way of writing a date. */
+    static Table table(DatesStudy study, UnitSystem units, Function<MonthDay, String> date) {
         FuelWords fuel = FuelWords.of(study.today().season());
         TableBuilder<Dates> table = new TableBuilder<Dates>(units)
                 .fed(fuel)
                 .words("way", "way", d -> d.weeks() == 0 ? "today" : d.way().label())
                 .count("weeks", "weeks", Dates::weeks)
-                .words("opens", "opens", d -> Numbers.show(d.dates().first()))
-                .words("closes", "closes", d -> Numbers.show(d.dates().last()))
+                .words("opens", "opens", d -> date.apply(d.dates().first()))
+                .words("closes", "closes", d -> date.apply(d.dates().last()))
                 .number("pool at\nopening", "water_at_opening", Measure.TEMPERATURE, d -> d.opening()
                         .waterC())
                 .number("\nwithout", "water_at_opening_without", Measure.TEMPERATURE, d -> d.opening()

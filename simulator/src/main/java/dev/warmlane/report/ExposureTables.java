@@ -14,7 +14,7 @@ final class ExposureTables {
     private ExposureTables() {}
 
     /** One measure for people: the pool down, the roof across. */
-    static Table square(ExposureStudy study, UnitSystem units, PeriodColumn column) {
+    static Table square(ExposureStudy study, Numbers numbers, PeriodColumn column) {
         List<WindExposure> roofs = study.cases().stream()
                 .map(ExposureStudy.Case::roof)
                 .distinct()
@@ -25,8 +25,8 @@ final class ExposureTables {
                 .distinct()
                 .filter(pool -> differs(study, pool, WindExposure.LIKELY))
                 .toList();
-        TableBuilder<WindExposure> table = new TableBuilder<WindExposure>(units)
-                .words("the pool lies", "pool", pool -> poolWords(study.at(pool, WindExposure.LIKELY)));
+        TableBuilder<WindExposure> table = new TableBuilder<WindExposure>(numbers.units())
+                .words("the pool lies", "pool", pool -> poolWords(numbers, study.at(pool, WindExposure.LIKELY)));
         for (WindExposure roof : roofs) {
             String header = "roof " + roof.label() + "\n" + terrain(study.at(WindExposure.LIKELY, roof));
             table.optional(
@@ -73,9 +73,9 @@ final class ExposureTables {
         return PeriodColumn.displaces(study.cases().get(0).season());
     }
 
-    private static String poolWords(ExposureStudy.Case one) {
+    private static String poolWords(Numbers numbers, ExposureStudy.Case one) {
         OptionalDouble factor = one.poolWindFactor();
-        return one.pool().label() + (factor.isPresent() ? " (" + Numbers.show(factor.getAsDouble(), 2) + ")" : "");
+        return one.pool().label() + (factor.isPresent() ? " (" + numbers.show(factor.getAsDouble(), 2) + ")" : "");
     }
 
     private static String terrain(ExposureStudy.Case one) {

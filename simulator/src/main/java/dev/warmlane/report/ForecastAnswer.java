@@ -51,7 +51,7 @@ final class ForecastAnswer {
                 .append(band.inBrackets(BandQuantity.MEAN));
         if (collectors) {
             text.append(", ")
-                    .append(Numbers.show(
+                    .append(numbers.show(
                             Measure.TEMPERATURE_DIFFERENCE.in(subject.units(), Math.abs(season.gainedK())), 1))
                     .append(season.gainedK() < 0 ? " degrees colder" : " degrees warmer")
                     .append(band.inBrackets(BandQuantity.GAINED.said(season)))
@@ -157,7 +157,7 @@ final class ForecastAnswer {
                 band.likely(gained),
                 gained.words(),
                 band.beside(gained),
-                weeks > 0 ? Numbers.show(weeks, 1) + " weeks more at " + comfort() : "");
+                weeks > 0 ? numbers.show(weeks, 1) + " weeks more at " + comfort() : "");
     }
 
     private Figure displaced() {

@@ -52,6 +52,7 @@ public final class ForecastReport {
                 subject.settings().title(),
                 report.common.place(),
                 subject.settings().letterhead(),
+                subject.settings().notation(),
                 report.sections(),
                 report.data());
     }

@@ -100,26 +100,26 @@ final class GasSection {
                 would -> more
                         ? "This pool has no heater, and the collectors gave no heat that gas could have given"
                         : "This pool has no heater, so no gas was displaced. A gas heater of efficiency "
-                                + Numbers.show(would.efficiency(), 2)
+                                + numbers.show(would.efficiency(), 2)
                                 + " would have burned, to give the same solar heat: " + amount);
     }
 
     private List<String> money(MoneySummary money, boolean heated) {
-        String currency = " " + money.currency();
+        String currency = money.currency();
         List<String> points = new ArrayList<>();
         if (heated) {
-            points.add(FuelWords.capital(fuel.word()) + " costs " + Numbers.show(money.gasCost(), 0) + currency
+            points.add(FuelWords.capital(fuel.word()) + " costs " + numbers.money(money.gasCost(), currency)
                     + " a season, without collectors "
-                    + Numbers.show(money.gasCostWithout(), 0) + currency + "; pumping costs "
-                    + Numbers.show(money.pumpCost(), 0) + currency + (money.saved() < 0 ? "; in all " : "; saved: ")
-                    + Numbers.show(Math.abs(money.saved()), 0)
-                    + currency + (money.saved() < 0 ? " more than without collectors" : ""));
+                    + numbers.money(money.gasCostWithout(), currency) + "; pumping costs "
+                    + numbers.money(money.pumpCost(), currency) + (money.saved() < 0 ? "; in all " : "; saved: ")
+                    + numbers.money(Math.abs(money.saved()), currency)
+                    + (money.saved() < 0 ? " more than without collectors" : ""));
         } else {
             points.add((money.replacedGasWorth() < 0
                             ? "Pumping costs "
                             : "The gas that a heater would have burned is worth "
-                                    + Numbers.show(money.replacedGasWorth(), 0) + currency + "; pumping costs ")
-                    + Numbers.show(money.pumpCost(), 0) + currency + " a season");
+                                    + numbers.money(money.replacedGasWorth(), currency) + "; pumping costs ")
+                    + numbers.money(money.pumpCost(), currency) + " a season");
         }
         return points;
     }
@@ -138,7 +138,7 @@ final class GasSection {
         return text
                 + next.costPerKwh().stream()
                         .mapToObj(cost -> "; more collectors would cost "
-                                + Numbers.show(us ? cost * Units.THERM / Units.KWH : cost, 2) + " " + currency
+                                + numbers.price(us ? cost * Units.THERM / Units.KWH : cost, 2, currency)
                                 + " for each " + (us ? "therm" : "kWh") + " of heat that they add a season")
                         .findFirst()
                         .orElse("");

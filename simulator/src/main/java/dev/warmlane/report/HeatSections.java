@@ -130,7 +130,7 @@ final class HeatSections {
                             : ", no electricity counted for it");
         }
         return running + ", " + numbers.show(Measure.ELECTRICITY, pump.electricityKwh()) + " of electricity, "
-                + Numbers.show(pump.heatPerKwh().getAsDouble(), 0) + " kWh of heat for each kWh";
+                + numbers.show(pump.heatPerKwh().getAsDouble(), 0) + " kWh of heat for each kWh";
     }
 
     private String share(OptionalDouble share) {

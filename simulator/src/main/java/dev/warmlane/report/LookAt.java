@@ -34,8 +34,8 @@ final class LookAt {
         Installation built = subject.forecast().installation();
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();
-        inWinter(built, site).ifPresent(points::add);
-        built.arrays().forEach(array -> awayFromTheSun(array, site).ifPresent(points::add));
+        inWinter(subject.numbers(), built, site).ifPresent(points::add);
+        built.arrays().forEach(array -> awayFromTheSun(subject.numbers(), array, site).ifPresent(points::add));
         weather.findings().stream()
                 .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
                 .forEach(f -> points.add((weather.fromFile() ? "Weather file: " : "Weather: ") + f.message()));
@@ -43,7 +43,7 @@ final class LookAt {
     }
 
     /** An outdoor season that has the middle of the local winter in it and not that of the summer. */
-    static Optional<String> inWinter(Installation built, Site site) {
+    static Optional<String> inWinter(Numbers numbers, Installation built, Site site) {
         OpeningSeason season = built.season();
         boolean june = holds(season, MonthDay.of(6, 21));
         boolean december = holds(season, MonthDay.of(12, 21));
@@ -54,7 +54,7 @@ final class LookAt {
             return Optional.empty();
         }
         boolean overNewYear = HourOfYear.startOf(season.first()) > HourOfYear.startOf(season.last());
-        return Optional.of("The outdoor season, " + Numbers.show(season.first()) + " to " + Numbers.show(season.last())
+        return Optional.of("The outdoor season, " + numbers.show(season.first()) + " to " + numbers.show(season.last())
                 + ", lies in the winter of this site, which is in the " + (site.southern() ? "south" : "north")
                 + (overNewYear
                         ? ": its first day is after its last, so that it runs over New Year. If the summer is meant, exchange"
@@ -67,7 +67,7 @@ final class LookAt {
     }
 
     /** A frequent slip is an azimuth counted from south, or taken over from the other half of the earth. */
-    static Optional<String> awayFromTheSun(CollectorArray array, Site site) {
+    static Optional<String> awayFromTheSun(Numbers numbers, CollectorArray array, Site site) {
         Mounting mounting = array.mounting();
         boolean faces = mounting.tiltDeg() >= TILTED_DEG;
         double equatorDeg = site.southern() ? 0 : 180;
@@ -76,7 +76,7 @@ final class LookAt {
             return Optional.empty();
         }
         return Optional.of("The collectors \"" + array.name() + "\" are tilted by "
-                + Numbers.show(mounting.tiltDeg(), 0) + "° and face " + Numbers.show(mounting.azimuthDeg(), 0)
+                + numbers.show(mounting.tiltDeg(), 0) + "° and face " + numbers.show(mounting.azimuthDeg(), 0)
                 + "°, away from the sun at noon, which at this site stands in the "
                 + (site.southern() ? "north, 0°" : "south, 180°") + ". Azimuth is counted clockwise from north");
     }

@@ -26,12 +26,14 @@ final class MoneySection {
     private final SeasonBand band;
     private final BandWords words;
     private final MoneyWords money;
+    private final Numbers numbers;
     private final String currency;
     private final List<List<Cell>> rows = new ArrayList<>();
 
     private MoneySection(Subject subject, SeasonBand band) {
         this.subject = subject;
         this.band = band;
+        this.numbers = subject.numbers();
         this.words = new BandWords(subject, band);
         this.money = new MoneyWords(subject, band);
         this.currency =
@@ -61,7 +63,7 @@ final class MoneySection {
         Optional<Worth> worth = money.worth();
         worth.ifPresent(this::worth);
         costPerKwh();
-        return section.words(MoneyWords.terms(subject.installation().offer().terms()))
+        return section.words(money.terms(subject.installation().offer().terms()))
                 .with(new Table(
                         List.of(
                                 Column.ofWords("", "what"),
@@ -91,16 +93,15 @@ final class MoneySection {
         }
         Estimate cost = band.of(
                 p -> CollectorsWorth.costPerKwh(subject.installation(), p).orElseThrow());
-        String unit = " " + currency + (us() ? " a therm" : " a kWh");
         row(
                 "heat from the collectors costs",
-                perUnit(cost.likely()) + unit,
-                perUnit(cost.low()) + " to " + perUnit(cost.high()) + unit);
+                perUnit(cost.likely()),
+                bare(cost.low()).equals(bare(cost.high())) ? "" : numbers.notation().lead(bare(cost.low()), currency) + " to " + perUnit(cost.high()));
         double heater = season.balanceWithout().kwh(Flow.HEATER);
         if (heater > 0) {
             double fuel =
                     subject.summary().money().map(MoneySummary::gasCostWithout).orElse(0.0);
-            row("heat from the heater costs, in energy alone", perUnit(fuel / heater) + unit, "");
+            row("heat from the heater costs, in energy alone", perUnit(fuel / heater), "");
         }
     }
 
@@ -115,7 +116,7 @@ final class MoneySection {
 
     private String likely(double value) {
         Estimate estimate = money.netPresentValue().in(band);
-        return subject.numbers().bare(Measure.MONEY, value, estimate) + " " + currency;
+        return numbers.aboutMoney(value, estimate, currency);
     }
 
     private void row(String what, String likely, String range) {
@@ -123,17 +124,22 @@ final class MoneySection {
     }
 
     private String amount(double value) {
-        return Numbers.aboutMoney(value, currency);
+        return numbers.aboutMoney(value, currency);
     }
 
     private boolean us() {
         return subject.units() == UnitSystem.US;
     }
 
-    /** Two digits of a price of heat. */
+    /** What a unit of heat costs. */
     private String perUnit(double perKwh) {
+        return numbers.notation().money(bare(perKwh), currency) + (us() ? " a therm" : " a kWh");
+    }
+
+    /** Two digits of a price of heat. */
+    private String bare(double perKwh) {
         double shown = us() ? perKwh * Units.THERM / Units.KWH : perKwh;
-        return Numbers.show(shown, us() ? 2 : 3);
+        return numbers.show(shown, us() ? 2 : 3);
     }
 
     /** What has come together year by year, for csv; nothing where it is not known. */

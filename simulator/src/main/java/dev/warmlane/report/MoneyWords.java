@@ -18,11 +18,13 @@ final class MoneyWords {
     /** Payback of this many years or more is told in whole years; own choice. */
     private static final double WHOLE_YEARS = 10;
 
+    private final Numbers numbers;
     private final Installation built;
     private final PeriodSummary season;
     private final SeasonBand band;
 
     MoneyWords(Subject subject, SeasonBand band) {
+        this.numbers = subject.numbers();
         this.built = subject.installation();
         this.season = subject.season();
         this.band = band;
@@ -62,14 +64,14 @@ final class MoneyWords {
 
     /** When they have paid for themselves: {@code 7.6 years}, {@code not within 40 years}. */
     String payback(Worth worth) {
-        return payback(worth.payback());
+        return payback(numbers, worth.payback());
     }
 
     /** The same between the bounds of what is saved: {@code 6.2 to 14 years}; empty where both are alike. */
     String paybackRange(Worth worth) {
         Estimate saved = BandQuantity.saved(built).in(band);
-        String soon = payback(with(worth, saved.high()).payback());
-        String late = payback(with(worth, saved.low()).payback());
+        String soon = payback(numbers, with(worth, saved.high()).payback());
+        String late = payback(numbers, with(worth, saved.low()).payback());
         if (soon.equals(late)) {
             return "";
         }
@@ -82,24 +84,30 @@ final class MoneyWords {
         return new Worth(worth.investment(), saved, worth.terms());
     }
 
-    static String payback(Payback payback) {
+    static String payback(Numbers numbers, Payback payback) {
         return payback.match(
-                years -> Numbers.show(years, years < WHOLE_YEARS ? 1 : 0) + " years",
+                years -> numbers.show(years, years < WHOLE_YEARS ? 1 : 0) + " years",
                 () -> "not within " + Payback.LONGEST_YEARS + " years");
     }
 
     /** Interest, growth and years, in words. */
-    static String terms(Terms terms) {
+    String terms(Terms terms) {
+        return terms(numbers, terms);
+    }
+
+    /** The same where there is no doubt to tell. */
+    static String terms(Numbers numbers, Terms terms) {
         return "Over " + terms.years() + " years, without inflation: interest "
-                + percent(terms.interest()) + " a year, energy "
+                + percent(numbers, terms.interest()) + " a year, energy "
                 + (terms.energyPriceGrowth() == 0
                         ? "at the prices of today"
                         : (terms.energyPriceGrowth() > 0 ? "dearer by " : "cheaper by ")
-                                + percent(Math.abs(terms.energyPriceGrowth())) + " a year")
+                                + percent(numbers, Math.abs(terms.energyPriceGrowth())) + " a year")
                 + ".";
     }
 
-    private static String percent(double share) {
-        return Numbers.show(100 * share, 1).replace(".0", "") + " %";
+    static String percent(Numbers numbers, double share) {
+        double percent = 100 * share;
+        return numbers.show(percent, percent == Math.rint(percent) ? 0 : 1) + " %";
     }
 }

@@ -22,9 +22,9 @@ final class MountingAnswer {
     private final List<MountingResult> area;
     private final List<MountingResult> roof;
 
-    MountingAnswer(MountingStudy study, UnitSystem units) {
+    MountingAnswer(MountingStudy study, Numbers numbers) {
         this.study = study;
-        this.numbers = new Numbers(units);
+        this.numbers = numbers;
         this.area = ranked(study.sameArea());
         this.roof = ranked(study.sameRoof());
     }

@@ -63,6 +63,7 @@ public final class MountingReport {
                 study.template().name() + ": mountings",
                 report.common.place(),
                 described.settings().letterhead(),
+                described.settings().notation(),
                 report.sections(),
                 List.of(
                         new Data("mountings", () -> MountingCsv.seasons(study, described.units())),
@@ -71,7 +72,7 @@ public final class MountingReport {
 
     private List<Section> sections() {
         return CommonSections.list(
-                List.of(new MountingAnswer(study, units).section(), common.lookAt(), job(), sameArea(), sameRoof()),
+                List.of(new MountingAnswer(study, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
                 MountingWhy.of(numbers, study),
                 List.of(held(), turning(), months()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())
@@ -87,14 +88,14 @@ public final class MountingReport {
                 .words(
                         "Roof: " + length(roof.lengthM()) + " by " + length(roof.widthM()) + ", "
                                 + length(roof.heightM()) + " high, " + numbers.show(Measure.AREA, roof.usableAreaM2())
-                                + " usable, albedo " + Numbers.show(roof.albedo(), 2),
+                                + " usable, albedo " + numbers.show(roof.albedo(), 2),
                         "Wind: over the flat array it has run "
                                 + length(RoofRun.effectiveRunM(roof.lengthM(), roof.widthM()))
                                 + " of roof on average, over a rack its slope length",
                         "Collectors: " + numbers.show(Measure.AREA, built.collectorAreaM2()) + " of the kind of “"
                                 + built.arrays().get(0).name() + "”",
-                        "Season: " + Numbers.show(built.season().first()) + " to "
-                                + Numbers.show(built.season().last()),
+                        "Season: " + numbers.show(built.season().first()) + " to "
+                                + numbers.show(built.season().last()),
                         common.weatherLine())
                 .points(study.compared().stream()
                         .map(one -> one.option().name() + ": " + MountingWords.of(numbers, study, one))
@@ -135,7 +136,7 @@ public final class MountingReport {
                         "Heat of a unit of area over the season's pumping hours if the water were held at one temperature"
                                 + " all season, same collector area, without any limit:")
                 .with(MountingTables.heldPool(study.sameArea(), units))
-                .with(TECHNICAL, new Picture("mounting-held-pool", name -> MountingCharts.held(name, study, units)));
+                .with(TECHNICAL, new Picture("mounting-held-pool", name -> MountingCharts.held(name, study, numbers)));
     }
 
     private Section turning() {

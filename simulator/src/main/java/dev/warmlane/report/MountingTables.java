@@ -73,7 +73,7 @@ final class MountingTables {
         TableBuilder<MountingResult> table = new TableBuilder<MountingResult>(units)
                 .words("mounting", "mounting", r -> r.option().name());
         for (double water : HELD_C) {
-            String shown = Numbers.show(Measure.TEMPERATURE.in(units, water), 0);
+            long shown = Math.round(Measure.TEMPERATURE.in(units, water));
             table.number(
                     shown + " " + Measure.TEMPERATURE.unit(units),
                     "heat_at_" + shown + "_" + Measure.TEMPERATURE.suffix(units),

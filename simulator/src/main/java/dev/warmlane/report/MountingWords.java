@@ -19,7 +19,7 @@ final class MountingWords {
     }
 
     private static String racks(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
-        return "tilt " + angle(racks.tiltDeg()) + ", facing " + angle(racks.azimuthDeg())
+        return "tilt " + angle(numbers, racks.tiltDeg()) + ", facing " + angle(numbers, racks.azimuthDeg())
                 + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
                 + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
                 + (racks.back().open()
@@ -31,8 +31,8 @@ final class MountingWords {
     }
 
     private static String pitched(Numbers numbers, MountingOption.Pitched pitched) {
-        return "flush on a roof pitched " + angle(pitched.mounting().tiltDeg()) + ", facing "
-                + angle(pitched.mounting().azimuthDeg()) + " from north, "
+        return "flush on a roof pitched " + angle(numbers, pitched.mounting().tiltDeg()) + ", facing "
+                + angle(numbers, pitched.mounting().azimuthDeg()) + " from north, "
                 + (pitched.roofAreaM2().isPresent()
                         ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
                         : "taken to have the usable area of the flat roof");
@@ -42,26 +42,26 @@ final class MountingWords {
         return racks.spacing()
                 .match(
                         fixed -> "a row every " + numbers.show(Measure.LENGTH, fixed.pitchM()),
-                        unshaded -> unshaded(study, unshaded));
+                        unshaded -> unshaded(numbers, study, unshaded));
     }
 
-    private static String unshaded(MountingStudy study, RowSpacing.Unshaded unshaded) {
+    private static String unshaded(Numbers numbers, MountingStudy study, RowSpacing.Unshaded unshaded) {
         boolean noon = unshaded.fromSolarHour() == 12 && unshaded.toSolarHour() == 12;
         return "unshaded "
                 + (noon
                         ? "at solar noon"
-                        : "from " + hour(unshaded.fromSolarHour()) + " to " + hour(unshaded.toSolarHour())
+                        : "from " + hour(numbers, unshaded.fromSolarHour()) + " to " + hour(numbers, unshaded.toSolarHour())
                                 + " o'clock solar time")
                 + " on "
-                + Numbers.show(unshaded.dateAt(
+                + numbers.show(unshaded.dateAt(
                         study.weather().site().latitudeDeg(), study.template().season()));
     }
 
-    private static String hour(double hour) {
-        return Numbers.show(hour, hour == Math.rint(hour) ? 0 : 1);
+    private static String hour(Numbers numbers, double hour) {
+        return numbers.show(hour, hour == Math.rint(hour) ? 0 : 1);
     }
 
-    private static String angle(double degrees) {
-        return Numbers.show(degrees, 0) + "°";
+    private static String angle(Numbers numbers, double degrees) {
+        return numbers.show(degrees, 0) + "°";
     }
 }

@@ -5,46 +5,44 @@ import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.MonthDay;
-import java.time.format.TextStyle;
-import java.util.Locale;
 
 /**
- * Numbers as a person reads them, always with their unit: decimal point, comma between thousands.
+ * Numbers, dates and money as a person reads them, always with their unit: the one place that writes them.
  *
  * @param units the units they are shown in
+ * @param notation how the place writes them
  */
-public record Numbers(UnitSystem units) {
+public record Numbers(UnitSystem units, Notation notation) {
 
     /** From this share of the likely value on doubt makes the third digit worthless; own choice. */
     private static final double COARSE = 0.1;
 
+    /** In the usual notation of the units. */
+    public Numbers(UnitSystem units) {
+        this(units, Notation.usual(units));
+    }
+
     /** A plain number with some decimals. */
-    public static String show(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%,." + decimals + "f", value);
-        boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
-        return zero && text.startsWith("-") ? text.substring(1) : text;
+    public String show(double value, int decimals) {
+        return notation.show(value, decimals);
     }
 
     /** A date, day and month. */
-    public static String show(MonthDay date) {
-        return date.getDayOfMonth() + " " + date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    public String show(MonthDay date) {
+        return notation.show(date);
     }
 
     /** Where a site is: {@code 48.1 N 123.5 W}. */
-    public static String place(Site site) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f %s %.1f %s",
-                Math.abs(site.latitudeDeg()),
-                site.latitudeDeg() < 0 ? "S" : "N",
-                Math.abs(site.longitudeDeg()),
-                site.longitudeDeg() < 0 ? "W" : "E");
+    public String place(Site site) {
+        return show(Math.abs(site.latitudeDeg()), 1) + (site.latitudeDeg() < 0 ? " S " : " N ")
+                + show(Math.abs(site.longitudeDeg()), 1) + (site.longitudeDeg() < 0 ? " W" : " E");
     }
 
     /** A value with its unit. */
@@ -58,8 +56,23 @@ public record Numbers(UnitSystem units) {
     }
 
     /** An amount of money for a headline. */
-    public static String aboutMoney(double amount, String currency) {
-        return show(threeDigits(amount), 0) + " " + currency;
+    public String aboutMoney(double amount, String currency) {
+        return notation.money(show(threeDigits(amount), 0), currency);
+    }
+
+    /** An amount of money to the whole unit of its currency. */
+    public String money(double amount, String currency) {
+        return price(amount, 0, currency);
+    }
+
+    /** An amount of money with some decimals. */
+    public String price(double amount, int decimals, String currency) {
+        return notation.money(show(amount, decimals), currency);
+    }
+
+    /** A bound or the likely value of an estimate of money for a headline, see {@link #bare}. */
+    String aboutMoney(double one, Estimate of, String currency) {
+        return notation.money(bare(Measure.MONEY, one, of), currency);
     }
 
     /** A bound or the likely value of an estimate with its unit, see {@link #bare}. */

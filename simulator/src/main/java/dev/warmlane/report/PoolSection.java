@@ -133,25 +133,25 @@ final class PoolSection {
     }
 
     private String day(TemperatureSummary.DayMean day) {
-        return temperature(day.meanC()) + ", " + Numbers.show(day.date());
+        return temperature(day.meanC()) + ", " + numbers.show(day.date());
     }
 
-    private static String firstAndLast(ComfortSummary comfort) {
+    private String firstAndLast(ComfortSummary comfort) {
         Optional<MonthDay> last = comfort.lastDay();
         return comfort.firstDay()
-                .flatMap(f -> last.map(l -> Numbers.show(f) + ", " + Numbers.show(l)))
+                .flatMap(f -> last.map(l -> numbers.show(f) + ", " + numbers.show(l)))
                 .orElse("none");
     }
 
-    private static String hours(ComfortSummary comfort) {
-        return Numbers.show(comfort.openHoursAtComfort(), 0) + " of " + Numbers.show(comfort.openHours(), 0);
+    private String hours(ComfortSummary comfort) {
+        return numbers.show(comfort.openHoursAtComfort(), 0) + " of " + numbers.show(comfort.openHours(), 0);
     }
 
-    private static String warmUp(OptionalInt hours) {
+    private String warmUp(OptionalInt hours) {
         if (hours.isEmpty()) {
             return "never";
         }
         int h = hours.getAsInt();
-        return h < 48 ? h + " h" : Numbers.show(h / 24.0, 1) + " days";
+        return h < 48 ? h + " h" : numbers.show(h / 24.0, 1) + " days";
     }
 }

@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.scenario.Letterhead;
+import dev.warmlane.units.Notation;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -12,11 +13,18 @@ import java.util.function.Supplier;
  * @param title its title
  * @param place where and when it is; empty for nothing
  * @param letterhead who hands it over, and to whom
+ * @param notation how numbers are written in it
  * @param sections its sections in their order, whatever the place
  * @param data its tables for csv files
  */
 public record Report(
-        String name, String title, String place, Letterhead letterhead, List<Section> sections, List<Data> data) {
+        String name,
+        String title,
+        String place,
+        Letterhead letterhead,
+        Notation notation,
+        List<Section> sections,
+        List<Data> data) {
 
     /**
      * A table for a csv file; made when it is asked for, since it may be long.
@@ -27,8 +35,9 @@ public record Report(
     public record Data(String name, Supplier<Table> table) {}
 
     /** Without a letterhead. */
-    public Report(String name, String title, String place, List<Section> sections, List<Data> data) {
-        this(name, title, place, Letterhead.NONE, sections, data);
+    public Report(
+            String name, String title, String place, Notation notation, List<Section> sections, List<Data> data) {
+        this(name, title, place, Letterhead.NONE, notation, sections, data);
     }
 
     /** Keeps its own copies of the lists; a section without anything in it is left out. */

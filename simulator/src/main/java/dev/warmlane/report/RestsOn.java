@@ -72,7 +72,7 @@ final class RestsOn {
                                         + numbers.show(Measure.TEMPERATURE, CondensingBoiler.LOW_RETURN_C),
                                 electric -> "All electricity of the heater becomes heat of the pool",
                                 pump -> "The heat pump gives "
-                                        + Numbers.show(pump.rating().warm().cop(), 1)
+                                        + numbers.show(pump.rating().warm().cop(), 1)
                                         + " times its electricity as heat in air of "
                                         + numbers.show(
                                                 Measure.TEMPERATURE,
@@ -81,7 +81,7 @@ final class RestsOn {
                         isAssumed("heater", "efficiency")));
         point(
                 built.bathers().whenFull() > 0
-                        ? "At most " + Numbers.show(built.bathers().whenFull(), 0)
+                        ? "At most " + numbers.show(built.bathers().whenFull(), 0)
                                 + " people are in the water at a time"
                         : "What bathers add and take is not counted",
                 isAssumed("pool", "bathers"));
@@ -119,7 +119,7 @@ final class RestsOn {
                         .average()
                         .orElse(0)
                 * 24;
-        return "The " + cover.name() + " lies on the water " + Numbers.show(hours, hours < 9.95 ? 1 : 0)
+        return "The " + cover.name() + " lies on the water " + numbers.show(hours, hours < 9.95 ? 1 : 0)
                 + " hours a day, every day";
     }
 

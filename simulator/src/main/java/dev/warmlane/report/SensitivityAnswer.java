@@ -6,7 +6,6 @@ import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -17,14 +16,12 @@ final class SensitivityAnswer {
 
     private final ExposureStudy exposure;
     private final SensitivityStudy study;
-    private final UnitSystem units;
     private final Numbers numbers;
 
-    SensitivityAnswer(ExposureStudy exposure, SensitivityStudy study, UnitSystem units) {
+    SensitivityAnswer(ExposureStudy exposure, SensitivityStudy study, Numbers numbers) {
         this.exposure = exposure;
         this.study = study;
-        this.units = units;
-        this.numbers = new Numbers(units);
+        this.numbers = numbers;
     }
 
     Section section() {
@@ -48,7 +45,7 @@ final class SensitivityAnswer {
                 .append('.');
         study.effects().stream().findFirst().ifPresent(most -> text.append(
                         " Of single things the heat depends most on ")
-                .append(SensitivityTables.varied(most, units))
+                .append(SensitivityTables.varied(most, numbers))
                 .append(": ")
                 .append(change(most.low()))
                 .append(" at the first value, ")
@@ -56,9 +53,9 @@ final class SensitivityAnswer {
                 .append(" at the second."));
         if (study.effects().size() > 2) {
             text.append(" Next come ")
-                    .append(SensitivityTables.varied(study.effects().get(1), units))
+                    .append(SensitivityTables.varied(study.effects().get(1), numbers))
                     .append(", and ")
-                    .append(SensitivityTables.varied(study.effects().get(2), units))
+                    .append(SensitivityTables.varied(study.effects().get(2), numbers))
                     .append('.');
         }
         return text.append(" Effects of several at once do not simply add up.").toString();

@@ -7,7 +7,6 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -20,7 +19,6 @@ public final class SensitivityReport {
     private final String name;
     private final ExposureStudy exposure;
     private final SensitivityStudy study;
-    private final UnitSystem units;
     private final Numbers numbers;
     private final CommonSections common;
 
@@ -28,7 +26,6 @@ public final class SensitivityReport {
         this.name = described.installation().name();
         this.exposure = exposure;
         this.study = study;
-        this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
     }
@@ -47,6 +44,7 @@ public final class SensitivityReport {
                 report.name + ": what the forecast depends on",
                 report.common.place(),
                 described.settings().letterhead(),
+                described.settings().notation(),
                 report.sections(),
                 List.of(
                         new Data("exposure", () -> ExposureTables.all(exposure, described.units())),
@@ -56,7 +54,7 @@ public final class SensitivityReport {
     private List<Section> sections() {
         return CommonSections.list(
                 List.of(
-                        new SensitivityAnswer(exposure, study, units).section(),
+                        new SensitivityAnswer(exposure, study, numbers).section(),
                         common.lookAt(),
                         common.job(),
                         exposed(),
@@ -105,7 +103,7 @@ public final class SensitivityReport {
     }
 
     private Table square(String caption, PeriodColumn column) {
-        return ExposureTables.square(exposure, units, column).captioned(caption);
+        return ExposureTables.square(exposure, numbers, column).captioned(caption);
     }
 
     /** The table, and why each was varied so far. */
@@ -114,16 +112,16 @@ public final class SensitivityReport {
                 .words(described())
                 .with(
                         Set.of(Place.FIRST_SHEET),
-                        new Picture("sensitivity-heat", file -> SensitivityCharts.heat(file, name, study, units)))
-                .with(SensitivityTables.effects(study, units))
+                        new Picture("sensitivity-heat", file -> SensitivityCharts.heat(file, name, study, numbers)))
+                .with(SensitivityTables.effects(study, numbers))
                 .with(
                         TECHNICAL,
-                        new Picture("sensitivity-pool", file -> SensitivityCharts.pool(file, name, study, units)))
+                        new Picture("sensitivity-pool", file -> SensitivityCharts.pool(file, name, study, numbers)))
                 .with(
                         TECHNICAL,
                         new Picture(
                                 "sensitivity-" + FuelWords.of(study.described()).slug(),
-                                file -> SensitivityCharts.gas(file, name, study, units)));
+                                file -> SensitivityCharts.gas(file, name, study, numbers)));
     }
 
     private String described() {

@@ -15,18 +15,18 @@ public final class SensitivityTables {
     private SensitivityTables() {}
 
     /** For people: what each end adds to the season described. */
-    public static Table effects(SensitivityStudy study, UnitSystem units) {
-        TableBuilder<Sensitivity> table = new TableBuilder<Sensitivity>(units)
+    public static Table effects(SensitivityStudy study, Numbers numbers) {
+        TableBuilder<Sensitivity> table = new TableBuilder<Sensitivity>(numbers.units())
                 .words("parameter", "parameter", Sensitivity::name)
-                .words("described", "described", s -> SettingWords.of(s.described(), units))
+                .words("described", "described", s -> SettingWords.of(s.described(), numbers))
                 .words(
                         "low",
                         "low",
-                        s -> SettingWords.like(s.described(), s.low().setting(), units))
+                        s -> SettingWords.like(s.described(), s.low().setting(), numbers))
                 .words(
                         "high",
                         "high",
-                        s -> SettingWords.like(s.described(), s.high().setting(), units));
+                        s -> SettingWords.like(s.described(), s.high().setting(), numbers));
         ends(table, "heat\ndelivered\n", "delivered", Measure.HEAT, Sensitivity.Change::deliveredKwh);
         ends(table, "pool\nmean\n", "water", Measure.TEMPERATURE_DIFFERENCE, Sensitivity.Change::meanK);
         if (displaces(study)) {
@@ -60,8 +60,8 @@ public final class SensitivityTables {
     }
 
     /** A parameter with what it is varied between: {@code stop difference, 0.1 to 1 K}. */
-    public static String varied(Sensitivity parameter, UnitSystem units) {
-        return parameter.name() + ", " + SettingWords.range(parameter, units);
+    public static String varied(Sensitivity parameter, Numbers numbers) {
+        return parameter.name() + ", " + SettingWords.range(parameter, numbers);
     }
 
     /** Everything, for csv: a row for each end. */
@@ -75,8 +75,8 @@ public final class SensitivityTables {
                 .fed(fuel)
                 .words("parameter", r -> r.parameter.name())
                 .words("end", Row::end)
-                .words("described", r -> SettingWords.of(r.parameter.described(), units))
-                .words("setting", r -> SettingWords.of(r.values.setting(), units))
+                .words("described", r -> SettingWords.of(r.parameter.described(), new Numbers(units)))
+                .words("setting", r -> SettingWords.of(r.values.setting(), new Numbers(units)))
                 .periods(Row::season, PeriodColumn.WATER_MEAN)
                 .number("water_mean_change", Measure.TEMPERATURE_DIFFERENCE, r -> r.change()
                         .meanK())

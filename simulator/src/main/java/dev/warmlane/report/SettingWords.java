@@ -5,7 +5,6 @@ import dev.warmlane.study.Setting;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.Quantity;
-import dev.warmlane.units.UnitSystem;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.stream.Collectors;
@@ -22,46 +21,47 @@ final class SettingWords {
     private SettingWords() {}
 
     /** With its unit. */
-    static String of(Setting setting, UnitSystem units) {
+    static String of(Setting setting, Numbers numbers) {
         return setting.match(
-                numbers -> values(numbers, symbol(numbers, units)) + unitOf(setting, units), Setting.Words::text);
+                given -> values(given, symbol(given, numbers), numbers) + unitOf(setting, numbers), Setting.Words::text);
     }
 
     /** The two ends that something is varied between. */
-    static String range(Sensitivity varied, UnitSystem units) {
-        return like(varied.described(), varied.low().setting(), units) + " to "
-                + like(varied.described(), varied.high().setting(), units)
-                + unitOf(varied.described(), units);
+    static String range(Sensitivity varied, Numbers numbers) {
+        return like(varied.described(), varied.low().setting(), numbers) + " to "
+                + like(varied.described(), varied.high().setting(), numbers)
+                + unitOf(varied.described(), numbers);
     }
 
     /** Without a unit, which is that of a setting beside it. */
-    static String like(Setting beside, Setting setting, UnitSystem units) {
+    static String like(Setting beside, Setting setting, Numbers numbers) {
         return setting.match(
-                numbers -> beside.match(other -> values(numbers, symbol(other, units)), words -> of(setting, units)),
+                given -> beside.match(
+                        other -> values(given, symbol(other, numbers), numbers), words -> of(setting, numbers)),
                 Setting.Words::text);
     }
 
-    private static String unitOf(Setting setting, UnitSystem units) {
-        return setting.match(numbers -> (" " + Measure.written(symbol(numbers, units))).stripTrailing(), words -> "");
+    private static String unitOf(Setting setting, Numbers numbers) {
+        return setting.match(given -> (" " + Measure.written(symbol(given, numbers))).stripTrailing(), words -> "");
     }
 
-    private static String values(Setting.Numbers numbers, String symbol) {
-        return numbers.values().stream()
-                .map(value -> number(Quantity.in(symbol, value, numbers.dimension())))
+    private static String values(Setting.Numbers given, String symbol, Numbers numbers) {
+        return given.values().stream()
+                .map(value -> number(numbers, Quantity.in(symbol, value, given.dimension())))
                 .collect(Collectors.joining(", "));
     }
 
-    private static String symbol(Setting.Numbers numbers, UnitSystem units) {
-        Dimension dimension = numbers.dimension();
+    private static String symbol(Setting.Numbers given, Numbers numbers) {
+        Dimension dimension = given.dimension();
         boolean small =
-                dimension == Dimension.LENGTH && numbers.values().stream().allMatch(value -> value < SHORT_M);
+                dimension == Dimension.LENGTH && given.values().stream().allMatch(value -> value < SHORT_M);
         return small
-                ? Measure.SMALL_LENGTH.symbol(units)
-                : Measure.of(dimension).map(measure -> measure.symbol(units)).orElse(dimension.baseUnit());
+                ? Measure.SMALL_LENGTH.symbol(numbers.units())
+                : Measure.of(dimension).map(measure -> measure.symbol(numbers.units())).orElse(dimension.baseUnit());
     }
 
-    private static String number(double value) {
+    private static String number(Numbers numbers, double value) {
         BigDecimal rounded = new BigDecimal(value).round(DIGITS);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return rounded.signum() == 0 ? "0" : numbers.notation().numbers().decimals(rounded.stripTrailingZeros().toPlainString());
     }
 }

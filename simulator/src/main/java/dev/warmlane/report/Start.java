@@ -13,7 +13,7 @@ final class Start {
 
     /** In words after "it"; nothing for a pool that never closes and stood filled. */
     static Optional<String> of(Numbers numbers, SeasonForecast forecast) {
-        String date = " on " + Numbers.show(forecast.installation().season().first());
+        String date = " on " + numbers.show(forecast.installation().season().first());
         if (forecast.opening().early()) {
             return Optional.of(early(numbers, forecast.opening(), date));
         }

@@ -63,7 +63,8 @@ public record Subject(
         return summary.season();
     }
 
-    Numbers numbers() {
-        return new Numbers(units());
+    /** How its numbers are shown. */
+    public Numbers numbers() {
+        return new Numbers(units(), settings.notation());
     }
 }

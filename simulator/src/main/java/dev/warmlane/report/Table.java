@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.units.Notation;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -47,12 +48,12 @@ public record Table(String caption, List<Column> columns, List<List<Cell>> rows,
     }
 
     /** The cells of a row or total as a person reads them. */
-    public List<String> shown(List<Cell> row) {
+    public List<String> shown(List<Cell> row, Notation notation) {
         return IntStream.range(0, row.size())
                 .mapToObj(c -> row.get(c)
                         .match(
                                 words -> Printable.line(words.text()),
-                                number -> Numbers.show(
+                                number -> notation.show(
                                         number.value(), columns.get(c).decimals()),
                                 empty -> "-"))
                 .toList();

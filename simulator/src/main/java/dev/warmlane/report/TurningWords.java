@@ -65,9 +65,9 @@ final class TurningWords {
 
     private static String show(Numbers numbers, TurningVariable variable, double value) {
         return switch (variable) {
-            case ROOF_WIND_RATIO, ROOF_ALBEDO, INNER_WIND -> Numbers.show(value, 2);
+            case ROOF_WIND_RATIO, ROOF_ALBEDO, INNER_WIND -> numbers.show(value, 2);
             case POOL_TEMPERATURE -> numbers.show(Measure.TEMPERATURE, value);
-            case RACK_TILT -> Numbers.show(value, 0) + "°";
+            case RACK_TILT -> numbers.show(value, 0) + "°";
             case BOARD_U_VALUE -> numbers.show(Measure.FILM, value);
         };
     }

@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.Closure;
 import dev.warmlane.weather.FileYear;
@@ -30,6 +31,7 @@ public final class WeatherReport {
                 "weather",
                 weather.site().name(),
                 "",
+                Notation.usual(units),
                 List.of(
                         Section.of("What it is", Place.ANSWER).words(file(new Numbers(units), weather)),
                         Section.of("By month", Place.ANSWER).with(months(weather, units)),
@@ -65,7 +67,7 @@ public final class WeatherReport {
         }
         sections.add(Section.of("Left out", Place.ANSWER).points(leftOut.isEmpty() ? List.of("No year") : leftOut));
         sections.add(Section.of("To look at", Place.ANSWER).points(warnings.isEmpty() ? List.of("Nothing") : warnings));
-        return new Report("weather-years", file, "", sections, List.of());
+        return new Report("weather-years", file, "", Notation.usual(units), sections, List.of());
     }
 
     /** The section that other reports have of it; its warnings stand elsewhere. */
@@ -108,13 +110,13 @@ public final class WeatherReport {
         Site site = weather.site();
         List<String> lines = new ArrayList<>();
         lines.add((weather.fromFile() ? "File: " : "From a program: ") + weather.source());
-        lines.add("Place: " + Numbers.place(site) + ", " + numbers.show(Measure.LENGTH, site.elevationM())
+        lines.add("Place: " + numbers.place(site) + ", " + numbers.show(Measure.LENGTH, site.elevationM())
                 + " above the sea, UTC" + (site.utcOffsetHours() < 0 ? "-" : "+")
-                + Numbers.show(Math.abs(site.utcOffsetHours()), site.utcOffsetHours() % 1 == 0 ? 0 : 2));
+                + numbers.show(Math.abs(site.utcOffsetHours()), site.utcOffsetHours() % 1 == 0 ? 0 : 2));
         lines.add("Years it was taken from: " + years(weather));
         lines.add("Irradiance: "
                 + (weather.sun().isHourlyMean() ? "means over an hour, centred " : "instants, ")
-                + Numbers.show(weather.sun().offsetHours(0), 2) + " h after the hour's start");
+                + numbers.show(weather.sun().offsetHours(0), 2) + " h after the hour's start");
         lines.add("Long-wave of the sky: "
                 + switch (weather.longWaveOrigin()) {
                     case FILE -> "from the file" + estimated(weather.longWaveEstimatedHours());
@@ -177,7 +179,7 @@ public final class WeatherReport {
     private static String closure(Numbers numbers, Closure closure) {
         return "In numbers: global less diffuse and beam is " + irradiance(numbers, closure.usedRmseWm2()) + " "
                 + Measure.IRRADIANCE.unit(numbers.units()) + " (root mean square over "
-                + Numbers.show(closure.hours(), 0) + " hours of daylight; " + irradiance(numbers, 0.5) + " to "
+                + numbers.show(closure.hours(), 0) + " hours of daylight; " + irradiance(numbers, 0.5) + " to "
                 + irradiance(numbers, 3) + " is sound, up to " + irradiance(numbers, 9) + " usual in older files)"
                 + (closure.usedShiftHours() == closure.statedShiftHours()
                         ? ""
@@ -185,7 +187,7 @@ public final class WeatherReport {
     }
 
     private static String irradiance(Numbers numbers, double wm2) {
-        return Numbers.show(Measure.IRRADIANCE.in(numbers.units(), wm2), 1);
+        return numbers.show(Measure.IRRADIANCE.in(numbers.units(), wm2), 1);
     }
 
     private static String point(WeatherFinding finding) {

@@ -31,28 +31,28 @@ final class WorkingRangeSection {
     private List<String> points(WorkingRange range, int openDays) {
         List<String> points = new ArrayList<>();
         points.add("Dry collector standing in the sun: up to " + temperature(range.highestPlateC()) + "; "
-                + Numbers.show(range.hoursAbove60C(), 0) + " hours a year above "
+                + numbers.show(range.hoursAbove60C(), 0) + " hours a year above "
                 + temperature(WorkingRange.RIGID_PIPE_LIMIT_C) + ", where rigid plastic pipe softens");
         range.hottestFirstSlugC()
                 .ifPresent(slug -> points.add("First water pushed out of a collector that stood in the sun: up to "
                         + temperature(slug) + ", as much as the collectors hold"));
-        points.add("Frost: " + Numbers.show(range.frostHoursByAir(), 0) + " hours a year by the air, "
-                + Numbers.show(range.frostHoursByPlate(), 0)
+        points.add("Frost: " + numbers.show(range.frostHoursByAir(), 0) + " hours a year by the air, "
+                + numbers.show(range.frostHoursByPlate(), 0)
                 + " by the lower of air and dry collector (below " + temperature(WorkingRange.FROST_C)
-                + "), of which " + Numbers.show(range.frostHoursInSeason(), 0)
+                + "), of which " + numbers.show(range.frostHoursInSeason(), 0)
                 + " in the open season. The count by the collector is an upper bound: dew and frost that settle on it in"
                 + " clear calm nights would hold it warmer, and are not modelled");
         points.add(drainDown(range, openDays));
         points.add("Rigid PVC pipe moves by " + movement(range) + " between fixed points, from "
                 + temperature(range.lowestPlateC()) + " to " + temperature(range.highestPlateC()));
         if (range.hoursOutsideTest() > 0) {
-            points.add("In " + Numbers.show(range.hoursOutsideTest(), 0)
+            points.add("In " + numbers.show(range.hoursOutsideTest(), 0)
                     + " daylight hours of the year the wind lay outside the range that the collector was tested in");
         }
         return points;
     }
 
-    private static String drainDown(WorkingRange range, int openDays) {
+    private String drainDown(WorkingRange range, int openDays) {
         if (openDays == HourOfYear.DAYS) {
             return range.frostHoursInSeason() == 0
                     ? "The pool never closes and this typical year has no frost; a real year may have some"
@@ -61,19 +61,19 @@ final class WorkingRangeSection {
         return frostInSeason(range)
                 + range.drainDown()
                         .map(
-                                date -> "Drain rigid pipe before " + Numbers.show(date)
+                                date -> "Drain rigid pipe before " + numbers.show(date)
                                         + ", when this typical year first freezes after closing; a real year may freeze earlier")
                         .orElse("No frost between closing and opening in this typical year; a real year may have some");
     }
 
     /** Draining after closing is no help against frost before it. */
-    private static String frostInSeason(WorkingRange range) {
+    private String frostInSeason(WorkingRange range) {
         return range.firstFrostInSeason()
                 .flatMap(first -> range.lastFrostInSeason()
                         .map(last -> "It freezes in the open season too, "
                                 + (first.equals(last)
-                                        ? "on " + Numbers.show(first)
-                                        : "first on " + Numbers.show(first) + " and last on " + Numbers.show(last))
+                                        ? "on " + numbers.show(first)
+                                        : "first on " + numbers.show(first) + " and last on " + numbers.show(last))
                                 + ": the circuit must stand that, or drain itself whenever the pump stops. "))
                 .orElse("");
     }
@@ -82,8 +82,8 @@ final class WorkingRangeSection {
         boolean us = numbers.units() == UnitSystem.US;
         double bayM = us ? 100 * Units.FOOT : 1;
         double perShown = us ? 1000 * Units.INCH : 1;
-        return Numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_LOW) / perShown, 1) + " to "
-                + Numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_HIGH) / perShown, 1)
+        return numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_LOW) / perShown, 1) + " to "
+                + numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_HIGH) / perShown, 1)
                 + (us ? " inches for each 100 ft" : " mm for each metre");
     }
 

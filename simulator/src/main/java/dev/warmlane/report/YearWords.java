@@ -81,12 +81,9 @@ final class YearWords {
     /** A value with its unit. */
     String show(YearNumber number, double value) {
         return number == YearNumber.SAVED
-                ? Numbers.show(value, 0)
-                        + study.installation()
-                                .prices()
-                                .map(Prices::currency)
-                                .map(currency -> " " + currency)
-                                .orElse("")
+                ? numbers.money(
+                        value,
+                        study.installation().prices().map(Prices::currency).orElse(""))
                 : numbers.show(measure(number), value);
     }
 
@@ -101,7 +98,7 @@ final class YearWords {
             return "-";
         }
         if (measure(number) == Measure.DAYS) {
-            return Numbers.show(value.getAsDouble(), 1) + " days";
+            return numbers.show(value.getAsDouble(), 1) + " days";
         }
         return measure(number) == Measure.TEMPERATURE
                 ? numbers.show(Measure.TEMPERATURE_DIFFERENCE, value.getAsDouble())

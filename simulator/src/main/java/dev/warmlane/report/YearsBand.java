@@ -33,9 +33,9 @@ final class YearsBand {
         return section.words(text
                         + " This is the weather alone; how sheltered the pool lies is as uncertain in each of these years, and"
                         + " comes on top.")
-                .with(Place.DETAIL, YearsTables.spread(study, subject.units()))
+                .with(Place.DETAIL, YearsTables.spread(study, subject.numbers()))
                 .with(
                         Set.of(Place.TECHNICAL),
-                        new Picture("years-comfort", name -> YearsCharts.comfort(name, study, subject.units())));
+                        new Picture("years-comfort", name -> YearsCharts.comfort(name, study, subject.numbers())));
     }
 }

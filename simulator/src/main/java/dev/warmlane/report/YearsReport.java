@@ -56,6 +56,7 @@ public final class YearsReport {
                 study.installation().name() + ": real years",
                 report.common.place(),
                 described.settings().letterhead(),
+                described.settings().notation(),
                 report.sections(),
                 List.of(
                         new Data("years", () -> YearsTables.all(study, described.units())),
@@ -149,18 +150,18 @@ public final class YearsReport {
                         "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
                 .with(
                         Set.of(Place.FIRST_SHEET),
-                        new Picture("years-comfort", name -> YearsCharts.comfort(name, study, units)))
+                        new Picture("years-comfort", name -> YearsCharts.comfort(name, study, described.numbers())))
                 // thirty rows would not leave the first sheet one sheet of paper
                 .with(Place.PRINTED, YearsTables.years(study, units));
     }
 
     private Section differ() {
         return Section.of("How far years differ", Place.PRINTED)
-                .with(YearsTables.spread(study, units))
+                .with(YearsTables.spread(study, described.numbers()))
                 .with(
                         Set.of(Place.TECHNICAL),
                         new Picture("years-water", name -> YearsCharts.water(name, study, units)))
-                .with(Place.DETAIL, YearsTables.certainty(study, units));
+                .with(Place.DETAIL, YearsTables.certainty(study, described.numbers()));
     }
 
     /** Where the seasons in typical years fall: the one described with, where it is of the same place, and their own. */
@@ -195,8 +196,8 @@ public final class YearsReport {
     }
 
     /** Years, of which one that has as much counts half. */
-    private static String count(double years) {
-        return Numbers.show(years, years == Math.rint(years) ? 0 : 1);
+    private String count(double years) {
+        return described.numbers().show(years, years == Math.rint(years) ? 0 : 1);
     }
 
     private Section reading() {
@@ -221,7 +222,7 @@ public final class YearsReport {
     private Section asRead() {
         List<String> points = new ArrayList<>();
         points.add(weather.years().size() + (weather.years().size() == 1 ? " year" : " years") + " of "
-                + weather.site().name() + ", " + Numbers.place(weather.site()));
+                + weather.site().name() + ", " + described.numbers().place(weather.site()));
         if (!weather.gaps().isEmpty()) {
             points.add("Not there: " + list(weather.gaps()));
         }

@@ -40,12 +40,12 @@ public final class YearsTables {
     }
 
     /** For people: median, nine of ten, worst and best of each number. */
-    public static Table spread(YearsStudy study, UnitSystem units) {
-        YearWords words = new YearWords(study, new Numbers(units));
+    public static Table spread(YearsStudy study, Numbers numbers) {
+        YearWords words = new YearWords(study, numbers);
         List<YearsSpread> rows = words.asked().stream()
                 .flatMap(number -> study.spread(number).stream())
                 .toList();
-        return new TableBuilder<YearsSpread>(units)
+        return new TableBuilder<YearsSpread>(numbers.units())
                 .words("of the season", "number", s -> words.name(s.number()))
                 .words("middle\nyear", "median", s -> words.show(s.number(), s.median()))
                 .words("nine of ten\nyears", "nine_of_ten", s -> nineOfTen(words, s))
@@ -56,12 +56,12 @@ public final class YearsTables {
     }
 
     /** For people: how well so few years know median and nine of ten. */
-    static Table certainty(YearsStudy study, UnitSystem units) {
-        YearWords words = new YearWords(study, new Numbers(units));
+    static Table certainty(YearsStudy study, Numbers numbers) {
+        YearWords words = new YearWords(study, numbers);
         List<YearsSpread> rows = words.asked().stream()
                 .flatMap(number -> study.spread(number).stream())
                 .toList();
-        return new TableBuilder<YearsSpread>(units)
+        return new TableBuilder<YearsSpread>(numbers.units())
                 .words("of the season", "number", s -> words.name(s.number()))
                 .words("middle year:\nthe true value lies", "median", s -> interval(words, s, s.medianInterval()))
                 .words(

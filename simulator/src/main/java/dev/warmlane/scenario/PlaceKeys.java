@@ -3,6 +3,8 @@ package dev.warmlane.scenario;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Site;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.units.DateOrder;
+import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherReadOptions;
 
@@ -98,6 +100,17 @@ final class PlaceKeys {
             "units of the report; those in this file may be of either kind whatever is chosen here",
             UnitSystem.METRIC);
 
+    static final Key<NumberStyle> NUMBERS = Key.convention(
+            "numbers",
+            SampleKind.of(NumberStyle.class, NumberStyle::sample),
+            "how the report writes numbers; csv files have a decimal point whatever is chosen here",
+            NumberStyle.COMMA_POINT);
+    static final Key<DateOrder> DATES = Key.optional(
+            "dates",
+            SampleKind.of(DateOrder.class, DateOrder::sample),
+            "how the report writes dates",
+            "\"May 31\" with US units, else \"31 May\"");
+
     static final Key<String> COMPANY = letterhead("company", "who hands the report over, printed at its head");
     static final Key<String> CONTACT =
             letterhead("contact", "how to reach them: a name, a telephone number, an address");
@@ -115,6 +128,8 @@ final class PlaceKeys {
             "how the report is wanted",
             TITLE,
             UNITS,
+            NUMBERS,
+            DATES,
             COMPANY,
             CONTACT,
             LOGO,

@@ -2,6 +2,9 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
 import dev.warmlane.site.Roof;
+import dev.warmlane.units.DateOrder;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherReadOptions;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
@@ -134,7 +137,11 @@ final class PlaceReader {
         if (s.has(PlaceKeys.LOGO) && s.sound(PlaceKeys.LOGO)) {
             logo(s, scenarioFile).ifPresent(head::logo);
         }
-        return new ReportSettings(title, s.get(PlaceKeys.UNITS), head.build());
+        UnitSystem units = s.get(PlaceKeys.UNITS);
+        DateOrder dates = s.has(PlaceKeys.DATES)
+                ? s.get(PlaceKeys.DATES)
+                : Notation.usual(units).dates();
+        return new ReportSettings(title, units, new Notation(s.get(PlaceKeys.NUMBERS), dates), head.build());
     }
 
     private static String words(Section s, Key<String> key) {

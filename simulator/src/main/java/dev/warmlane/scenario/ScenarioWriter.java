@@ -95,7 +95,11 @@ public final class ScenarioWriter {
     }
 
     private static void report(TomlText out, ReportSettings report) {
-        out.section("[report]").key(PlaceKeys.TITLE, report.title()).key(PlaceKeys.UNITS, report.units());
+        out.section("[report]")
+                .key(PlaceKeys.TITLE, report.title())
+                .key(PlaceKeys.UNITS, report.units())
+                .key(PlaceKeys.NUMBERS, report.notation().numbers())
+                .key(PlaceKeys.DATES, report.notation().dates());
         Letterhead head = report.letterhead();
         words(out, PlaceKeys.COMPANY, head.company());
         words(out, PlaceKeys.CONTACT, head.contact());

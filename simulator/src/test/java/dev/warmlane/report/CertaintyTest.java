@@ -11,6 +11,7 @@ import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,8 @@ import org.junit.jupiter.api.Test;
 
 /** That text, page and csv tell the same doubt, and that it is in order. */
 class CertaintyTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final Map<String, Subject> ALL = all();
 
@@ -34,7 +37,7 @@ class CertaintyTest {
     void csvRunsFromLowOverLikelyToHigh() {
         ALL.forEach((name, subject) -> {
             Table table = csv(subject);
-            assertThat(table.rows().stream().limit(3).map(row -> table.shown(row)
+            assertThat(table.rows().stream().limit(3).map(row -> table.shown(row, PLAIN)
                             .get(0)))
                     .containsExactly("low", "likely", "high");
             for (int column = 1; column < table.columns().size(); column++) {

@@ -11,6 +11,8 @@ import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +30,8 @@ import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 class ForecastPageTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     static Stream<Subject> usual() {
         return SampleReports.usual().values().stream();
@@ -85,15 +89,15 @@ class ForecastPageTest {
             assertThat(months.get(month))
                     .startsWith(line[0])
                     .contains(
-                            Numbers.show(Double.parseDouble(line[delivered]), Measure.HEAT.decimals(report.units())),
-                            Numbers.show(Double.parseDouble(line[mean]), Measure.TEMPERATURE.decimals(report.units())));
+                            PLAIN.show(Double.parseDouble(line[delivered]), Measure.HEAT.decimals(report.units())),
+                            PLAIN.show(Double.parseDouble(line[mean]), Measure.TEMPERATURE.decimals(report.units())));
             assertThat(text).containsPattern(String.join(" +", escaped(months.get(month))));
         }
         SeasonLedger ledger = report.forecast().with();
         double kwh = ledger.heatKwh(Flow.COLLECTORS, Periods.season(ledger))
                 + ledger.heatKwh(Flow.PIPES, Periods.season(ledger));
         assertThat(months.get(months.size() - 1))
-                .contains(Numbers.show(Measure.HEAT.in(report.units(), kwh), Measure.HEAT.decimals(report.units())));
+                .contains(PLAIN.show(Measure.HEAT.in(report.units(), kwh), Measure.HEAT.decimals(report.units())));
     }
 
     @ParameterizedTest

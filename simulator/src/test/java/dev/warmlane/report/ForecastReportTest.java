@@ -23,6 +23,7 @@ import dev.warmlane.season.WorkingRange;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.wind.PoolShelter;
 import java.math.BigDecimal;
@@ -36,6 +37,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ForecastReportTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final List<Assumption> ASSUMED =
             List.of(new Assumption("roof", "albedo", "0.2", "aged dark roofing"));
@@ -164,11 +167,11 @@ class ForecastReportTest {
 
         assertThat(text)
                 .contains("It freezes in the open season too, first on "
-                        + Numbers.show(range.firstFrostInSeason().orElseThrow()) + " and last on "
-                        + Numbers.show(range.lastFrostInSeason().orElseThrow())
+                        + Notation.usual(UnitSystem.US).show(range.firstFrostInSeason().orElseThrow()) + " and last on "
+                        + Notation.usual(UnitSystem.US).show(range.lastFrostInSeason().orElseThrow())
                         + ": the circuit must stand that, or drain itself")
                 .contains("Drain rigid pipe before "
-                        + Numbers.show(range.drainDown().orElseThrow()))
+                        + Notation.usual(UnitSystem.US).show(range.drainDown().orElseThrow()))
                 .contains("The count by the collector is an upper bound");
     }
 
@@ -218,15 +221,15 @@ class ForecastReportTest {
         Site south = new Site("south", -37, 145, 200, 10);
         Site equator = new Site("equator", 4, 8, 200, 1);
 
-        assertThat(LookAt.awayFromTheSun(pitched(20, 0), north).orElseThrow())
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 0), north).orElseThrow())
                 .contains("face 0°", "stands in the south, 180°");
-        assertThat(LookAt.awayFromTheSun(pitched(20, 271), north)).isPresent();
-        assertThat(LookAt.awayFromTheSun(pitched(20, 89), north)).isPresent();
-        assertThat(LookAt.awayFromTheSun(pitched(20, 180), south).orElseThrow()).contains("stands in the north, 0°");
-        assertThat(LookAt.awayFromTheSun(pitched(20, 270), north)).isEmpty();
-        assertThat(LookAt.awayFromTheSun(pitched(9, 0), north)).isEmpty();
-        assertThat(LookAt.awayFromTheSun(pitched(20, 300), south)).isEmpty();
-        assertThat(LookAt.awayFromTheSun(pitched(20, 0), equator)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 271), north)).isPresent();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 89), north)).isPresent();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 180), south).orElseThrow()).contains("stands in the north, 0°");
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 270), north)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(9, 0), north)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 300), south)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 0), equator)).isEmpty();
     }
 
     private static CollectorArray pitched(double tiltDeg, double azimuthDeg) {
@@ -255,7 +258,7 @@ class ForecastReportTest {
     void firstMorningIsExplained() {
         assertThat(brief(SampleForecasts.MUNICIPAL, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains("It starts at "
-                        + Numbers.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
+                        + PLAIN.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
                         + " °C on 5 May, unheated until then");
         Installation given = SampleForecasts.MUNICIPAL.installation().toBuilder()
                 .startWater(new StartWater.Given(18))

@@ -26,6 +26,7 @@ import dev.warmlane.site.Schedule;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
@@ -36,6 +37,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Reports of pools that are not heated with gas. */
 class HeaterReportsTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final Heater PUMP = new HeatPump(
             Fuel.electricity(100),
@@ -94,8 +97,8 @@ class HeaterReportsTest {
         String text = TextWriter.full(ForecastReport.of(subject(billed))).replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("The last bill was " + Numbers.show(litres, 0) + " L of heating oil, 12,345 EUR")
-                .contains(Numbers.show(1 / billOverSimulated, 2) + " of it");
+                .contains("The last bill was " + PLAIN.show(litres, 0) + " L of heating oil, 12,345 EUR")
+                .contains(PLAIN.show(1 / billOverSimulated, 2) + " of it");
         assertThat(text.contains("They differ by more than a third")).isEqualTo(far);
     }
 

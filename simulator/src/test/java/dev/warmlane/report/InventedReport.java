@@ -1,5 +1,7 @@
 package dev.warmlane.report;
 
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -7,11 +9,14 @@ import java.util.Set;
 /** A small report of nothing, with every kind of block. */
 public final class InventedReport {
 
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
+
     /** All kinds of blocks, in all places. */
     public static final Report REPORT = new Report(
             "invented",
             "Märchenbad",
             "Nowhere, season 1 May to 2 May",
+            PLAIN,
             List.of(
                     Section.of("Answer", Place.ANSWER)
                             .words("A paragraph.", "", "Another one.")
@@ -44,6 +49,7 @@ public final class InventedReport {
                 "point",
                 title,
                 "",
+                PLAIN,
                 List.of(Section.of(title, Place.EVERYWHERE)
                         .points(List.of(point))
                         .words(point)),

@@ -1,10 +1,14 @@
 package dev.warmlane.report;
 
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** Reports whose first sheet is more or less full. */
 public final class InventedSheets {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private InventedSheets() {}
 
@@ -14,6 +18,7 @@ public final class InventedSheets {
                 "sheets",
                 "Märchenbad",
                 "",
+                PLAIN,
                 List.of(
                         Section.of("Answer", Place.ANSWER).words("A paragraph."),
                         Section.of("Early", Place.ANSWER)

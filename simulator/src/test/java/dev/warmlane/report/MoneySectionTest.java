@@ -15,6 +15,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -22,6 +23,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class MoneySectionTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final double CENT = 0.01;
 
@@ -72,8 +75,8 @@ class MoneySectionTest {
         assertThat(csv.rows()).hasSize(last + 1);
         assertThat(number(csv, 0, 2)).isCloseTo(-worth.investment().paid(), within(CENT));
         assertThat(likely).isCloseTo(worth.netPresentValue(), within(CENT)).isStrictlyBetween(low, high);
-        String told = Numbers.show(rounded(likely), 0) + " EUR " + Numbers.show(rounded(low), 0) + " to "
-                + Numbers.show(rounded(high), 0) + " EUR";
+        String told = PLAIN.show(rounded(likely), 0) + " EUR " + PLAIN.show(rounded(low), 0) + " to "
+                + PLAIN.show(rounded(high), 0) + " EUR";
         assertThat(text(subject)).contains("net present value " + told);
         assertThat(HtmlWriter.page(report, Optional.of("none"))
                         .replaceAll("<[^>]*>", " ")

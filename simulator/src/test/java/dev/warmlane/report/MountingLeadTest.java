@@ -55,7 +55,7 @@ class MountingLeadTest {
 
     @Test
     void conclusionStandsFirst() {
-        assertThat(new MountingAnswer(CLUB.mountings(), CLUB.units()).sentences())
+        assertThat(new MountingAnswer(CLUB.mountings(), new Numbers(CLUB.units())).sentences())
                 .startsWith("With the same area ")
                 .contains(" With all that fits the roof ");
     }

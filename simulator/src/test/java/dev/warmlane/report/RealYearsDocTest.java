@@ -8,6 +8,7 @@ import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearSeason;
 import dev.warmlane.study.YearsSpread;
 import dev.warmlane.study.YearsStudy;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.TypicalYear;
 import dev.warmlane.weather.WeatherYears;
@@ -25,6 +26,8 @@ import org.junit.jupiter.api.io.TempDir;
  * seasons are told, no row of a measurement.
  */
 class RealYearsDocTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final List<YearNumber> TOLD = List.of(
             YearNumber.WATER_MEAN,
@@ -80,7 +83,7 @@ class RealYearsDocTest {
                             (value - spread.median())
                                     / spread.standardDeviation().orElseThrow(),
                             1),
-                    Numbers.show(study.yearsBelow(number, typical), 1)));
+                    PLAIN.show(study.yearsBelow(number, typical), 1)));
         }
         return rows.toString();
     }

@@ -33,7 +33,7 @@ class ShownStudiesTest {
         AreaWorth worth = AreaWorth.of(
                         areas, new SharedForcing(described.forecast().weather()), Runs.onAllCores())
                 .orElseThrow();
-        show("areas.md", "areas, worth", new AreaMoney(worth, described.units()).table());
+        show("areas.md", "areas, worth", new AreaMoney(worth, described.numbers()).table());
     }
 
     @Test
@@ -42,12 +42,12 @@ class ShownStudiesTest {
         show(
                 "areas.md",
                 "exposure, pool",
-                ExposureTables.square(studies.exposure(), studies.units(), PeriodColumn.WATER_MEAN));
+                ExposureTables.square(studies.exposure(), new Numbers(studies.units()), PeriodColumn.WATER_MEAN));
         show(
                 "areas.md",
                 "exposure, heat",
-                ExposureTables.square(studies.exposure(), studies.units(), PeriodColumn.DELIVERED));
-        Table effects = SensitivityTables.effects(studies.sensitivity(), studies.units());
+                ExposureTables.square(studies.exposure(), new Numbers(studies.units()), PeriodColumn.DELIVERED));
+        Table effects = SensitivityTables.effects(studies.sensitivity(), new Numbers(studies.units()));
         show(
                 "areas.md",
                 "largest effects",

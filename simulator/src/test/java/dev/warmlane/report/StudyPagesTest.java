@@ -10,6 +10,8 @@ import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -31,6 +33,8 @@ import org.xml.sax.InputSource;
 
 /** The pages of studies. */
 class StudyPagesTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     @TempDir
     private Path folder;
@@ -84,9 +88,9 @@ class StudyPagesTest {
         assertThat(tables(areas(studies))).contains(shown(AreaTables.areas(studies.areas(), units)));
         assertThat(tables(sensitivity(studies)))
                 .contains(
-                        shown(SensitivityTables.effects(studies.sensitivity(), units)),
-                        shown(ExposureTables.square(studies.exposure(), units, PeriodColumn.WATER_MEAN)),
-                        shown(ExposureTables.square(studies.exposure(), units, PeriodColumn.DELIVERED)));
+                        shown(SensitivityTables.effects(studies.sensitivity(), new Numbers(units))),
+                        shown(ExposureTables.square(studies.exposure(), new Numbers(units), PeriodColumn.WATER_MEAN)),
+                        shown(ExposureTables.square(studies.exposure(), new Numbers(units), PeriodColumn.DELIVERED)));
     }
 
     @Test
@@ -111,7 +115,7 @@ class StudyPagesTest {
         MountingResult best = results.stream()
                 .max(Comparator.comparingDouble(MountingResult::deliveredKwh))
                 .orElseThrow();
-        MountingAnswer headline = new MountingAnswer(studies.mountings(), studies.units());
+        MountingAnswer headline = new MountingAnswer(studies.mountings(), new Numbers(studies.units()));
 
         assertThat(headline.sentences())
                 .contains(
@@ -146,7 +150,7 @@ class StudyPagesTest {
 
     @Test
     void oneMountingAndOneAreaAreNotCompared() {
-        assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), SampleStudies.SINGLE.units()).sentences())
+        assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), new Numbers(SampleStudies.SINGLE.units())).sentences())
                 .contains("With 210 m² of collectors “flat” gives")
                 .doesNotContain("most heat", "than");
         assertThat(answer(SampleStudies.SINGLE).sentences())
@@ -167,13 +171,14 @@ class StudyPagesTest {
     @Test
     void headlineOfSensitivityNamesTheLargestEffect() {
         SampleStudies studies = SampleStudies.MUNICIPAL;
-        SensitivityAnswer headline = new SensitivityAnswer(studies.exposure(), studies.sensitivity(), studies.units());
+        SensitivityAnswer headline = new SensitivityAnswer(
+                studies.exposure(), studies.sensitivity(), new Numbers(studies.units()));
 
         assertThat(headline.sentences())
                 .contains(
                         "depends most on "
                                 + SensitivityTables.varied(
-                                        studies.sensitivity().effects().get(0), studies.units()),
+                                        studies.sensitivity().effects().get(0), new Numbers(studies.units())),
                         new Numbers(studies.units())
                                 .show(
                                         Measure.HEAT,
@@ -282,7 +287,7 @@ class StudyPagesTest {
 
     private static List<List<String>> shown(Table table) {
         return Stream.concat(table.rows().stream(), table.totals().stream())
-                .map(table::shown)
+                .map(row -> table.shown(row, PLAIN))
                 .toList();
     }
 }

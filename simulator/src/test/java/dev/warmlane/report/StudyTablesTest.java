@@ -38,6 +38,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Studies as text and as csv that is read back. */
 class StudyTablesTest {
 
+
     /** Half of the last decimal that a csv file has. */
     private static final double WRITTEN = 0.5e-4;
 
@@ -202,7 +203,7 @@ class StudyTablesTest {
                 FORCING,
                 Runs.onAllCores());
 
-        Table means = ExposureTables.square(exposure, UnitSystem.METRIC, PeriodColumn.WATER_MEAN);
+        Table means = ExposureTables.square(exposure, new Numbers(UnitSystem.METRIC), PeriodColumn.WATER_MEAN);
 
         assertThat(means.rows()).hasSize(2);
         assertThat(means.columns().stream().map(Column::header))
@@ -225,7 +226,7 @@ class StudyTablesTest {
     private static String described(SensitivityStudy study, String name, UnitSystem units) {
         return study.effects().stream()
                 .filter(s -> s.name().equals(name))
-                .map(s -> SettingWords.of(s.described(), units))
+                .map(s -> SettingWords.of(s.described(), new Numbers(units)))
                 .findFirst()
                 .orElseThrow();
     }

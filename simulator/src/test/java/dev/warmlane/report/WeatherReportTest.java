@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherSummary;
 import dev.warmlane.weather.WeatherYear;
@@ -13,6 +14,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class WeatherReportTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static String text(WeatherYear weather, UnitSystem units) {
         return TextWriter.full(WeatherReport.of(weather, units));
@@ -33,7 +36,7 @@ class WeatherReportTest {
                         "Quality",
                         "irradiance agree with the sun at the time that is stated: nothing to",
                         "In numbers: ")
-                .contains(Numbers.show(air, 1))
+                .contains(PLAIN.show(air, 1))
                 .doesNotContain("NaN", "null");
     }
 

@@ -7,6 +7,7 @@ import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Site;
+import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,7 +32,7 @@ class WinterSeasonTest {
         Installation built = SampleForecasts.MUNICIPAL.installation().toBuilder()
                 .season(new OpeningSeason(MonthDay.parse("--" + first), MonthDay.parse("--" + last), Schedule.ALWAYS))
                 .build();
-        String found = LookAt.inWinter(built, southern ? SOUTH : NORTH).orElse("");
+        String found = LookAt.inWinter(new Numbers(UnitSystem.METRIC), built, southern ? SOUTH : NORTH).orElse("");
         assertThat(found.isEmpty()).isEqualTo(told.isEmpty());
         assertThat(found).contains(told);
     }

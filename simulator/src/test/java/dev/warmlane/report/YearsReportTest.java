@@ -9,6 +9,7 @@ import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearSeason;
 import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.RealYears;
 import dev.warmlane.weather.TypicalYear;
@@ -21,6 +22,8 @@ import org.junit.jupiter.api.Test;
 
 /** The report of real years says what the study holds. */
 class YearsReportTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final Subject DESCRIBED = SampleReports.MUNICIPAL;
     private static final WeatherYear WEATHER = DESCRIBED.forecast().weather();
@@ -58,9 +61,9 @@ class YearsReportTest {
         assertThat(years.rows()).hasSize(10);
         for (int i = 0; i < 10; i++) {
             YearSeason season = STUDY.seasons().get(i);
-            assertThat(years.shown(years.rows().get(i)).subList(0, 2))
+            assertThat(years.shown(years.rows().get(i), PLAIN).subList(0, 2))
                     .containsExactly(
-                            season.label(), Numbers.show(season.season().water().meanC(), 1));
+                            season.label(), PLAIN.show(season.season().water().meanC(), 1));
         }
         assertThat(text()).contains("Not there: 2005", "it is left out of 2000, 2004, 2008");
     }
@@ -71,7 +74,7 @@ class YearsReportTest {
         double below = STUDY.yearsBelow(YearNumber.WATER_MEAN, YearSeason.of("typical", 2004, DESCRIBED.forecast()));
         assertThat(below).isBetween(3.5, 5.0);
         assertThat(text())
-                .contains("in the middle of the real ones; " + Numbers.show(below, below == Math.rint(below) ? 0 : 1)
+                .contains("in the middle of the real ones; " + PLAIN.show(below, below == Math.rint(below) ? 0 : 1)
                         + " of 10 have less");
         YearSeason own = STUDY.inWeather("own", OWN.weather());
         assertThat(text())
@@ -123,7 +126,7 @@ class YearsReportTest {
         assertThat(csv).contains("\nwater_mean_degf,10,", "\ngas_burned_therms,10,", "\nsaved_money,10,");
         double median = STUDY.spread(YearNumber.AIR_MEAN).orElseThrow().median();
         assertThat(CsvWriter.csv(YearsTables.allSpreads(STUDY, UnitSystem.METRIC)))
-                .containsPattern("\nair_mean_degc,10," + Numbers.show(median, 2).replace(".", "\\."));
+                .containsPattern("\nair_mean_degc,10," + PLAIN.show(median, 2).replace(".", "\\."));
     }
 
     @Test

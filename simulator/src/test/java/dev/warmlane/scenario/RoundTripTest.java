@@ -49,6 +49,9 @@ import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.units.DateOrder;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -68,6 +71,7 @@ class RoundTripTest {
     private static final ReportSettings REPORT = new ReportSettings(
             "A \"quoted\" title \\ für Löwen",
             UnitSystem.US,
+            new Notation(NumberStyle.SPACE_COMMA, DateOrder.DAY_FIRST),
             Letterhead.builder()
                     .company("Löwenwerke")
                     .contact("A. Muster, 0000 / 12 34")

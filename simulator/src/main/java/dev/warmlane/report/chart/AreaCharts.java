@@ -38,37 +38,39 @@ public final class AreaCharts {
     private static final double FAR = 1.5;
 
     private final AreaStudy study;
+    private final Numbers numbers;
     private final UnitSystem units;
     private final double[] area;
 
-    private AreaCharts(AreaStudy study, UnitSystem units) {
+    private AreaCharts(AreaStudy study, Numbers numbers) {
         this.study = study;
-        this.units = units;
+        this.numbers = numbers;
+        this.units = numbers.units();
         this.area = shown(Measure.AREA, AreaDesign::areaM2);
     }
 
     /** Heat and gas; like the others nothing for a study of one area, where there is nothing to draw a line to. */
-    public static Optional<Chart> heat(String name, AreaStudy study, UnitSystem units) {
-        return of(study, units, charts -> charts.heat(name));
+    public static Optional<Chart> heat(String name, AreaStudy study, Numbers numbers) {
+        return of(study, numbers, charts -> charts.heat(name));
     }
 
     /** What a unit of area gives, and what one more adds. */
-    public static Optional<Chart> worth(String name, AreaStudy study, UnitSystem units) {
-        return of(study, units, charts -> charts.perArea(name));
+    public static Optional<Chart> worth(String name, AreaStudy study, Numbers numbers) {
+        return of(study, numbers, charts -> charts.perArea(name));
     }
 
     /** What each area is worth over the years, between the bounds of its doubt. */
-    public static Optional<Chart> value(String name, AreaWorth worth, UnitSystem units) {
-        return of(worth.study(), units, charts -> charts.value(name, worth));
+    public static Optional<Chart> value(String name, AreaWorth worth, Numbers numbers) {
+        return of(worth.study(), numbers, charts -> charts.value(name, worth));
     }
 
     /** Days at comfort. */
-    public static Optional<Chart> comfort(String name, AreaStudy study, UnitSystem units) {
-        return of(study, units, charts -> charts.comfort(name));
+    public static Optional<Chart> comfort(String name, AreaStudy study, Numbers numbers) {
+        return of(study, numbers, charts -> charts.comfort(name));
     }
 
-    private static Optional<Chart> of(AreaStudy study, UnitSystem units, Function<AreaCharts, Chart> chart) {
-        return study.designs().size() < 2 ? Optional.empty() : Optional.of(chart.apply(new AreaCharts(study, units)));
+    private static Optional<Chart> of(AreaStudy study, Numbers numbers, Function<AreaCharts, Chart> chart) {
+        return study.designs().size() < 2 ? Optional.empty() : Optional.of(chart.apply(new AreaCharts(study, numbers)));
     }
 
     private FuelWords fuel() {
@@ -108,7 +110,7 @@ public final class AreaCharts {
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
         return chart(
-                name, "What does each " + new Numbers(units).unitOfArea() + " give, and what does one more add?", plot);
+                name, "What does each " + numbers.unitOfArea() + " give, and what does one more add?", plot);
     }
 
     private Chart value(String name, AreaWorth worth) {
@@ -154,7 +156,7 @@ public final class AreaCharts {
         return chart(
                 name,
                 "On how many days is the pool at "
-                        + new Numbers(units)
+                        + numbers
                                 .show(Measure.TEMPERATURE, study.installation().comfortC())
                         + " or above?",
                 plot);
@@ -175,10 +177,9 @@ public final class AreaCharts {
                         Arrays.stream(places).min().orElse(0),
                         Arrays.stream(places).max().orElse(0),
                         X_STEPS),
-                shown -> Numbers.show(shown, 0),
+                Plot.Label.WHOLE,
                 yTitle,
                 Scale.withZero(Y_STEPS, values));
-        Numbers numbers = new Numbers(units);
         study.designs().stream()
                 .filter(AreaDesign::asDescribed)
                 .findFirst()

@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.units.Notation;
 import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -101,7 +102,7 @@ final class BarPlot implements Plot {
     }
 
     @Override
-    public List<Tick> ticks() {
+    public List<Tick> ticks(Notation notation) {
         int width = PlotStyle.width() / categories.size() - BETWEEN_LABELS;
         return IntStream.range(0, categories.size())
                 .mapToObj(i -> new Tick(i + 0.5, Lettering.broken(categories.get(i), width)))

@@ -1,5 +1,7 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -32,8 +34,14 @@ public final class Chart {
     private final String title;
     private final String subtitle;
     private final Plot plot;
+    private final Notation notation;
 
     Chart(String name, String title, String subtitle, Plot plot) {
+        this(name, title, subtitle, plot, Notation.usual(UnitSystem.METRIC));
+    }
+
+    private Chart(String name, String title, String subtitle, Plot plot, Notation notation) {
+        this.notation = notation;
         this.name = name;
         this.title = title;
         this.subtitle = subtitle;
@@ -47,7 +55,12 @@ public final class Chart {
 
     /** The same without the report's title, for a page that bears it already. */
     public Chart inPage() {
-        return new Chart(name, title, "", plot);
+        return new Chart(name, title, "", plot, notation);
+    }
+
+    /** The same with the numbers and dates along its axes in a notation. */
+    public Chart in(Notation other) {
+        return new Chart(name, title, subtitle, plot, other);
     }
 
     /** Height of the picture. */
@@ -104,6 +117,7 @@ public final class Chart {
     /** The plot pads itself all around; the labels of its x axis go into the padding and below. */
     private void paintPlot(Graphics2D g, int height) {
         AxesChart<?, ?> painter = plot.painter();
+        PlotStyle.write(painter.getStyler(), plot, notation);
         AffineTransform before = g.getTransform();
         int beside = RowLabels.width(plot.rows());
         g.translate(beside, plotTop());
@@ -116,7 +130,7 @@ public final class Chart {
         double left = painter.getScreenXFromChart(plot.left());
         double right = painter.getScreenXFromChart(plot.right());
         double baseline = painter.getScreenYFromChart(plot.y().low()) + LABEL_ROW;
-        for (Plot.Tick tick : plot.ticks()) {
+        for (Plot.Tick tick : plot.ticks(notation)) {
             double row = baseline;
             for (String line : tick.label().split("\n", -1)) {
                 Lettering label = Lettering.plain(line);
@@ -150,7 +164,7 @@ public final class Chart {
 
     /** Lines of the tallest label below the plot. */
     private int labelRows() {
-        return plot.ticks().stream()
+        return plot.ticks(notation).stream()
                 .mapToInt(tick -> tick.label().split("\n", -1).length)
                 .max()
                 .orElse(1);

@@ -1,6 +1,5 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
 import java.awt.Color;
 import java.util.Arrays;
 import java.util.List;
@@ -39,7 +38,7 @@ public final class ComputedOverMeasured {
         LinePlot plot = new LinePlot(
                 "measured " + quantity,
                 scale,
-                value -> Numbers.show(value, scale.decimals()),
+                (value, notation) -> notation.show(value, scale.decimals()),
                 "computed " + quantity,
                 scale);
         if (measuredWithin > 0) {

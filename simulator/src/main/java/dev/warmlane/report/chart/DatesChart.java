@@ -35,7 +35,7 @@ public final class DatesChart {
         LinePlot plot = new LinePlot(
                 "weeks that an end of the season moves",
                 new Scale(0, Math.max(1, most), 1),
-                shown -> Numbers.show(shown, 0),
+                Plot.Label.WHOLE,
                 heated
                         ? measure.unit(units) + " of " + fuel.word() + " in the season"
                         : "days at comfort in the season",

@@ -34,12 +34,12 @@ final class DurationChart {
         LinePlot plot = new LinePlot(
                 "open hours at or above this temperature",
                 Scale.holding(0, with.length, X_STEPS),
-                hours -> Numbers.show(hours, 0),
+                Plot.Label.WHOLE,
                 "water temperature, " + Measure.TEMPERATURE.unit(subject.units()),
                 Scale.holding(lowest, highest, Y_STEPS));
         plot.level(
                 "comfort, "
-                        + new Numbers(subject.units())
+                        + subject.numbers()
                                 .show(
                                         Measure.TEMPERATURE,
                                         subject.installation().comfortC()),

@@ -22,7 +22,8 @@ final class HeldPoolChart {
 
     private HeldPoolChart() {}
 
-    static Chart of(String name, MountingStudy study, UnitSystem units) {
+    static Chart of(String name, MountingStudy study, Numbers numbers) {
+        UnitSystem units = numbers.units();
         double[] water = temperaturesC();
         List<MountingResult> results = study.sameArea();
         List<double[]> heat = results.stream()
@@ -42,12 +43,12 @@ final class HeldPoolChart {
         LinePlot plot = new LinePlot(
                 "water held at, " + Measure.TEMPERATURE.unit(units),
                 Scale.holding(Math.min(x[0], mean), Math.max(x[x.length - 1], mean), X_STEPS),
-                shown -> Numbers.show(shown, 0),
+                Plot.Label.WHOLE,
                 Measure.HEAT_PER_AREA.unit(units) + " in the season",
                 Scale.withZero(Y_STEPS, heat.toArray(double[][]::new)));
         plot.upright(
                 "this pool's mean with “" + results.get(0).option().name() + "”, "
-                        + new Numbers(units).show(Measure.TEMPERATURE, meanC),
+                        + numbers.show(Measure.TEMPERATURE, meanC),
                 mean,
                 Palette.FAINT_INK,
                 Pen.HAIR);
@@ -57,7 +58,7 @@ final class HeldPoolChart {
         }
         return new Chart(
                 name,
-                "How much less does each " + new Numbers(units).unitOfArea() + " give to warmer water?",
+                "How much less does each " + numbers.unitOfArea() + " give to warmer water?",
                 study.template().name(),
                 plot);
     }

@@ -1,12 +1,11 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
+import dev.warmlane.units.Notation;
 import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -25,22 +24,20 @@ final class LinePlot implements Plot {
     private final String xTitle;
     private final Scale x;
     private final Scale y;
-    private final List<Tick> ticks;
+    private final Label xLabel;
 
     /** A plot without lines; {@code xLabel} writes the ticks of x. */
-    LinePlot(String xTitle, Scale x, DoubleFunction<String> xLabel, String yTitle, Scale y) {
+    LinePlot(String xTitle, Scale x, Label xLabel, String yTitle, Scale y) {
         this.xTitle = xTitle;
         this.x = x;
         this.y = y;
-        this.ticks = x.ticks(xLabel);
+        this.xLabel = xLabel;
         PlotStyle.apply(chart.getStyler(), y);
         chart.setYAxisTitle(yTitle);
         chart.getStyler().setMarkerSize(POINT_SIZE);
         chart.getStyler()
                 .setXAxisMin(x.low())
                 .setXAxisMax(x.high())
-                // not seen: the ticks below are
-                .setXAxisTickLabelsFormattingFunction(value -> Numbers.show(value, x.decimals()))
                 .setXAxisTickMarkSpacingHint(PlotStyle.xSpacing(x));
     }
 
@@ -103,8 +100,13 @@ final class LinePlot implements Plot {
     }
 
     @Override
-    public List<Tick> ticks() {
-        return ticks;
+    public List<Tick> ticks(Notation notation) {
+        return x.ticks(at -> xLabel.at(at, notation));
+    }
+
+    @Override
+    public Optional<Scale> x() {
+        return Optional.of(x);
     }
 
     @Override

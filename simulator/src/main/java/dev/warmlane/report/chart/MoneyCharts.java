@@ -1,6 +1,5 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
 import dev.warmlane.units.Estimate;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -32,7 +31,7 @@ public final class MoneyCharts {
         LinePlot plot = new LinePlot(
                 "years after the collectors are paid",
                 Scale.holding(0, Math.max(1, years.size() - 1), X_STEPS),
-                year -> Numbers.show(year, 0),
+                Plot.Label.WHOLE,
                 currency + ", as money of today",
                 Scale.withZero(Y_STEPS, low, high));
         plot.band(BAND, x, low, high, Palette.faint(Palette.SKY_BLUE, 0.45));

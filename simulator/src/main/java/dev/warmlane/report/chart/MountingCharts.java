@@ -47,8 +47,8 @@ public final class MountingCharts {
     }
 
     /** Heat against the temperature that the water is held at. */
-    public static Optional<Chart> held(String name, MountingStudy study, UnitSystem units) {
-        return Optional.of(HeldPoolChart.of(name, study, units));
+    public static Optional<Chart> held(String name, MountingStudy study, Numbers numbers) {
+        return Optional.of(HeldPoolChart.of(name, study, numbers));
     }
 
     /** Both comparisons in one picture; of a mounting of which nothing fits the roof the bar has no length. */

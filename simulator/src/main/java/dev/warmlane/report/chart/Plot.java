@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.units.Notation;
 import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -18,7 +19,12 @@ sealed interface Plot permits LinePlot, BarPlot, RowPlot {
     List<? extends AxesChartSeries> series();
 
     /** The ticks of the x axis, whose labels the library would set on no common line. */
-    List<Tick> ticks();
+    List<Tick> ticks(Notation notation);
+
+    /** The range of the x axis and its ticks; nothing where things are named along it. */
+    default Optional<Scale> x() {
+        return Optional.empty();
+    }
 
     /** What the x axis counts; empty where its labels say it. */
     String xTitle();
@@ -63,6 +69,17 @@ sealed interface Plot permits LinePlot, BarPlot, RowPlot {
      * @param hatch its hatch
      */
     record Bar(Rectangle2D place, Color colour, Hatch hatch) {}
+
+    /** Writes what stands at a place of an axis. */
+    @FunctionalInterface
+    interface Label {
+
+        /** A number without decimals. */
+        Label WHOLE = (place, notation) -> notation.show(place, 0);
+
+        /** What stands there. */
+        String at(double place, Notation notation);
+    }
 
     /**
      * A tick of an axis.

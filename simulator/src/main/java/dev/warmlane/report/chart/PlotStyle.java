@@ -1,6 +1,6 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
+import dev.warmlane.units.Notation;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.util.Locale;
@@ -51,8 +51,15 @@ final class PlotStyle {
                 .setAxisTitlePadding(8)
                 .setYAxisMin(y.low())
                 .setYAxisMax(y.high())
-                .setYAxisTickLabelsFormattingFunction(value -> Numbers.show(value, y.decimals()))
                 .setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT, y));
+    }
+
+    /** Has the numbers along the axes written; those of x are not seen, but take room. */
+    static void write(AxesChartStyler styler, Plot plot, Notation notation) {
+        styler.setYAxisTickLabelsFormattingFunction(
+                value -> notation.show(value, plot.y().decimals()));
+        plot.x().ifPresent(x ->
+                styler.setXAxisTickLabelsFormattingFunction(value -> notation.show(value, x.decimals())));
     }
 
     /** About how wide a plot with ticks along y is. */

@@ -1,6 +1,6 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
+import dev.warmlane.units.Notation;
 import java.awt.Color;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -45,8 +45,6 @@ final class RowPlot implements Plot {
         chart.getStyler()
                 .setXAxisMin(x.low())
                 .setXAxisMax(x.high())
-                // not seen: the ticks below are
-                .setXAxisTickLabelsFormattingFunction(value -> Numbers.show(value, x.decimals()))
                 .setXAxisTickMarkSpacingHint(spacing)
                 .setYAxisTicksVisible(false)
                 .setPlotGridHorizontalLinesVisible(false);
@@ -97,8 +95,13 @@ final class RowPlot implements Plot {
     }
 
     @Override
-    public List<Tick> ticks() {
-        return x.ticks(at -> Numbers.show(at, x.decimals()));
+    public List<Tick> ticks(Notation notation) {
+        return x.ticks(at -> notation.show(at, x.decimals()));
+    }
+
+    @Override
+    public Optional<Scale> x() {
+        return Optional.of(x);
     }
 
     @Override

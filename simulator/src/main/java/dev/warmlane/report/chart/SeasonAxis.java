@@ -2,6 +2,7 @@ package dev.warmlane.report.chart;
 
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.units.Notation;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -55,13 +56,13 @@ final class SeasonAxis {
     }
 
     /** What stands at a tick: the date that begins there, the time too where it is counted in hours. */
-    String label(double position) {
+    String label(double position, Notation notation) {
         return switch (unit) {
-            case MONTH -> "1 " + name(Math.floorMod((int) Math.round(position), MONTHS) + 1);
-            case DAY -> date(ledger.hourOfYear((int) Math.round(24 * position)));
+            case MONTH -> notation.dates().show("1", name(Math.floorMod((int) Math.round(position), MONTHS) + 1));
+            case DAY -> date(ledger.hourOfYear((int) Math.round(24 * position)), notation);
             case HOUR -> {
                 int hour = ledger.hourOfYear((int) Math.round(position));
-                yield date(hour) + " " + HourOfYear.hourOfDay(hour) + ":00";
+                yield date(hour, notation) + " " + HourOfYear.hourOfDay(hour) + ":00";
             }
         };
     }
@@ -75,8 +76,9 @@ final class SeasonAxis {
         return MONTHS * year + month - 1 + inMonth;
     }
 
-    private static String date(int hour) {
-        return HourOfYear.dayOfMonth(hour) + " " + name(HourOfYear.monthOf(hour));
+    private static String date(int hour, Notation notation) {
+        return notation.dates()
+                .show(String.valueOf(HourOfYear.dayOfMonth(hour)), name(HourOfYear.monthOf(hour)));
     }
 
     private static String name(int month) {

@@ -63,7 +63,7 @@ final class SeasonTemperatureChart {
     /** Draws the levels. */
     static void levels(LinePlot plot, Subject subject) {
         Installation built = subject.installation();
-        Numbers numbers = new Numbers(subject.units());
+        Numbers numbers = subject.numbers();
         double[] levels = levels(subject);
         built.heater()
                 .ifPresent(heater -> plot.level(

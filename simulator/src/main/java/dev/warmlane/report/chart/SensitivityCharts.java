@@ -1,11 +1,11 @@
 package dev.warmlane.report.chart;
 
 import dev.warmlane.report.FuelWords;
+import dev.warmlane.report.Numbers;
 import dev.warmlane.report.SensitivityTables;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -27,33 +27,33 @@ public final class SensitivityCharts {
      * @param file the name of its files
      * @param name what the installation is called
      * @param study what was varied
-     * @param units units of the numbers
+     * @param numbers how they are shown
      */
-    public static Optional<Chart> heat(String file, String name, SensitivityStudy study, UnitSystem units) {
-        return of(file, name, "heat delivered", study, units, Measure.HEAT, Sensitivity.Change::deliveredKwh);
+    public static Optional<Chart> heat(String file, String name, SensitivityStudy study, Numbers numbers) {
+        return of(file, name, "heat delivered", study, numbers, Measure.HEAT, Sensitivity.Change::deliveredKwh);
     }
 
     /** The pool's mean temperature. */
-    public static Optional<Chart> pool(String file, String name, SensitivityStudy study, UnitSystem units) {
+    public static Optional<Chart> pool(String file, String name, SensitivityStudy study, Numbers numbers) {
         return of(
                 file,
                 name,
                 "pool's mean temperature",
                 study,
-                units,
+                numbers,
                 Measure.TEMPERATURE_DIFFERENCE,
                 Sensitivity.Change::meanK);
     }
 
     /** The gas displaced; nothing where there is no heater either. */
-    public static Optional<Chart> gas(String file, String name, SensitivityStudy study, UnitSystem units) {
+    public static Optional<Chart> gas(String file, String name, SensitivityStudy study, Numbers numbers) {
         return SensitivityTables.displaces(study)
                 ? of(
                         file,
                         name,
                         FuelWords.of(study.described()).wordDisplaced(),
                         study,
-                        units,
+                        numbers,
                         Measure.HEAT,
                         Sensitivity.Change::replacedKwh)
                 : Optional.empty();
@@ -64,7 +64,7 @@ public final class SensitivityCharts {
             String name,
             String what,
             SensitivityStudy study,
-            UnitSystem units,
+            Numbers numbers,
             Measure measure,
             ToDoubleFunction<Sensitivity.Change> number) {
         return study.effects().isEmpty()
@@ -73,11 +73,11 @@ public final class SensitivityCharts {
                         file,
                         "What changes the " + what + " most, one thing at a time?",
                         name,
-                        plot(study, units, measure, number)));
+                        plot(study, numbers, measure, number)));
     }
 
     private static RowPlot plot(
-            SensitivityStudy study, UnitSystem units, Measure measure, ToDoubleFunction<Sensitivity.Change> number) {
+            SensitivityStudy study, Numbers numbers, Measure measure, ToDoubleFunction<Sensitivity.Change> number) {
         List<Sensitivity> sorted = study.effects().stream()
                 .sorted(Comparator.comparingDouble((Sensitivity s) -> Math.max(
                                 Math.abs(number.applyAsDouble(s.low().change())),
@@ -85,12 +85,12 @@ public final class SensitivityCharts {
                         .reversed())
                 .toList();
         double[] low =
-                shown(sorted, units, measure, s -> number.applyAsDouble(s.low().change()));
+                shown(sorted, numbers, measure, s -> number.applyAsDouble(s.low().change()));
         double[] high =
-                shown(sorted, units, measure, s -> number.applyAsDouble(s.high().change()));
+                shown(sorted, numbers, measure, s -> number.applyAsDouble(s.high().change()));
         RowPlot plot = new RowPlot(
-                sorted.stream().map(s -> SensitivityTables.varied(s, units)).toList(),
-                measure.unit(units) + " more (right) or less (left) than as planned",
+                sorted.stream().map(s -> SensitivityTables.varied(s, numbers)).toList(),
+                measure.unit(numbers.units()) + " more (right) or less (left) than as planned",
                 Scale.withZero(STEPS, low, high));
         plot.bars(LOW, low, Palette.YELLOW);
         plot.bars(HIGH, high, Palette.BLUE);
@@ -98,9 +98,9 @@ public final class SensitivityCharts {
     }
 
     private static double[] shown(
-            List<Sensitivity> effects, UnitSystem units, Measure measure, ToDoubleFunction<Sensitivity> number) {
+            List<Sensitivity> effects, Numbers numbers, Measure measure, ToDoubleFunction<Sensitivity> number) {
         return effects.stream()
-                .mapToDouble(s -> measure.in(units, number.applyAsDouble(s)))
+                .mapToDouble(s -> measure.in(numbers.units(), number.applyAsDouble(s)))
                 .toArray();
     }
 }

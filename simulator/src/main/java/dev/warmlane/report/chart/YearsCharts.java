@@ -33,9 +33,9 @@ public final class YearsCharts {
     private YearsCharts() {}
 
     /** Days at comfort of every year; nothing for a single one, which has nothing beside it. */
-    public static Optional<Chart> comfort(String name, YearsStudy study, UnitSystem units) {
+    public static Optional<Chart> comfort(String name, YearsStudy study, Numbers numbers) {
         String title = "Days at "
-                + new Numbers(units)
+                + numbers
                         .show(Measure.TEMPERATURE, study.installation().comfortC())
                 + " or above in every year";
         int open = study.seasons().get(0).season().comfort().openDays();
@@ -44,7 +44,7 @@ public final class YearsCharts {
                 title,
                 "days, of " + open + " open",
                 study,
-                units,
+                numbers.units(),
                 Measure.DAYS,
                 YearNumber.DAYS_AT_COMFORT,
                 YearNumber.DAYS_AT_COMFORT_WITHOUT);
@@ -83,7 +83,7 @@ public final class YearsCharts {
         LinePlot plot = new LinePlot(
                 "",
                 new Scale(0, years + 1, 1),
-                at -> at < 0.5 || at > years + 0.5 ? "" : labels.get((int) Math.round(at) - 1),
+                (at, notation) -> at < 0.5 || at > years + 0.5 ? "" : labels.get((int) Math.round(at) - 1),
                 yTitle,
                 y);
         boolean collectors = !study.installation().arrays().isEmpty();

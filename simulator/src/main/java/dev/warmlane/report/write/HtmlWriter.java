@@ -10,6 +10,7 @@ import dev.warmlane.report.Report;
 import dev.warmlane.report.Section;
 import dev.warmlane.report.Table;
 import dev.warmlane.scenario.Letterhead;
+import dev.warmlane.units.Notation;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -45,7 +46,7 @@ public final class HtmlWriter {
      * @param withoutCharts why there are no charts on it; nothing where there are
      */
     public static String page(Report report, Optional<String> withoutCharts) {
-        Blocks blocks = new Blocks(withoutCharts.isEmpty());
+        Blocks blocks = new Blocks(withoutCharts.isEmpty(), report.notation());
         FirstSheet sheet = FirstSheet.of(report, withoutCharts.isEmpty());
         List<Map<String, Object>> first = sections(report, sheet::of, blocks);
         List<Map<String, Object>> technical = new ArrayList<>(sections(report, sheet::gaveWay, blocks));
@@ -112,7 +113,7 @@ public final class HtmlWriter {
     }
 
     /** What the template has of each kind of block; nothing where it is not shown. */
-    private record Blocks(boolean charts) implements Block.Kinds<Map<String, Object>> {
+    private record Blocks(boolean charts, Notation notation) implements Block.Kinds<Map<String, Object>> {
 
         @Override
         public Map<String, Object> words(Block.Words words) {
@@ -144,7 +145,7 @@ public final class HtmlWriter {
             return charts
                     ? picture.chart()
                             .map(chart -> Map.<String, Object>of(
-                                    "picture", chart.inPage().svg()))
+                                    "picture", chart.inPage().in(notation).svg()))
                             .orElse(Map.of())
                     : Map.of();
         }
@@ -177,8 +178,8 @@ public final class HtmlWriter {
             return Map.of("lines", column.header().lines().toList(), "unit", column.unit(), "kind", kind(column));
         }
 
-        private static Map<String, Object> row(Table table, List<Cell> cells) {
-            List<String> shown = table.shown(cells);
+        private Map<String, Object> row(Table table, List<Cell> cells) {
+            List<String> shown = table.shown(cells, notation);
             return Map.of(
                     "cells",
                     IntStream.range(0, shown.size())

@@ -4,6 +4,7 @@ import dev.warmlane.files.FileSet;
 import dev.warmlane.report.Block;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.chart.Drawing;
+import dev.warmlane.units.Notation;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,17 +28,19 @@ public record ReportFiles(FileSet files, Optional<String> withoutCharts) {
         report.data()
                 .forEach(data -> files.add(
                         data.name() + ".csv", CsvWriter.csv(data.table().get())));
-        report.pictures().forEach(picture -> addTo(files, picture, withoutCharts.isEmpty()));
+        report.pictures().forEach(picture -> addTo(files, picture, withoutCharts.isEmpty(), report.notation()));
         return new ReportFiles(files, withoutCharts);
     }
 
     /** A picture that an earlier run left beside an older page goes. */
-    private static void addTo(FileSet files, Block.Picture picture, boolean drawn) {
+    private static void addTo(FileSet files, Block.Picture picture, boolean drawn, Notation notation) {
         String png = "charts/" + picture.name() + ".png";
         String svg = "charts/" + picture.name() + ".svg";
         files.supersede(List.of(png, svg));
         if (drawn) {
-            picture.chart().ifPresent(chart -> files.add(png, chart.png()).add(svg, chart.svg()));
+            picture.chart()
+                    .map(chart -> chart.in(notation))
+                    .ifPresent(chart -> files.add(png, chart.png()).add(svg, chart.svg()));
         }
     }
 }

@@ -3,6 +3,7 @@ package dev.warmlane.report.write;
 import dev.warmlane.files.Printable;
 import dev.warmlane.report.Column;
 import dev.warmlane.report.Table;
+import dev.warmlane.units.Notation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,11 +15,11 @@ final class TableText {
     private TableText() {}
 
     /** Its caption, headings, rows and totals, a line each. */
-    static List<String> lines(Table table) {
+    static List<String> lines(Table table, Notation notation) {
         List<Column> columns = table.columns();
         List<List<String>> head = head(table);
-        List<List<String>> body = table.rows().stream().map(table::shown).toList();
-        List<List<String>> totals = table.totals().stream().map(table::shown).toList();
+        List<List<String>> body = table.rows().stream().map(row -> table.shown(row, notation)).toList();
+        List<List<String>> totals = table.totals().stream().map(row -> table.shown(row, notation)).toList();
         int[] width = new int[columns.size()];
         for (List<List<String>> part : List.of(head, body, totals)) {
             for (List<String> row : part) {

@@ -6,6 +6,8 @@ import dev.warmlane.report.Place;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Section;
 import dev.warmlane.report.Table;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,8 +18,6 @@ public final class TextWriter {
     static final int WIDTH = 96;
 
     private static final String BULLET = "- ";
-
-    private static final Lines LINES = new Lines();
 
     private TextWriter() {}
 
@@ -31,9 +31,14 @@ public final class TextWriter {
         return text(report, Place.BRIEF);
     }
 
-    /** A table alone: aligned columns, lines ending with a line feed. */
+    /** A table alone in the usual notation: aligned columns, lines ending with a line feed. */
     public static String table(Table table) {
-        return String.join("\n", TableText.lines(table)) + '\n';
+        return table(table, Notation.usual(UnitSystem.METRIC));
+    }
+
+    /** A table alone. */
+    public static String table(Table table, Notation notation) {
+        return String.join("\n", TableText.lines(table, notation)) + '\n';
     }
 
     private static String text(Report report, Place place) {
@@ -44,8 +49,9 @@ public final class TextWriter {
                 .append('\n');
         LetterheadLines.of(report.letterhead())
                 .forEach(line -> text.append(Printable.line(line)).append('\n'));
+        Lines writer = new Lines(report.notation());
         for (Section section : report.at(place)) {
-            List<String> lines = lines(section.at(place));
+            List<String> lines = lines(section.at(place), writer);
             if (!lines.isEmpty()) {
                 text.append('\n').append(Printable.line(section.heading())).append('\n');
                 lines.forEach(line ->
@@ -56,11 +62,11 @@ public final class TextWriter {
     }
 
     /** Blocks of words follow each other; what is set in columns has an empty line around it. */
-    private static List<String> lines(List<Block> blocks) {
+    private static List<String> lines(List<Block> blocks, Lines writer) {
         List<String> lines = new ArrayList<>();
         boolean columnsBefore = false;
         for (Block block : blocks) {
-            List<String> more = block.as(LINES);
+            List<String> more = block.as(writer);
             boolean columns = block.inColumns();
             if (!lines.isEmpty() && !more.isEmpty() && (columns || columnsBefore)) {
                 lines.add("");
@@ -91,7 +97,7 @@ public final class TextWriter {
     }
 
     /** The lines of each kind of block. */
-    private static final class Lines implements Block.Kinds<List<String>> {
+    private record Lines(Notation notation) implements Block.Kinds<List<String>> {
 
         @Override
         public List<String> words(Block.Words words) {
@@ -125,7 +131,7 @@ public final class TextWriter {
 
         @Override
         public List<String> table(Table table) {
-            return TableText.lines(table);
+            return TableText.lines(table, notation);
         }
 
         @Override

@@ -13,6 +13,8 @@ import dev.warmlane.season.WaterCourse;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,6 +26,8 @@ import org.knowm.xchart.XYSeries;
 
 /** Charts show the numbers of ledger and summaries. */
 class ChartDataTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     /** Sums in another order. */
     private static final double ROUNDING = 1e-9;
@@ -110,7 +114,7 @@ class ChartDataTest {
         BarPlot plot =
                 (BarPlot) HeatAndGasChart.of("name", report).orElseThrow().plot();
 
-        assertThat(plot.ticks().stream().map(Plot.Tick::label))
+        assertThat(plot.ticks(PLAIN).stream().map(Plot.Tick::label))
                 .containsExactlyElementsOf(
                         months.stream().map(m -> m.period().label()).toList());
         for (CategorySeries bars : plot.series()) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.Subject;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -29,6 +31,8 @@ import org.knowm.xchart.internal.chartpart.AxesChart;
 import org.xml.sax.InputSource;
 
 class ForecastChartsTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     private static final Pattern ID = Pattern.compile(" id=\"([^\"]+)\"");
     private static final double INCH_M = 0.0254;
@@ -92,7 +96,7 @@ class ForecastChartsTest {
                     levels,
                     chart.name() + ", levels");
             if (plot instanceof LinePlot) {
-                List<Double> places = plot.ticks().stream()
+                List<Double> places = plot.ticks(PLAIN).stream()
                         .map(tick -> painter.getScreenXFromChart(tick.at()))
                         .toList();
                 assertLines(lines(x, Chart.WIDTH, at -> image.getRGB(at, top + y)), places, chart.name() + ", places");

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.Subject;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.Stream;
@@ -15,6 +17,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 
 class SeasonAxisTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     /** Positions on paper are computed in doubles from pixels. */
     private static final double PIXEL_ROUNDING = 1e-6;
@@ -72,7 +76,7 @@ class SeasonAxisTest {
         Chart chart = SeasonTemperatureChart.of("name", report);
         chart.paint(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics());
         AxesChart<?, ?> painter = chart.plot().painter();
-        List<Double> ticks = chart.plot().ticks().stream()
+        List<Double> ticks = chart.plot().ticks(PLAIN).stream()
                 .map(tick -> painter.getScreenXFromChart(tick.at()))
                 .toList();
 
@@ -83,7 +87,7 @@ class SeasonAxisTest {
     }
 
     private static List<String> labels(Subject report) {
-        return SeasonTemperatureChart.of("name", report).plot().ticks().stream()
+        return SeasonTemperatureChart.of("name", report).plot().ticks(PLAIN).stream()
                 .map(Plot.Tick::label)
                 .toList();
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.PlateFlow;
+import dev.warmlane.report.Numbers;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
 import dev.warmlane.report.SensitivityTables;
@@ -14,6 +15,8 @@ import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.StringReader;
@@ -36,6 +39,8 @@ import org.xml.sax.InputSource;
 
 /** Charts of studies can be drawn and show the numbers of the studies. */
 class StudyChartsTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     /** Sums in another order. */
     private static final double ROUNDING = 1e-9;
@@ -113,7 +118,7 @@ class StudyChartsTest {
                     from = -1;
                 }
             }
-            double[] ticks = plot.ticks().stream()
+            double[] ticks = plot.ticks(PLAIN).stream()
                     .mapToDouble(tick -> beside + plot.painter().getScreenXFromChart(tick.at()))
                     .toArray();
             assertThat(lines).as(chart.name()).hasSize(ticks.length);
@@ -130,7 +135,7 @@ class StudyChartsTest {
             Plot plot = chart.plot();
             chart.paint(new BufferedImage(Chart.WIDTH, chart.height(), BufferedImage.TYPE_INT_RGB).createGraphics());
             double end = Double.NEGATIVE_INFINITY;
-            for (Plot.Tick tick : plot.ticks()) {
+            for (Plot.Tick tick : plot.ticks(PLAIN)) {
                 double half = Arrays.stream(tick.label().split("\n", -1))
                                 .mapToDouble(line -> Lettering.plain(line).width())
                                 .max()
@@ -291,7 +296,7 @@ class StudyChartsTest {
             largest.add(Math.max(Math.abs(low[i]), Math.abs(high[i])));
             String label = plot.rows().get(i).label();
             Sensitivity parameter = studies.sensitivity().effects().stream()
-                    .filter(s -> SensitivityTables.varied(s, studies.units()).equals(label))
+                    .filter(s -> SensitivityTables.varied(s, new Numbers(studies.units())).equals(label))
                     .findFirst()
                     .orElseThrow();
             assertThat(low[i])

@@ -6,6 +6,8 @@ import dev.warmlane.report.InventedReport;
 import dev.warmlane.report.Report;
 import dev.warmlane.scenario.Letterhead;
 import dev.warmlane.scenario.Logo;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.io.StringReader;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +18,8 @@ import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
 
 class HtmlWriterTest {
+
+    private static final Notation PLAIN = Notation.usual(UnitSystem.METRIC);
 
     @Test
     void writesEveryKindOfBlockOnItsSheet() throws Exception {
@@ -40,7 +44,7 @@ class HtmlWriterTest {
                 .offer("17")
                 .date("3 May")
                 .build();
-        Report report = new Report("r", "A title", "", head, InventedReport.REPORT.sections(), List.of());
+        Report report = new Report("r", "A title", "", head, PLAIN, InventedReport.REPORT.sections(), List.of());
         Document page = parsed(HtmlWriter.page(report));
 
         assertThat(text(page, "header")).isEqualTo("<b>Sunny</b> Pools555-0100 Prepared for the clubOffer 173 May");
