@@ -24,7 +24,7 @@ class ReportNotationTest {
     private static final Notation PLACE = new Notation(NumberStyle.POINT_COMMA, DateOrder.MONTH_FIRST);
 
     /** What a number with a decimal point or a comma between thousands looks like: the notation that is not asked for. */
-    private static final Pattern OTHER = Pattern.compile("(?<![\\d.,])(?:\\d{1,3}(?:,\\d{3})+|\\d+\\.\\d{1,2})(?![\\d.,]*\\d)");
+    private static final Pattern OTHER = Pattern.compile("(?<![\\d.,])(?:[1-9]\\d{0,2}(?:,\\d{3})+|\\d+\\.\\d{1,2})(?![\\d.,]*\\d)");
 
     private static final Pattern DAY_FIRST = Pattern.compile("\\b\\d{1,2} (?:January|February|March|April|May|June|July"
             + "|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec)\\b");
