@@ -73,6 +73,9 @@ final class BandWords {
     }
 
     private String withUnit(BandQuantity quantity, double one, Estimate value) {
+        if (quantity.measure() == Measure.TEMPERATURE_DIFFERENCE) {
+            return bare(quantity, one, value) + " degrees";
+        }
         return quantity.measure() == Measure.MONEY
                 ? numbers.aboutMoney(one, value, currency)
                 : numbers.about(quantity.measure(), one, value);

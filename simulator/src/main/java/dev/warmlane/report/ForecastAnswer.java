@@ -195,11 +195,9 @@ final class ForecastAnswer {
                         .orElse(pump));
     }
 
+    /** Its range stands with the money over the years. */
     private String paidBack(Worth over) {
-        String range = worth.paybackRange(over);
-        return (worth.payback(over).startsWith("not") ? "paid back " : "paid back in ")
-                + worth.payback(over)
-                + (range.isEmpty() ? "" : ", " + range);
+        return (worth.payback(over).startsWith("not") ? "paid back " : "paid back in ") + worth.payback(over);
     }
 
     /** What leaves the two numbers that an owner looks at least certain, one sentence for both where it is the same. */

@@ -22,6 +22,8 @@ import java.util.stream.IntStream;
 /** What the collectors cost and bring over the years. */
 final class MoneySection {
 
+    private static final Set<Place> FIRST = Set.of(Place.FIRST_SHEET);
+
     private final Subject subject;
     private final SeasonBand band;
     private final BandWords words;
@@ -63,7 +65,10 @@ final class MoneySection {
         Optional<Worth> worth = money.worth();
         worth.ifPresent(this::worth);
         costPerKwh();
-        return section.words(money.terms(subject.installation().offer().terms()))
+        Section told = worth.map(what -> section.with(FIRST, new Block.KeyFigures(figures(paid, what)))
+                        .givingWay())
+                .orElse(section);
+        return told.words(money.terms(subject.installation().offer().terms()))
                 .with(new Table(
                         List.of(
                                 Column.ofWords("", "what"),
@@ -73,6 +78,24 @@ final class MoneySection {
                         List.of()))
                 .words(worth.map(this::meaning)
                         .orElse("This pool has no heater: what warmer water is worth is for the owner to say."));
+    }
+
+    /** What stands on the first sheet: what is paid, what comes back, and when. */
+    private List<Block.Figure> figures(Investment paid, Worth worth) {
+        BandQuantity saved = money.savedPerYear().said(subject.season());
+        BandQuantity value = money.netPresentValue();
+        return List.of(
+                new Block.Figure(
+                        amount(paid.price() - paid.grant()),
+                        "paid for the collectors",
+                        paid.grant() > 0 ? "the grant taken off" : ""),
+                new Block.Figure(words.likely(saved), saved.words(), words.beside(saved), ""),
+                new Block.Figure(
+                        words.likely(value),
+                        "net over " + worth.terms().years() + " years, as money of today",
+                        words.beside(value),
+                        "interest " + MoneyWords.percent(numbers, worth.terms().interest()) + " a year"),
+                new Block.Figure(money.payback(worth), "until they are paid back", money.paybackRange(worth), ""));
     }
 
     private void worth(Worth worth) {

@@ -30,17 +30,24 @@ final class MountingAnswer {
     }
 
     Section section() {
-        return CommonSections.answer(
+        Section answer = CommonSections.answer(
                 numbers,
                 Stream.concat(area.stream(), roof.stream()).map(MountingResult::season),
                 sentences(),
                 figures());
+        return conclusion().isEmpty() ? answer : answer.with(Place.PRINTED, new Block.Words(details()));
     }
 
-    /** The answer in a few sentences, the conclusion first. */
+    /** The answer in a few sentences: which leads, or what there is of the only one. */
     String sentences() {
-        return conclusion() + sameArea() + " " + sameRoof()
-                + reason().map(why -> " " + why).orElse("") + " This holds for this weather, this roof and this pool.";
+        String conclusion = conclusion();
+        return (conclusion.isEmpty() ? sameArea() + " " + sameRoof() + " " : conclusion)
+                + "This holds for this weather, this roof and this pool.";
+    }
+
+    /** How much each gives, and what speaks most for the first. */
+    String details() {
+        return sameArea() + " " + sameRoof() + reason().map(why -> " " + why).orElse("");
     }
 
     /** Which mounting leads, in both comparisons; nothing where there is one alone. */

@@ -33,7 +33,7 @@ final class MountingTables {
             table.optionalCount("\nrows", "rows", MountingTables::rows)
                     .optional("row\npitch", "row_pitch", Measure.LENGTH, MountingTables::pitch);
         }
-        return table.number("heat\ndelivered", "delivered", Measure.HEAT, MountingResult::deliveredKwh)
+        table.number("heat\ndelivered", "delivered", Measure.HEAT, MountingResult::deliveredKwh)
                 .number(
                         "against\nfirst",
                         "against_first",
@@ -44,9 +44,13 @@ final class MountingTables {
                 .count("days at\ncomfort", "days_at_comfort", r -> r.season()
                         .comfort()
                         .daysAtComfort())
-                .fed(FuelWords.of(results.get(0).season()))
-                .period(gasHeader(results), MountingResult::season, PeriodColumn.GAS_DISPLACED)
-                .period("\npump", MountingResult::season, PeriodColumn.PUMP)
+                .fed(FuelWords.of(results.get(0).season()));
+        if (PeriodColumn.displaces(results.get(0).season())) {
+            table.period(
+                    FuelWords.of(results.get(0).season()).heading() + "\ndisplaced",
+                    MountingResult::season, PeriodColumn.GAS_DISPLACED);
+        }
+        return table.period("\npump", MountingResult::season, PeriodColumn.PUMP)
                 .period("heat not\nneeded", MountingResult::season, PeriodColumn.REFUSED)
                 .build(results);
     }
@@ -136,12 +140,6 @@ final class MountingTables {
 
     static OptionalDouble filmBack(LightBudget light) {
         return light.filmBackWm2K() > 0 ? OptionalDouble.of(light.filmBackWm2K()) : OptionalDouble.empty();
-    }
-
-    private static String gasHeader(List<MountingResult> results) {
-        boolean heated = results.stream().anyMatch(r -> PeriodColumn.displaces(r.season()));
-        String word = FuelWords.of(results.get(0).season()).word();
-        return heated ? word + "\ndisplaced" : word + " of\na heater";
     }
 
     private static TableBuilder<MountingResult> working(TableBuilder<MountingResult> table) {

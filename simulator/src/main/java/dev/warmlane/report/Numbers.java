@@ -55,6 +55,11 @@ public record Numbers(UnitSystem units, Notation notation) {
         return show(threeDigits(measure.in(units, value)), measure.decimals(units)) + " " + measure.unit(units);
     }
 
+    /** A difference of temperatures in words of an owner: {@code 2.4 degrees}. */
+    public String degrees(double kelvin) {
+        return show(Measure.TEMPERATURE_DIFFERENCE.in(units, kelvin), 1) + " degrees";
+    }
+
     /** An amount of money for a headline. */
     public String aboutMoney(double amount, String currency) {
         return notation.money(show(threeDigits(amount), 0), currency);

@@ -45,19 +45,11 @@ final class SensitivityAnswer {
                 .append('.');
         study.effects().stream().findFirst().ifPresent(most -> text.append(
                         " Of single things the heat depends most on ")
-                .append(SensitivityTables.varied(most, numbers))
-                .append(": ")
-                .append(change(most.low()))
-                .append(" at the first value, ")
-                .append(change(most.high()))
-                .append(" at the second."));
-        if (study.effects().size() > 2) {
-            text.append(" Next come ")
-                    .append(SensitivityTables.varied(study.effects().get(1), numbers))
-                    .append(", and ")
-                    .append(SensitivityTables.varied(study.effects().get(2), numbers))
-                    .append('.');
-        }
+                .append(DoubtWords.of(most))
+                .append(next())
+                .append(". The first alone may make it ")
+                .append(change(most))
+                .append('.'));
         return text.append(" Effects of several at once do not simply add up.").toString();
     }
 
@@ -105,9 +97,23 @@ final class SensitivityAnswer {
         return numbers.range(measure, cases.getMin(), cases.getMax());
     }
 
+    private String next() {
+        return study.effects().size() < 3
+                ? ""
+                : ", then on " + DoubtWords.of(study.effects().get(1)) + " and "
+                        + DoubtWords.of(study.effects().get(2));
+    }
+
+    /** At the two ends: {@code 643 kWh more or 9,026 kWh less}; once where one end changes nothing. */
+    private String change(Sensitivity varied) {
+        String low = change(varied.low());
+        String high = change(varied.high());
+        return low.isEmpty() ? high : high.isEmpty() || low.equals(high) ? low : low + " or " + high;
+    }
+
     private String change(Sensitivity.End end) {
         double kwh = end.change().deliveredKwh();
-        String shown = numbers.show(Measure.HEAT, Math.abs(kwh));
-        return shown.equals(numbers.show(Measure.HEAT, 0)) ? "no change" : shown + (kwh < 0 ? " less" : " more");
+        String shown = numbers.about(Measure.HEAT, Math.abs(kwh));
+        return shown.equals(numbers.about(Measure.HEAT, 0)) ? "" : shown + (kwh < 0 ? " less" : " more");
     }
 }

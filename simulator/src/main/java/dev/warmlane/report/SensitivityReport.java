@@ -79,10 +79,10 @@ public final class SensitivityReport {
                 .toList();
     }
 
-    /** The 3 x 3 of pool and roof in the wind; for gas there is no room on the first sheet. */
+    /** The 3 x 3 of pool and roof in the wind. */
     private Section exposed() {
         boolean outdoor = exposure.cases().get(0).poolWindFactor().isPresent();
-        Section section = Section.of("Sheltered and exposed", Place.ANSWER)
+        Section section = Section.of("Sheltered and exposed", Place.PRINTED)
                 .words(
                         outdoor
                                 ? "How much wind reaches pool and roof is the least known of all. The pool's number is the wind at"
@@ -96,9 +96,7 @@ public final class SensitivityReport {
                         square("Heat delivered by the collectors", PeriodColumn.DELIVERED));
         FuelWords fuel = FuelWords.of(study.described());
         return ExposureTables.displaces(exposure)
-                ? section.with(
-                        Place.PRINTED,
-                        square(FuelWords.capital(fuel.wordDisplaced()) + fuel.counted(), PeriodColumn.GAS_DISPLACED))
+                ? section.with(square(FuelWords.capital(fuel.wordDisplaced()) + fuel.counted(), PeriodColumn.GAS_DISPLACED))
                 : section;
     }
 

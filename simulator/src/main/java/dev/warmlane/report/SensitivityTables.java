@@ -59,9 +59,9 @@ public final class SensitivityTables {
                         s -> number.applyAsDouble(s.high().change()));
     }
 
-    /** A parameter with what it is varied between: {@code stop difference, 0.1 to 1 K}. */
+    /** A parameter in an owner's words, with what it is varied between: {@code wind at the water, 0.15 to 0.4}. */
     public static String varied(Sensitivity parameter, Numbers numbers) {
-        return parameter.name() + ", " + SettingWords.range(parameter, numbers);
+        return DoubtWords.varied(parameter, numbers);
     }
 
     /** Everything, for csv: a row for each end. */

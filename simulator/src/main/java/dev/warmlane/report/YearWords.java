@@ -101,7 +101,7 @@ final class YearWords {
             return numbers.show(value.getAsDouble(), 1) + " days";
         }
         return measure(number) == Measure.TEMPERATURE
-                ? numbers.show(Measure.TEMPERATURE_DIFFERENCE, value.getAsDouble())
+                ? numbers.degrees(value.getAsDouble())
                 : show(number, value.getAsDouble());
     }
 

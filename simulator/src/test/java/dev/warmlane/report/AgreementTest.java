@@ -50,6 +50,10 @@ class AgreementTest {
         assertThat(keys).hasSizeGreaterThan(1);
         int at = 0;
         for (Key key : keys) {
+            if (key.inMoney) {
+                assertThat(text).contains(key.value);
+                continue;
+            }
             int found = text.indexOf(key.value + " " + key.meaning, at);
             assertThat(found).as(key.value + " " + key.meaning).isGreaterThan(at);
             at = found;
@@ -78,7 +82,7 @@ class AgreementTest {
         }
         agrees(key(report, "heat from the collectors"), months.sum(row -> months.number(row, "delivered_" + heat)));
         if (subject.installation().heater().isPresent()) {
-            agrees(key(report, "displaced"), months.sum(row -> months.number(row, "gas_displaced_" + heat)));
+            agrees(key(report, "displaced"), months.sum(row -> months.number(row, FuelWords.of(subject.season()).slug() + "_displaced_" + heat)));
         }
     }
 
@@ -135,14 +139,16 @@ class AgreementTest {
                     Element point = (Element) points.item(p);
                     keys.add(new Key(
                             point.getElementsByTagName("b").item(0).getTextContent(),
-                            point.getElementsByTagName("span").item(0).getTextContent()));
+                            point.getElementsByTagName("span").item(0).getTextContent(),
+                            list.getParentNode().getTextContent().contains("Money over the years")));
                 }
             }
         }
         return keys;
     }
 
-    private record Key(String value, String meaning) {}
+    /** A large number; that of the money over the years stands in a table of the text. */
+    private record Key(String value, String meaning, boolean inMoney) {}
 
     /** A csv file, read back. */
     private static final class Csv {

@@ -40,6 +40,9 @@ public final class SampleReports {
     /** In a hall, the whole year. */
     public static final Subject INDOOR = scenario("indoor-school");
 
+    /** A heat pump, comfort above its set point. */
+    public static final Subject HOTEL = scenario("hotel-heat-pump");
+
     private static final Map<String, Subject> ODD = makeOdd();
 
     private static final IdentityHashMap<Subject, Report> REPORTS = new IdentityHashMap<>();
@@ -50,7 +53,7 @@ public final class SampleReports {
 
     /** The scenarios. */
     public static Map<String, Subject> usual() {
-        return Map.of("municipal", MUNICIPAL, "club", CLUB, "southern", SOUTHERN, "indoor", INDOOR);
+        return Map.of("municipal", MUNICIPAL, "club", CLUB, "southern", SOUTHERN, "indoor", INDOOR, "hotel", HOTEL);
     }
 
     /** Seasons with something missing. */

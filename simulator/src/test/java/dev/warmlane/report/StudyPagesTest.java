@@ -117,7 +117,7 @@ class StudyPagesTest {
                 .orElseThrow();
         MountingAnswer headline = new MountingAnswer(studies.mountings(), new Numbers(studies.units()));
 
-        assertThat(headline.sentences())
+        assertThat(headline.details())
                 .contains(
                         "collectors “" + best.option().name() + "” gives",
                         new Numbers(studies.units()).show(Measure.HEAT, best.deliveredKwh()));
@@ -177,10 +177,10 @@ class StudyPagesTest {
         assertThat(headline.sentences())
                 .contains(
                         "depends most on "
-                                + SensitivityTables.varied(
-                                        studies.sensitivity().effects().get(0), new Numbers(studies.units())),
+                                + DoubtWords.of(
+                                        studies.sensitivity().effects().get(0)),
                         new Numbers(studies.units())
-                                .show(
+                                .about(
                                         Measure.HEAT,
                                         Math.abs(studies.sensitivity()
                                                 .effects()

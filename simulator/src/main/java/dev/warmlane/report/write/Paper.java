@@ -5,6 +5,7 @@ import dev.warmlane.report.Column;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Table;
 import dev.warmlane.scenario.Letterhead;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -26,11 +27,19 @@ final class Paper implements Block.Kinds<Double> {
     /** Lines are this much higher than their letters. */
     private static final double LINE = 1.28;
 
-    /** Width of a letter over its height, mean of running words in a wide font such as DejaVu Sans; own measurement. */
-    private static final double LETTER = 0.56;
+    /** Letters alike in width, by that font's own metrics. */
+    private static final String SLIM = "ijlI.,:;'|!";
 
-    /** A chart lower than this cannot be read, mm; own choice. */
-    private static final double CHART_MM = 48;
+    private static final String NARROW = "frt()[]/-\"";
+    private static final String MIDDLE = "acekosvxyz";
+    private static final String WIDE = "mwMW%@–—";
+    private static final double SPACE = 0.32;
+
+    /** Bold letters are this much wider than others; own measurement in the same font. */
+    private static final double BOLD = 1.12;
+
+    /** A chart lower than this cannot be read, mm; own choice, and what the page's style gives it at least. */
+    private static final double CHART_MM = 46;
 
     /** Fine print stands in two columns from this many points on. */
     private static final double COLUMNS = 2;
@@ -91,24 +100,31 @@ final class Paper implements Block.Kinds<Double> {
     @Override
     public Double points(Block.Points points) {
         double columns = points.points().size() < COLUMNS ? 1 : COLUMNS;
-        double width = WIDTH_MM / columns - 2.6 * EM_MM;
-        double all = points.points().stream()
+        double width = (WIDTH_MM - (1.15 + 2.2 * (columns - 1)) * FINE * EM_MM) / columns;
+        double[] heights = points.points().stream()
                 .mapToDouble(point -> text(point, width, FINE) + 0.24 * FINE * EM_MM)
-                .sum();
-        double largest = points.points().stream()
-                .mapToDouble(point -> text(point, width, FINE))
-                .max()
-                .orElse(0);
-        // columns are never quite equal: half of the largest point hangs over
-        return all / columns + largest / 2 + 0.6 * EM_MM;
+                .toArray();
+        return (columns == 1 ? Arrays.stream(heights).sum() : balanced(heights)) + 0.6 * EM_MM;
+    }
+
+    /** The higher of two columns, each as low as can be without breaking a point. */
+    private static double balanced(double[] heights) {
+        double all = Arrays.stream(heights).sum();
+        double lowest = all;
+        double left = 0;
+        for (double height : heights) {
+            left += height;
+            lowest = Math.min(lowest, Math.max(left, all - left));
+        }
+        return lowest;
     }
 
     @Override
     public Double figures(Block.KeyFigures figures) {
-        double width = WIDTH_MM / Math.max(1, figures.figures().size()) - 1.2 * EM_MM - 1.6;
+        double width = (WIDTH_MM + 1.6) / Math.max(1, figures.figures().size()) - 1.6 - EM_MM;
         return figures.figures().stream()
-                        .mapToDouble(figure -> text(figure.value(), width, 1.3)
-                                + text(figure.range(), width, 1)
+                        .mapToDouble(figure -> text(figure.value(), width / BOLD, 1.3)
+                                + text(figure.range(), width / BOLD, 1)
                                 + text(figure.meaning(), width, 1)
                                 + text(figure.beside(), width, 0.88))
                         .max()
@@ -118,18 +134,18 @@ final class Paper implements Block.Kinds<Double> {
 
     @Override
     public Double table(Table table) {
-        double row = 0.9 * EM_MM * (LINE + 0.22) + 0.27;
+        double line = 0.9 * EM_MM * LINE;
+        double row = line + 0.2 * 0.9 * EM_MM + 0.27;
         int head = table.columns().stream()
                 .map(Column::header)
                 .mapToInt(header -> header.split("\n", -1).length)
                 .max()
                 .orElse(1);
-        int rows = head
-                + (table.hasUnits() ? 1 : 0)
+        int rows = (table.hasUnits() ? 1 : 0)
                 + table.rows().size()
                 + table.totals().size()
                 + (table.caption().isEmpty() ? 0 : 1);
-        return rows * row + 0.5 * EM_MM;
+        return head * line + rows * row + 0.5 * EM_MM;
     }
 
     @Override
@@ -143,20 +159,37 @@ final class Paper implements Block.Kinds<Double> {
 
     /** Lines of a paragraph, broken between words. */
     private static int lines(String text, double widthMm, double size) {
-        double fits = Math.max(6, widthMm / (LETTER * size * EM_MM));
+        double fits = Math.max(4, widthMm / (size * EM_MM));
         int lines = 1;
         double used = 0;
         for (String word : List.of(text.strip().split("\\s+", -1))) {
-            int length = word.codePointCount(0, word.length());
-            if (used > 0 && used + 1 + length > fits) {
+            double wide = width(word);
+            if (used > 0 && used + SPACE + wide > fits) {
                 lines++;
                 used = 0;
             }
-            used += (used > 0 ? 1 : 0) + length;
+            used += (used > 0 ? SPACE : 0) + wide;
             // a word longer than the line is broken anywhere
-            lines += (int) (used / (fits + 1));
-            used %= fits + 1;
+            lines += (int) (used / fits);
+            used %= fits;
         }
         return lines;
+    }
+
+    /** Of a word over the height of its letters, by the widths of DejaVu Sans, the widest font that browsers take by themselves. */
+    private static double width(String word) {
+        return word.codePoints()
+                .mapToDouble(Paper::letter)
+                .sum();
+    }
+
+    private static double letter(int c) {
+        if (SLIM.indexOf(c) >= 0) {
+            return 0.3;
+        }
+        if (NARROW.indexOf(c) >= 0) {
+            return 0.4;
+        }
+        return MIDDLE.indexOf(c) >= 0 ? 0.59 : WIDE.indexOf(c) >= 0 ? 0.93 : 0.64;
     }
 }

@@ -27,8 +27,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One page in a headless Chromium, driven through its DevTools protocol over the JDK's own WebSocket: no more of the
- * protocol than printing, resizing and asking takes.
+ * A headless Chromium, driven through its DevTools protocol over the JDK's own WebSocket: no more of the protocol than
+ * printing, resizing and asking takes. Its tabs may be used by several threads, each by one.
  */
 final class Browser {
 
@@ -38,6 +38,7 @@ final class Browser {
     private static final Pattern LISTENS = Pattern.compile("DevTools listening on (ws://\\S+)");
     private static final Pattern ID = Pattern.compile("^\\{\"id\":(\\d+)");
     private static final Pattern EVENT = Pattern.compile("^\\{\"method\":\"([A-Za-z.]+)\"");
+    private static final Pattern SESSION = Pattern.compile("\"sessionId\":\"([^\"]+)\"\\}$");
     private static final long PATIENCE_S = 30;
 
     private final Process process;
@@ -45,10 +46,7 @@ final class Browser {
     private final Path folder;
     private final AtomicInteger calls = new AtomicInteger();
     private final Map<Integer, CompletableFuture<String>> answers = new ConcurrentHashMap<>();
-    private final List<String> complaints = new CopyOnWriteArrayList<>();
-    private final List<String> requests = new CopyOnWriteArrayList<>();
-    private final String session;
-    private volatile CompletableFuture<String> loaded = new CompletableFuture<>();
+    private final Map<String, Tab> tabs = new ConcurrentHashMap<>();
 
     private Browser(Process process, Path folder, String address) throws Exception {
         this.process = process;
@@ -57,12 +55,18 @@ final class Browser {
                 .newWebSocketBuilder()
                 .buildAsync(URI.create(address), new Listener())
                 .get(PATIENCE_S, TimeUnit.SECONDS);
+    }
+
+    /** Opens another tab. */
+    Tab tab() throws Exception {
         String target = field("targetId", call("", "Target.createTarget", "{\"url\":\"about:blank\"}"));
-        this.session = field(
-                "sessionId", call("", "Target.attachToTarget", "{\"targetId\":\"" + target + "\",\"flatten\":true}"));
+        Tab tab = new Tab(field(
+                "sessionId", call("", "Target.attachToTarget", "{\"targetId\":\"" + target + "\",\"flatten\":true}")));
+        tabs.put(tab.session, tab);
         for (String domain : List.of("Page", "Runtime", "Log", "Network")) {
-            call(session, domain + ".enable", "{}");
+            call(tab.session, domain + ".enable", "{}");
         }
+        return tab;
     }
 
     /** The browser on this machine; nothing where there is none. */
@@ -115,71 +119,22 @@ final class Browser {
         address.completeExceptionally(new IOException("the browser ended before it listened"));
     }
 
-    /** Opens a page from a file, as its reader does, and forgets what was complained of before. */
-    void open(String html) throws Exception {
-        complaints.clear();
-        requests.clear();
-        loaded = new CompletableFuture<>();
-        Path file = folder.resolve("page.html");
-        Files.writeString(file, html);
-        call(session, "Page.navigate", "{\"url\":\"" + file.toUri() + "\"}");
-        loaded.get(PATIENCE_S, TimeUnit.SECONDS);
-    }
-
-    /** Makes the window as wide as given, CSS pixels. */
-    void width(int pixels) throws Exception {
-        call(
-                session,
-                "Emulation.setDeviceMetricsOverride",
-                "{\"width\":" + pixels + ",\"height\":1000,\"deviceScaleFactor\":1,\"mobile\":false}");
-    }
-
-    /** The text that an expression gives; without quotes and backslashes. */
-    String ask(String script) throws Exception {
-        String quoted = script.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", " ");
-        return field("value", call(session, "Runtime.evaluate", "{\"expression\":\"" + quoted + "\"}"));
-    }
-
-    /** Prints on paper of a size in inches. */
-    Pdf print(double widthInches, double heightInches) throws Exception {
-        String answer = call(
-                session,
-                "Page.printToPDF",
-                "{\"generateTaggedPDF\":false,\"paperWidth\":" + widthInches + ",\"paperHeight\":" + heightInches
-                        + "}");
-        return new Pdf(Base64.getDecoder().decode(field("data", answer)));
-    }
-
-    /** A picture of the window as PNG. */
-    byte[] screenshot() throws Exception {
-        return Base64.getDecoder()
-                .decode(field("data", call(session, "Page.captureScreenshot", "{\"captureBeyondViewport\":true}")));
-    }
-
-    /** Errors and warnings on the console since the page was opened. */
-    List<String> complaints() {
-        return List.copyOf(complaints);
-    }
-
-    /** What was asked for from elsewhere since the page was opened. */
-    List<String> requests() {
-        return List.copyOf(requests);
-    }
-
     private String call(String in, String method, String parameters) throws Exception {
         int id = calls.incrementAndGet();
         CompletableFuture<String> answer = new CompletableFuture<>();
         answers.put(id, answer);
-        socket.sendText(
-                        "{\"id\":" + id + (in.isEmpty() ? "" : ",\"sessionId\":\"" + in + "\"") + ",\"method\":\""
-                                + method + "\",\"params\":" + parameters + "}",
-                        true)
-                .get(PATIENCE_S, TimeUnit.SECONDS);
+        send("{\"id\":" + id + (in.isEmpty() ? "" : ",\"sessionId\":\"" + in + "\"") + ",\"method\":\""
+                + method + "\",\"params\":" + parameters + "}");
         String found = answer.get(PATIENCE_S, TimeUnit.SECONDS);
         if (found.contains("\"error\":") && !found.contains("\"result\":")) {
             throw new IOException(method + ": " + found);
         }
         return found;
+    }
+
+    /** One message at a time, as the socket wants it. */
+    private synchronized void send(String message) throws Exception {
+        socket.sendText(message, true).get(PATIENCE_S, TimeUnit.SECONDS);
     }
 
     private void arrived(String message) {
@@ -191,17 +146,10 @@ final class Browser {
             }
             return;
         }
-        Matcher event = EVENT.matcher(message);
-        switch (event.find() ? event.group(1) : "") {
-            case "Page.loadEventFired" -> loaded.complete(message);
-            case "Log.entryAdded", "Runtime.consoleAPICalled", "Runtime.exceptionThrown" -> complaints.add(message);
-            case "Network.requestWillBeSent" -> {
-                String url = field("url", message);
-                if (!url.endsWith("page.html") && !url.startsWith("data:")) {
-                    requests.add(url);
-                }
-            }
-            default -> {}
+        Matcher session = SESSION.matcher(message);
+        @Nullable Tab tab = session.find() ? tabs.get(session.group(1)) : null;
+        if (tab != null) {
+            tab.happened(message);
         }
     }
 
@@ -241,6 +189,85 @@ final class Browser {
             }
             webSocket.request(1);
             return null;
+        }
+    }
+
+    /** A page. */
+    final class Tab {
+
+        private final String session;
+        private final List<String> complaints = new CopyOnWriteArrayList<>();
+        private final List<String> requests = new CopyOnWriteArrayList<>();
+        private volatile CompletableFuture<String> loaded = new CompletableFuture<>();
+
+        private Tab(String session) {
+            this.session = session;
+        }
+
+        /** Opens a page from a file, as its reader does, and forgets what was complained of before. */
+        void open(String html) throws Exception {
+            complaints.clear();
+            requests.clear();
+            loaded = new CompletableFuture<>();
+            Path file = folder.resolve("page-" + session + ".html");
+            Files.writeString(file, html);
+            call(session, "Page.navigate", "{\"url\":\"" + file.toUri() + "\"}");
+            loaded.get(PATIENCE_S, TimeUnit.SECONDS);
+        }
+
+        /** Makes the window as wide as given, CSS pixels. */
+        void width(int pixels) throws Exception {
+            call(
+                    session,
+                    "Emulation.setDeviceMetricsOverride",
+                    "{\"width\":" + pixels + ",\"height\":1000,\"deviceScaleFactor\":1,\"mobile\":false}");
+        }
+
+        /** The text that an expression gives; without quotes and backslashes. */
+        String ask(String script) throws Exception {
+            String quoted = script.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", " ");
+            return field("value", call(session, "Runtime.evaluate", "{\"expression\":\"" + quoted + "\"}"));
+        }
+
+        /** Prints on paper of a size in inches. */
+        Pdf print(double widthInches, double heightInches) throws Exception {
+            String answer = call(
+                    session,
+                    "Page.printToPDF",
+                    "{\"generateTaggedPDF\":false,\"paperWidth\":" + widthInches + ",\"paperHeight\":" + heightInches
+                            + "}");
+            return new Pdf(Base64.getDecoder().decode(field("data", answer)));
+        }
+
+        /** A picture of the window as PNG. */
+        byte[] screenshot() throws Exception {
+            return Base64.getDecoder()
+                    .decode(field("data", call(session, "Page.captureScreenshot", "{\"captureBeyondViewport\":true}")));
+        }
+
+        /** Errors and warnings on the console since the page was opened. */
+        List<String> complaints() {
+            return List.copyOf(complaints);
+        }
+
+        /** What was asked for from elsewhere since the page was opened. */
+        List<String> requests() {
+            return List.copyOf(requests);
+        }
+
+        private void happened(String message) {
+            Matcher event = EVENT.matcher(message);
+            switch (event.find() ? event.group(1) : "") {
+                case "Page.loadEventFired" -> loaded.complete(message);
+                case "Log.entryAdded", "Runtime.consoleAPICalled", "Runtime.exceptionThrown" -> complaints.add(message);
+                case "Network.requestWillBeSent" -> {
+                    String url = field("url", message);
+                    if (!url.endsWith("page-" + session + ".html") && !url.startsWith("data:")) {
+                        requests.add(url);
+                    }
+                }
+                default -> {}
+            }
         }
     }
 }
