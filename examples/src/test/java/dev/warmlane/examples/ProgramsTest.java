@@ -96,8 +96,10 @@ class ProgramsTest {
         PeriodSummary season = forecast.summary().season();
         for (PeriodSummary week : forecast.weeks()) {
             assertThat(row(printed, week.period().label()))
-                    .contains(" " + new Numbers(UnitSystem.METRIC).show(week.water().meanC(), 1) + " ")
-                    .contains(" " + new Numbers(UnitSystem.METRIC).show(week.balance().deliveredKwh(), 0) + " ");
+                    .contains(" "
+                            + new Numbers(UnitSystem.METRIC).show(week.water().meanC(), 1) + " ")
+                    .contains(" "
+                            + new Numbers(UnitSystem.METRIC).show(week.balance().deliveredKwh(), 0) + " ");
         }
         assertThat(printed)
                 .contains("\n\nDays warm enough: " + season.comfort().daysAtComfort() + ", without collectors "
@@ -124,7 +126,8 @@ class ProgramsTest {
         double areaM2 = Double.parseDouble(conclusion.replaceAll(".*: ([0-9.]+) m².*", "$1"));
         PeriodSummary season = season(withArea(scenario, areaM2), weather);
         assertThat(row(printed, new Numbers(UnitSystem.METRIC).show(areaM2, 0)))
-                .contains(" " + new Numbers(UnitSystem.METRIC).show(season.balance().deliveredKwh(), 0) + " ");
+                .contains(" "
+                        + new Numbers(UnitSystem.METRIC).show(season.balance().deliveredKwh(), 0) + " ");
         assertThat(conclusion).endsWith(" " + season.comfort().daysAtComfort() + " days at comfort");
         // the rule: from here to the next row at least 250 kWh/m², from there on less
         double stepM2 = 25;

@@ -67,7 +67,9 @@ public final class AreaReport {
     private Section areas() {
         return Section.of("Collector area", Place.ANSWER)
                 .words(without())
-                .with(Set.of(Place.FIRST_SHEET), new Picture("area-heat", name -> AreaCharts.heat(name, study, numbers)))
+                .with(
+                        Set.of(Place.FIRST_SHEET),
+                        new Picture("area-heat", name -> AreaCharts.heat(name, study, numbers)))
                 .with(AreaTables.areas(study, units));
     }
 

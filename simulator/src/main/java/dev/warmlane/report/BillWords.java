@@ -23,7 +23,8 @@ final class BillWords {
         double simulated = fuel.unitsForKwh(gas.burnedWithoutKwh());
         double ratio = gas.burnedWithoutKwh() / bill.kwh(gas.fuel());
         String costs = bill.cost().isPresent()
-                ? ", " + numbers.money(
+                ? ", "
+                        + numbers.money(
                                 bill.cost().getAsDouble(),
                                 money.map(MoneySummary::currency).orElse(""))
                 : "";

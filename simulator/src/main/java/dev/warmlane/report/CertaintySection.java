@@ -83,9 +83,9 @@ final class CertaintySection {
                 new Case("high", q -> q.in(band).high())));
         for (Sensitivity doubt : band.doubts()) {
             for (Sensitivity.End end : List.of(doubt.low(), doubt.high())) {
-                cases.add(
-                        new Case(doubt.name() + ": " + SettingWords.of(end.setting(), subject.numbers()), q -> q.number()
-                                .applyAsDouble(end.season())));
+                cases.add(new Case(
+                        doubt.name() + ": " + SettingWords.of(end.setting(), subject.numbers()),
+                        q -> q.number().applyAsDouble(end.season())));
             }
         }
         TableBuilder<Case> table = new TableBuilder<Case>(subject.units()).words("case", Case::name);

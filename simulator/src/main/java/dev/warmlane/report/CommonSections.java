@@ -137,8 +137,7 @@ final class CommonSections {
         Map<String, List<Assumption>> alike = subject.assumed().stream()
                 .collect(Collectors.groupingBy(
                         one -> one.words() + " " + one.value() + one.why(), LinkedHashMap::new, Collectors.toList()));
-        return section.points(
-                alike.values().stream().map(this::whence).toList());
+        return section.points(alike.values().stream().map(this::whence).toList());
     }
 
     /** With the keys that would set it. */

@@ -12,7 +12,6 @@ import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;

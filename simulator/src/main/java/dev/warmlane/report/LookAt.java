@@ -35,7 +35,8 @@ final class LookAt {
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();
         inWinter(subject.numbers(), built, site).ifPresent(points::add);
-        built.arrays().forEach(array -> awayFromTheSun(subject.numbers(), array, site).ifPresent(points::add));
+        built.arrays()
+                .forEach(array -> awayFromTheSun(subject.numbers(), array, site).ifPresent(points::add));
         weather.findings().stream()
                 .filter(f -> f.kind() == WeatherFinding.Kind.WARNING)
                 .forEach(f -> points.add((weather.fromFile() ? "Weather file: " : "Weather: ") + f.message()));

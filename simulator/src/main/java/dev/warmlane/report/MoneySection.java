@@ -119,7 +119,9 @@ final class MoneySection {
         row(
                 "heat from the collectors costs",
                 perUnit(cost.likely()),
-                bare(cost.low()).equals(bare(cost.high())) ? "" : numbers.notation().lead(bare(cost.low()), currency) + " to " + perUnit(cost.high()));
+                bare(cost.low()).equals(bare(cost.high()))
+                        ? ""
+                        : numbers.notation().lead(bare(cost.low()), currency) + " to " + perUnit(cost.high()));
         double heater = season.balanceWithout().kwh(Flow.HEATER);
         if (heater > 0) {
             double fuel =

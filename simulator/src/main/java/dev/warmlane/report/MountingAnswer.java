@@ -5,7 +5,6 @@ import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

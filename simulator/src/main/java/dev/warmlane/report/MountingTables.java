@@ -48,7 +48,8 @@ final class MountingTables {
         if (PeriodColumn.displaces(results.get(0).season())) {
             table.period(
                     FuelWords.of(results.get(0).season()).heading() + "\ndisplaced",
-                    MountingResult::season, PeriodColumn.GAS_DISPLACED);
+                    MountingResult::season,
+                    PeriodColumn.GAS_DISPLACED);
         }
         return table.period("\npump", MountingResult::season, PeriodColumn.PUMP)
                 .period("heat not\nneeded", MountingResult::season, PeriodColumn.REFUSED)

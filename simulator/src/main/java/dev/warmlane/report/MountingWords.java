@@ -50,8 +50,8 @@ final class MountingWords {
         return "unshaded "
                 + (noon
                         ? "at solar noon"
-                        : "from " + hour(numbers, unshaded.fromSolarHour()) + " to " + hour(numbers, unshaded.toSolarHour())
-                                + " o'clock solar time")
+                        : "from " + hour(numbers, unshaded.fromSolarHour()) + " to "
+                                + hour(numbers, unshaded.toSolarHour()) + " o'clock solar time")
                 + " on "
                 + numbers.show(unshaded.dateAt(
                         study.weather().site().latitudeDeg(), study.template().season()));

@@ -41,8 +41,10 @@ public record Numbers(UnitSystem units, Notation notation) {
 
     /** Where a site is: {@code 48.1 N 123.5 W}. */
     public String place(Site site) {
-        return show(Math.abs(site.latitudeDeg()), 1) + (site.latitudeDeg() < 0 ? " S " : " N ")
-                + show(Math.abs(site.longitudeDeg()), 1) + (site.longitudeDeg() < 0 ? " W" : " E");
+        return show(Math.abs(site.latitudeDeg()), 1)
+                + (site.latitudeDeg() < 0 ? " S " : " N ")
+                + show(Math.abs(site.longitudeDeg()), 1)
+                + (site.longitudeDeg() < 0 ? " W" : " E");
     }
 
     /** A value with its unit. */

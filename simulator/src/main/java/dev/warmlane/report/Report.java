@@ -35,8 +35,7 @@ public record Report(
     public record Data(String name, Supplier<Table> table) {}
 
     /** Without a letterhead. */
-    public Report(
-            String name, String title, String place, Notation notation, List<Section> sections, List<Data> data) {
+    public Report(String name, String title, String place, Notation notation, List<Section> sections, List<Data> data) {
         this(name, title, place, Letterhead.NONE, notation, sections, data);
     }
 

@@ -96,7 +96,8 @@ public final class SensitivityReport {
                         square("Heat delivered by the collectors", PeriodColumn.DELIVERED));
         FuelWords fuel = FuelWords.of(study.described());
         return ExposureTables.displaces(exposure)
-                ? section.with(square(FuelWords.capital(fuel.wordDisplaced()) + fuel.counted(), PeriodColumn.GAS_DISPLACED))
+                ? section.with(
+                        square(FuelWords.capital(fuel.wordDisplaced()) + fuel.counted(), PeriodColumn.GAS_DISPLACED))
                 : section;
     }
 

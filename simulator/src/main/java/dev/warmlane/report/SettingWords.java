@@ -23,7 +23,8 @@ final class SettingWords {
     /** With its unit. */
     static String of(Setting setting, Numbers numbers) {
         return setting.match(
-                given -> values(given, symbol(given, numbers), numbers) + unitOf(setting, numbers), Setting.Words::text);
+                given -> values(given, symbol(given, numbers), numbers) + unitOf(setting, numbers),
+                Setting.Words::text);
     }
 
     /** The two ends that something is varied between. */
@@ -53,15 +54,20 @@ final class SettingWords {
 
     private static String symbol(Setting.Numbers given, Numbers numbers) {
         Dimension dimension = given.dimension();
-        boolean small =
-                dimension == Dimension.LENGTH && given.values().stream().allMatch(value -> value < SHORT_M);
+        boolean small = dimension == Dimension.LENGTH && given.values().stream().allMatch(value -> value < SHORT_M);
         return small
                 ? Measure.SMALL_LENGTH.symbol(numbers.units())
-                : Measure.of(dimension).map(measure -> measure.symbol(numbers.units())).orElse(dimension.baseUnit());
+                : Measure.of(dimension)
+                        .map(measure -> measure.symbol(numbers.units()))
+                        .orElse(dimension.baseUnit());
     }
 
     private static String number(Numbers numbers, double value) {
         BigDecimal rounded = new BigDecimal(value).round(DIGITS);
-        return rounded.signum() == 0 ? "0" : numbers.notation().numbers().decimals(rounded.stripTrailingZeros().toPlainString());
+        return rounded.signum() == 0
+                ? "0"
+                : numbers.notation()
+                        .numbers()
+                        .decimals(rounded.stripTrailingZeros().toPlainString());
     }
 }

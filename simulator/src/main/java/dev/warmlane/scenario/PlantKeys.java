@@ -30,9 +30,11 @@ final class PlantKeys {
     static final SectionSchema PIPES =
             SectionSchema.optional("pipes", "pipes and pump of the collectors", HEAT_LOSS, PUMP_POWER);
 
-    static final Key<String> CURRENCY =
-            Key.required("currency", WordKinds.text(), "how money is written: \"EUR\", \"kr\"; a sign alone, such as \"$\", stands before the number where the report's numbers"
-                            + " have a decimal point");
+    static final Key<String> CURRENCY = Key.required(
+            "currency",
+            WordKinds.text(),
+            "how money is written: \"EUR\", \"kr\"; a sign alone, such as \"$\", stands before the number where the report's numbers"
+                    + " have a decimal point");
     static final Key<EnergyPrice> GAS_PRICE = Key.optional(
             "gas",
             new EnergyPriceKind(),

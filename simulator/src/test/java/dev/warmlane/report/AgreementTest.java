@@ -82,7 +82,10 @@ class AgreementTest {
         }
         agrees(key(report, "heat from the collectors"), months.sum(row -> months.number(row, "delivered_" + heat)));
         if (subject.installation().heater().isPresent()) {
-            agrees(key(report, "displaced"), months.sum(row -> months.number(row, FuelWords.of(subject.season()).slug() + "_displaced_" + heat)));
+            agrees(
+                    key(report, "displaced"),
+                    months.sum(row ->
+                            months.number(row, FuelWords.of(subject.season()).slug() + "_displaced_" + heat)));
         }
     }
 

@@ -167,8 +167,10 @@ class ForecastReportTest {
 
         assertThat(text)
                 .contains("It freezes in the open season too, first on "
-                        + Notation.usual(UnitSystem.US).show(range.firstFrostInSeason().orElseThrow()) + " and last on "
-                        + Notation.usual(UnitSystem.US).show(range.lastFrostInSeason().orElseThrow())
+                        + Notation.usual(UnitSystem.US)
+                                .show(range.firstFrostInSeason().orElseThrow()) + " and last on "
+                        + Notation.usual(UnitSystem.US)
+                                .show(range.lastFrostInSeason().orElseThrow())
                         + ": the circuit must stand that, or drain itself")
                 .contains("Drain rigid pipe before "
                         + Notation.usual(UnitSystem.US).show(range.drainDown().orElseThrow()))
@@ -221,15 +223,24 @@ class ForecastReportTest {
         Site south = new Site("south", -37, 145, 200, 10);
         Site equator = new Site("equator", 4, 8, 200, 1);
 
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 0), north).orElseThrow())
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 0), north)
+                        .orElseThrow())
                 .contains("face 0°", "stands in the south, 180°");
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 271), north)).isPresent();
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 89), north)).isPresent();
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 180), south).orElseThrow()).contains("stands in the north, 0°");
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 270), north)).isEmpty();
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(9, 0), north)).isEmpty();
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 300), south)).isEmpty();
-        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 0), equator)).isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 271), north))
+                .isPresent();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 89), north))
+                .isPresent();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 180), south)
+                        .orElseThrow())
+                .contains("stands in the north, 0°");
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 270), north))
+                .isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(9, 0), north))
+                .isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 300), south))
+                .isEmpty();
+        assertThat(LookAt.awayFromTheSun(new Numbers(UnitSystem.METRIC), pitched(20, 0), equator))
+                .isEmpty();
     }
 
     private static CollectorArray pitched(double tiltDeg, double azimuthDeg) {

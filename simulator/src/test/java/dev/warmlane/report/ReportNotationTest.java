@@ -24,7 +24,8 @@ class ReportNotationTest {
     private static final Notation PLACE = new Notation(NumberStyle.POINT_COMMA, DateOrder.MONTH_FIRST);
 
     /** What a number with a decimal point or a comma between thousands looks like: the notation that is not asked for. */
-    private static final Pattern OTHER = Pattern.compile("(?<![\\d.,])(?:[1-9]\\d{0,2}(?:,\\d{3})+|\\d+\\.\\d{1,2})(?![\\d.,]*\\d)");
+    private static final Pattern OTHER =
+            Pattern.compile("(?<![\\d.,])(?:[1-9]\\d{0,2}(?:,\\d{3})+|\\d+\\.\\d{1,2})(?![\\d.,]*\\d)");
 
     private static final Pattern DAY_FIRST = Pattern.compile("\\b\\d{1,2} (?:January|February|March|April|May|June|July"
             + "|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec)\\b");
@@ -39,8 +40,7 @@ class ReportNotationTest {
 
     static Stream<Report> reports() {
         return Stream.of(SampleStudies.MUNICIPAL, SampleStudies.SOUTHERN).flatMap(studies -> {
-            SampleStudies of = studies.in(
-                    new ReportSettings("invented", UnitSystem.METRIC, PLACE, Letterhead.NONE));
+            SampleStudies of = studies.in(new ReportSettings("invented", UnitSystem.METRIC, PLACE, Letterhead.NONE));
             return Stream.concat(Stream.of(ForecastReport.of(of.described())), of.reports().stream());
         });
     }
@@ -83,6 +83,7 @@ class ReportNotationTest {
     }
 
     private static String around(String text, int at) {
-        return text.substring(Math.max(0, at - 60), Math.min(text.length(), at + 30)).replaceAll("\\s+", " ");
+        return text.substring(Math.max(0, at - 60), Math.min(text.length(), at + 30))
+                .replaceAll("\\s+", " ");
     }
 }

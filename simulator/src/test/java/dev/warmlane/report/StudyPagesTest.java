@@ -150,7 +150,8 @@ class StudyPagesTest {
 
     @Test
     void oneMountingAndOneAreaAreNotCompared() {
-        assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), new Numbers(SampleStudies.SINGLE.units())).sentences())
+        assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), new Numbers(SampleStudies.SINGLE.units()))
+                        .sentences())
                 .contains("With 210 m² of collectors “flat” gives")
                 .doesNotContain("most heat", "than");
         assertThat(answer(SampleStudies.SINGLE).sentences())
@@ -171,14 +172,13 @@ class StudyPagesTest {
     @Test
     void headlineOfSensitivityNamesTheLargestEffect() {
         SampleStudies studies = SampleStudies.MUNICIPAL;
-        SensitivityAnswer headline = new SensitivityAnswer(
-                studies.exposure(), studies.sensitivity(), new Numbers(studies.units()));
+        SensitivityAnswer headline =
+                new SensitivityAnswer(studies.exposure(), studies.sensitivity(), new Numbers(studies.units()));
 
         assertThat(headline.sentences())
                 .contains(
                         "depends most on "
-                                + DoubtWords.of(
-                                        studies.sensitivity().effects().get(0)),
+                                + DoubtWords.of(studies.sensitivity().effects().get(0)),
                         new Numbers(studies.units())
                                 .about(
                                         Measure.HEAT,

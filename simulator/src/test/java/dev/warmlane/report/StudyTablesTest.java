@@ -38,7 +38,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** Studies as text and as csv that is read back. */
 class StudyTablesTest {
 
-
     /** Half of the last decimal that a csv file has. */
     private static final double WRITTEN = 0.5e-4;
 

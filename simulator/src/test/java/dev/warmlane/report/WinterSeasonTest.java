@@ -32,7 +32,8 @@ class WinterSeasonTest {
         Installation built = SampleForecasts.MUNICIPAL.installation().toBuilder()
                 .season(new OpeningSeason(MonthDay.parse("--" + first), MonthDay.parse("--" + last), Schedule.ALWAYS))
                 .build();
-        String found = LookAt.inWinter(new Numbers(UnitSystem.METRIC), built, southern ? SOUTH : NORTH).orElse("");
+        String found = LookAt.inWinter(new Numbers(UnitSystem.METRIC), built, southern ? SOUTH : NORTH)
+                .orElse("");
         assertThat(found.isEmpty()).isEqualTo(told.isEmpty());
         assertThat(found).contains(told);
     }

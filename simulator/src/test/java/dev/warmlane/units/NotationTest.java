@@ -12,10 +12,7 @@ class NotationTest {
     private static final MonthDay DAY = MonthDay.of(5, 15);
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '"',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '"', textBlock = """
                     COMMA_POINT | 1,234,567.8 | -0.5 | 1,234.5
                     POINT_COMMA | 1.234.567,8 | -0,5 | 1.234,5
                     SPACE_COMMA | 1 234 567,8 | -0,5 | 1 234,5
@@ -31,8 +28,7 @@ class NotationTest {
 
     @Test
     void decimalsAreThoseBetweenDigitsAlone() {
-        assertThat(NumberStyle.POINT_COMMA.decimals("0.2 to 1.5 m, see no. 3."))
-                .isEqualTo("0,2 to 1,5 m, see no. 3.");
+        assertThat(NumberStyle.POINT_COMMA.decimals("0.2 to 1.5 m, see no. 3.")).isEqualTo("0,2 to 1,5 m, see no. 3.");
         assertThat(NumberStyle.COMMA_POINT.decimals("0.2")).isEqualTo("0.2");
     }
 
@@ -47,9 +43,7 @@ class NotationTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
                     COMMA_POINT | $ | $1,200 | -$1,200 | $1,200 to $1,200
                     COMMA_POINT | A$ | A$1,200 | -A$1,200 | A$1,200 to A$1,200
                     COMMA_POINT | EUR | 1,200 EUR | -1,200 EUR | 1,200 to 1,200 EUR

@@ -109,8 +109,7 @@ public final class AreaCharts {
         }
         plot.line(NEXT, area, next, Palette.VERMILLION, Pen.DASHED);
         plot.line(MEAN, area, mean, Palette.INK, Pen.THICK);
-        return chart(
-                name, "What does each " + numbers.unitOfArea() + " give, and what does one more add?", plot);
+        return chart(name, "What does each " + numbers.unitOfArea() + " give, and what does one more add?", plot);
     }
 
     private Chart value(String name, AreaWorth worth) {
@@ -156,8 +155,7 @@ public final class AreaCharts {
         return chart(
                 name,
                 "On how many days is the pool at "
-                        + numbers
-                                .show(Measure.TEMPERATURE, study.installation().comfortC())
+                        + numbers.show(Measure.TEMPERATURE, study.installation().comfortC())
                         + " or above?",
                 plot);
     }

@@ -2,7 +2,6 @@ package dev.warmlane.report.chart;
 
 import dev.warmlane.report.DatesReport;
 import dev.warmlane.report.FuelWords;
-import dev.warmlane.report.Numbers;
 import dev.warmlane.study.DatesStudy;
 import dev.warmlane.study.DatesStudy.Dates;
 import dev.warmlane.study.DatesStudy.Way;

@@ -1,6 +1,5 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
 import dev.warmlane.report.Subject;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.Schedule;

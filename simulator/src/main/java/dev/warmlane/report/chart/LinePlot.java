@@ -35,10 +35,7 @@ final class LinePlot implements Plot {
         PlotStyle.apply(chart.getStyler(), y);
         chart.setYAxisTitle(yTitle);
         chart.getStyler().setMarkerSize(POINT_SIZE);
-        chart.getStyler()
-                .setXAxisMin(x.low())
-                .setXAxisMax(x.high())
-                .setXAxisTickMarkSpacingHint(PlotStyle.xSpacing(x));
+        chart.getStyler().setXAxisMin(x.low()).setXAxisMax(x.high()).setXAxisTickMarkSpacingHint(PlotStyle.xSpacing(x));
     }
 
     /** Adds a line. */

@@ -58,8 +58,9 @@ final class PlotStyle {
     static void write(AxesChartStyler styler, Plot plot, Notation notation) {
         styler.setYAxisTickLabelsFormattingFunction(
                 value -> notation.show(value, plot.y().decimals()));
-        plot.x().ifPresent(x ->
-                styler.setXAxisTickLabelsFormattingFunction(value -> notation.show(value, x.decimals())));
+        plot.x()
+                .ifPresent(
+                        x -> styler.setXAxisTickLabelsFormattingFunction(value -> notation.show(value, x.decimals())));
     }
 
     /** About how wide a plot with ticks along y is. */

@@ -77,8 +77,7 @@ final class SeasonAxis {
     }
 
     private static String date(int hour, Notation notation) {
-        return notation.dates()
-                .show(String.valueOf(HourOfYear.dayOfMonth(hour)), name(HourOfYear.monthOf(hour)));
+        return notation.dates().show(String.valueOf(HourOfYear.dayOfMonth(hour)), name(HourOfYear.monthOf(hour)));
     }
 
     private static String name(int month) {

@@ -84,10 +84,10 @@ public final class SensitivityCharts {
                                 Math.abs(number.applyAsDouble(s.high().change()))))
                         .reversed())
                 .toList();
-        double[] low =
-                shown(sorted, numbers, measure, s -> number.applyAsDouble(s.low().change()));
-        double[] high =
-                shown(sorted, numbers, measure, s -> number.applyAsDouble(s.high().change()));
+        double[] low = shown(
+                sorted, numbers, measure, s -> number.applyAsDouble(s.low().change()));
+        double[] high = shown(
+                sorted, numbers, measure, s -> number.applyAsDouble(s.high().change()));
         RowPlot plot = new RowPlot(
                 sorted.stream().map(s -> SensitivityTables.varied(s, numbers)).toList(),
                 measure.unit(numbers.units()) + " more (right) or less (left) than as planned",

@@ -35,8 +35,7 @@ public final class YearsCharts {
     /** Days at comfort of every year; nothing for a single one, which has nothing beside it. */
     public static Optional<Chart> comfort(String name, YearsStudy study, Numbers numbers) {
         String title = "Days at "
-                + numbers
-                        .show(Measure.TEMPERATURE, study.installation().comfortC())
+                + numbers.show(Measure.TEMPERATURE, study.installation().comfortC())
                 + " or above in every year";
         int open = study.seasons().get(0).season().comfort().openDays();
         return of(

@@ -178,9 +178,7 @@ final class Paper implements Block.Kinds<Double> {
 
     /** Of a word over the height of its letters, by the widths of DejaVu Sans, the widest font that browsers take by themselves. */
     private static double width(String word) {
-        return word.codePoints()
-                .mapToDouble(Paper::letter)
-                .sum();
+        return word.codePoints().mapToDouble(Paper::letter).sum();
     }
 
     private static double letter(int c) {

@@ -38,9 +38,8 @@ public record ReportFiles(FileSet files, Optional<String> withoutCharts) {
         String svg = "charts/" + picture.name() + ".svg";
         files.supersede(List.of(png, svg));
         if (drawn) {
-            picture.chart()
-                    .map(chart -> chart.in(notation))
-                    .ifPresent(chart -> files.add(png, chart.png()).add(svg, chart.svg()));
+            picture.chart().map(chart -> chart.in(notation)).ifPresent(chart -> files.add(png, chart.png())
+                    .add(svg, chart.svg()));
         }
     }
 }

@@ -18,8 +18,10 @@ final class TableText {
     static List<String> lines(Table table, Notation notation) {
         List<Column> columns = table.columns();
         List<List<String>> head = head(table);
-        List<List<String>> body = table.rows().stream().map(row -> table.shown(row, notation)).toList();
-        List<List<String>> totals = table.totals().stream().map(row -> table.shown(row, notation)).toList();
+        List<List<String>> body =
+                table.rows().stream().map(row -> table.shown(row, notation)).toList();
+        List<List<String>> totals =
+                table.totals().stream().map(row -> table.shown(row, notation)).toList();
         int[] width = new int[columns.size()];
         for (List<List<String>> part : List.of(head, body, totals)) {
             for (List<String> row : part) {

@@ -21,7 +21,8 @@ class FewTicksTest {
 
     /** What is painted along the left end of the plot: the grid, and the label of the first tick. */
     private static int[] firstLabel(int steps) {
-        LinePlot plot = new LinePlot("", new Scale(0, steps, 1), (at, notation) -> at == 0 ? "0" : "", "y", new Scale(20, 26, 1));
+        LinePlot plot = new LinePlot(
+                "", new Scale(0, steps, 1), (at, notation) -> at == 0 ? "0" : "", "y", new Scale(20, 26, 1));
         plot.level("level", 25, Palette.INK, Pen.HAIR);
         Chart chart = new Chart("chart", "title", "subtitle", plot);
         BufferedImage image = new BufferedImage(Chart.WIDTH, chart.height(), BufferedImage.TYPE_INT_RGB);

@@ -296,7 +296,8 @@ class StudyChartsTest {
             largest.add(Math.max(Math.abs(low[i]), Math.abs(high[i])));
             String label = plot.rows().get(i).label();
             Sensitivity parameter = studies.sensitivity().effects().stream()
-                    .filter(s -> SensitivityTables.varied(s, new Numbers(studies.units())).equals(label))
+                    .filter(s -> SensitivityTables.varied(s, new Numbers(studies.units()))
+                            .equals(label))
                     .findFirst()
                     .orElseThrow();
             assertThat(low[i])

@@ -123,8 +123,8 @@ final class Browser {
         int id = calls.incrementAndGet();
         CompletableFuture<String> answer = new CompletableFuture<>();
         answers.put(id, answer);
-        send("{\"id\":" + id + (in.isEmpty() ? "" : ",\"sessionId\":\"" + in + "\"") + ",\"method\":\""
-                + method + "\",\"params\":" + parameters + "}");
+        send("{\"id\":" + id + (in.isEmpty() ? "" : ",\"sessionId\":\"" + in + "\"") + ",\"method\":\"" + method
+                + "\",\"params\":" + parameters + "}");
         String found = answer.get(PATIENCE_S, TimeUnit.SECONDS);
         if (found.contains("\"error\":") && !found.contains("\"result\":")) {
             throw new IOException(method + ": " + found);

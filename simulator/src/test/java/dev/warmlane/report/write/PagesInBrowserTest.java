@@ -116,14 +116,16 @@ class PagesInBrowserTest {
 
     @Test
     void firstSheetIsOneSheetAndNothingIsOrphanedOrCut() throws Exception {
-        Queue<Map.Entry<String, Report>> left = new ConcurrentLinkedQueue<>(reports().entrySet());
+        Queue<Map.Entry<String, Report>> left =
+                new ConcurrentLinkedQueue<>(reports().entrySet());
         List<String> wrong = new CopyOnWriteArrayList<>();
         ExecutorService workers = Executors.newFixedThreadPool(TABS);
         List<Future<Object>> done = workers.invokeAll(Collections.nCopies(TABS, () -> {
             Browser.Tab tab = Objects.requireNonNull(browser).tab();
             for (Map.Entry<String, Report> one = left.poll(); one != null; one = left.poll()) {
                 String name = one.getKey();
-                findings(tab, name, HtmlWriter.page(one.getValue())).forEach(finding -> wrong.add(name + ": " + finding));
+                findings(tab, name, HtmlWriter.page(one.getValue()))
+                        .forEach(finding -> wrong.add(name + ": " + finding));
             }
             return "done";
         }));
@@ -216,7 +218,11 @@ class PagesInBrowserTest {
                     ForecastReport.of(new Subject(
                             hotel.forecast(),
                             hotel.summary(),
-                            new ReportSettings(units == UnitSystem.US ? LONG : hotel.settings().title(), units),
+                            new ReportSettings(
+                                    units == UnitSystem.US
+                                            ? LONG
+                                            : hotel.settings().title(),
+                                    units),
                             hotel.assumed(),
                             hotel.warnings())));
         }
