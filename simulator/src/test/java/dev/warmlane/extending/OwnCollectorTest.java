@@ -8,6 +8,7 @@ import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorHour;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.CollectorSurroundings;
+import dev.warmlane.collector.HeatCurves;
 import dev.warmlane.collector.MeasuredCurve;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.season.Installation;
@@ -64,6 +65,21 @@ class OwnCollectorTest {
 
     private static double loss(Mounting mounting, int hour) {
         return -forcing(mounting, MAT).curves().slopeWm2K(hour, 20);
+    }
+
+    /** The roof throws light at an open back; a board takes none of it. */
+    @Test
+    void takesTheLightOnAnOpenBack() {
+        MeasuredCurve own = (hour, inletC) -> hour.modifiedWm2() - 10 * (inletC - hour.airC());
+        Mounting.OpenRack racks = (Mounting.OpenRack) Lido.RACKS;
+        HeatCurves open = forcing(racks.withBack(Mounting.Back.OPEN), own).curves();
+        HeatCurves boarded = forcing(racks.withBack(Mounting.Back.BOARDED), own).curves();
+        int noon = HourOfYear.of(7, 10, 12);
+        double backWm2 = open.heatWm2(noon, 20) - boarded.heatWm2(noon, 20);
+        assertThat(backWm2).isBetween(1.0, Lido.ROOF.albedo() * 1000);
+        assertThatThrownBy(() -> new Mounting.Back(true, 1.5))
+                .as("an open back has no board")
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

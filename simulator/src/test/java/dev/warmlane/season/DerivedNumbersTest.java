@@ -5,11 +5,19 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Flow;
+import dev.warmlane.pool.OpeningSeason;
+import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Schedule;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,8 +28,25 @@ class DerivedNumbersTest {
 
     private static final Offset<Double> SAME_SUM = within(1e-6);
 
+    /** Pumped from four in the afternoon, when the plates have had their hottest hour behind them. */
+    private static final SeasonForecast AFTERNOON = SeasonForecast.of(
+            Demo.pool(1.5)
+                    .control(new Control(4, 0.3, 30, Schedule.daily(16, 20)))
+                    .build(),
+            Demo.weather("hot-dry"));
+
+    /** Warmed for three weeks before it opens. */
+    private static final SeasonForecast EARLY = SeasonForecast.of(
+            Demo.pool(1.5)
+                    .season(new OpeningSeason(MonthDay.of(5, 1), MonthDay.of(9, 30), Schedule.ALWAYS)
+                            .after(new BeforeOpening(21, 0)))
+                    .comfort(new Comfort(24, 30))
+                    .build(),
+            Demo.weather("warm-inland"));
+
     private static List<SeasonForecast> forecasts() {
-        return SampleForecasts.all();
+        return Stream.concat(SampleForecasts.all().stream(), Stream.of(AFTERNOON, EARLY))
+                .toList();
     }
 
     /** Collectors and their pipes count as one: what the pipes lose never arrived. */
@@ -70,8 +95,12 @@ class DerivedNumbersTest {
     @MethodSource("forecasts")
     void warmUpEndsWithTheFirstHourAtComfort(SeasonForecast forecast) {
         SeasonSummary summary = forecast.summary();
-        SeasonLedger ledger = forecast.without();
-        double comfortC = forecast.installation().comfortC() - 1e-6;
+        assertWarmUp(summary.warmUpHours(), forecast.with());
+        assertWarmUp(summary.warmUpHoursWithout(), forecast.without());
+    }
+
+    private static void assertWarmUp(OptionalInt told, SeasonLedger ledger) {
+        double comfortC = ledger.installation().comfortC() - 1e-6;
         int hours = 0;
         double waterC = ledger.waterStartC(ledger.opening());
         while (waterC < comfortC && ledger.opening() + hours < ledger.hours()) {
@@ -79,10 +108,38 @@ class DerivedNumbersTest {
             hours++;
         }
         if (waterC >= comfortC) {
-            assertThat(summary.warmUpHoursWithout()).hasValue(hours);
+            assertThat(told).hasValue(hours);
         } else {
-            assertThat(summary.warmUpHoursWithout()).isEmpty();
+            assertThat(told).isEmpty();
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("forecasts")
+    void theArraysGiveTogetherWhatTheCollectorsGave(SeasonForecast forecast) {
+        SeasonLedger ledger = forecast.with();
+        for (int index = 0; index < ledger.hours(); index++) {
+            double sum = 0;
+            for (int array = 0; array < forecast.installation().arrays().size(); array++) {
+                sum += ledger.arrayHeatKwh(array, index);
+            }
+            assertThat(sum).isCloseTo(ledger.heatKwh(Flow.COLLECTORS, index), SAME_SUM);
+        }
+    }
+
+    @Test
+    void nothingIsPumpedOutOfTheHoursOfTheControl() {
+        SeasonLedger ledger = AFTERNOON.with();
+        int ran = 0;
+        for (int index = 0; index < ledger.hours(); index++) {
+            int hourOfDay = HourOfYear.hourOfDay(ledger.hourOfYear(index));
+            if (hourOfDay < 16 || hourOfDay >= 20) {
+                assertThat(ledger.runShare(0, index)).isZero();
+            } else {
+                ran += ledger.runShare(0, index) > 0 ? 1 : 0;
+            }
+        }
+        assertThat(ran).isGreaterThan(100);
     }
 
     /** Water that stood in the plates may be as hot as they were in the hour of the start and in the one before. */
@@ -113,6 +170,20 @@ class DerivedNumbersTest {
         } else {
             assertThat(slug).hasValue(hottest);
         }
+    }
+
+    @Test
+    void theSlugMayHaveStoodInAHotterHourThanTheStarts() {
+        double highestFromFour = Double.NEGATIVE_INFINITY;
+        SeasonLedger ledger = AFTERNOON.with();
+        for (int index = 0; index < ledger.hours(); index++) {
+            if (ledger.runShare(0, index) > 0) {
+                highestFromFour = Math.max(
+                        highestFromFour, plateC(ledger, AFTERNOON.forcing().collectors().get(0), index));
+            }
+        }
+        assertThat(AFTERNOON.summary().workingRange().orElseThrow().hottestFirstSlugC().orElseThrow())
+                .isGreaterThan(highestFromFour);
     }
 
     private static double plateC(SeasonLedger ledger, CollectorForcing collector, int index) {

@@ -94,6 +94,8 @@ class IceTest {
                     .as("hour %d", index)
                     .isLessThan(CLOSURE * size);
             assertThat(ledger.waterEndC(index)).isNotNegative();
+            // the pool has 312.5 m2, a kWh 3.6 MJ
+            assertThat(ledger.iceKwh(index)).isCloseTo(ledger.iceJm2(index) * 312.5 / 3.6e6, within(1e-9));
             if (ledger.iceJm2(index) > 0) {
                 assertThat(ledger.waterEndC(index)).isZero();
                 underIce++;
@@ -103,6 +105,8 @@ class IceTest {
         // some centimetres of ice, gone again before the end
         assertThat(frozen / 333_400 / 917).isBetween(0.01, 0.6);
         assertThat(underIce).isGreaterThan(100);
+        assertThat(ledger.everIced()).isTrue();
+        assertThat(season(1.2, Demo.weather("southern-temperate")).everIced()).isFalse();
         assertThat(ledger.iceJm2(ledger.hours() - 1)).isZero();
         assertThat(ledger.waterEndC(ledger.hours() - 1)).isPositive();
     }
