@@ -179,10 +179,16 @@ class DerivedNumbersTest {
         for (int index = 0; index < ledger.hours(); index++) {
             if (ledger.runShare(0, index) > 0) {
                 highestFromFour = Math.max(
-                        highestFromFour, plateC(ledger, AFTERNOON.forcing().collectors().get(0), index));
+                        highestFromFour,
+                        plateC(ledger, AFTERNOON.forcing().collectors().get(0), index));
             }
         }
-        assertThat(AFTERNOON.summary().workingRange().orElseThrow().hottestFirstSlugC().orElseThrow())
+        assertThat(AFTERNOON
+                        .summary()
+                        .workingRange()
+                        .orElseThrow()
+                        .hottestFirstSlugC()
+                        .orElseThrow())
                 .isGreaterThan(highestFromFour);
     }
 
