@@ -15,9 +15,12 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class LinePlot implements Plot {
 
     /** Where many points fall on one another it is seen. */
-    private static final double POINT_OPACITY = 0.45;
+    private static final double OPACITY_OF_MANY = 0.45;
 
-    private static final int POINT_SIZE = 5;
+    private static final double OPACITY_OF_FEW = 0.85;
+    private static final int MANY = 100;
+
+    private static final int POINT_SIZE = 6;
 
     private final XYChart chart = new XYChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<XYSeries> series = new ArrayList<>();
@@ -49,7 +52,7 @@ final class LinePlot implements Plot {
 
     /** Adds points without a line between them. */
     LinePlot points(String name, double[] x, double[] y, Color colour) {
-        Color faint = Palette.faint(colour, POINT_OPACITY);
+        Color faint = Palette.faint(colour, x.length > MANY ? OPACITY_OF_MANY : OPACITY_OF_FEW);
         XYSeries points = chart.addSeries(name, x.clone(), y.clone())
                 .setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
         points.setMarker(SeriesMarkers.CIRCLE).setMarkerColor(faint).setFillColor(faint);
