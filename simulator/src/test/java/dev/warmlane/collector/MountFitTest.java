@@ -10,10 +10,13 @@ import dev.warmlane.physics.Constants;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.validation.Handbook;
+import dev.warmlane.validation.Residuals;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -21,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.StringJoiner;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -39,6 +43,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * insulation is not known; close roof: a slope of 4 m and a gap of 0.1 m over an
  * insulated roof whose room is as warm as the air.
  */
+@Tag("handbook")
 class MountFitTest {
 
     /** The fits hold any place, season and module; what the model owes them is the right size. */
@@ -90,7 +95,7 @@ class MountFitTest {
 
     /**
      * Over the three winds together. At 1 m/s alone the model gives more: the ground below the rack is then much warmer
-     * than the air, so that the back loses half the long-wave the front does; docs/validation.md has the numbers.
+     * than the air, so that the back loses half the long-wave the front does; docs/validation/plates.md has the numbers.
      */
     @ParameterizedTest
     @ValueSource(strings = {"insulated back", "close roof"})
@@ -159,7 +164,24 @@ class MountFitTest {
                     lossWm2K("close roof", windMs, true) / lossWm2K("open rack", windMs, true)));
         }
         ratios.append(String.format(Locale.ROOT, " | all winds, insulated: %.2f |\n", seen / seenOpen));
-        DocBlock.check("validation.md", "mounts", rows.append(ratios).toString());
+        DocBlock.check("validation/plates.md", "mounts", rows.append(ratios).toString());
+        Handbook.check(
+                "validation/plates.md",
+                Handbook.percent("loss of a plate by mounting", "plates", allLosses(fits), "W/m²K", "not stated"));
+    }
+
+    private Residuals allLosses(Map<String, double[]> fits) {
+        List<Double> published = new ArrayList<>();
+        List<Double> ours = new ArrayList<>();
+        for (String mount : List.of("open rack", "insulated back", "close roof")) {
+            for (int windMs = 1; windMs <= 3; windMs++) {
+                published.add(Objects.requireNonNull(fits.get(mount))[windMs]);
+                ours.add(lossWm2K(mount, windMs));
+            }
+        }
+        return new Residuals(
+                published.stream().mapToDouble(Double::doubleValue).toArray(),
+                ours.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     /** Why the ratio at 1 m/s is high, and how the loss answers to wind. */
@@ -176,7 +198,7 @@ class MountFitTest {
         double overAirWarmGround = open.irradiance[hour] / (plateC(open, hour) - AIR_C);
         double[] published = Objects.requireNonNull(fits().get("open rack"));
         DocBlock.check(
-                "validation.md",
+                "validation/plates.md",
                 "mounts, why",
                 String.format(
                         Locale.ROOT,

@@ -28,6 +28,7 @@ import java.util.Objects;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
@@ -41,6 +42,7 @@ import org.junit.jupiter.api.TestInstance;
  * January, a heater that always suffices, no solar collectors; the cover is drawn from 18 to 10 o'clock.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("handbook")
 class PoolHeatTableTest {
 
     /** How closely one shelter must fit all three set points. */
@@ -109,7 +111,7 @@ class PoolHeatTableTest {
                     covered,
                     covered / published(setPoint, "16 h/day")));
         }
-        DocBlock.check("validation.md", "pool heat", rows.toString());
+        DocBlock.check("validation/miami.md", "pool heat", rows.toString());
     }
 
     private double fittingShelter(int setPointF) {

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Whole seasons in real weather: nothing impossible happens. What came out is in docs/validation.md. */
+/** Whole seasons in real weather: nothing impossible happens. What came out is in docs/validation/seasons.md. */
 class RealSeasonsTest {
 
     private static final double CLOSURE = 1e-9;

@@ -12,12 +12,14 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * The tables of docs/validation.md that report without asserting: whole seasons in real weather, and where flat mats give
+ * The tables of docs/validation/seasons.md that report without asserting: whole seasons in real weather, and where flat mats give
  * more than racks. {@code -Ddocs.write=true} writes them.
  */
+@Tag("handbook")
 class ValidationTablesTest {
 
     private static final double[] INLETS_C = {20, 26, 30};
@@ -47,8 +49,8 @@ class ValidationTablesTest {
             }
             ratios.append(" |\n");
         }
-        DocBlock.check("validation.md", "seasons", seasons.toString());
-        DocBlock.check("validation.md", "flat over racks", ratios.toString());
+        DocBlock.check("validation/seasons.md", "seasons", seasons.toString());
+        DocBlock.check("validation/seasons.md", "flat over racks", ratios.toString());
     }
 
     private static String pair(double flat, double one, double ten) {

@@ -25,12 +25,14 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Two days of a measured collector: docs/validation/collector.md, with {@code -Dmeasured.dir=}. {@code -Ddocs.write=true}
  * writes its tables and charts. Sums and statistics are told, no row of the measurement.
  */
+@Tag("handbook")
 class MeasuredCollectorTest {
 
     private static final String PAGE = "validation/collector.md";
@@ -98,7 +100,7 @@ class MeasuredCollectorTest {
         DocBlock.check(PAGE, "why", why(days));
         DocBlock.check(PAGE, "uncertainty", uncertainty(days));
         DocBlock.check(PAGE, "choices", choices(days));
-        DocBlock.check(PAGE, "quantities", quantities(days));
+        Handbook.check(PAGE, quantities(days));
         DocChart.check(
                 chart(days, "collector-certificate", "Heat by the certificate, with incidence and capacity", true));
         DocChart.check(chart(days, "collector-absorber", "Heat by the absorber deduced from the certificate", false));
@@ -370,19 +372,21 @@ class MeasuredCollectorTest {
 
     private static String quantities(List<CollectorDay> days) {
         double within = Math.hypot(measuredWithin(days.get(0)), measuredWithin(days.get(1))) / Math.sqrt(2);
-        return Handbook.HEAD
-                + Handbook.percent(
-                        "collector heat by certificate, two minutes",
-                        "[collector](collector.md)",
-                        both(held(days.get(0), CERTIFICATE), held(days.get(1), CERTIFICATE)),
-                        "W/m²",
-                        within)
-                + Handbook.percent(
-                        "collector heat by absorber, two minutes",
-                        "[collector](collector.md)",
-                        both(held(days.get(0), absorber(days.get(0))), held(days.get(1), absorber(days.get(1)))),
-                        "W/m²",
+        return quantity("certificate", held(days.get(0), CERTIFICATE), held(days.get(1), CERTIFICATE), within)
+                + quantity(
+                        "absorber",
+                        held(days.get(0), absorber(days.get(0))),
+                        held(days.get(1), absorber(days.get(1))),
                         within);
+    }
+
+    private static String quantity(String by, Residuals one, Residuals two, double withinPercent) {
+        return Handbook.percent(
+                "collector heat by " + by + ", two minutes",
+                "collector",
+                both(one, two),
+                "W/m²",
+                String.format(Locale.ROOT, "%.1f %%", withinPercent));
     }
 
     private static Residuals both(Residuals one, Residuals two) {

@@ -26,8 +26,7 @@ record Night(double waterC, double airC, double dewPointC, double pressureKpa, d
     /** The air in which convection is a given multiple of evaporation, whatever the wind: Bowen's ratio turned round. */
     static Night ofRatio(
             double waterC, double dewPointC, double pressureKpa, double cloud, double convectionOverEvaporation) {
-        double kelvinPerKpa =
-                convectionOverEvaporation / (BOWEN_KPA_K * pressureKpa / Constants.STANDARD_PRESSURE_KPA);
+        double kelvinPerKpa = convectionOverEvaporation / (BOWEN_KPA_K * pressureKpa / Constants.STANDARD_PRESSURE_KPA);
         double air = waterC - kelvinPerKpa * vapourLessKpa(waterC, dewPointC);
         return new Night(waterC, air, dewPointC, pressureKpa, cloud);
     }

@@ -60,8 +60,8 @@ final class Pan {
                 .withSolarAbsorptance(ABSORPTANCE)
                 .withEvaporation(evaporation)
                 .withGroundConductanceWK(0);
-        this.pool = PoolForcing.of(
-                basin, Optional.empty(), Bathers.NONE, new MakeUp(0, new MainsWater.FromAir()), weather);
+        this.pool =
+                PoolForcing.of(basin, Optional.empty(), Bathers.NONE, new MakeUp(0, new MainsWater.FromAir()), weather);
     }
 
     /** Water evaporated and condensed in each hour, mm; the pan is followed from its first hour. */
@@ -92,11 +92,11 @@ final class Pan {
         FilmAir film = FilmAir.at((air + waterC) / 2, weather.pressureKpa(hour));
         double forced = Film.forcedTurbulent(wind, DIAMETER_M, 1, film);
         double side = Film.rack(forced, Film.natural(new PlateFace(90, true, WALL_M, WALL_M / 4), waterC, air, film));
-        double below = Film.rack(
-                forced, Film.natural(new PlateFace(0, false, DIAMETER_M, DIAMETER_M / 4), waterC, air, film));
+        double below =
+                Film.rack(forced, Film.natural(new PlateFace(0, false, DIAMETER_M, DIAMETER_M / 4), waterC, air, film));
         double wall = WALL_ABSORPTANCE * (beam + around * WALL_SHARE)
-                + WALL_SHARE * (side * (air - waterC)
-                        + WALL_EMITTANCE * ((weather.skyLongWaveWm2(hour) + black) / 2 - own));
+                + WALL_SHARE
+                        * (side * (air - waterC) + WALL_EMITTANCE * ((weather.skyLongWaveWm2(hour) + black) / 2 - own));
         double bottom = below * (air - waterC) + WALL_EMITTANCE * (black - own);
         return wall + bottom;
     }

@@ -35,8 +35,8 @@ final class PanStation {
 
     static PanStation read() throws IOException {
         Table table = Table.read("pan-weather.csv");
-        LocalDateTime start = LocalDateTime.of(
-                (int) table.at("year", 0), (int) table.at("month", 0), (int) table.at("day", 0), 0, 0);
+        LocalDateTime start =
+                LocalDateTime.of((int) table.at("year", 0), (int) table.at("month", 0), (int) table.at("day", 0), 0, 0);
         int hours = table.rows() * EVERY_H;
         double[] sunshine = table.column("sunshine_hours_day");
         int[] years = IntStream.range(0, hours)
@@ -76,14 +76,12 @@ final class PanStation {
 
     /** First hour of a measured month in the record. */
     int firstHour(int month) {
-        LocalDateTime first =
-                LocalDateTime.of((int) months.at("year", month), monthOfYear(month), 1, 0, 0);
+        LocalDateTime first = LocalDateTime.of((int) months.at("year", month), monthOfYear(month), 1, 0, 0);
         return weather.hourAt(first);
     }
 
     int endHour(int month) {
-        LocalDateTime first =
-                LocalDateTime.of((int) months.at("year", month), monthOfYear(month), 1, 0, 0);
+        LocalDateTime first = LocalDateTime.of((int) months.at("year", month), monthOfYear(month), 1, 0, 0);
         return weather.hourAt(first.plusMonths(1));
     }
 
@@ -99,8 +97,7 @@ final class PanStation {
     }
 
     /** Each day's clearness on the extraterrestrial irradiance of its hours; cloud is what of the day is no sunshine. */
-    private static void light(
-            LocalDateTime start, int[] years, double[] sunshine, double[] global, double[] cloud) {
+    private static void light(LocalDateTime start, int[] years, double[] sunshine, double[] global, double[] cloud) {
         SunPath sun = SunPath.ofRecord(SITE, start, years.length, 0.5, true);
         for (int day = 0; day < years.length / 24; day++) {
             double hoursOfSun = 0;
@@ -109,7 +106,8 @@ final class PanStation {
             }
             double share = Math.min(1, mean(sunshine, day) / hoursOfSun);
             for (int hour = 24 * day; hour < 24 * (day + 1); hour++) {
-                double outside = sun.extraterrestrialNormalWm2(hour) * Math.max(0, sun.cosZenith(hour)) * sun.upFraction(hour);
+                double outside =
+                        sun.extraterrestrialNormalWm2(hour) * Math.max(0, sun.cosZenith(hour)) * sun.upFraction(hour);
                 global[hour] = (DULL + BY_SUNSHINE * share) * outside;
                 cloud[hour] = 10 * (1 - share);
             }

@@ -12,12 +12,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Measuring campaigns of which only published figures are at hand: docs/validation/campaigns.md. The figures lie in
  * reference/pool/campaigns.csv; {@code -Ddocs.write=true} writes the tables.
  */
+@Tag("handbook")
 class PublishedCampaignsTest {
 
     private static final String PAGE = "validation/campaigns.md";
@@ -218,9 +220,11 @@ class PublishedCampaignsTest {
     private static double published(String campaign, String figure) {
         try {
             String start = campaign + "," + figure + ",";
-            return Files.readAllLines(Path.of("src", "test", "resources", "reference", "pool", "campaigns.csv")).stream()
+            return Files.readAllLines(Path.of("src", "test", "resources", "reference", "pool", "campaigns.csv"))
+                    .stream()
                     .filter(line -> line.startsWith(start))
-                    .mapToDouble(line -> Double.parseDouble(line.substring(start.length()).split(",", 2)[0]))
+                    .mapToDouble(line ->
+                            Double.parseDouble(line.substring(start.length()).split(",", 2)[0]))
                     .findFirst()
                     .orElseThrow();
         } catch (IOException e) {

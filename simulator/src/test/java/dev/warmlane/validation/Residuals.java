@@ -10,9 +10,10 @@ import java.util.stream.IntStream;
  * @param computed the computed values, in the same order
  */
 @SuppressWarnings("ArrayRecordComponent") // on their way into sums, never compared
-record Residuals(double[] measured, double[] computed) {
+public record Residuals(double[] measured, double[] computed) {
 
-    Residuals {
+    /** As many of both, and some. */
+    public Residuals {
         if (measured.length != computed.length || measured.length == 0) {
             throw new IllegalArgumentException(
                     "as many computed as measured values, and some: " + computed.length + " and " + measured.length);
@@ -20,18 +21,20 @@ record Residuals(double[] measured, double[] computed) {
     }
 
     /** The rows that are wanted. */
-    Residuals where(IntPredicate wanted) {
+    public Residuals where(IntPredicate wanted) {
         int[] rows = IntStream.range(0, measured.length).filter(wanted).toArray();
         return new Residuals(
                 IntStream.of(rows).mapToDouble(row -> measured[row]).toArray(),
                 IntStream.of(rows).mapToDouble(row -> computed[row]).toArray());
     }
 
-    int rows() {
+    /** How many rows. */
+    public int rows() {
         return measured.length;
     }
 
-    double meanMeasured() {
+    /** Mean of what was measured. */
+    public double meanMeasured() {
         return IntStream.range(0, rows())
                 .mapToDouble(row -> measured[row])
                 .average()
@@ -39,7 +42,7 @@ record Residuals(double[] measured, double[] computed) {
     }
 
     /** Mean of computed less measured. */
-    double bias() {
+    public double bias() {
         return IntStream.range(0, rows())
                 .mapToDouble(row -> computed[row] - measured[row])
                 .average()
@@ -47,7 +50,7 @@ record Residuals(double[] measured, double[] computed) {
     }
 
     /** Root of the mean square of computed less measured. */
-    double rms() {
+    public double rms() {
         return Math.sqrt(IntStream.range(0, rows())
                 .mapToDouble(row -> computed[row] - measured[row])
                 .map(difference -> difference * difference)
@@ -56,14 +59,14 @@ record Residuals(double[] measured, double[] computed) {
     }
 
     /** Standard deviation of computed less measured about its mean. */
-    double scatter() {
+    public double scatter() {
         double bias = bias();
         double rms = rms();
         return Math.sqrt(Math.max(0, rms * rms - bias * bias));
     }
 
     /** Sum of what was computed over sum of what was measured, less 1, in per cent. */
-    double sumPercent() {
+    public double sumPercent() {
         return 100 * bias() / meanMeasured();
     }
 }
