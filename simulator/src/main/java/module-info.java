@@ -7,7 +7,7 @@
  * {@link dev.warmlane.report reports}. {@link dev.warmlane.scenario A scenario file} describes a whole job.
  *
  * <p>Which of the exported packages are promised to stay as they are, and which may change with any version, stands in
- * DEVELOPERS.md; irradiance, physics, sun, files and charts may.
+ * DEVELOPERS.md; irradiance, physics, sun, the drawn roof, files and charts may.
  */
 module dev.warmlane {
     requires static transitive org.jspecify;
@@ -16,6 +16,7 @@ module dev.warmlane {
     requires com.samskivert.jmustache;
     requires commons.math3;
     requires net.e175.klaus.solarpositioning;
+    requires org.locationtech.jts;
     requires org.tomlj;
     requires univocity.parsers;
     requires VectorGraphics2D;
@@ -32,6 +33,7 @@ module dev.warmlane {
     exports dev.warmlane.report;
     exports dev.warmlane.report.chart;
     exports dev.warmlane.report.write;
+    exports dev.warmlane.roof;
     exports dev.warmlane.scenario;
     exports dev.warmlane.season;
     exports dev.warmlane.site;

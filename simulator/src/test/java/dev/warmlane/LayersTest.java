@@ -37,6 +37,7 @@ class LayersTest {
             "weather",
             "irradiance",
             "wind",
+            "roof",
             "collector",
             "pool",
             "heater",

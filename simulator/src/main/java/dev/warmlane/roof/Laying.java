@@ -1,0 +1,52 @@
+package dev.warmlane.roof;
+
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Range;
+import java.util.function.Function;
+
+/** How panels come to be on a surface. */
+public sealed interface Laying {
+
+    /** One answer for each kind. */
+    <T> T match(Function<Mats, T> mats, Function<Racks, T> racks);
+
+    /** Mats that lie on it, their tubes one way or the other. */
+    record Mats() implements Laying {
+        @Override
+        public <T> T match(Function<Mats, T> mats, Function<Racks, T> racks) {
+            return mats.apply(this);
+        }
+    }
+
+    /**
+     * Racks in rows, all at the same distance, on which panels stand with their length up the slope.
+     *
+     * @param tiltDeg tilt of the racks, degrees
+     * @param facingDeg where their fronts face, degrees clockwise from north
+     * @param chordM length of a panel up the slope, m
+     * @param pitchM distance from row to row, m
+     */
+    record Racks(double tiltDeg, double facingDeg, double chordM, double pitchM) implements Laying {
+
+        private static final Range TILT = Range.of("tilt of the racks", Dimension.TILT, 0, 90);
+        private static final Range PITCH = Range.of("rack row pitch", Dimension.LENGTH, 0.05, 1000);
+
+        /** Checks every range. */
+        public Racks {
+            TILT.check(tiltDeg);
+            Surface.AZIMUTH.check(facingDeg);
+            PanelRules.LENGTH.from(0.1).check(chordM);
+            PITCH.check(pitchM);
+        }
+
+        /** Roof that a row takes, from front to back, with the headers of its panels, m. */
+        public double depthM(PanelRules rules) {
+            return (chordM + rules.headersM()) * Math.cos(Math.toRadians(tiltDeg));
+        }
+
+        @Override
+        public <T> T match(Function<Mats, T> mats, Function<Racks, T> racks) {
+            return racks.apply(this);
+        }
+    }
+}

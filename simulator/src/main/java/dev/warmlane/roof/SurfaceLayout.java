@@ -1,0 +1,104 @@
+package dev.warmlane.roof;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * What lies on one surface.
+ *
+ * @param surface the surface
+ * @param alongDeg the direction that rows of banks run along, degrees anticlockwise from the surface's x axis
+ * @param banks its banks, row by row; none where nothing fits
+ */
+public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) {
+
+    /** Keeps its own copy of the list. */
+    public SurfaceLayout {
+        banks = List.copyOf(banks);
+    }
+
+    /** Collector area, m². */
+    public double areaM2() {
+        return banks.stream().mapToDouble(Bank::areaM2).sum();
+    }
+
+    /** Number of panels. */
+    public int panels() {
+        return banks.stream().mapToInt(Bank::panels).sum();
+    }
+
+    /** Number of rows of banks. */
+    public int rows() {
+        return (int) banks.stream().mapToInt(Bank::row).distinct().count();
+    }
+
+    /** Length of the longest row from the beginning of its first bank to the end of its last, m; 0 without banks. */
+    public double longestRowM() {
+        Frame frame = new Frame(alongDeg);
+        return byRow().values().stream()
+                .mapToDouble(row -> row.stream().mapToDouble(bank -> end(frame, bank)).max().orElse(0)
+                        - row.stream().mapToDouble(bank -> start(frame, bank)).min().orElse(0))
+                .max()
+                .orElse(0);
+    }
+
+    /**
+     * Length of supply and return together, m. Rule: the pipes come up where the first row begins on the side on which
+     * banks begin; each of the two runs from there across the rows to the last one, and from that line along every row to
+     * the beginning of its last bank. What leads up to the roof is not counted, nor is a balanced (reversed) return.
+     */
+    public double pipesM() {
+        if (banks.isEmpty()) {
+            return 0;
+        }
+        Frame frame = new Frame(alongDeg);
+        double side = banks.stream().mapToDouble(bank -> start(frame, bank)).min().orElse(0);
+        double near = banks.stream().mapToDouble(bank -> frame.v(bank.place().corner())).min().orElse(0);
+        double far = banks.stream()
+                .mapToDouble(bank -> frame.v(bank.place().corner()))
+                .max()
+                .orElse(0);
+        double along = byRow().values().stream()
+                .mapToDouble(
+                        row -> row.stream().mapToDouble(bank -> start(frame, bank)).max().orElse(side) - side)
+                .sum();
+        return 2 * (far - near + along);
+    }
+
+    private Map<Integer, List<Bank>> byRow() {
+        return banks.stream().collect(Collectors.groupingBy(Bank::row, TreeMap::new, Collectors.toList()));
+    }
+
+    private static double start(Frame frame, Bank bank) {
+        return frame.u(bank.place().corner());
+    }
+
+    private static double end(Frame frame, Bank bank) {
+        return start(frame, bank) + bank.place().lengthM();
+    }
+
+    /** One of its banks with at least so many panels, and no end of it at an obstacle that its mats are split around. */
+    Bank cut(Bank bank, int panels) {
+        Frame frame = new Frame(alongDeg);
+        double u = frame.u(bank.place().corner());
+        double v = frame.v(bank.place().corner());
+        List<Blocked> within = surface.obstacles().stream()
+                .map(obstacle -> Blocked.of(obstacle, frame))
+                .filter(one -> one.reaches(v, v + bank.place().depthM()))
+                .toList();
+        for (int fewer = panels; fewer < bank.panels(); fewer++) {
+            double end = u + fewer * bank.panelWidthM();
+            if (within.stream().noneMatch(one -> one.straddles(u, end))) {
+                return bank.withPanels(fewer);
+            }
+        }
+        return bank;
+    }
+
+    /** The same with other banks. */
+    SurfaceLayout withBanks(List<Bank> value) {
+        return new SurfaceLayout(surface, alongDeg, value);
+    }
+}
