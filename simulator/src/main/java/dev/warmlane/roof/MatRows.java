@@ -85,8 +85,7 @@ final class MatRows {
         double most = lengths.longestM() + rules.headersM() + rules.walkwayM();
         int count = (int) Math.max(1, Math.ceil((to - from + rules.walkwayM() - Blocked.ROUNDING_M) / most));
         double step = (to - from + rules.walkwayM()) / count;
-        double length =
-                Math.floor((step - rules.walkwayM() - rules.headersM() + Blocked.ROUNDING_M) / CUT_M) * CUT_M;
+        double length = Math.floor((step - rules.walkwayM() - rules.headersM() + Blocked.ROUNDING_M) / CUT_M) * CUT_M;
         if (length >= lengths.shortestM() - Blocked.ROUNDING_M) {
             for (int row = 0; row < count; row++) {
                 add(rows, from + row * step, Frame.whole(Math.min(length, lengths.longestM())));

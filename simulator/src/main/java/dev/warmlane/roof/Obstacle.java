@@ -75,8 +75,7 @@ public record Obstacle(String name, Shape shape, double heightM, double clearanc
         /** A rectangle along the axes around its middle, m. */
         public static Block around(RoofPoint centre, double lengthM, double widthM) {
             return new Block(Outline.rectangle(
-                    new RoofPoint(
-                            centre.xM() - SIDE.check(lengthM) / 2, centre.yM() - SIDE.check(widthM) / 2),
+                    new RoofPoint(centre.xM() - SIDE.check(lengthM) / 2, centre.yM() - SIDE.check(widthM) / 2),
                     lengthM,
                     widthM));
         }

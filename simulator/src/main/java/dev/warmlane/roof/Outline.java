@@ -49,10 +49,7 @@ public record Outline(List<RoofPoint> corners) {
         double right = corner.xM() + lengthM;
         double top = corner.yM() + widthM;
         return new Outline(List.of(
-                corner,
-                new RoofPoint(right, corner.yM()),
-                new RoofPoint(right, top),
-                new RoofPoint(corner.xM(), top)));
+                corner, new RoofPoint(right, corner.yM()), new RoofPoint(right, top), new RoofPoint(corner.xM(), top)));
     }
 
     /** Area inside, m². */

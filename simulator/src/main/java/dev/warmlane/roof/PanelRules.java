@@ -43,8 +43,7 @@ public record PanelRules(
     public static final Range WALKWAY = Range.of("walkway between banks", Dimension.LENGTH, 0, 10);
 
     /** Range of {@link #splitsAroundM}. */
-    public static final Range SPLITS_AROUND =
-            Range.of("obstacle that a panel is split around", Dimension.LENGTH, 0, 2);
+    public static final Range SPLITS_AROUND = Range.of("obstacle that a panel is split around", Dimension.LENGTH, 0, 2);
 
     /** Usual {@link #headerM}. */
     public static final Usual USUAL_HEADER = HEADER.usually(0.1, "common practice, no source");

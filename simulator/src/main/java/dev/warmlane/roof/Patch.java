@@ -16,8 +16,7 @@ public record Patch(RoofPoint corner, double alongDeg, double lengthM, double de
     public RoofPoint at(double alongM, double acrossM) {
         double cos = Math.cos(Math.toRadians(alongDeg));
         double sin = Math.sin(Math.toRadians(alongDeg));
-        return new RoofPoint(
-                corner.xM() + alongM * cos - acrossM * sin, corner.yM() + alongM * sin + acrossM * cos);
+        return new RoofPoint(corner.xM() + alongM * cos - acrossM * sin, corner.yM() + alongM * sin + acrossM * cos);
     }
 
     /** A rectangle within it, from a point along and across, m. */

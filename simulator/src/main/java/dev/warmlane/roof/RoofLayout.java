@@ -60,8 +60,7 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
      *
      * @return nothing where so much does not fit
      */
-    public static Optional<RoofLayout> ofArea(
-            List<Surface> surfaces, PanelRules rules, Laying laying, double areaM2) {
+    public static Optional<RoofLayout> ofArea(List<Surface> surfaces, PanelRules rules, Laying laying, double areaM2) {
         List<RoofLayout> found = new ArrayList<>();
         for (PanelRules some : lengthByLength(rules, laying)) {
             List<List<SurfaceLayout>> ways = surfaces.stream()
@@ -71,8 +70,8 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
                     .toList();
             for (int turn = 0; turn < laying.match(mats -> 2, racks -> 1); turn++) {
                 int way = turn;
-                found.add(new RoofLayout(
-                        ways.stream().map(each -> each.get(way)).toList(), rules, laying));
+                found.add(
+                        new RoofLayout(ways.stream().map(each -> each.get(way)).toList(), rules, laying));
             }
             found.add(new RoofLayout(ways.stream().map(RoofLayout::most).toList(), rules, laying));
         }
@@ -105,8 +104,7 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
                 mats -> List.of(along, along + SQUARE_DEG), racks -> List.of(surface.rowsAlongDeg(racks.facingDeg())));
     }
 
-    private static SurfaceLayout laid(
-            Surface surface, double alongDeg, PanelRules rules, Laying laying, boolean even) {
+    private static SurfaceLayout laid(Surface surface, double alongDeg, PanelRules rules, Laying laying, boolean even) {
         Frame frame = new Frame(alongDeg);
         FreeArea area = new FreeArea(surface, frame);
         List<Row> rows = laying.match(
@@ -214,8 +212,7 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
         Map<Double, Integer> byLength = new TreeMap<>(Comparator.reverseOrder());
         allBanks().forEach(bank -> byLength.merge(bank.panelLengthM(), bank.panels(), Integer::sum));
         List<Piece> pieces = new ArrayList<>();
-        byLength.forEach(
-                (length, count) -> pieces.add(new Piece(Piece.Kind.PANEL, count, length, rules.widthM())));
+        byLength.forEach((length, count) -> pieces.add(new Piece(Piece.Kind.PANEL, count, length, rules.widthM())));
         int banks = banks();
         if (banks > 0) {
             pieces.add(new Piece(Piece.Kind.HEADER_JOINT, 2 * (panels() - banks), 0, 0));

@@ -59,8 +59,8 @@ record Row(double from, double depthM, double panelLengthM, List<Start> banks) {
             for (double[] gap : area.free(from, to, ignored)) {
                 free = Math.max(free, fill(Math.max(gap[0], free), gap[1], rules, even, banks));
             }
-            boolean removed = ignored.removeIf(one -> banks.stream()
-                    .anyMatch(bank -> one.straddles(bank.u, bank.u + bank.panels * rules.widthM())));
+            boolean removed = ignored.removeIf(one ->
+                    banks.stream().anyMatch(bank -> one.straddles(bank.u, bank.u + bank.panels * rules.widthM())));
             if (!removed) {
                 return new Row(from, depthM, panelLengthM, List.copyOf(banks));
             }
@@ -95,11 +95,7 @@ record Row(double from, double depthM, double panelLengthM, List<Start> banks) {
         return banks.stream()
                 .map(bank -> new Bank(
                         number,
-                        new Patch(
-                                frame.point(bank.u, from),
-                                frame.alongDeg(),
-                                bank.panels * rules.widthM(),
-                                depthM),
+                        new Patch(frame.point(bank.u, from), frame.alongDeg(), bank.panels * rules.widthM(), depthM),
                         bank.panels,
                         panelLengthM,
                         rules.widthM(),

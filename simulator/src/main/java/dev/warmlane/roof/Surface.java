@@ -33,8 +33,7 @@ public record Surface(
         List<Obstacle> obstacles) {
 
     /** Range of {@link #azimuthDeg}. */
-    public static final Range AZIMUTH =
-            Range.of("azimuth of the roof surface", Dimension.DIRECTION, 0, 360);
+    public static final Range AZIMUTH = Range.of("azimuth of the roof surface", Dimension.DIRECTION, 0, 360);
 
     /** Range of {@link #slopeDeg}. */
     public static final Range SLOPE = Range.of("slope of the roof surface", Dimension.TILT, 0, 75);

@@ -38,8 +38,12 @@ public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) 
     public double longestRowM() {
         Frame frame = new Frame(alongDeg);
         return byRow().values().stream()
-                .mapToDouble(row -> row.stream().mapToDouble(bank -> end(frame, bank)).max().orElse(0)
-                        - row.stream().mapToDouble(bank -> start(frame, bank)).min().orElse(0))
+                .mapToDouble(row ->
+                        row.stream().mapToDouble(bank -> end(frame, bank)).max().orElse(0)
+                                - row.stream()
+                                        .mapToDouble(bank -> start(frame, bank))
+                                        .min()
+                                        .orElse(0))
                 .max()
                 .orElse(0);
     }
@@ -54,15 +58,22 @@ public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) 
             return 0;
         }
         Frame frame = new Frame(alongDeg);
-        double side = banks.stream().mapToDouble(bank -> start(frame, bank)).min().orElse(0);
-        double near = banks.stream().mapToDouble(bank -> frame.v(bank.place().corner())).min().orElse(0);
+        double side =
+                banks.stream().mapToDouble(bank -> start(frame, bank)).min().orElse(0);
+        double near = banks.stream()
+                .mapToDouble(bank -> frame.v(bank.place().corner()))
+                .min()
+                .orElse(0);
         double far = banks.stream()
                 .mapToDouble(bank -> frame.v(bank.place().corner()))
                 .max()
                 .orElse(0);
         double along = byRow().values().stream()
-                .mapToDouble(
-                        row -> row.stream().mapToDouble(bank -> start(frame, bank)).max().orElse(side) - side)
+                .mapToDouble(row -> row.stream()
+                                .mapToDouble(bank -> start(frame, bank))
+                                .max()
+                                .orElse(side)
+                        - side)
                 .sum();
         return 2 * (far - near + along);
     }

@@ -62,8 +62,7 @@ class LayoutByHandTest {
         // 3.8 n + 4.8 m <= 28.6: m = 5, n = 1 takes 27.8 and has 23 m of panel; m = 4, n = 2 takes 26.8 and has 22 m
         assertThat(most.areaM2()).isCloseTo(23 * 12, EXACT);
         assertThat(most.pieces().subList(0, 2))
-                .containsExactly(
-                        new Piece(Piece.Kind.PANEL, 50, 4, 1.2), new Piece(Piece.Kind.PANEL, 10, 3, 1.2));
+                .containsExactly(new Piece(Piece.Kind.PANEL, 50, 4, 1.2), new Piece(Piece.Kind.PANEL, 10, 3, 1.2));
     }
 
     @Test
@@ -73,15 +72,16 @@ class LayoutByHandTest {
         RoofLayout most = RoofLayout.most(List.of(HALL), cut, MATS);
 
         // along the 12 m: at least (28 + 0.6) / (4.2 + 0.6) = 6 rows, which leave 28 - 5 x 0.6 - 6 x 0.2 = 23.8 m of
-        // panel, 3.966 m each, cut to 3.96 m; along the 28 m 22 panels by 12 - 2 x 0.6 - 3 x 0.2 = 10.2 m, which is less
+        // panel, 3.966 m each, cut to 3.96 m; along the 28 m 22 panels by 12 - 2 x 0.6 - 3 x 0.2 = 10.2 m, which is
+        // less
         assertThat(most.areaM2()).isCloseTo(12 * 6 * 3.96, EXACT);
         assertThat(most.banks()).isEqualTo(6);
     }
 
     @Test
     void headersAtOneEndAlone() {
-        PanelRules one = new PanelRules(
-                1.2, new PanelRules.Fixed(List.of(3.0)), PanelRules.HeaderEnds.ONE, 0.2, 10, 0.6, 0);
+        PanelRules one =
+                new PanelRules(1.2, new PanelRules.Fixed(List.of(3.0)), PanelRules.HeaderEnds.ONE, 0.2, 10, 0.6, 0);
 
         RoofLayout most = RoofLayout.most(List.of(HALL), one, MATS);
 
@@ -121,13 +121,13 @@ class LayoutByHandTest {
     @Test
     void aMatIsSplitAroundAVentWhereItsHeadersAreClear() {
         Obstacle vent = new Obstacle("vent", new Obstacle.Disc(new RoofPoint(15, 7), 0.2), 0.4, 0.1);
-        PanelRules splitting = new PanelRules(
-                1.2, RULES.lengths(), RULES.headerEnds(), 0.1, 10, 0.6, 0.2);
+        PanelRules splitting = new PanelRules(1.2, RULES.lengths(), RULES.headerEnds(), 0.1, 10, 0.6, 0.2);
 
         // 68 as around a larger obstacle, but 5.8 m above and below have room for 4 panels only
         assertThat(RoofLayout.most(List.of(withObstacles(vent)), RULES, MATS).panels())
                 .isEqualTo(68);
-        assertThat(RoofLayout.most(List.of(withObstacles(vent)), splitting, MATS).panels())
+        assertThat(RoofLayout.most(List.of(withObstacles(vent)), splitting, MATS)
+                        .panels())
                 .isEqualTo(70);
     }
 

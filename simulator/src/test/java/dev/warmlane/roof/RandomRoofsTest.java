@@ -67,9 +67,7 @@ class RandomRoofsTest {
                     .orElseThrow();
             check("area " + seed, found, rules.walkwayM(), rules.splitsAroundM());
             double longest = rules.lengths()
-                    .match(
-                            fixed -> fixed.lengthsM().get(fixed.lengthsM().size() - 1),
-                            PanelRules.Cut::longestM);
+                    .match(fixed -> fixed.lengthsM().get(fixed.lengthsM().size() - 1), PanelRules.Cut::longestM);
             assertThat(found.areaM2()).as("area %d", seed).isGreaterThanOrEqualTo(wanted - ROUNDING_M);
             if (rules.splitsAroundM() == 0) {
                 assertThat(found.areaM2())
@@ -160,18 +158,18 @@ class RandomRoofsTest {
             }
             banks.add(place);
         }
-        IntStream.range(0, banks.size())
-                .forEach(i -> IntStream.range(0, i)
-                        .forEach(j -> assertThat(polygon(shrunk(on.banks().get(i).place()).corners())
-                                        .distance(polygon(shrunk(on.banks().get(j).place()).corners())))
-                                .as(what + " from bank to bank")
-                                .isGreaterThanOrEqualTo(walkwayM)));
+        IntStream.range(0, banks.size()).forEach(i -> IntStream.range(0, i).forEach(j -> assertThat(polygon(
+                                shrunk(on.banks().get(i).place()).corners())
+                        .distance(polygon(shrunk(on.banks().get(j).place()).corners())))
+                .as(what + " from bank to bank")
+                .isGreaterThanOrEqualTo(walkwayM)));
     }
 
     private static void clear(String what, Bank bank, Polygon place, Obstacle obstacle, double splitsM) {
         Geometry shape = obstacle.shape()
                 .match(
-                        disc -> FACTORY.createPoint(new Coordinate(disc.centre().xM(), disc.centre().yM())),
+                        disc -> FACTORY.createPoint(
+                                new Coordinate(disc.centre().xM(), disc.centre().yM())),
                         block -> polygon(block.outline().corners()));
         double radius = obstacle.shape().match(disc -> disc.diameterM() / 2, block -> 0.0);
         double clearance = obstacle.clearanceM() + radius - ROUNDING_M;
