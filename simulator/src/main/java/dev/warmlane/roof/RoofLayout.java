@@ -132,7 +132,7 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
                 .sorted(Comparator.comparingDouble((Place place) -> place.bank.areaM2())
                         .reversed())
                 .toList();
-        Map<Bank, Bank> taken = new IdentityHashMap<>();
+        IdentityHashMap<Bank, Bank> taken = new IdentityHashMap<>();
         double area = 0;
         for (Place place : largestFirst) {
             if (area >= wantedM2 - ROUNDING_M2) {
