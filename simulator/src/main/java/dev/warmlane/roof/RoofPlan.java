@@ -1,5 +1,6 @@
 package dev.warmlane.roof;
 
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,6 +46,31 @@ public record RoofPlan(List<Surface> surfaces, PanelRules rules) {
                         && Math.abs(surface.slopeDeg() - slopeDeg) <= SAME_DEG
                         && apartDeg(surface.azimuthDeg(), azimuthDeg) <= SAME_DEG)
                 .toList();
+    }
+
+    /**
+     * The rectangle that stands for the roof where the wind runs over it: as large as the largest flat surface (the
+     * largest of all where none is flat), in the proportions of the rectangle around it along its longest edge. The
+     * longer side, then the shorter, m.
+     */
+    public double[] windSidesM() {
+        List<Surface> among = flat().isEmpty() ? surfaces : flat();
+        Surface largest = among.stream()
+                .max(Comparator.comparingDouble(surface -> surface.outline().areaM2()))
+                .orElseThrow();
+        Frame frame = new Frame(largest.alongDeg());
+        double[] u = largest.outline().corners().stream()
+                .mapToDouble(frame::u)
+                .sorted()
+                .toArray();
+        double[] v = largest.outline().corners().stream()
+                .mapToDouble(frame::v)
+                .sorted()
+                .toArray();
+        double along = u[u.length - 1] - u[0];
+        double across = v[v.length - 1] - v[0];
+        double scale = Math.sqrt(largest.outline().areaM2() / (along * across));
+        return new double[] {scale * Math.max(along, across), scale * Math.min(along, across)};
     }
 
     /** How far two directions are apart, degrees, 0 to 180. */

@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.site.Roof;
 import dev.warmlane.units.DateOrder;
 import dev.warmlane.units.Notation;
@@ -20,10 +21,18 @@ final class PlaceReader {
 
     private PlaceReader() {}
 
-    static @Nullable Roof roof(Section s) {
-        double length = side(s, PlaceKeys.LENGTH, PlaceKeys.WIDTH);
-        double width = side(s, PlaceKeys.WIDTH, PlaceKeys.LENGTH);
-        if (s.has(PlaceKeys.AREA) && s.has(PlaceKeys.LENGTH) && s.has(PlaceKeys.WIDTH)) {
+    /**
+     * The roof.
+     *
+     * @param drawn whether it is drawn
+     * @param plan the drawing, where it is sound; sides that are not given follow from it
+     */
+    static @Nullable Roof roof(Section s, boolean drawn, @Nullable RoofPlan plan) {
+        double length = drawn ? side(s, PlaceKeys.LENGTH, plan) : side(s, PlaceKeys.LENGTH, PlaceKeys.WIDTH);
+        double width = drawn ? side(s, PlaceKeys.WIDTH, plan) : side(s, PlaceKeys.WIDTH, PlaceKeys.LENGTH);
+        if (drawn) {
+            s.refuse("not allowed for a roof that is drawn", PlaceKeys.AREA);
+        } else if (s.has(PlaceKeys.AREA) && s.has(PlaceKeys.LENGTH) && s.has(PlaceKeys.WIDTH)) {
             s.refuse("not allowed with length and width; give one of the three less", PlaceKeys.AREA);
         }
         Roof.Builder roof = Roof.builder(length, width, s.get(PlaceKeys.HEIGHT))
@@ -32,12 +41,27 @@ final class PlaceReader {
                 .uValueWm2K(s.get(PlaceKeys.U_VALUE))
                 .roomTemperatureC(s.get(PlaceKeys.ROOM_TEMPERATURE))
                 .roughnessFactor(s.get(PlaceKeys.ROUGHNESS))
-                .windSpeedRatio(s.get(PlaceKeys.WIND_SPEED_RATIO))
-                .usableShare(s.get(PlaceKeys.USABLE_SHARE));
+                .windSpeedRatio(s.get(PlaceKeys.WIND_SPEED_RATIO));
+        // on a drawn roof edges and obstacles are known, and nothing is assumed of their share
+        if (!drawn || s.has(PlaceKeys.USABLE_SHARE)) {
+            roof.usableShare(s.get(PlaceKeys.USABLE_SHARE));
+        }
         if (s.sound(PlaceKeys.LENGTH) && s.sound(PlaceKeys.WIDTH) && width > length) {
             s.warning(PlaceKeys.WIDTH, "is more than the length; the longer side is the length");
         }
         return s.build(roof::build);
+    }
+
+    /** A side of the rectangle that the wind runs over in place of a drawn roof. */
+    private static double side(Section s, Key<Double> side, @Nullable RoofPlan plan) {
+        if (plan == null) {
+            return s.has(side) ? s.get(side) : side.kind().standIn();
+        }
+        double[] sides = plan.windSidesM();
+        return s.get(
+                side,
+                sides[side == PlaceKeys.LENGTH ? 0 : 1],
+                "as large as the largest drawn surface, in the proportions of the rectangle around it");
     }
 
     /** A side, or where it is not given the one that follows from the area: of the other side, or of a square. */

@@ -13,6 +13,7 @@ import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.StartWater;
+import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
@@ -54,7 +55,13 @@ final class ScenarioAssembly {
         Cover cover = PoolReader.cover(coverSection, schedules);
 
         Section roofSection = document.one(PlaceKeys.ROOF);
-        Roof roof = PlaceReader.roof(roofSection);
+        List<Document.Group> surfaces = document.all(DrawnKeys.SURFACE);
+        RoofPlan plan = DrawnReader.plan(
+                surfaces,
+                document.all(DrawnKeys.OBSTACLE),
+                document.one(DrawnKeys.LAYOUT),
+                roofSection.get(PlaceKeys.HEIGHT));
+        Roof roof = PlaceReader.roof(roofSection, !surfaces.isEmpty(), plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
         List<CollectorArray> arrays = arrays(collectors);
         List<MountingOption> mountings = MountingReader.options(document.all(MountingKeys.MOUNTINGS));
@@ -82,6 +89,7 @@ final class ScenarioAssembly {
         notes.throwIfAny();
 
         Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
+                .plan(plan)
                 .terrain(terrain)
                 .collectorPhysics(ModelKeys.physics(modelSection, requireNonNull(roof)))
                 .cover(cover)

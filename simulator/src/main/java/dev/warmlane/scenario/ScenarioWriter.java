@@ -78,6 +78,7 @@ public final class ScenarioWriter {
         pool(out, installation);
         installation.cover().ifPresent(c -> cover(out, c));
         roof(out, installation.roof());
+        installation.plan().ifPresent(plan -> DrawnWriter.write(out, plan));
         for (CollectorArray array : installation.arrays()) {
             CollectorWriter.write(out, array);
         }

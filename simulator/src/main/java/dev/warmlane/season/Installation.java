@@ -13,6 +13,7 @@ import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.StartWater;
+import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.units.Checks;
@@ -29,6 +30,7 @@ public final class Installation {
     private final String name;
     private final Terrain terrain;
     private final @Nullable Roof roof;
+    private final @Nullable RoofPlan plan;
     private final Pool pool;
     private final @Nullable Cover cover;
     private final Bathers bathers;
@@ -49,6 +51,7 @@ public final class Installation {
         this.name = b.name;
         this.terrain = b.terrain;
         this.roof = b.roof;
+        this.plan = b.plan;
         this.pool = b.pool;
         this.cover = b.cover;
         this.bathers = b.bathers;
@@ -86,6 +89,7 @@ public final class Installation {
     public Builder toBuilder() {
         Builder b = new Builder(name, pool, roof);
         b.terrain = terrain;
+        b.plan = plan;
         b.cover = cover;
         b.bathers = bathers;
         b.makeUp = makeUp;
@@ -129,6 +133,11 @@ public final class Installation {
                     "\"" + name + "\" is a pool alone, without a roof: reports and studies of collectors need one");
         }
         return roof;
+    }
+
+    /** The same roof as it is drawn, with the panels to be laid on it; nothing where it is known by its sides alone. */
+    public Optional<RoofPlan> plan() {
+        return Optional.ofNullable(plan);
     }
 
     /** The basin. */
@@ -230,6 +239,7 @@ public final class Installation {
         private final String name;
         private Pool pool;
         private @Nullable Roof roof;
+        private @Nullable RoofPlan plan;
         private Terrain terrain = Terrain.SUBURBAN;
         private @Nullable Cover cover;
         private Bathers bathers = Bathers.NONE;
@@ -297,6 +307,12 @@ public final class Installation {
         /** See {@link Installation#arrays}. */
         public Builder arrays(CollectorArray... value) {
             arrays = List.of(value);
+            return this;
+        }
+
+        /** See {@link Installation#plan}; null where the roof is not drawn. */
+        public Builder plan(@Nullable RoofPlan value) {
+            plan = value;
             return this;
         }
 

@@ -41,6 +41,12 @@ import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
+import dev.warmlane.roof.Obstacle;
+import dev.warmlane.roof.Outline;
+import dev.warmlane.roof.PanelRules;
+import dev.warmlane.roof.RoofPlan;
+import dev.warmlane.roof.RoofPoint;
+import dev.warmlane.roof.Surface;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.CoverOffer;
 import dev.warmlane.season.Installation;
@@ -142,6 +148,47 @@ class RoundTripTest {
                                 Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
                                 0.0321),
                         new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
+                .plan(new RoofPlan(
+                        List.of(
+                                new Surface(
+                                        "hall",
+                                        new Outline(List.of(
+                                                new RoofPoint(0.3, 0),
+                                                new RoofPoint(31.7, 0.7),
+                                                new RoofPoint(29.9, 12.3))),
+                                        201,
+                                        2.3,
+                                        6.7,
+                                        0.77,
+                                        1.3,
+                                        List.of(
+                                                new Obstacle(
+                                                        "vent",
+                                                        new Obstacle.Disc(new RoofPoint(20.1, 5.3), 0.37),
+                                                        0.9,
+                                                        0.17),
+                                                new Obstacle(
+                                                        "light",
+                                                        Obstacle.Block.around(new RoofPoint(25.3, 3.3), 1.7, 0.9),
+                                                        0.2,
+                                                        0.4))),
+                                new Surface(
+                                        "wing",
+                                        Outline.rectangle(7.3, 11.1),
+                                        111,
+                                        27.3,
+                                        7.1,
+                                        0.1,
+                                        0.7,
+                                        List.of())),
+                        new PanelRules(
+                                1.21,
+                                new PanelRules.Fixed(List.of(2.43, 3.61)),
+                                PanelRules.HeaderEnds.ONE,
+                                0.13,
+                                9,
+                                0.57,
+                                0.31)))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
                 .cover(new Cover("home-made", 0.7, 0.011, 0.21, Schedule.constant(0.9)))
@@ -186,6 +233,19 @@ class RoundTripTest {
                 .build();
 
         comesBack(installation);
+    }
+
+    @Test
+    void panelsCutToLengthComeBack() throws IOException {
+        comesBack(Installation.builder(
+                        "bare",
+                        Pool.of(100, 1.5, new PoolSetting.Outdoor(0.3)),
+                        Roof.builder(10, 5, 3).build())
+                .plan(new RoofPlan(
+                        List.of(Surface.flat("roof", Outline.rectangle(10, 5), 180, 3)),
+                        new PanelRules(
+                                1.2, new PanelRules.Cut(1.7, 4.3), PanelRules.HeaderEnds.BOTH, 0.1, 10, 0.6, 0)))
+                .build());
     }
 
     private static List<Heater> heaters() {
