@@ -58,10 +58,8 @@ final class DrawnKeys {
 
     static final Key<String> ON = Key.optional(
             "on", WordKinds.text(), "name of the surface that it stands on", "required where there are several");
-    static final Key<Double> X =
-            Key.optional("x", RoofPoint.COORDINATE, "x of its middle", WITHOUT_OUTLINE);
-    static final Key<Double> Y =
-            Key.optional("y", RoofPoint.COORDINATE, "y of its middle", WITHOUT_OUTLINE);
+    static final Key<Double> X = Key.optional("x", RoofPoint.COORDINATE, "x of its middle", WITHOUT_OUTLINE);
+    static final Key<Double> Y = Key.optional("y", RoofPoint.COORDINATE, "y of its middle", WITHOUT_OUTLINE);
     static final Key<Double> DIAMETER =
             Key.optional("diameter", Obstacle.DIAMETER, "diameter of a round one", "it is not round");
     static final Key<Double> SIDE_X =
@@ -97,9 +95,15 @@ final class DrawnKeys {
             "lengths that panels are made in, along their tubes, without headers: one or a list",
             "required without cut_longest");
     static final Key<Double> CUT_SHORTEST = Key.optional(
-            "cut_shortest", PanelRules.LENGTH, "shortest panel where they are cut to length", "required with cut_longest");
+            "cut_shortest",
+            PanelRules.LENGTH,
+            "shortest panel where they are cut to length",
+            "required with cut_longest");
     static final Key<Double> CUT_LONGEST = Key.optional(
-            "cut_longest", PanelRules.LENGTH, "longest panel where they are cut to length", "panels have fixed lengths");
+            "cut_longest",
+            PanelRules.LENGTH,
+            "longest panel where they are cut to length",
+            "panels have fixed lengths");
     static final Key<PanelRules.HeaderEnds> HEADERS = Key.assumed(
             "headers",
             WordKinds.choice(PanelRules.HeaderEnds.class),
@@ -114,8 +118,8 @@ final class DrawnKeys {
             "the most panels side by side on one pair of headers",
             (int) PanelRules.USUAL_PER_BANK.value(),
             PanelRules.USUAL_PER_BANK.source());
-    static final Key<Double> WALKWAY = Key.assumed(
-            "walkway", PanelRules.USUAL_WALKWAY, "way that is left free between banks, in both directions");
+    static final Key<Double> WALKWAY =
+            Key.assumed("walkway", PanelRules.USUAL_WALKWAY, "way that is left free between banks, in both directions");
     static final Key<Double> SPLITS_AROUND = Key.assumed(
             "splits_around",
             PanelRules.USUAL_SPLITS_AROUND,

@@ -136,7 +136,7 @@ final class DrawnReader {
         int perBank = s.get(DrawnKeys.PANELS_PER_BANK);
         double walkway = s.get(DrawnKeys.WALKWAY);
         double splits = s.get(DrawnKeys.SPLITS_AROUND);
-        return s.build(() ->
-                new PanelRules(width, Objects.requireNonNull(lengths), headers, room, perBank, walkway, splits));
+        return s.build(
+                () -> new PanelRules(width, Objects.requireNonNull(lengths), headers, room, perBank, walkway, splits));
     }
 }

@@ -24,11 +24,9 @@ final class DrawnWriter {
         }
         PanelRules rules = plan.rules();
         out.section("[layout]").key(DrawnKeys.PANEL_WIDTH, rules.widthM());
-        rules.lengths()
-                .match(
-                        fixed -> out.key(DrawnKeys.PANEL_LENGTHS, fixed),
-                        cut -> out.key(DrawnKeys.CUT_SHORTEST, cut.shortestM())
-                                .key(DrawnKeys.CUT_LONGEST, cut.longestM()));
+        rules.lengths().match(fixed -> out.key(DrawnKeys.PANEL_LENGTHS, fixed), cut -> out.key(
+                        DrawnKeys.CUT_SHORTEST, cut.shortestM())
+                .key(DrawnKeys.CUT_LONGEST, cut.longestM()));
         out.key(DrawnKeys.HEADERS, rules.headerEnds())
                 .key(DrawnKeys.HEADER_ROOM, rules.headerM())
                 .key(DrawnKeys.PANELS_PER_BANK, rules.panelsPerBank())

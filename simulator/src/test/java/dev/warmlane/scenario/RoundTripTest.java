@@ -172,15 +172,7 @@ class RoundTripTest {
                                                         Obstacle.Block.around(new RoofPoint(25.3, 3.3), 1.7, 0.9),
                                                         0.2,
                                                         0.4))),
-                                new Surface(
-                                        "wing",
-                                        Outline.rectangle(7.3, 11.1),
-                                        111,
-                                        27.3,
-                                        7.1,
-                                        0.1,
-                                        0.7,
-                                        List.of())),
+                                new Surface("wing", Outline.rectangle(7.3, 11.1), 111, 27.3, 7.1, 0.1, 0.7, List.of())),
                         new PanelRules(
                                 1.21,
                                 new PanelRules.Fixed(List.of(2.43, 3.61)),
@@ -243,8 +235,7 @@ class RoundTripTest {
                         Roof.builder(10, 5, 3).build())
                 .plan(new RoofPlan(
                         List.of(Surface.flat("roof", Outline.rectangle(10, 5), 180, 3)),
-                        new PanelRules(
-                                1.2, new PanelRules.Cut(1.7, 4.3), PanelRules.HeaderEnds.BOTH, 0.1, 10, 0.6, 0)))
+                        new PanelRules(1.2, new PanelRules.Cut(1.7, 4.3), PanelRules.HeaderEnds.BOTH, 0.1, 10, 0.6, 0)))
                 .build());
     }
 
