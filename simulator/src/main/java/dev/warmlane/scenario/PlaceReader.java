@@ -60,7 +60,7 @@ final class PlaceReader {
         double[] sides = plan.windSidesM();
         return s.get(
                 side,
-                sides[side == PlaceKeys.LENGTH ? 0 : 1],
+                sides[side.equals(PlaceKeys.LENGTH) ? 0 : 1],
                 "as large as the largest drawn surface, in the proportions of the rectangle around it");
     }
 
