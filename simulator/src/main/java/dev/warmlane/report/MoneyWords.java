@@ -69,7 +69,11 @@ final class MoneyWords {
 
     /** The same between the bounds of what is saved: {@code 6.2 to 14 years}; empty where both are alike. */
     String paybackRange(Worth worth) {
-        Estimate saved = BandQuantity.saved(built).in(band);
+        return paybackRange(numbers, worth, BandQuantity.saved(built).in(band));
+    }
+
+    /** The same with what is saved in a season. */
+    static String paybackRange(Numbers numbers, Worth worth, Estimate saved) {
         String soon = payback(numbers, with(worth, saved.high()).payback());
         String late = payback(numbers, with(worth, saved.low()).payback());
         if (soon.equals(late)) {

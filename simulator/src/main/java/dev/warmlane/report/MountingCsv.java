@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.money.Worth;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** Mountings side by side, for csv. */
@@ -76,8 +78,34 @@ final class MountingCsv {
                         PeriodColumn.REFUSED,
                         PeriodColumn.PUMP,
                         PeriodColumn.gas(displaces));
+        if (!byMonth && rows.stream().anyMatch(r -> r.result.worth().isPresent())) {
+            worth(table);
+        }
         light(table);
         return table.build(rows);
+    }
+
+    private static void worth(TableBuilder<Row> table) {
+        money(table, "paid", worth -> OptionalDouble.of(worth.investment().paid()));
+        money(table, "saved_a_year", worth -> OptionalDouble.of(worth.savedPerYear()));
+        money(table, "net_present_value", worth -> OptionalDouble.of(worth.netPresentValue()));
+        table.optional(
+                "payback",
+                "payback",
+                Measure.YEARS,
+                r -> r.result.worth().map(MountingCsv::payback).orElse(OptionalDouble.empty()));
+    }
+
+    private static OptionalDouble payback(Worth worth) {
+        return worth.payback().match(OptionalDouble::of, OptionalDouble::empty);
+    }
+
+    private static void money(TableBuilder<Row> table, String name, Function<Worth, OptionalDouble> sum) {
+        table.optional(
+                name,
+                name,
+                Measure.MONEY,
+                r -> r.result.worth().map(sum).orElse(OptionalDouble.empty()));
     }
 
     private static void light(TableBuilder<Row> table) {

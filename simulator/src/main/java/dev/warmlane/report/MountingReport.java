@@ -73,6 +73,7 @@ public final class MountingReport {
     private List<Section> sections() {
         return CommonSections.list(
                 List.of(new MountingAnswer(study, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
+                List.of(new MountingMoney(study, numbers).section()),
                 MountingWhy.of(numbers, study),
                 List.of(held(), turning(), months()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())

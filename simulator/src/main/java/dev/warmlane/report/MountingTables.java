@@ -40,12 +40,14 @@ final class MountingTables {
                         Measure.SHARE,
                         r -> first == 0 ? 0 : r.deliveredKwh() / first - 1)
                 .number("per\narea", "delivered", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerM2)
-                .period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN)
-                .count("days at\ncomfort", "days_at_comfort", r -> r.season()
-                        .comfort()
-                        .daysAtComfort())
-                .fed(FuelWords.of(results.get(0).season()));
-        if (PeriodColumn.displaces(results.get(0).season())) {
+                .period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN);
+        if (results.isEmpty() || !Telling.heldByHeater(results.get(0).forecast().installation())) {
+            table.count("days at\ncomfort", "days_at_comfort", r -> r.season()
+                    .comfort()
+                    .daysAtComfort());
+        }
+        table.fed(FuelWords.of(results.get(0).season()));
+        if (results.stream().anyMatch(r -> PeriodColumn.displaces(r.season()))) {
             table.period(
                     FuelWords.of(results.get(0).season()).heading() + "\ndisplaced",
                     MountingResult::season,

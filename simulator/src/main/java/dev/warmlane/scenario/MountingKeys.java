@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.season.Prices;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RowSpacing;
 import java.time.MonthDay;
@@ -44,6 +45,12 @@ final class MountingKeys {
             "area of a pitched roof that collectors may cover",
             "the usable area of the flat roof");
 
+    static final Key<Double> PRICE = Key.optional(
+            "price",
+            Prices.COLLECTOR,
+            "cost of the collectors installed in this way, with what they stand on",
+            "prices.collectors");
+
     static final SectionSchema MOUNTINGS = SectionSchema.repeated(
             "mountings",
             "a mounting to compare with others on the same roof; without any: flat, and racks of 15, 30 and 45 deg"
@@ -64,7 +71,8 @@ final class MountingKeys {
             PITCH,
             ROWS_ALONG,
             CollectorKeys.SLOPE_LENGTH,
-            ROOF_AREA);
+            ROOF_AREA,
+            PRICE);
 
     private MountingKeys() {}
 

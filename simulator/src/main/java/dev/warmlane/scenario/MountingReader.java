@@ -20,7 +20,13 @@ final class MountingReader {
 
     private MountingReader() {}
 
-    static List<MountingOption> options(List<Document.Group> groups) {
+    /**
+     * The mountings.
+     *
+     * @param groups their sections
+     * @param priced whether there is a section prices, which says in what currency theirs are
+     */
+    static List<MountingOption> options(List<Document.Group> groups, boolean priced) {
         List<MountingOption> options = new ArrayList<>();
         Set<String> names = new HashSet<>();
         if (groups.size() > MOST) {
@@ -32,9 +38,12 @@ final class MountingReader {
             if (s.has(MountingKeys.NAME) && s.sound(MountingKeys.NAME) && !names.add(name)) {
                 s.error(MountingKeys.NAME, "another mounting is called \"" + name + "\" too");
             }
+            if (!priced) {
+                s.refuse("needs a section [prices], which says in what currency", MountingKeys.PRICE);
+            }
             MountingOption option = option(s, name);
             if (option != null) {
-                options.add(option);
+                options.add(s.has(MountingKeys.PRICE) ? option.pricedPerM2(s.get(MountingKeys.PRICE)) : option);
             }
         }
         return options;

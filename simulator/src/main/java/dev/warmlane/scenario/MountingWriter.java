@@ -20,6 +20,7 @@ final class MountingWriter {
                     pitched.roofAreaM2().ifPresent(area -> out.key(MountingKeys.ROOF_AREA, area));
                     return out;
                 });
+        option.pricePerM2().ifPresent(price -> out.key(MountingKeys.PRICE, price));
     }
 
     private static TomlText racks(TomlText out, MountingOption.Racks racks) {

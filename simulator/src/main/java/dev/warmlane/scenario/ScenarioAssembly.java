@@ -64,7 +64,8 @@ final class ScenarioAssembly {
         Roof roof = PlaceReader.roof(roofSection, !surfaces.isEmpty(), plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
         List<CollectorArray> arrays = arrays(collectors);
-        List<MountingOption> mountings = MountingReader.options(document.all(MountingKeys.MOUNTINGS));
+        List<MountingOption> mountings = MountingReader.options(
+                document.all(MountingKeys.MOUNTINGS), document.one(PlantKeys.PRICES).present());
 
         Section pipesSection = document.one(PlantKeys.PIPES);
         Pipes pipes = PlantReader.pipes(pipesSection);

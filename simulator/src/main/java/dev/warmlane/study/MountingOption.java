@@ -4,6 +4,7 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.Prices;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
@@ -39,6 +40,26 @@ public sealed interface MountingOption {
     /** What the designer calls it. */
     String name();
 
+    /** What collectors cost installed in this way, per m²; nothing where they cost what the installation's prices say. */
+    OptionalDouble pricePerM2();
+
+    /** The same way at a price of its own, per m². */
+    default MountingOption pricedPerM2(double value) {
+        OptionalDouble price = OptionalDouble.of(Prices.COLLECTOR.check(value));
+        return match(
+                flat -> new Flat(flat.name, flat.mounting, price),
+                racks -> new Racks(
+                        racks.name,
+                        racks.rack,
+                        racks.back,
+                        racks.windRun,
+                        racks.innerWind,
+                        racks.spacing,
+                        racks.along,
+                        price),
+                pitched -> new Pitched(pitched.name, pitched.mounting, pitched.roofAreaM2, price));
+    }
+
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
     <T> T match(Function<Flat, T> flat, Function<Racks, T> racks, Function<Pitched, T> pitched);
 
@@ -70,8 +91,15 @@ public sealed interface MountingOption {
      *
      * @param name what the designer calls it
      * @param mounting how they lie
+     * @param pricePerM2 what they cost installed like this, per m², if not what the installation's collectors cost
      */
-    record Flat(String name, Mounting.FlatOnRoof mounting) implements MountingOption {
+    record Flat(String name, Mounting.FlatOnRoof mounting, OptionalDouble pricePerM2) implements MountingOption {
+
+        /** At the price of the installation's collectors. */
+        public Flat(String name, Mounting.FlatOnRoof mounting) {
+            this(name, mounting, OptionalDouble.empty());
+        }
+
         @Override
         public <T> T match(Function<Flat, T> flat, Function<Racks, T> racks, Function<Pitched, T> pitched) {
             return flat.apply(this);
@@ -88,6 +116,7 @@ public sealed interface MountingOption {
      * @param innerWind wind at every row but the first over that at the first
      * @param spacing how far the rows stand apart
      * @param along the side of the roof that the rows run along, whatever way it lies by the compass
+     * @param pricePerM2 what they cost installed like this, per m², if not what the installation's collectors cost
      */
     record Racks(
             String name,
@@ -96,8 +125,21 @@ public sealed interface MountingOption {
             Mounting.WindRun windRun,
             double innerWind,
             RowSpacing spacing,
-            RoofSide along)
+            RoofSide along,
+            OptionalDouble pricePerM2)
             implements MountingOption {
+
+        /** At the price of the installation's collectors. */
+        public Racks(
+                String name,
+                Rack rack,
+                Mounting.Back back,
+                Mounting.WindRun windRun,
+                double innerWind,
+                RowSpacing spacing,
+                RoofSide along) {
+            this(name, rack, back, windRun, innerWind, spacing, along, OptionalDouble.empty());
+        }
 
         /** Checks the wind and its run. */
         public Racks {
@@ -127,32 +169,32 @@ public sealed interface MountingOption {
 
         /** The same racks built otherwise; where these cannot have a run over the roof, they have the film of their chord. */
         public Racks withRack(Rack value) {
-            return new Racks(name, value, back, windRun.within(value), innerWind, spacing, along);
+            return new Racks(name, value, back, windRun.within(value), innerWind, spacing, along, pricePerM2);
         }
 
         /** The same racks with another run of the wind. */
         public Racks withWindRun(Mounting.WindRun value) {
-            return new Racks(name, rack, back, value, innerWind, spacing, along);
+            return new Racks(name, rack, back, value, innerWind, spacing, along, pricePerM2);
         }
 
         /** The same racks with another spacing. */
         public Racks withSpacing(RowSpacing value) {
-            return new Racks(name, rack, back, windRun, innerWind, value, along);
+            return new Racks(name, rack, back, windRun, innerWind, value, along, pricePerM2);
         }
 
         /** The same racks along a side of the roof. */
         public Racks withAlong(RoofSide value) {
-            return new Racks(name, rack, back, windRun, innerWind, spacing, value);
+            return new Racks(name, rack, back, windRun, innerWind, spacing, value, pricePerM2);
         }
 
         /** The same racks with another back. */
         public Racks withBack(Mounting.Back value) {
-            return new Racks(name, rack, value, windRun, innerWind, spacing, along);
+            return new Racks(name, rack, value, windRun, innerWind, spacing, along, pricePerM2);
         }
 
         /** The same racks with another wind at their inner rows. */
         public Racks withInnerWind(double value) {
-            return new Racks(name, rack, back, windRun, value, spacing, along);
+            return new Racks(name, rack, back, windRun, value, spacing, along, pricePerM2);
         }
 
         /** The same racks at another tilt; too steep for a run over the roof, they have the film of their chord. */
@@ -173,9 +215,16 @@ public sealed interface MountingOption {
      * @param mounting how they lie
      * @param roofAreaM2 area of that roof that collectors may cover, m²; without it the usable area of the installation's
      *     flat roof, so that the same area of building is compared
+     * @param pricePerM2 what they cost installed like this, per m², if not what the installation's collectors cost
      */
-    record Pitched(String name, Mounting.FlushOnPitchedRoof mounting, OptionalDouble roofAreaM2)
+    record Pitched(
+            String name, Mounting.FlushOnPitchedRoof mounting, OptionalDouble roofAreaM2, OptionalDouble pricePerM2)
             implements MountingOption {
+
+        /** At the price of the installation's collectors. */
+        public Pitched(String name, Mounting.FlushOnPitchedRoof mounting, OptionalDouble roofAreaM2) {
+            this(name, mounting, roofAreaM2, OptionalDouble.empty());
+        }
 
         /** Range of {@link #roofAreaM2}: that of the collectors on it. */
         public static final Range ROOF_AREA = Range.of(

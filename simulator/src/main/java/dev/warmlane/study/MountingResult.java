@@ -1,5 +1,7 @@
 package dev.warmlane.study;
 
+import dev.warmlane.money.Worth;
+import dev.warmlane.season.CollectorsWorth;
 import dev.warmlane.season.Period;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
@@ -56,6 +58,11 @@ public record MountingResult(
     /** The same per collector area, kWh/m². */
     public double deliveredKwhPerM2() {
         return deliveredKwh() / fit.areaM2();
+    }
+
+    /** What the collectors are worth over the years; nothing where their price is not known or there is no heater. */
+    public Optional<Worth> worth() {
+        return CollectorsWorth.of(forecast.installation(), season);
     }
 
     private static Optional<LightBudget> light(SeasonForecast forecast, Period period) {

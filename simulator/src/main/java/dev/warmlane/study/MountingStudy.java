@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -91,7 +92,7 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
     /** The installation with a mounting as it stands on the roof. */
     static Installation mounted(Installation template, MountingOption option, RoofFit fit) {
         CollectorArray first = template.arrays().get(0);
-        return PumpByFlow.with(
+        Installation built = PumpByFlow.with(
                 template,
                 List.of(new CollectorArray(
                         option.name(),
@@ -101,6 +102,14 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
                         first.flowKgSM2(),
                         first.panelAreaM2(),
                         first.filling())));
+        OptionalDouble price = option.pricePerM2();
+        return price.isEmpty()
+                ? built
+                : built.toBuilder()
+                        .prices(built.prices()
+                                .map(prices -> prices.withCollectorPerM2(price.getAsDouble()))
+                                .orElse(null))
+                        .build();
     }
 
     private static MountingResult simulate(Installation template, SharedForcing forcing, Run run) {

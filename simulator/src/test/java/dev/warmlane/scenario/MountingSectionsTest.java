@@ -1,6 +1,8 @@
 package dev.warmlane.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
@@ -38,6 +40,11 @@ class MountingSectionsTest {
         Scenario demo = Demos.read(Demos.file("municipal-25m.toml"), folder);
         List<MountingOption> options = List.of(
                 new Flat("mats", new Mounting.FlatOnRoof(0.008)),
+                new Flat("mats at their price", new Mounting.FlatOnRoof(0.008)).pricedPerM2(120),
+                racks("racks at theirs", new RowSpacing.FixedPitch(3.25), RoofSide.SHORT)
+                        .pricedPerM2(187.5),
+                new Pitched("slope", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.empty())
+                        .pricedPerM2(131),
                 racks("fixed", new RowSpacing.FixedPitch(3.25), RoofSide.SHORT),
                 racks("noon", new RowSpacing.Unshaded(12, 12, Optional.empty()), RoofSide.LONG),
                 racks("hours", new RowSpacing.Unshaded(9.5, 15, Optional.of(MonthDay.of(12, 21))), RoofSide.LONG),
@@ -94,6 +101,25 @@ class MountingSectionsTest {
                 .containsExactlyInAnyOrder(
                         "chord", "clearance", "back", "wind_run", "inner_wind", "spacing", "rows_along");
         assertThat(((Racks) scenario.mountings().get(0)).spacing()).isEqualTo(MountingOption.USUAL_SPACING);
+    }
+
+    @Test
+    void aPriceOfItsOwnIsUnderstoodInEitherUnitAndNeedsACurrency() throws IOException {
+        String demo = Files.readString(Demos.file("municipal-25m.toml"));
+        String mats = """
+
+                [[mountings]]
+                name = "mats"
+                mounting = "flat"
+                price = "13 per ft2"
+                """;
+
+        // 1 ft² is 0.09290304 m²
+        assertThat(Demos.read(demo + mats, folder).mountings().get(0).pricePerM2().orElseThrow())
+                .isCloseTo(13 / 0.09290304, within(1e-9));
+        String without = demo.replaceAll("(?s)\\[prices\\].*?\\[control\\]", "[control]");
+        assertThatThrownBy(() -> Demos.read(without + mats, folder))
+                .hasMessageContaining("[mountings 1] price: needs a section [prices]");
     }
 
     @Test
