@@ -89,11 +89,10 @@ final class MountingCsv {
         money(table, "paid", worth -> OptionalDouble.of(worth.investment().paid()));
         money(table, "saved_a_year", worth -> OptionalDouble.of(worth.savedPerYear()));
         money(table, "net_present_value", worth -> OptionalDouble.of(worth.netPresentValue()));
-        table.optional(
-                "payback",
-                "payback",
-                Measure.YEARS,
-                r -> r.result.worth().map(MountingCsv::payback).orElse(OptionalDouble.empty()));
+        table.optional("payback", "payback", Measure.YEARS, r -> r.result
+                .worth()
+                .map(MountingCsv::payback)
+                .orElse(OptionalDouble.empty()));
     }
 
     private static OptionalDouble payback(Worth worth) {
@@ -101,11 +100,7 @@ final class MountingCsv {
     }
 
     private static void money(TableBuilder<Row> table, String name, Function<Worth, OptionalDouble> sum) {
-        table.optional(
-                name,
-                name,
-                Measure.MONEY,
-                r -> r.result.worth().map(sum).orElse(OptionalDouble.empty()));
+        table.optional(name, name, Measure.MONEY, r -> r.result.worth().map(sum).orElse(OptionalDouble.empty()));
     }
 
     private static void light(TableBuilder<Row> table) {

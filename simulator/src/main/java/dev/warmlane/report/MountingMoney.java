@@ -67,7 +67,9 @@ final class MountingMoney {
                 .words("mounting", "mounting", r -> r.result.option().name())
                 .words("", "comparison", Row::comparison)
                 .number("\narea", "area", Measure.AREA, r -> r.result.fit().areaM2())
-                .number("\npaid", "paid", Measure.MONEY, r -> r.worth.investment().paid())
+                .number("\npaid", "paid", Measure.MONEY, r -> r.worth
+                        .investment()
+                        .paid())
                 .number("saved\na year", "saved_a_year", Measure.MONEY, r -> r.worth.savedPerYear())
                 .number("net present\nvalue", "net_present_value", Measure.MONEY, r -> r.worth.netPresentValue())
                 .words("\nlow to high", "range", this::bounds)
@@ -121,8 +123,8 @@ final class MountingMoney {
             told.add("Collectors cost with " + String.join(", ", own) + ".");
         }
         if (!shared.isEmpty() && perM2 > 0) {
-            told.add("No price of their own is given for " + String.join(", ", shared) + ": "
-                    + perArea(perM2) + " of [prices] is taken, though racks cost more than mats.");
+            told.add("No price of their own is given for " + String.join(", ", shared) + ": " + perArea(perM2)
+                    + " of [prices] is taken, though racks cost more than mats.");
         }
         return String.join(" ", told);
     }
@@ -144,8 +146,8 @@ final class MountingMoney {
         }
 
         Estimate value() {
-            return band.of(season ->
-                    CollectorsWorth.of(built(), season).orElseThrow().netPresentValue());
+            return band.of(
+                    season -> CollectorsWorth.of(built(), season).orElseThrow().netPresentValue());
         }
 
         double saved(PeriodSummary season) {

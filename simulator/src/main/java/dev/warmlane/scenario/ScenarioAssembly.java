@@ -65,7 +65,8 @@ final class ScenarioAssembly {
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
         List<CollectorArray> arrays = arrays(collectors);
         List<MountingOption> mountings = MountingReader.options(
-                document.all(MountingKeys.MOUNTINGS), document.one(PlantKeys.PRICES).present());
+                document.all(MountingKeys.MOUNTINGS),
+                document.one(PlantKeys.PRICES).present());
 
         Section pipesSection = document.one(PlantKeys.PIPES);
         Pipes pipes = PlantReader.pipes(pipesSection);

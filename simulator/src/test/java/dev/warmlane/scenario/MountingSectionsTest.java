@@ -115,7 +115,11 @@ class MountingSectionsTest {
                 """;
 
         // 1 ft² is 0.09290304 m²
-        assertThat(Demos.read(demo + mats, folder).mountings().get(0).pricePerM2().orElseThrow())
+        assertThat(Demos.read(demo + mats, folder)
+                        .mountings()
+                        .get(0)
+                        .pricePerM2()
+                        .orElseThrow())
                 .isCloseTo(13 / 0.09290304, within(1e-9));
         String without = demo.replaceAll("(?s)\\[prices\\].*?\\[control\\]", "[control]");
         assertThatThrownBy(() -> Demos.read(without + mats, folder))
