@@ -64,16 +64,15 @@ final class ScenarioAssembly {
         Roof roof = PlaceReader.roof(roofSection, !surfaces.isEmpty(), plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
         List<CollectorArray> arrays = arrays(collectors);
-        List<MountingOption> mountings = MountingReader.options(
-                document.all(MountingKeys.MOUNTINGS),
-                document.one(PlantKeys.PRICES).present());
+        Section pricesSection = document.one(PlantKeys.PRICES);
+        List<MountingOption> mountings =
+                MountingReader.options(document.all(MountingKeys.MOUNTINGS), pricesSection.present());
 
         Section pipesSection = document.one(PlantKeys.PIPES);
         Pipes pipes = PlantReader.pipes(pipesSection);
         Section heaterSection = document.one(HeaterKeys.HEATER);
         Heater heater = HeaterReader.heater(heaterSection, schedules);
         Bill bill = HeaterReader.bill(heaterSection, heater);
-        Section pricesSection = document.one(PlantKeys.PRICES);
         Section moneySection = document.one(MoneyKeys.MONEY);
         Prices prices = MoneyReader.prices(
                 moneySection, pricesSection, PlantReader.prices(pricesSection, heaterSection, heater), arrays);

@@ -123,7 +123,7 @@ class MountingSectionsTest {
                 .isCloseTo(13 / 0.09290304, within(1e-9));
         String without = demo.replaceAll("(?s)\\[prices\\].*?\\[control\\]", "[control]");
         assertThatThrownBy(() -> Demos.read(without + mats, folder))
-                .hasMessageContaining("[mountings 1] price: needs a section [prices]");
+                .hasMessageContaining("[mountings] price: needs a section [prices]");
     }
 
     @Test
