@@ -38,7 +38,11 @@ final class DescribedScenario {
         key("pool.wind_shelter", "sheltered, suburban or exposed: the largest uncertainty");
         key("pool.hall_temperature", "");
         key("pool.hall_humidity", "");
-        remark("bathers = 40                      # in the water at once when it is full; then also a [[schedule]]");
+        if (bathers()) {
+            key("pool.bathers", "in the water at once when it is full; the schedule below says when");
+        } else {
+            remark("bathers = 40                      # in the water at once when it is full; then also a [[schedule]]");
+        }
         if (!answers.is("cover.kind", Questions.NONE)) {
             section("cover");
             key("cover.kind", "bubble, foam, solid-track or liquid-film");
@@ -54,10 +58,21 @@ final class DescribedScenario {
         section("season");
         key("season.first_day", "");
         key("season.last_day", "");
+        key("season.open", "in standard time: an hour less than the clock in summer");
         key("season.comfort", "from here on the water is warm enough");
+        if (bathers()) {
+            section("[schedule]");
+            line("what", "\"bathers\"", "the last rule that fits an hour counts");
+            line("hours", answers.toml("season.open"), "the hours in which it is open");
+            line("share", "\"30 %\"", "of full, as a mean while it is open; own choice, change it");
+        }
         section("report");
         key("report.units", "metric or us");
         return text.toString();
+    }
+
+    private boolean bathers() {
+        return answers.has("pool.bathers") && !answers.toml("pool.bathers").matches("\"?0*\\.?0*\"?");
     }
 
     private void collectors() {

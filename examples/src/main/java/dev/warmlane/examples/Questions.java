@@ -82,6 +82,9 @@ final class Questions {
                                 "From which temperature do bathers find the water warm enough",
                                 TEMPERATURE)
                         .usually(by("24 degC", "78 degF")),
+                Question.key("season.open", "Hours in which it is open").usually("8 am to 8 pm"),
+                Question.key("pool.bathers", "Bathers in the water at once when it is full, 0 where nobody counts them")
+                        .usually("0"),
                 Question.key(
                                 "collectors.mounting",
                                 "Collectors: flat on a flat roof, on a pitched roof, or on racks (flat, pitched, rack)")
