@@ -94,7 +94,7 @@ final class MoneySection {
                         words.likely(value),
                         "net over " + worth.terms().years() + " years, as money of today",
                         words.beside(value),
-                        "interest " + MoneyWords.percent(numbers, worth.terms().interest()) + " a year"),
+                        ""),
                 new Block.Figure(money.payback(worth), "until they are paid back", money.paybackRange(worth), ""));
     }
 
