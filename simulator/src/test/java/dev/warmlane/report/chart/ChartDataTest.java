@@ -107,8 +107,18 @@ class ChartDataTest {
         }
     }
 
+    /** Those whose heater's efficiency is one number; without a heater too. */
+    static Stream<Subject> burning() {
+        return reports()
+                .filter(report -> report.forecast()
+                        .installation()
+                        .heater()
+                        .filter(heater -> !(heater instanceof Boiler))
+                        .isEmpty());
+    }
+
     @ParameterizedTest
-    @MethodSource("reports")
+    @MethodSource("burning")
     void heatAndGasAreThoseOfTheMonths(Subject report) {
         List<PeriodSummary> months = report.forecast().months();
         BarPlot plot =
