@@ -41,7 +41,8 @@ final class DescribedScenario {
         if (bathers()) {
             key("pool.bathers", "in the water at once when it is full; the schedule below says when");
         } else {
-            remark("bathers = 40                      # in the water at once when it is full; then also a [[schedule]]");
+            remark(
+                    "bathers = 40                      # in the water at once when it is full; then also a [[schedule]]");
         }
         if (!answers.is("cover.kind", Questions.NONE)) {
             section("cover");

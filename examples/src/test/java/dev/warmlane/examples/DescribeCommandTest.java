@@ -143,13 +143,20 @@ class DescribeCommandTest {
         assertThat(built.heater().orElseThrow().setPointC()).isCloseTo(50 / 1.8, ROUNDING);
         assertThat(built.prices().orElseThrow().collectorPerM2()).isCloseTo(12 / 0.3048 / 0.3048, ROUNDING);
         assertThat(Files.readString(file))
-                .contains("bathers = 60", "what = \"bathers\"", "tilt = \"4:12\"", "azimuth = \"SSW\"", "slope_length = \"25 ft\"", "units = \"us\"");
+                .contains(
+                        "bathers = 60",
+                        "what = \"bathers\"",
+                        "tilt = \"4:12\"",
+                        "azimuth = \"SSW\"",
+                        "slope_length = \"25 ft\"",
+                        "units = \"us\"");
         forecasts();
     }
 
     @Test
     void southOfTheEquatorTheSeasonRunsOverNewYearAndRacksFaceNorth() throws IOException {
-        assertThat(describe("", "", weather("south.csv"), "", "", "", "", "", "", "", "", "", "", "rack", "\n".repeat(40)))
+        assertThat(describe(
+                        "", "", weather("south.csv"), "", "", "", "", "", "", "", "", "", "", "rack", "\n".repeat(40)))
                 .as(err)
                 .isZero();
 
@@ -294,7 +301,9 @@ class DescribeCommandTest {
 
     @Test
     void whateverHeatsThePoolIsAskedForWhatItNeeds() throws IOException {
-        String[] untilHeater = {"", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", "", "", "", "", "", ""};
+        String[] untilHeater = {
+            "", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", "", "", "", "", "", ""
+        };
         assertThat(describe(concat(untilHeater, "oil", "heating oil", "120", "", "EUR", "1.05", "", "")))
                 .as(err + out)
                 .isZero();

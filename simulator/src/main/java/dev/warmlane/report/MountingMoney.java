@@ -52,7 +52,8 @@ final class MountingMoney {
         Section section = Section.of("What the mountings are worth", Place.PRINTED);
         return rows.isEmpty()
                 ? section
-                : section.words(MoneyWords.terms(numbers, study.template().offer().terms()) + " Sums are in " + currency()
+                : section.words(MoneyWords.terms(
+                                        numbers, study.template().offer().terms()) + " Sums are in " + currency()
                                 + "; fixed cost, grant and upkeep are those of [money] for every mounting, and the pump's"
                                 + " power follows the flow. " + prices())
                         .with(table())

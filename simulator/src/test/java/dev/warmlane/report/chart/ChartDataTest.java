@@ -109,12 +109,11 @@ class ChartDataTest {
 
     /** Those whose heater's efficiency is one number; without a heater too. */
     static Stream<Subject> burning() {
-        return reports()
-                .filter(report -> report.forecast()
-                        .installation()
-                        .heater()
-                        .filter(heater -> !(heater instanceof Boiler))
-                        .isEmpty());
+        return reports().filter(report -> report.forecast()
+                .installation()
+                .heater()
+                .filter(heater -> !(heater instanceof Boiler))
+                .isEmpty());
     }
 
     @ParameterizedTest

@@ -55,7 +55,8 @@ class ComputedOverMeasuredTest {
             assertThat(y[i]).isBetween(plot.y().low(), plot.y().high());
         }
         assertThat(y[1]).isEqualTo(x[1] + 20);
-        assertThat(chart(0, List.of(POINTS)).plot().series()).hasSize(plot.series().size() - 1);
+        assertThat(chart(0, List.of(POINTS)).plot().series())
+                .hasSize(plot.series().size() - 1);
     }
 
     @Test
