@@ -8,6 +8,7 @@ import dev.warmlane.SampleForecasts;
 import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.heater.Fuel;
 import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.OpeningSeason;
@@ -238,5 +239,16 @@ class DerivedNumbersTest {
         assertThatThrownBy(() -> SeasonForecast.of(usual.installation(), usual.forcing(), Demo.weather("hot-dry")))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("weather");
+    }
+
+    /** 300 of gas without collectors, 100 with them and 20 for the pump; 1000 kWh of a gas of 100 kg/GJ are 360 kg. */
+    @Test
+    void whatIsSavedIsLessByThePump() {
+        MoneySummary money = new MoneySummary("EUR", 100, 300, 20, 150, OptionalDouble.empty());
+        assertThat(money.saved()).isEqualTo(180);
+        Fuel fuel = new Fuel("invented gas", "m3", 36, 100);
+        GasSummary.Displaced gas = new GasSummary.Displaced(fuel, 1000, 3000);
+        assertThat(gas.burnedCo2Kg()).isCloseTo(360, within(1e-9));
+        assertThat(gas.replacedKwh()).isEqualTo(2000);
     }
 }
