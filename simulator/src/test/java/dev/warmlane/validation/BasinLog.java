@@ -55,7 +55,9 @@ final class BasinLog {
     static BasinLog read() throws IOException {
         List<Piece> pieces = new ArrayList<>();
         LocalDateTime before = LocalDateTime.MIN;
-        for (String line : Files.readAllLines(MeasuredData.file("basin-b.csv")).stream().skip(1).toList()) {
+        for (String line : Files.readAllLines(MeasuredData.file("basin-b.csv")).stream()
+                .skip(1)
+                .toList()) {
             String[] cells = line.split(",", -1);
             LocalDateTime time = LocalDateTime.parse(cells[0].replace(' ', 'T'));
             if (pieces.isEmpty() || ChronoUnit.HOURS.between(before, time) > PIECE_HOURS) {

@@ -63,8 +63,7 @@ final class LogClock {
             }
         }
         OLSMultipleLinearRegression fit = new OLSMultipleLinearRegression();
-        fit.newSampleData(
-                changes.stream().mapToDouble(Double::doubleValue).toArray(), terms.toArray(double[][]::new));
+        fit.newSampleData(changes.stream().mapToDouble(Double::doubleValue).toArray(), terms.toArray(double[][]::new));
         return Math.sqrt(fit.calculateResidualSumOfSquares() / changes.size());
     }
 

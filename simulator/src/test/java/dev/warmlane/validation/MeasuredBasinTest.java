@@ -88,8 +88,9 @@ class MeasuredBasinTest {
     void pageIsWhatIsComputed() throws IOException {
         BasinLog log = BasinLog.read();
         WeatherRecord weather = BasinLog.weather();
-        List<Double> found =
-                log.pieces().stream().map(piece -> LogClock.shiftHours(piece, weather)).toList();
+        List<Double> found = log.pieces().stream()
+                .map(piece -> LogClock.shiftHours(piece, weather))
+                .toList();
         List<Integer> clock = clock(found);
         BasinRun alone = BasinRun.of(WATER_ALONE, weather, log, clock);
         BasinRun described = BasinRun.of(DESCRIBED, weather, log, clock);
@@ -142,12 +143,17 @@ class MeasuredBasinTest {
                 """);
         clockRow(rows, log, found, "August and September, to the 8th", 0, 2);
         clockRow(rows, log, found, "27 September to 27 April", 2, log.pieces().size() - 1);
-        clockRow(rows, log, found, "28 April to 30 May", log.pieces().size() - 1, log.pieces().size());
+        clockRow(
+                rows,
+                log,
+                found,
+                "28 April to 30 May",
+                log.pieces().size() - 1,
+                log.pieces().size());
         return rows.toString();
     }
 
-    private static void clockRow(
-            StringBuilder rows, BasinLog log, List<Double> found, String name, int from, int to) {
+    private static void clockRow(StringBuilder rows, BasinLog log, List<Double> found, String name, int from, int to) {
         List<Double> shifts = found.subList(from, to);
         rows.append(String.format(
                 Locale.ROOT,
@@ -188,12 +194,7 @@ class MeasuredBasinTest {
     }
 
     private static BasinRun row(
-            StringBuilder rows,
-            String name,
-            WeatherRecord weather,
-            BasinLog log,
-            List<Integer> clock,
-            Pool pool) {
+            StringBuilder rows, String name, WeatherRecord weather, BasinLog log, List<Integer> clock, Pool pool) {
         BasinRun run = BasinRun.of(pool, weather, log, clock);
         double worst = 0;
         for (YearMonth month : run.months()) {
@@ -218,10 +219,9 @@ class MeasuredBasinTest {
         rows.append("\n|---").append("|---".repeat(described.months().size())).append("|\n");
         for (BasinRun run : List.of(alone, described)) {
             rows.append(run == alone ? "| water alone |" : "| as described |");
-            run.months()
-                    .forEach(month -> rows.append(' ')
-                            .append(DocBlock.signed(run.month(month).bias(), 2))
-                            .append(" |"));
+            run.months().forEach(month -> rows.append(' ')
+                    .append(DocBlock.signed(run.month(month).bias(), 2))
+                    .append(" |"));
             rows.append('\n');
         }
         return rows.toString();
@@ -310,7 +310,8 @@ class MeasuredBasinTest {
             double from = bounds[i];
             double to = bounds[i + 1];
             Residuals of = run.byHour()
-                    .where(row -> wanted.test(row) && value.applyAsDouble(row) >= from && value.applyAsDouble(row) < to);
+                    .where(row ->
+                            wanted.test(row) && value.applyAsDouble(row) >= from && value.applyAsDouble(row) < to);
             rows.append(' ').append(DocBlock.signed(of.bias(), 2)).append(" |");
         }
         rows.append('\n');

@@ -23,13 +23,7 @@ public final class ResidualsOver {
      * @param residual computed less measured, in the same order
      */
     public static Chart of(
-            String name,
-            String title,
-            String subtitle,
-            String over,
-            String quantity,
-            double[] at,
-            double[] residual) {
+            String name, String title, String subtitle, String over, String quantity, double[] at, double[] residual) {
         if (at.length == 0 || at.length != residual.length) {
             throw new IllegalArgumentException(
                     "as many places as residuals, and some: " + at.length + " and " + residual.length);
