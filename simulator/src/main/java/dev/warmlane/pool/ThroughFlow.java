@@ -16,7 +16,7 @@ public record ThroughFlow(double retentionS, InflowTemperature inflow) {
 
     /** Range of {@link #retentionS}. */
     public static final Range RETENTION = Range.of(
-                    "retention time of the through-flow", Dimension.DURATION, Units.HOUR, 1000 * Units.DAY)
+                    "retention time of the through-flow", Dimension.DURATION, 0.05 * Units.DAY, 1000 * Units.DAY)
             .writtenIn("days");
 
     /** Checks the range. */

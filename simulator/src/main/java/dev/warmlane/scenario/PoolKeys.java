@@ -82,11 +82,11 @@ final class PoolKeys {
             "ground_conductance",
             Pool.GROUND_CONDUCTANCE,
             "conductance from the water through floor and walls to the ground",
-            "from area and depth, assumed by ISO 13370");
+            "required with wall_area, else from area and depth, assumed by ISO 13370");
     static final Key<Double> WALL_AREA = Key.optional(
             "wall_area",
             Walls.AREA,
-            "outer area of walls above the ground with water behind them; ground_conductance is then of the rest",
+            "outer area of walls above the ground with water behind them; ground_conductance is then that of the rest, and required",
             "a pool without it lies in the ground");
     static final Key<Double> WALL_U_VALUE = Key.optional(
             "wall_u_value",

@@ -148,6 +148,12 @@ final class PoolReader {
     }
 
     private static double ground(Section s, double area, double depth) {
+        if (s.has(PoolKeys.WALL_AREA) && !s.has(PoolKeys.GROUND_CONDUCTANCE)) {
+            s.error(
+                    PoolKeys.WALL_AREA,
+                    "what is assumed for the ground counts these walls once more; give ground_conductance of the floor and"
+                            + " of what stands in the ground");
+        }
         if (s.hasFailed()) {
             return 0;
         }

@@ -1,6 +1,5 @@
 package dev.warmlane.report.chart;
 
-import dev.warmlane.report.Numbers;
 import java.util.Arrays;
 import java.util.TreeMap;
 
@@ -31,7 +30,7 @@ public final class ResidualsOver {
         Scale x = Scale.holding(0, Arrays.stream(at).max().orElseThrow(), STEPS);
         double most = Arrays.stream(residual).map(Math::abs).max().orElseThrow();
         Scale y = Scale.holding(-most, most, STEPS);
-        LinePlot plot = new LinePlot(over, x, value -> Numbers.show(value, x.decimals()), quantity, y);
+        LinePlot plot = new LinePlot(over, x, (value, notation) -> notation.show(value, x.decimals()), quantity, y);
         plot.points("each", at, residual, Palette.SKY_BLUE);
         TreeMap<Double, double[]> means = new TreeMap<>();
         for (int i = 0; i < at.length; i++) {
