@@ -35,6 +35,7 @@ class ModulePathTest {
             "org.checkerframework.checker.nullness.qual.Nullable",
             "org.jspecify.annotations.Nullable",
             "org.knowm.xchart.XYChart",
+            "org.locationtech.jts.geom.Geometry",
             "org.tomlj.Toml");
 
     @TempDir

@@ -29,6 +29,7 @@ public final class AreaReport {
     private final CommonSections common;
     private final AreaAnswer answer;
     private final Optional<AreaWorth> worth;
+    private final RoofSection roof;
 
     private AreaReport(AreaStudy study, Subject described) {
         this.study = study;
@@ -38,6 +39,7 @@ public final class AreaReport {
         SharedForcing forcing = new SharedForcing(described.forecast().weather());
         this.worth = AreaWorth.of(study, forcing, Runs.onAllCores());
         this.answer = new AreaAnswer(study, worth, forcing, described);
+        this.roof = RoofSection.of(study.installation(), numbers);
     }
 
     /**
@@ -55,12 +57,18 @@ public final class AreaReport {
                 described.settings().letterhead(),
                 described.settings().notation(),
                 report.sections(),
-                List.of(new Data("areas", () -> AreaTables.all(study, report.worth, described.units()))));
+                report.data());
+    }
+
+    private List<Data> data() {
+        List<Data> data = new ArrayList<>(List.of(new Data("areas", () -> AreaTables.all(study, worth, units))));
+        data.addAll(roof.data());
+        return data;
     }
 
     private List<Section> sections() {
         return CommonSections.list(
-                List.of(answer.section(), common.lookAt(), common.job(), areas(), worth(), reading()),
+                List.of(answer.section(), common.lookAt(), common.job(), areas(), worth(), reading(), roof.section()),
                 common.last(study.designs().stream().map(AreaDesign::season).toList()));
     }
 
@@ -169,6 +177,10 @@ public final class AreaReport {
             return "the collectors lie on a pitched roof, whose size is not given, so no limit is drawn.";
         }
         double most = limit.getAsDouble();
+        if (study.installation().plan().isPresent()) {
+            return "as drawn it holds at most " + numbers.show(Measure.AREA, most)
+                    + " of collectors, in whole panels between its edges and obstacles.";
+        }
         return numbers.show(Measure.AREA, study.installation().roof().usableAreaM2()) + " of "
                 + numbers.show(Measure.AREA, study.installation().roof().areaM2())
                 + " are usable; laid out like this it holds at most " + numbers.show(Measure.AREA, most)

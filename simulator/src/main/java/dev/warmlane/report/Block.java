@@ -1,15 +1,22 @@
 package dev.warmlane.report;
 
 import dev.warmlane.report.chart.Chart;
+import dev.warmlane.report.chart.RoofSheet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** A piece of a report, before anybody has decided how it looks. A {@link Table} is one too. */
-public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigures, Block.Picture, Table {
+public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigures, Block.Picture, Block.Plan, Table {
 
     /** Whether it is set in columns, and so has room around it. */
     boolean inColumns();
+
+    /** The plan that it is; nothing for any other. */
+    default Optional<Plan> plan() {
+        return Optional.empty();
+    }
 
     /** The picture that it is; nothing for any other. */
     default Optional<Picture> picture() {
@@ -40,6 +47,9 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
 
         /** Of a picture. */
         T picture(Picture picture);
+
+        /** Of a plan. */
+        T plan(Plan plan);
     }
 
     /**
@@ -118,6 +128,30 @@ public sealed interface Block permits Block.Words, Block.Points, Block.KeyFigure
         /** Without a range. */
         public Figure(String value, String meaning, String beside) {
             this(value, meaning, "", beside);
+        }
+    }
+
+    /**
+     * A plan to scale. It is drawn when somebody asks for it.
+     *
+     * @param name the name of its files, without an ending
+     * @param draw makes the drawing
+     */
+    record Plan(String name, Supplier<RoofSheet> draw) implements Block {
+
+        @Override
+        public Optional<Plan> plan() {
+            return Optional.of(this);
+        }
+
+        @Override
+        public boolean inColumns() {
+            return false;
+        }
+
+        @Override
+        public <T> T as(Kinds<T> kinds) {
+            return kinds.plan(this);
         }
     }
 

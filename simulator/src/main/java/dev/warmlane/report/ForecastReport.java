@@ -66,6 +66,8 @@ public final class ForecastReport {
                         months(),
                         pool(),
                         HeatSections.collectors(subject),
+                        RoofSection.of(subject.installation(), subject.numbers())
+                                .section(),
                         MoneySection.of(subject, band),
                         GasSection.of(subject),
                         alternatives(),
@@ -90,6 +92,7 @@ public final class ForecastReport {
         List<Data> data = new ArrayList<>();
         alternatives.ifPresent(what -> data.add(new Data("alternatives", what::table)));
         MoneySection.years(subject, band).ifPresent(years -> data.add(new Data("money", () -> years)));
+        data.addAll(RoofSection.of(subject.installation(), subject.numbers()).data());
         data.addAll(List.of(
                 new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
                 new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),

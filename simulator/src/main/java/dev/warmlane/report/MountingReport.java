@@ -13,6 +13,7 @@ import dev.warmlane.study.TurningPoints;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.wind.RoofRun;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -30,6 +31,7 @@ public final class MountingReport {
     private final UnitSystem units;
     private final Numbers numbers;
     private final CommonSections common;
+    private final RoofSection roof;
 
     private MountingReport(MountingStudy study, Optional<TurningPoints> turning, Subject described) {
         this.study = study;
@@ -37,6 +39,7 @@ public final class MountingReport {
         this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
+        this.roof = RoofSection.of(study, numbers);
     }
 
     /** The report of a study of an installation that comes from no scenario file. */
@@ -65,9 +68,15 @@ public final class MountingReport {
                 described.settings().letterhead(),
                 described.settings().notation(),
                 report.sections(),
-                List.of(
-                        new Data("mountings", () -> MountingCsv.seasons(study, described.units())),
-                        new Data("mountings_months", () -> MountingCsv.months(study, described.units()))));
+                report.data());
+    }
+
+    private List<Data> data() {
+        List<Data> data = new ArrayList<>(List.of(
+                new Data("mountings", () -> MountingCsv.seasons(study, units)),
+                new Data("mountings_months", () -> MountingCsv.months(study, units))));
+        data.addAll(roof.data());
+        return data;
     }
 
     private List<Section> sections() {
@@ -75,7 +84,7 @@ public final class MountingReport {
                 List.of(new MountingAnswer(study, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
                 List.of(new MountingMoney(study, numbers).section()),
                 MountingWhy.of(numbers, study),
-                List.of(held(), turning(), months()),
+                List.of(held(), turning(), months(), roof.section()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())
                         .map(MountingResult::season)
                         .toList()));
@@ -87,9 +96,7 @@ public final class MountingReport {
         Roof roof = built.roof();
         return Section.of("The job", Place.PRINTED)
                 .words(
-                        "Roof: " + length(roof.lengthM()) + " by " + length(roof.widthM()) + ", "
-                                + length(roof.heightM()) + " high, " + numbers.show(Measure.AREA, roof.usableAreaM2())
-                                + " usable, albedo " + numbers.show(roof.albedo(), 2),
+                        "Roof: " + size(built) + ", albedo " + numbers.show(roof.albedo(), 2),
                         "Wind: over the flat array it has run "
                                 + length(RoofRun.effectiveRunM(roof.lengthM(), roof.widthM()))
                                 + " of roof on average, over a rack its slope length",
@@ -101,6 +108,22 @@ public final class MountingReport {
                 .points(study.compared().stream()
                         .map(one -> one.option().name() + ": " + MountingWords.of(numbers, study, one))
                         .toList());
+    }
+
+    private String size(Installation built) {
+        Roof roof = built.roof();
+        String high = ", " + length(roof.heightM()) + " high";
+        return built.plan()
+                .map(plan -> "as drawn, "
+                        + numbers.show(
+                                Measure.AREA,
+                                plan.surfaces().stream()
+                                        .mapToDouble(
+                                                surface -> surface.outline().areaM2())
+                                        .sum())
+                        + high)
+                .orElseGet(() -> length(roof.lengthM()) + " by " + length(roof.widthM()) + high + ", "
+                        + numbers.show(Measure.AREA, roof.usableAreaM2()) + " usable");
     }
 
     private Section sameArea() {

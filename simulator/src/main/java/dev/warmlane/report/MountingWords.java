@@ -15,7 +15,7 @@ final class MountingWords {
                 .match(
                         flat -> "mats lying on the roof",
                         racks -> racks(numbers, study, racks),
-                        pitched -> pitched(numbers, pitched));
+                        pitched -> pitched(numbers, study, pitched));
     }
 
     private static String racks(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
@@ -25,17 +25,22 @@ final class MountingWords {
                 + (racks.back().open()
                         ? "open"
                         : "boarded, " + numbers.show(Measure.FILM, racks.back().boardWm2K()))
-                + ", rows along the "
-                + (racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter") + " side, "
+                + (study.template().plan().isPresent() ? ", " : ", rows along the " + side(racks) + " side, ")
                 + spacing(numbers, study, racks);
     }
 
-    private static String pitched(Numbers numbers, MountingOption.Pitched pitched) {
+    private static String side(MountingOption.Racks racks) {
+        return racks.along() == MountingOption.RoofSide.LONG ? "longer" : "shorter";
+    }
+
+    private static String pitched(Numbers numbers, MountingStudy study, MountingOption.Pitched pitched) {
         return "flush on a roof pitched " + angle(numbers, pitched.mounting().tiltDeg()) + ", facing "
                 + angle(numbers, pitched.mounting().azimuthDeg()) + " from north, "
                 + (pitched.roofAreaM2().isPresent()
                         ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
-                        : "taken to have the usable area of the flat roof");
+                        : study.template().plan().isPresent()
+                                ? "on a surface of the drawn roof, or with room for as much as its flat ones"
+                                : "taken to have the usable area of the flat roof");
     }
 
     private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {

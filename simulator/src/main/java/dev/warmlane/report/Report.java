@@ -57,4 +57,12 @@ public record Report(
                 .flatMap(part -> part.block().picture().stream())
                 .toList();
     }
+
+    /** All plans in their order. */
+    public List<Block.Plan> plans() {
+        return sections.stream()
+                .flatMap(section -> section.parts().stream())
+                .flatMap(part -> part.block().plan().stream())
+                .toList();
+    }
 }

@@ -44,6 +44,11 @@ public sealed interface Laying {
             return (chordM + rules.headersM()) * Math.cos(Math.toRadians(tiltDeg));
         }
 
+        /** Whether the rows leave the way between them that the rules ask for. */
+        public boolean leaves(PanelRules rules) {
+            return pitchM >= depthM(rules) + rules.walkwayM() - Blocked.ROUNDING_M;
+        }
+
         @Override
         public <T> T match(Function<Mats, T> mats, Function<Racks, T> racks) {
             return racks.apply(this);

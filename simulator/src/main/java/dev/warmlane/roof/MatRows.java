@@ -169,7 +169,7 @@ final class MatRows {
             Row row = rows.get(i);
             then[i] = firstFrom(from, row.from() + row.depthM() + rules.walkwayM() - Blocked.ROUNDING_M);
             double with = row.worth(rules) + best[then[i]];
-            taken[i] = with > best[i + 1];
+            taken[i] = with >= best[i + 1];
             best[i] = Math.max(with, best[i + 1]);
         }
         List<Row> chosen = new ArrayList<>();

@@ -3,7 +3,9 @@ package dev.warmlane.roof;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Usual;
+import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * Something that stands on a roof surface or opens it: a vent, a chimney, a skylight, a courtyard.
@@ -14,6 +16,9 @@ import java.util.function.Function;
  * @param clearanceM how far panels stay away from it, m
  */
 public record Obstacle(String name, Shape shape, double heightM, double clearanceM) {
+
+    /** Corners of a ring that is drawn for a circle. */
+    private static final int RING = 48;
 
     /** Range of {@link #heightM}. */
     public static final Range HEIGHT = Range.of("height of the obstacle", Dimension.LENGTH, 0, 50);
@@ -37,6 +42,20 @@ public record Obstacle(String name, Shape shape, double heightM, double clearanc
     public Obstacle {
         HEIGHT.check(heightM);
         CLEARANCE.check(clearanceM);
+    }
+
+    /** The line that panels stay outside of; around a disc as a ring of corners. */
+    public List<RoofPoint> reach() {
+        return shape.match(
+                disc -> IntStream.range(0, RING)
+                        .mapToObj(i -> around(disc, 2 * Math.PI * i / RING))
+                        .toList(),
+                block -> Shapes.around(block.outline(), clearanceM));
+    }
+
+    private RoofPoint around(Disc disc, double angle) {
+        double radius = disc.diameterM / 2 + clearanceM;
+        return new RoofPoint(disc.centre.xM() + radius * Math.cos(angle), disc.centre.yM() + radius * Math.sin(angle));
     }
 
     /** What an obstacle looks like from above the surface. */

@@ -73,6 +73,20 @@ public record Outline(List<RoofPoint> corners) {
         return direction < 0 ? direction + 360 : direction;
     }
 
+    /** Whether a place lies inside, by the edges that a line from it to the right crosses. */
+    public boolean holds(RoofPoint point) {
+        boolean inside = false;
+        for (int i = 0; i < corners.size(); i++) {
+            RoofPoint from = corners.get(i);
+            RoofPoint to = corners.get((i + 1) % corners.size());
+            if (from.yM() > point.yM() != to.yM() > point.yM()) {
+                double along = (point.yM() - from.yM()) / (to.yM() - from.yM());
+                inside ^= from.xM() + along * (to.xM() - from.xM()) > point.xM();
+            }
+        }
+        return inside;
+    }
+
     private static double signedAreaM2(List<RoofPoint> corners) {
         double twice = 0;
         for (int i = 0; i < corners.size(); i++) {

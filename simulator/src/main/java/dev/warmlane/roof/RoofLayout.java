@@ -54,9 +54,9 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
     }
 
     /**
-     * At least an area in the fewest banks; of as few, the least area. The banks of a gap are as full as can be, and the
-     * last of those taken is cut down to what is wanted, in whole panels. Looked for among the largest banks of every
-     * layout tried: each direction, with all panel lengths together and with each alone.
+     * At least an area in the fewest banks; of as few, the least area, then the most even banks. Looked for among the
+     * largest banks of every layout tried, the last of them cut down to what is wanted, in whole panels: each direction,
+     * with all panel lengths together and with each alone, the banks of a gap as full as can be; and {@link #most}.
      *
      * @return nothing where so much does not fit
      */
@@ -75,10 +75,17 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
             }
             found.add(new RoofLayout(ways.stream().map(RoofLayout::most).toList(), rules, laying));
         }
+        found.add(most(surfaces, rules, laying));
         return found.stream()
                 .flatMap(layout -> layout.fewest(areaM2).stream())
                 .min(Comparator.comparingInt(RoofLayout::banks)
-                        .thenComparingDouble(layout -> Frame.whole(layout.areaM2())));
+                        .thenComparingDouble(layout -> Frame.whole(layout.areaM2()))
+                        .thenComparingInt(RoofLayout::unevenness));
+    }
+
+    /** The more alike the banks of an area are, the less. */
+    private int unevenness() {
+        return allBanks().mapToInt(bank -> bank.panels() * bank.panels()).sum();
     }
 
     private static SurfaceLayout most(List<SurfaceLayout> ways) {

@@ -54,10 +54,7 @@ public record RoofPlan(List<Surface> surfaces, PanelRules rules) {
      * longer side, then the shorter, m.
      */
     public double[] windSidesM() {
-        List<Surface> among = flat().isEmpty() ? surfaces : flat();
-        Surface largest = among.stream()
-                .max(Comparator.comparingDouble(surface -> surface.outline().areaM2()))
-                .orElseThrow();
+        Surface largest = largest();
         Frame frame = new Frame(largest.alongDeg());
         double[] u = largest.outline().corners().stream()
                 .mapToDouble(frame::u)
@@ -71,6 +68,22 @@ public record RoofPlan(List<Surface> surfaces, PanelRules rules) {
         double across = v[v.length - 1] - v[0];
         double scale = Math.sqrt(largest.outline().areaM2() / (along * across));
         return new double[] {scale * Math.max(along, across), scale * Math.min(along, across)};
+    }
+
+    /**
+     * The direction square to the edges of the largest flat surface that is nearest to a wanted one, degrees clockwise
+     * from north.
+     */
+    public double squareFacingDeg(double wantedDeg) {
+        return largest().squareFacingDeg(wantedDeg);
+    }
+
+    private Surface largest() {
+        return (flat().isEmpty() ? surfaces : flat())
+                .stream()
+                        .max(Comparator.comparingDouble(
+                                surface -> surface.outline().areaM2()))
+                        .orElseThrow();
     }
 
     /** How far two directions are apart, degrees, 0 to 180. */

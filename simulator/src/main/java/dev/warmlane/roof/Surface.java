@@ -110,6 +110,11 @@ public record Surface(
         return isFlat() ? outline.longestEdgeDeg() : 0;
     }
 
+    /** The lines that panels stay inside of, at the distance from the edges; none where nothing is left. */
+    public List<List<RoofPoint>> insideEdges() {
+        return Shapes.inside(outline, edgeDistanceM);
+    }
+
     /** The compass direction of a direction on the surface, degrees clockwise from north, 0 to below 360. */
     public double compassDeg(double surfaceDeg) {
         return turn(azimuthDeg + 270 - surfaceDeg);

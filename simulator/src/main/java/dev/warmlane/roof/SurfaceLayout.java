@@ -1,5 +1,6 @@
 package dev.warmlane.roof;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -46,6 +47,35 @@ public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) 
                                         .orElse(0))
                 .max()
                 .orElse(0);
+    }
+
+    /**
+     * A place as it is set out on the roof: along the rows and across them, from the corner of the rectangle around the
+     * surface at which both are least, m.
+     */
+    public RoofPoint fromCorner(RoofPoint point) {
+        Frame frame = new Frame(alongDeg);
+        return new RoofPoint(frame.u(point) - extent()[0], frame.v(point) - extent()[2]);
+    }
+
+    /** How long the surface is along the rows, m. */
+    public double lengthM() {
+        return extent()[1] - extent()[0];
+    }
+
+    /** How deep the surface is across the rows, m. */
+    public double depthM() {
+        return extent()[3] - extent()[2];
+    }
+
+    /** Least and greatest u, least and greatest v. */
+    private double[] extent() {
+        Frame frame = new Frame(alongDeg);
+        DoubleSummaryStatistics u =
+                surface.outline().corners().stream().mapToDouble(frame::u).summaryStatistics();
+        DoubleSummaryStatistics v =
+                surface.outline().corners().stream().mapToDouble(frame::v).summaryStatistics();
+        return new double[] {u.getMin(), u.getMax(), v.getMin(), v.getMax()};
     }
 
     /**

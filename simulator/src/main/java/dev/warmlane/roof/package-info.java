@@ -5,7 +5,7 @@
  * {@link dev.warmlane.roof.Obstacle obstacles}. {@link dev.warmlane.roof.PanelRules} say how panels are made and put
  * together to {@link dev.warmlane.roof.Bank banks}; {@link dev.warmlane.roof.RoofLayout} is the most that fits, or the
  * fewest banks for an area, whether mats lie or racks stand: {@link dev.warmlane.roof.Laying}. A drawing comes from a
- * scenario or from a file.
+ * scenario or from a file, {@link dev.warmlane.roof.RoofDrawing}.
  *
  * <p>Geometry alone: no equation of the model stands here, and the season is told only how much area there is, and in how
  * many rows. The distances that are assumed are common practice without a source; roof loads, edges, falls, ballast and

@@ -7,6 +7,7 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one section {@code [[collectors]]}. */
@@ -14,14 +15,20 @@ final class CollectorReader {
 
     private CollectorReader() {}
 
-    static @Nullable CollectorArray array(Document.Group group, int number) {
+    static @Nullable CollectorArray array(Document.Group group, int number, DrawnCollectors drawn) {
         Section s = group.main();
         String name = s.has(CollectorKeys.NAME) ? s.get(CollectorKeys.NAME) : "collectors " + number;
-        double area = area(s);
+        Optional<DrawnCollectors.Fit> fit = drawn.fit(s, name);
+        double area = area(s, fit);
         double water = s.get(CollectorKeys.WATER_CONTENT);
         double dry = s.has(CollectorKeys.DRY_WEIGHT) ? s.get(CollectorKeys.DRY_WEIGHT) : 0;
-        double panel = s.has(CollectorKeys.PANEL_AREA) ? s.get(CollectorKeys.PANEL_AREA) : 0;
-        Mounting mounting = mounting(s, area);
+        double panel = s.has(CollectorKeys.PANEL_AREA)
+                ? s.get(CollectorKeys.PANEL_AREA)
+                : fit.map(DrawnCollectors.Fit::panelM2).orElse(0.0);
+        if (s.has(CollectorKeys.PANEL_AREA)) {
+            fit.ifPresent(there -> there.checkPanel(s, panel));
+        }
+        Mounting mounting = mounting(s, area, fit);
         CollectorModel model = CollectorModelReader.model(
                 s, group.parts().get(0), group.parts().get(1), group.parts().get(2));
         double flow = FlowKind.over(s, CollectorKeys.FLOW, area);
@@ -32,25 +39,39 @@ final class CollectorReader {
                 name, area, Objects.requireNonNull(mounting), model, flow, panel, new Filling(water, dry)));
     }
 
-    private static double area(Section s) {
+    /** The area that is given; on a drawn roof it may be left out for the most that fits. */
+    private static double area(Section s, Optional<DrawnCollectors.Fit> fit) {
         if (s.has(CollectorKeys.AREA)) {
             s.refuse("not allowed with area; give area or panels and panel_area", CollectorKeys.PANELS);
-            return s.get(CollectorKeys.AREA);
+            double area = s.get(CollectorKeys.AREA);
+            fit.ifPresent(there -> there.check(s, CollectorKeys.AREA, area));
+            return area;
         }
-        if (s.has(CollectorKeys.PANELS) || s.has(CollectorKeys.PANEL_AREA)) {
-            return s.get(CollectorKeys.PANELS) * s.get(CollectorKeys.PANEL_AREA);
+        double panel = fit.map(DrawnCollectors.Fit::panelM2).orElse(0.0);
+        if (s.has(CollectorKeys.PANELS) && !s.has(CollectorKeys.PANEL_AREA) && panel > 0) {
+            double area = s.get(CollectorKeys.PANELS) * panel;
+            fit.ifPresent(there -> there.check(s, CollectorKeys.PANELS, area));
+            return area;
+        }
+        if (s.has(CollectorKeys.PANELS) || (fit.isEmpty() && s.has(CollectorKeys.PANEL_AREA))) {
+            double area = s.get(CollectorKeys.PANELS) * s.get(CollectorKeys.PANEL_AREA);
+            fit.ifPresent(there -> there.check(s, CollectorKeys.PANELS, area));
+            return area;
+        }
+        if (fit.isPresent()) {
+            return s.get(CollectorKeys.AREA, fit.get().mostM2(s), "the most that fits the drawn roof");
         }
         return s.get(CollectorKeys.AREA);
     }
 
-    private static @Nullable Mounting mounting(Section s, double area) {
+    private static @Nullable Mounting mounting(Section s, double area, Optional<DrawnCollectors.Fit> fit) {
         CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
         if (!s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
             return null;
         }
         return switch (kind) {
             case FLAT -> flat(s);
-            case RACK -> rack(s, area);
+            case RACK -> rack(s, area, fit);
             case PITCHED -> pitched(s);
         };
     }
@@ -75,13 +96,13 @@ final class CollectorReader {
         return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap));
     }
 
-    private static @Nullable Mounting rack(Section s, double area) {
+    private static @Nullable Mounting rack(Section s, double area, Optional<DrawnCollectors.Fit> fit) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH);
         Rack rack = rack(s, CollectorKeys.CHORD, CollectorKeys.CLEARANCE);
         double pitch = s.get(CollectorKeys.PITCH);
         Mounting.Back back = back(s);
-        int rows = rows(s, area, rack.chordM());
+        int rows = rows(s, area, rack.chordM(), fit);
         double innerWind = innerWind(s, rows == 1);
         checkPitch(s, CollectorKeys.PITCH, pitch, rack);
         Mounting.WindRun run = windRun(s, rack);
@@ -129,13 +150,16 @@ final class CollectorReader {
         return run;
     }
 
-    private static int rows(Section s, double area, double chord) {
+    private static int rows(Section s, double area, double chord, Optional<DrawnCollectors.Fit> fit) {
         if (s.has(CollectorKeys.ROWS)) {
             s.refuse("not allowed with rows; give rows or row_length", CollectorKeys.ROW_LENGTH);
             return s.get(CollectorKeys.ROWS);
         }
         if (s.has(CollectorKeys.ROW_LENGTH)) {
             return (int) Math.ceil(area / (chord * s.get(CollectorKeys.ROW_LENGTH)) - 1e-9);
+        }
+        if (fit.isPresent() && !s.hasFailed()) {
+            return s.get(CollectorKeys.ROWS, fit.get().rows(area), "as they stand on the drawn roof");
         }
         return s.get(CollectorKeys.ROWS);
     }

@@ -94,7 +94,7 @@ final class CrossChecks {
                 .mapToDouble(CollectorArray::flatRoofTakenM2)
                 .sum();
         double usable = built.roof().usableAreaM2();
-        if (taken > usable) {
+        if (taken > usable && built.plan().isEmpty()) {
             roof.warning(
                     PlaceKeys.USABLE_SHARE,
                     "collectors take " + area(taken) + " of roof, but only " + area(usable) + " is usable");

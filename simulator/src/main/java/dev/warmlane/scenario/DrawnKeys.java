@@ -87,6 +87,12 @@ final class DrawnKeys {
             OBSTACLE_HEIGHT,
             CLEARANCE);
 
+    static final Key<String> DRAWING = Key.optional(
+            "drawing",
+            WordKinds.text(),
+            "file of surfaces and obstacles as GeoJSON in metres, seen from the folder of the scenario file; instead of"
+                    + " [[surface]] and [[obstacle]]",
+            "what is drawn here");
     static final Key<Double> PANEL_WIDTH =
             Key.required("panel_width", PanelRules.WIDTH, "width of a panel, across its tubes");
     static final Key<PanelRules.Fixed> PANEL_LENGTHS = Key.optional(
@@ -127,7 +133,9 @@ final class DrawnKeys {
 
     static final SectionSchema LAYOUT = SectionSchema.optional(
             "layout",
-            "how panels are made and put together on a roof that is drawn",
+            "how panels are made and put together on a roof that is drawn; there [[collectors]] may leave out area, for the most"
+                    + " that fits, panel_area and rows",
+            DRAWING,
             PANEL_WIDTH,
             PANEL_LENGTHS,
             CUT_SHORTEST,

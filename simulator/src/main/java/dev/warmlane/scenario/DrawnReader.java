@@ -1,16 +1,24 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.roof.Obstacle;
 import dev.warmlane.roof.Outline;
 import dev.warmlane.roof.PanelRules;
+import dev.warmlane.roof.RoofDrawing;
 import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.roof.RoofPoint;
 import dev.warmlane.roof.Surface;
+import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a roof as it is drawn. */
@@ -22,19 +30,26 @@ final class DrawnReader {
      * The drawn roof; nothing where none is drawn, or where anything about it is wrong.
      *
      * @param roofHeightM height of surfaces that have none of their own
+     * @param scenarioFile from whose folder a drawing is seen
      */
     static @Nullable RoofPlan plan(
-            List<Document.Group> surfaces, List<Document.Group> obstacles, Section layout, double roofHeightM) {
+            List<Document.Group> surfaces,
+            List<Document.Group> obstacles,
+            Section layout,
+            double roofHeightM,
+            Path scenarioFile) {
+        if (layout.has(DrawnKeys.DRAWING)) {
+            return drawing(surfaces, obstacles, layout, roofHeightM, scenarioFile);
+        }
         if (surfaces.isEmpty()) {
             obstacles.forEach(one -> one.main().error("stands on no surface; draw one, [[surface]]"));
             if (layout.present()) {
-                layout.error("is for a roof that is drawn; draw its surfaces, [[surface]], or leave it out");
+                layout.error("is for a roof that is drawn; draw its surfaces, [[surface]] or drawing, or leave it out");
             }
             return null;
         }
         if (!layout.present()) {
-            layout.error("missing section; " + DrawnKeys.LAYOUT.meaning() + "; it needs " + DrawnKeys.LAYOUT.needs()
-                    + " and panel_lengths");
+            layout.error("missing section; " + DrawnKeys.LAYOUT.meaning() + "; it needs " + DrawnKeys.LAYOUT.needs());
             return null;
         }
         Map<String, List<Obstacle>> standing = new HashMap<>();
@@ -57,6 +72,41 @@ final class DrawnReader {
         }
         PanelRules rules = rules(layout);
         return failed || rules == null ? null : layout.build(() -> new RoofPlan(drawn, rules));
+    }
+
+    private static @Nullable RoofPlan drawing(
+            List<Document.Group> surfaces,
+            List<Document.Group> obstacles,
+            Section layout,
+            double roofHeightM,
+            Path scenarioFile) {
+        Stream.concat(surfaces.stream(), obstacles.stream())
+                .forEach(one -> one.main().error("not allowed with layout.drawing; draw it here or there"));
+        List<Surface> drawn = layout.sound(DrawnKeys.DRAWING) ? drawn(layout, roofHeightM, scenarioFile) : List.of();
+        PanelRules rules = rules(layout);
+        return drawn.isEmpty() || rules == null ? null : layout.build(() -> new RoofPlan(drawn, rules));
+    }
+
+    /** The surfaces of a file; none where it cannot be read. */
+    private static List<Surface> drawn(Section layout, double roofHeightM, Path scenarioFile) {
+        String named = layout.get(DrawnKeys.DRAWING);
+        String quoted = Printable.quote(named);
+        try {
+            return RoofDrawing.read(scenarioFile.resolveSibling(named), roofHeightM);
+        } catch (NoSuchFileException | InvalidPathException e) {
+            layout.error(DrawnKeys.DRAWING, "no such file: " + quoted + ", seen from the folder of the scenario file");
+        } catch (FileSystemException e) {
+            layout.error(DrawnKeys.DRAWING, "cannot be read: " + quoted + " " + e.getReason());
+        } catch (IOException e) {
+            layout.error(DrawnKeys.DRAWING, "cannot be read: " + quoted);
+        } catch (IllegalArgumentException e) {
+            layout.error(
+                    DrawnKeys.DRAWING,
+                    PlaceReader.isNear(layout, DrawnKeys.DRAWING, scenarioFile)
+                            ? quoted + " " + e.getMessage()
+                            : quoted + " is no roof drawing; put it beside the scenario to be told what is wrong");
+        }
+        return List.of();
     }
 
     private static String name(Section s, String otherwise, int index) {

@@ -25,8 +25,9 @@ final class MountingReader {
      *
      * @param groups their sections
      * @param priced whether there is a section prices, which says in what currency theirs are
+     * @param drawn what a drawn roof says of them
      */
-    static List<MountingOption> options(List<Document.Group> groups, boolean priced) {
+    static List<MountingOption> options(List<Document.Group> groups, boolean priced, DrawnCollectors drawn) {
         List<MountingOption> options = new ArrayList<>();
         Set<String> names = new HashSet<>();
         if (groups.size() > MOST) {
@@ -41,7 +42,7 @@ final class MountingReader {
             if (!priced) {
                 s.refuse("needs a section [prices], which says in what currency", MountingKeys.PRICE);
             }
-            MountingOption option = option(s, name);
+            MountingOption option = option(s, name, drawn);
             if (option != null) {
                 options.add(s.has(MountingKeys.PRICE) ? option.pricedPerM2(s.get(MountingKeys.PRICE)) : option);
             }
@@ -49,14 +50,14 @@ final class MountingReader {
         return options;
     }
 
-    private static @Nullable MountingOption option(Section s, String name) {
+    private static @Nullable MountingOption option(Section s, String name, DrawnCollectors drawn) {
         CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
         if (!s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
             return null;
         }
         return switch (kind) {
             case FLAT -> flat(s, name);
-            case RACK -> racks(s, name);
+            case RACK -> racks(s, name, drawn);
             case PITCHED -> pitched(s, name);
         };
     }
@@ -86,19 +87,20 @@ final class MountingReader {
                 new MountingOption.Pitched(name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap), area));
     }
 
-    private static @Nullable MountingOption racks(Section s, String name) {
+    private static @Nullable MountingOption racks(Section s, String name, DrawnCollectors drawn) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH, MountingKeys.ROOF_AREA);
         Rack rack = CollectorReader.rack(s, MountingKeys.CHORD, MountingKeys.CLEARANCE);
         Mounting.Back back = CollectorReader.back(s);
         double innerWind = CollectorReader.innerWind(s, false);
-        RowSpacing spacing = spacing(s, rack);
+        RowSpacing spacing = spacing(s, rack, drawn);
+        drawn.askew(s);
         MountingOption.RoofSide along = s.get(MountingKeys.ROWS_ALONG);
         Mounting.WindRun run = CollectorReader.windRun(s, rack);
         return s.build(() -> new MountingOption.Racks(name, rack, back, run, innerWind, spacing, along));
     }
 
-    private static RowSpacing spacing(Section s, Rack rack) {
+    private static RowSpacing spacing(Section s, Rack rack, DrawnCollectors drawn) {
         if (!s.has(MountingKeys.PITCH)) {
             SolarHoursKind.SolarHours hours = s.get(MountingKeys.SPACING);
             return new RowSpacing.Unshaded(
@@ -111,6 +113,7 @@ final class MountingReader {
         s.refuse("not allowed with pitch; give pitch or spacing", MountingKeys.SPACING, MountingKeys.SPACING_DATE);
         double pitch = s.get(MountingKeys.PITCH);
         CollectorReader.checkPitch(s, MountingKeys.PITCH, pitch, rack);
+        drawn.leaves(s, MountingKeys.PITCH, rack, pitch);
         return new RowSpacing.FixedPitch(pitch);
     }
 

@@ -56,17 +56,16 @@ final class ScenarioAssembly {
 
         Section roofSection = document.one(PlaceKeys.ROOF);
         List<Document.Group> surfaces = document.all(DrawnKeys.SURFACE);
+        Section layout = document.one(DrawnKeys.LAYOUT);
         RoofPlan plan = DrawnReader.plan(
-                surfaces,
-                document.all(DrawnKeys.OBSTACLE),
-                document.one(DrawnKeys.LAYOUT),
-                roofSection.get(PlaceKeys.HEIGHT));
-        Roof roof = PlaceReader.roof(roofSection, !surfaces.isEmpty(), plan);
+                surfaces, document.all(DrawnKeys.OBSTACLE), layout, roofSection.get(PlaceKeys.HEIGHT), file);
+        Roof roof = PlaceReader.roof(roofSection, !surfaces.isEmpty() || layout.has(DrawnKeys.DRAWING), plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
-        List<CollectorArray> arrays = arrays(collectors);
+        DrawnCollectors drawn = new DrawnCollectors(plan, notes.units());
+        List<CollectorArray> arrays = arrays(collectors, drawn);
         Section pricesSection = document.one(PlantKeys.PRICES);
         List<MountingOption> mountings =
-                MountingReader.options(document.all(MountingKeys.MOUNTINGS), pricesSection.present());
+                MountingReader.options(document.all(MountingKeys.MOUNTINGS), pricesSection.present(), drawn);
 
         Section pipesSection = document.one(PlantKeys.PIPES);
         Pipes pipes = PlantReader.pipes(pipesSection);
@@ -143,14 +142,14 @@ final class ScenarioAssembly {
                 .toList();
     }
 
-    private static List<CollectorArray> arrays(List<Document.Group> groups) {
+    private static List<CollectorArray> arrays(List<Document.Group> groups, DrawnCollectors drawn) {
         List<CollectorArray> arrays = new ArrayList<>();
         int most = Installation.MOST_ARRAYS;
         if (groups.size() > most) {
             groups.get(most).main().error("is one of " + groups.size() + "; allowed: at most " + most);
         }
         for (int i = 0; i < Math.min(most, groups.size()); i++) {
-            @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1);
+            @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1, drawn);
             if (array != null) {
                 arrays.add(array);
             }

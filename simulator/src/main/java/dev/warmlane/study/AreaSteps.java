@@ -4,6 +4,8 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.season.Installation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The designs of an area study: the arrays of an installation, all scaled together and each brought to whole panels where
@@ -18,10 +20,12 @@ final class AreaSteps {
     static final double GROWTH = 0.01;
 
     private final Installation template;
+    private final Optional<DrawnLimits> drawn;
     private final List<Installation> designs = new ArrayList<>();
 
-    AreaSteps(Installation template, AreaRange range) {
+    AreaSteps(Installation template, AreaRange range, Optional<DrawnLimits> drawn) {
         this.template = template;
+        this.drawn = drawn;
         for (int design = 0; design < range.designs(); design++) {
             Installation next = scaled(range.areaM2(design));
             if (designs.isEmpty() || !sameArrays(next, last())) {
@@ -46,11 +50,19 @@ final class AreaSteps {
         if (Math.abs(factor - 1) < SAME) {
             return template;
         }
-        return with(template.arrays().stream()
+        List<CollectorArray> arrays = template.arrays();
+        return with(IntStream.range(0, arrays.size())
                 // a very small array beside very large ones stays as small as one can be
-                .map(array -> array.withAreaM2(
-                        Math.max(CollectorArray.AREA.lowest(), wholePanels(array, factor * array.areaM2()))))
+                .mapToObj(i -> arrays.get(i)
+                        .withAreaM2(Math.max(
+                                CollectorArray.AREA.lowest(),
+                                possible(i, factor * arrays.get(i).areaM2()))))
                 .toList());
+    }
+
+    private double possible(int array, double areaM2) {
+        return drawn.map(limits -> limits.nearestM2(array, areaM2))
+                .orElseGet(() -> wholePanels(template.arrays().get(array), areaM2));
     }
 
     /** The nearest area that is made of whole panels, at least one. */
@@ -61,9 +73,15 @@ final class AreaSteps {
 
     /** Only arrays of panels can have stayed the same when everything grew. */
     private Installation onePanelMore(Installation built) {
-        return with(built.arrays().stream()
-                .map(array -> array.withAreaM2(array.areaM2() + array.panelAreaM2()))
+        List<CollectorArray> arrays = built.arrays();
+        return with(IntStream.range(0, arrays.size())
+                .mapToObj(i -> arrays.get(i).withAreaM2(onePanelMore(i, arrays.get(i))))
                 .toList());
+    }
+
+    private double onePanelMore(int index, CollectorArray array) {
+        return drawn.map(limits -> limits.nextM2(index, array.areaM2()))
+                .orElseGet(() -> array.areaM2() + array.panelAreaM2());
     }
 
     private Installation with(List<CollectorArray> arrays) {

@@ -14,6 +14,7 @@ import dev.warmlane.season.SeasonSimulator;
 import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -53,7 +54,8 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
      */
     public static AreaStudy of(Installation installation, AreaRange range, SharedForcing forcing, Runs runs) {
         range.checkFor(installation);
-        List<Installation> sizes = new AreaSteps(installation, range).withOneBeyond();
+        Optional<DrawnLimits> drawn = DrawnLimits.of(installation);
+        List<Installation> sizes = new AreaSteps(installation, range, drawn).withOneBeyond();
         SeasonForcing prepared = forcing.of(installation);
         SeasonLedger without = SeasonSimulator.simulate(installation.withoutCollectors(), prepared.withoutCollectors());
         Period season = Periods.season(without);
@@ -67,17 +69,19 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
                         withoutAny));
         List<AreaDesign> designs = new ArrayList<>();
         for (int i = 0; i < sizes.size() - 1; i++) {
-            designs.add(design(installation, sizes.get(i), seasons.get(i), seasons.get(i + 1)));
+            Installation built = sizes.get(i);
+            boolean fits = drawn.map(limits -> limits.fits(built)).orElseGet(() -> fitsUsableArea(built));
+            designs.add(design(installation, built, fits, seasons.get(i), seasons.get(i + 1)));
         }
         return new AreaStudy(installation, designs);
     }
 
     private static AreaDesign design(
-            Installation template, Installation built, PeriodSummary season, PeriodSummary larger) {
+            Installation template, Installation built, boolean fits, PeriodSummary season, PeriodSummary larger) {
         return new AreaDesign(
                 built,
                 built.arrays().equals(template.arrays()),
-                roofTakenM2(built) <= built.roof().usableAreaM2() + ROUNDING_M2,
+                fits,
                 season,
                 NextSquareMetre.between(season, larger, built.prices()));
     }
@@ -85,18 +89,26 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
     /**
      * Collector area of all arrays together at which the flat roof's usable area is used up, m²; nothing where none of
      * them is on the flat roof. It compares areas alone: whether rows of that length fit between the roof's edges is for
-     * the layout to decide.
+     * the layout to decide. On a roof that is drawn it is that layout: what fits of the array that has no more room first.
      */
     public OptionalDouble roofLimitM2() {
         return roofLimitM2(installation);
     }
 
     static OptionalDouble roofLimitM2(Installation installation) {
+        Optional<DrawnLimits> drawn = DrawnLimits.of(installation);
+        if (drawn.isPresent()) {
+            return drawn.get().limitM2(installation);
+        }
         double taken = roofTakenM2(installation);
         return taken > 0
                 ? OptionalDouble.of(
                         installation.collectorAreaM2() * installation.roof().usableAreaM2() / taken)
                 : OptionalDouble.empty();
+    }
+
+    private static boolean fitsUsableArea(Installation built) {
+        return roofTakenM2(built) <= built.roof().usableAreaM2() + ROUNDING_M2;
     }
 
     private static double roofTakenM2(Installation built) {

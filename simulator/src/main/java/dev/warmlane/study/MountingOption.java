@@ -253,7 +253,8 @@ public sealed interface MountingOption {
     }
 
     /**
-     * What people ask for first: flat, and racks of 15, 30 and 45 degrees that face the equator. The racks are built
+     * What people ask for first: flat, and racks of 15, 30 and 45 degrees that face the equator, on a roof that is drawn
+     * square to its edges and as nearly so as that allows. The racks are built
      * like the first ones of the installation if it has any, else with the usual chord and clearance and an open back.
      * Last, where the first collectors of the installation are mounted otherwise than flat, they as they are described:
      * racks with their own tilt, azimuth and pitch.
@@ -269,10 +270,13 @@ public sealed interface MountingOption {
                                 Stream::of, racks -> Stream.empty(), pitched -> Stream.empty()))
                 .findFirst()
                 .orElse(Mounting.FlatOnRoof.USUAL);
+        double equator = site.southern() ? 0 : 180;
+        double facing =
+                installation.plan().map(plan -> plan.squareFacingDeg(equator)).orElse(equator);
         List<MountingOption> options = new ArrayList<>();
         options.add(new Flat("flat", mats));
         for (int tilt : new int[] {15, 30, 45}) {
-            Rack rack = new Rack(tilt, site.southern() ? 0 : 180, like.chordM(), like.clearanceM());
+            Rack rack = new Rack(tilt, facing, like.chordM(), like.clearanceM());
             options.add(new Racks(
                     "racks " + tilt + "°",
                     rack,

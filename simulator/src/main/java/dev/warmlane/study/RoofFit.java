@@ -3,6 +3,7 @@ package dev.warmlane.study;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.RackRows;
+import dev.warmlane.roof.RoofLayout;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Roof;
 import java.util.Optional;
@@ -16,13 +17,23 @@ import java.util.OptionalInt;
  * deep, the first at the edge and the others a pitch behind it. With panels of a given area only whole ones count: a
  * panel stands with its length up the slope, so it is panel area over chord wide.
  *
+ * <p>Where the roof is drawn, {@link Installation#plan}, none of this is taken: whole panels are laid between its edges and
+ * obstacles, mats and racks by the same rules, {@link RoofLayout}. Rows run across the direction that the racks face.
+ *
  * @param areaM2 collector area, m²
  * @param panels number of panels; nothing where the area is not made of panels
  * @param mounting how they are mounted, for racks with pitch and rows
  * @param rowLengthM the longest row that has room, m; 0 where there are no rows
  * @param fits whether there is room for it
+ * @param layout how it is laid, on a roof that is drawn and has room for it
  */
-public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, double rowLengthM, boolean fits) {
+public record RoofFit(
+        double areaM2,
+        OptionalInt panels,
+        Mounting mounting,
+        double rowLengthM,
+        boolean fits,
+        Optional<RoofLayout> layout) {
 
     /** Keeps rounding from losing a panel or a row that just fits. */
     private static final double ROUNDING = 1e-9;
@@ -37,6 +48,9 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
      * @throws IllegalArgumentException if the rows cannot be spaced as the option asks
      */
     public static Optional<RoofFit> most(Installation installation, double latitudeDeg, MountingOption option) {
+        if (installation.plan().isPresent()) {
+            return new DrawnFit(installation, installation.plan().get(), latitudeDeg).most(option);
+        }
         double panel = panelAreaM2(installation);
         double roof = installation.roof().usableAreaM2();
         return option.match(
@@ -52,7 +66,7 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
     private static Optional<RoofFit> mostLying(Mounting mounting, double limitM2, double panelM2) {
         double area = panelM2 > 0 ? Math.floor(limitM2 / panelM2 + ROUNDING) * panelM2 : limitM2;
         return enough(area)
-                ? Optional.of(new RoofFit(area, panels(area, panelM2), mounting, 0, true))
+                ? Optional.of(new RoofFit(area, panels(area, panelM2), mounting, 0, true, Optional.empty()))
                 : Optional.empty();
     }
 
@@ -62,6 +76,9 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
      * @throws IllegalArgumentException if the rows cannot be spaced as the option asks, or would be more than 1000
      */
     public static RoofFit ofArea(Installation installation, double latitudeDeg, MountingOption option, double areaM2) {
+        if (installation.plan().isPresent()) {
+            return new DrawnFit(installation, installation.plan().get(), latitudeDeg).ofArea(option, areaM2);
+        }
         double panel = panelAreaM2(installation);
         double roof = installation.roof().usableAreaM2();
         return option.match(
@@ -76,7 +93,8 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
     }
 
     private static RoofFit lying(Mounting mounting, double limitM2, double areaM2, double panelM2) {
-        return new RoofFit(areaM2, panels(areaM2, panelM2), mounting, 0, areaM2 <= limitM2 * (1 + ROUNDING));
+        return new RoofFit(
+                areaM2, panels(areaM2, panelM2), mounting, 0, areaM2 <= limitM2 * (1 + ROUNDING), Optional.empty());
     }
 
     /** Rows of racks; nothing for what does not stand in rows. */
@@ -130,7 +148,8 @@ public record RoofFit(double areaM2, OptionalInt panels, Mounting mounting, doub
         RoofFit fit(double areaM2, int rows, double panelM2) {
             RackRows layout = new RackRows(racks.rack(), pitchM, rows);
             Mounting rack = new Mounting.OpenRack(layout, racks.back(), racks.windRun(), racks.innerWind());
-            return new RoofFit(areaM2, panels(areaM2, panelM2), rack, lengthM, rows <= most && areaOfOneM2 > 0);
+            return new RoofFit(
+                    areaM2, panels(areaM2, panelM2), rack, lengthM, rows <= most && areaOfOneM2 > 0, Optional.empty());
         }
     }
 }

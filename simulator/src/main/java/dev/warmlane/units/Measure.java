@@ -42,6 +42,8 @@ public enum Measure {
     ANGLE(Dimension.ANGLE, as("deg", 0), as("deg", 0)),
     /** Length, m. */
     LENGTH(Dimension.LENGTH, as("m", 1), as("ft", 1)),
+    /** Length to be set out on a roof, m. */
+    LAID_LENGTH(Dimension.LENGTH, as("m", 2), as("ft", 2)),
     /** Length of something small, mm. */
     SMALL_LENGTH(Dimension.LENGTH, as("mm", 0), as("in", 2)),
     /** Area, m². */

@@ -148,39 +148,6 @@ class RoundTripTest {
                                 Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
                                 0.0321),
                         new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
-                .plan(new RoofPlan(
-                        List.of(
-                                new Surface(
-                                        "hall",
-                                        new Outline(List.of(
-                                                new RoofPoint(0.3, 0),
-                                                new RoofPoint(31.7, 0.7),
-                                                new RoofPoint(29.9, 12.3))),
-                                        201,
-                                        2.3,
-                                        6.7,
-                                        0.77,
-                                        1.3,
-                                        List.of(
-                                                new Obstacle(
-                                                        "vent",
-                                                        new Obstacle.Disc(new RoofPoint(20.1, 5.3), 0.37),
-                                                        0.9,
-                                                        0.17),
-                                                new Obstacle(
-                                                        "light",
-                                                        Obstacle.Block.around(new RoofPoint(25.3, 3.3), 1.7, 0.9),
-                                                        0.2,
-                                                        0.4))),
-                                new Surface("wing", Outline.rectangle(7.3, 11.1), 111, 27.3, 7.1, 0.1, 0.7, List.of())),
-                        new PanelRules(
-                                1.21,
-                                new PanelRules.Fixed(List.of(2.43, 3.61)),
-                                PanelRules.HeaderEnds.ONE,
-                                0.13,
-                                9,
-                                0.57,
-                                0.31)))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
                 .cover(new Cover("home-made", 0.7, 0.011, 0.21, Schedule.constant(0.9)))
@@ -225,6 +192,61 @@ class RoundTripTest {
                 .build();
 
         comesBack(installation);
+    }
+
+    @Test
+    void drawnRoofComesBack() throws IOException {
+        comesBack(Installation.builder(
+                        "drawn",
+                        Pool.of(100, 1.5, new PoolSetting.Outdoor(0.3)),
+                        Roof.builder(10, 5, 3).build())
+                .plan(new RoofPlan(
+                        List.of(
+                                new Surface(
+                                        "hall",
+                                        new Outline(List.of(
+                                                new RoofPoint(0.3, 0),
+                                                new RoofPoint(31.7, 0.7),
+                                                new RoofPoint(29.9, 12.3))),
+                                        201,
+                                        2.3,
+                                        6.7,
+                                        0.77,
+                                        1.3,
+                                        List.of(
+                                                new Obstacle(
+                                                        "vent",
+                                                        new Obstacle.Disc(new RoofPoint(20.1, 5.3), 0.37),
+                                                        0.9,
+                                                        0.17),
+                                                new Obstacle(
+                                                        "light",
+                                                        Obstacle.Block.around(new RoofPoint(25.3, 3.3), 1.7, 0.9),
+                                                        0.2,
+                                                        0.4))),
+                                new Surface("wing", Outline.rectangle(7.3, 11.1), 111, 27.3, 7.1, 0.1, 0.7, List.of())),
+                        new PanelRules(
+                                1.21,
+                                new PanelRules.Fixed(List.of(2.43, 3.61)),
+                                PanelRules.HeaderEnds.ONE,
+                                0.13,
+                                9,
+                                0.57,
+                                0.31)))
+                .arrays(
+                        new CollectorArray(
+                                "racks",
+                                7.26,
+                                new Mounting.OpenRack(30, 201, 2, 4, 1, 0.3),
+                                Absorber.USUAL_MAT,
+                                0.05,
+                                2.42),
+                        new CollectorArray(
+                                "slope",
+                                7.3,
+                                new Mounting.FlushOnPitchedRoof(27.3, 111, 11.1, 0.013),
+                                Absorber.USUAL_MAT))
+                .build());
     }
 
     @Test

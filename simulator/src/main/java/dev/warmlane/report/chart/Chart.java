@@ -11,7 +11,7 @@ import java.awt.geom.Rectangle2D;
 import org.knowm.xchart.internal.chartpart.AxesChart;
 
 /** A chart, ready to be drawn. */
-public final class Chart {
+public final class Chart extends Painted {
 
     /** Width of the picture; a pixel is 1/96 inch. */
     public static final int WIDTH = 960;
@@ -48,7 +48,7 @@ public final class Chart {
         this.plot = plot;
     }
 
-    /** The name of its files, without an ending. */
+    @Override
     public String name() {
         return name;
     }
@@ -63,24 +63,19 @@ public final class Chart {
         return new Chart(name, title, subtitle, plot, other);
     }
 
-    /** Height of the picture. */
+    @Override
+    public int width() {
+        return WIDTH;
+    }
+
+    @Override
     public int height() {
         return plot.height();
     }
 
-    /** What it shows. */
+    @Override
     public String title() {
         return title;
-    }
-
-    /** The picture as PNG, for print. */
-    public byte[] png() {
-        return Png.of(this);
-    }
-
-    /** The picture as an SVG element, without the head of an XML file. */
-    public String svg() {
-        return Svg.of(this);
     }
 
     /** The plot, to be read back. */
@@ -101,6 +96,18 @@ public final class Chart {
         return HEAD - (subtitle.isEmpty() ? SUBTITLE : 0);
     }
 
+    /** At 300 dots to the inch it is 8 inches wide. */
+    @Override
+    double dotsPerPixel() {
+        return 2.5;
+    }
+
+    @Override
+    String onPaper() {
+        return "";
+    }
+
+    @Override
     void paint(Graphics2D g) {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setColor(Palette.PAPER);

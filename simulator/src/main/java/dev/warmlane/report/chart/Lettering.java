@@ -12,6 +12,7 @@ import java.awt.geom.AffineTransform;
 final class Lettering {
 
     private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 17);
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final String CUT = "…";
@@ -30,6 +31,11 @@ final class Lettering {
     /** A plain line, cut short if it is wider than given. */
     static Lettering plain(String text, int width) {
         return fitted(text, PLAIN, width);
+    }
+
+    /** A line of a drawing for print, cut short if it is wider than given. */
+    static Lettering small(String text, int width) {
+        return fitted(text, SMALL, width);
     }
 
     /** A title, cut short if it is wider than given. */

@@ -14,21 +14,22 @@ import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
 
-/** A chart as PNG: 300 dots to the inch on a picture 8 inches wide. */
+/** A picture as PNG. */
 final class Png {
 
-    private static final double SCALE = 2.5;
     private static final double DOTS_PER_INCH = 300;
     private static final double INCH_MM = 25.4;
 
     private Png() {}
 
-    static byte[] of(Chart chart) {
+    static byte[] of(Painted chart) {
         BufferedImage image = new BufferedImage(
-                (int) (SCALE * Chart.WIDTH), (int) (SCALE * chart.height()), BufferedImage.TYPE_INT_RGB);
+                (int) (chart.dotsPerPixel() * chart.width()),
+                (int) (chart.dotsPerPixel() * chart.height()),
+                BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
-            g.scale(SCALE, SCALE);
+            g.scale(chart.dotsPerPixel(), chart.dotsPerPixel());
             chart.paint(g);
         } finally {
             g.dispose();

@@ -3,6 +3,7 @@ package dev.warmlane.report.chart;
 import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
 import de.erichseifert.vectorgraphics2d.svg.SVGProcessor;
 import de.erichseifert.vectorgraphics2d.util.PageSize;
+import dev.warmlane.files.Printable;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,14 +26,23 @@ final class Svg {
 
     private Svg() {}
 
-    static String of(Chart chart) {
+    static String of(Painted chart) {
         String drawn = HEAD.matcher(drawn(chart)).replaceFirst("");
         drawn = NEEDLESS_SPACE.matcher(drawn).replaceAll("><");
         drawn = TAG.matcher(drawn).replaceAll(tag -> Matcher.quoteReplacement(shortened(tag.group())));
         // names must not meet those of another chart in the same page
         drawn = drawn.replace("\"clip", "\"" + chart.name() + "-clip").replace("#clip", "#" + chart.name() + "-clip");
-        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + Chart.WIDTH + " " + chart.height()
-                + "\" role=\"img\" aria-label=\"" + chart.title() + "\">" + drawn.strip();
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + chart.width() + " " + chart.height() + "\""
+                + chart.onPaper() + " role=\"img\" aria-label=\"" + escaped(chart.title()) + "\">" + drawn.strip();
+    }
+
+    /** A title may hold what somebody called a roof. */
+    private static String escaped(String text) {
+        return Printable.line(text)
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 
     /** The numbers of a tag in hundredths of a pixel, without exponents: 1.2E-15, where something stands at 0, is 0. */
@@ -43,13 +53,13 @@ final class Svg {
                 .toPlainString());
     }
 
-    private static String drawn(Chart chart) {
+    private static String drawn(Painted chart) {
         VectorGraphics2D g = new VectorGraphics2D();
         chart.paint(g);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             new SVGProcessor()
-                    .getDocument(g.getCommands(), new PageSize(Chart.WIDTH, chart.height()))
+                    .getDocument(g.getCommands(), new PageSize(chart.width(), chart.height()))
                     .writeTo(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -151,6 +151,11 @@ public final class HtmlWriter {
         }
 
         @Override
+        public Map<String, Object> plan(Block.Plan plan) {
+            return charts ? Map.of("plan", plan.draw().get().svg()) : Map.of();
+        }
+
+        @Override
         public Map<String, Object> table(Table table) {
             return Map.of(
                     "table",

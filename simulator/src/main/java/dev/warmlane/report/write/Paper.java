@@ -4,6 +4,7 @@ import dev.warmlane.report.Block;
 import dev.warmlane.report.Column;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Table;
+import dev.warmlane.report.chart.RoofSheet;
 import dev.warmlane.scenario.Letterhead;
 import java.util.Arrays;
 import java.util.List;
@@ -151,6 +152,11 @@ final class Paper implements Block.Kinds<Double> {
     @Override
     public Double picture(Block.Picture picture) {
         return drawn && picture.chart().isPresent() ? CHART_MM : 0.0;
+    }
+
+    @Override
+    public Double plan(Block.Plan plan) {
+        return drawn ? plan.draw().get().height() / RoofSheet.PIXELS_PER_MM : 0.0;
     }
 
     private static double text(String text, double widthMm, double size) {

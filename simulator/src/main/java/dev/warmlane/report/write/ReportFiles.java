@@ -4,6 +4,7 @@ import dev.warmlane.files.FileSet;
 import dev.warmlane.report.Block;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.chart.Drawing;
+import dev.warmlane.report.chart.RoofSheet;
 import dev.warmlane.units.Notation;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +30,18 @@ public record ReportFiles(FileSet files, Optional<String> withoutCharts) {
                 .forEach(data -> files.add(
                         data.name() + ".csv", CsvWriter.csv(data.table().get())));
         report.pictures().forEach(picture -> addTo(files, picture, withoutCharts.isEmpty(), report.notation()));
+        report.plans().forEach(plan -> addTo(files, plan, withoutCharts.isEmpty()));
         return new ReportFiles(files, withoutCharts);
+    }
+
+    private static void addTo(FileSet files, Block.Plan plan, boolean drawn) {
+        String png = "charts/" + plan.name() + ".png";
+        String svg = "charts/" + plan.name() + ".svg";
+        files.supersede(List.of(png, svg));
+        if (drawn) {
+            RoofSheet sheet = plan.draw().get();
+            files.add(png, sheet.png()).add(svg, sheet.svg());
+        }
     }
 
     /** A picture that an earlier run left beside an older page goes. */

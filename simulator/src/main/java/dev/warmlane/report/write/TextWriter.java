@@ -135,6 +135,11 @@ public final class TextWriter {
         }
 
         @Override
+        public List<String> plan(Block.Plan plan) {
+            return List.of();
+        }
+
+        @Override
         public List<String> picture(Block.Picture picture) {
             return List.of();
         }

@@ -1,0 +1,206 @@
+package dev.warmlane.scenario;
+
+import dev.warmlane.irradiance.Rack;
+import dev.warmlane.roof.Laying;
+import dev.warmlane.roof.PanelRules;
+import dev.warmlane.roof.RoofLayout;
+import dev.warmlane.roof.RoofPlan;
+import dev.warmlane.roof.Surface;
+import dev.warmlane.roof.SurfaceLayout;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.UnitSystem;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a drawn roof says about collectors: how many fit, in how many rows, of what panels, and whether racks stand square
+ * to its edges. Without a drawing it says nothing.
+ */
+final class DrawnCollectors {
+
+    /** Racks farther off the lines of the roof than this stand askew, degrees; own choice. */
+    private static final double ASKEW_DEG = 1;
+
+    /** Areas of panels that differ by less are the same, as a share; own choice. */
+    private static final double SAME_AREA = 0.01;
+
+    private final @Nullable RoofPlan plan;
+    private final UnitSystem units;
+
+    /** The surfaces that collectors read before lie on, and what those are called. */
+    private final Map<String, String> taken = new HashMap<>();
+
+    DrawnCollectors(@Nullable RoofPlan plan, UnitSystem units) {
+        this.plan = plan;
+        this.units = units;
+    }
+
+    /** The most of the collectors of a section that fits; nothing without a drawing, or where the section is not sound. */
+    Optional<Fit> fit(Section s, String name) {
+        if (plan == null || !s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
+            return Optional.empty();
+        }
+        CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
+        if (kind != CollectorKeys.MountingKind.FLAT && !isGiven(s, CollectorKeys.TILT, CollectorKeys.AZIMUTH)) {
+            return Optional.empty();
+        }
+        List<Surface> surfaces = kind == CollectorKeys.MountingKind.PITCHED
+                ? plan.pitched(s.get(CollectorKeys.TILT), s.get(CollectorKeys.AZIMUTH))
+                : plan.flat();
+        if (surfaces.isEmpty()) {
+            s.error(
+                    CollectorKeys.MOUNTING,
+                    "no surface of the drawn roof is for it: flat and rack ask for one of at most 5 deg, pitched for one"
+                            + " with the tilt and azimuth of the collectors; draw it or mount them otherwise");
+            return Optional.empty();
+        }
+        for (Surface surface : surfaces) {
+            String other = taken.putIfAbsent(surface.name(), name);
+            if (other != null) {
+                s.error(
+                        CollectorKeys.MOUNTING,
+                        "would lie on the surface \"" + surface.name() + "\" with \"" + other
+                                + "\"; draw what each of them has as a surface of its own");
+                return Optional.empty();
+            }
+        }
+        if (kind != CollectorKeys.MountingKind.RACK) {
+            return Optional.of(new Fit(surfaces, plan.rules(), new Laying.Mats(), units));
+        }
+        if (!isGiven(s, CollectorKeys.CHORD, CollectorKeys.PITCH)) {
+            return Optional.empty();
+        }
+        askew(s);
+        Laying.Racks racks = new Laying.Racks(
+                s.get(CollectorKeys.TILT),
+                s.get(CollectorKeys.AZIMUTH),
+                s.get(CollectorKeys.CHORD),
+                s.get(CollectorKeys.PITCH));
+        return leaves(s, CollectorKeys.PITCH, racks)
+                ? Optional.of(new Fit(surfaces, plan.rules(), racks, units))
+                : Optional.empty();
+    }
+
+    private static boolean isGiven(Section s, Key<?>... keys) {
+        for (Key<?> key : keys) {
+            if (!s.has(key) || !s.sound(key)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Warns of racks that do not stand square to the edges of the drawn roof. */
+    void askew(Section s) {
+        if (plan == null || !isGiven(s, CollectorKeys.AZIMUTH)) {
+            return;
+        }
+        double facing = s.get(CollectorKeys.AZIMUTH);
+        double square = plan.squareFacingDeg(facing);
+        double off = RoofPlan.apartDeg(facing, square);
+        if (off > ASKEW_DEG) {
+            s.warning(
+                    CollectorKeys.AZIMUTH,
+                    String.format(
+                            Locale.ROOT,
+                            "rows would stand %.0f deg askew to the edges of the drawn roof, which costs room; square to"
+                                    + " them is %.0f deg",
+                            off,
+                            square));
+        }
+    }
+
+    /** Refuses a pitch that does not leave the walkway of the layout between rows. */
+    boolean leaves(Section s, Key<Double> key, Rack rack, double pitchM) {
+        return plan == null
+                || s.hasFailed()
+                || leaves(s, key, new Laying.Racks(rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), pitchM));
+    }
+
+    private boolean leaves(Section s, Key<Double> key, Laying.Racks racks) {
+        if (plan == null || racks.leaves(plan.rules())) {
+            return true;
+        }
+        PanelRules rules = plan.rules();
+        s.error(
+                key,
+                String.format(
+                        Locale.ROOT,
+                        "found %s, but a row with its headers covers %.2f m of roof and layout.walkway is %.2f m; allowed:"
+                                + " at least %.2f m, or a narrower walkway",
+                        key.kind().show(racks.pitchM()),
+                        racks.depthM(rules),
+                        rules.walkwayM(),
+                        racks.depthM(rules) + rules.walkwayM()));
+        return false;
+    }
+
+    /**
+     * What fits.
+     *
+     * @param surfaces the surfaces that may be used
+     * @param rules how panels are made
+     * @param laying how they are laid
+     * @param units of the report
+     */
+    record Fit(List<Surface> surfaces, PanelRules rules, Laying laying, UnitSystem units) {
+
+        /** The most, m²; reports where there is no room for a panel. */
+        double mostM2(Section s) {
+            double most = RoofLayout.most(surfaces, rules, laying).areaM2();
+            if (most == 0) {
+                s.error("no panel fits on the drawn roof; look at edge_distance, clearance and panel_lengths");
+            }
+            return most;
+        }
+
+        /** Warns of an area that does not fit. */
+        void check(Section s, Key<?> key, double areaM2) {
+            if (!s.hasFailed()
+                    && RoofLayout.ofArea(surfaces, rules, laying, areaM2).isEmpty()) {
+                double most = RoofLayout.most(surfaces, rules, laying).areaM2();
+                s.warning(key, show(areaM2) + " of collectors do not fit on the drawn roof, which holds " + show(most));
+            }
+        }
+
+        private String show(double areaM2) {
+            return ReportUnits.show(Math.round(10 * areaM2) / 10.0, "m2", Dimension.AREA, units);
+        }
+
+        /** Rows, one behind the other, of an area of racks, or of the most. */
+        int rows(double areaM2) {
+            RoofLayout layout = RoofLayout.ofArea(surfaces, rules, laying, areaM2)
+                    .orElseGet(() -> RoofLayout.most(surfaces, rules, laying));
+            return layout.surfaces().stream()
+                    .mapToInt(SurfaceLayout::rows)
+                    .max()
+                    .orElse(1);
+        }
+
+        /** Area of a panel where all are alike; 0 where they are not. */
+        double panelM2() {
+            return laying.match(
+                    mats -> rules.lengths()
+                            .match(
+                                    fixed -> fixed.lengthsM().size() == 1
+                                            ? fixed.lengthsM().get(0) * rules.widthM()
+                                            : 0,
+                                    cut -> 0.0),
+                    racks -> racks.chordM() * rules.widthM());
+        }
+
+        /** Warns of panels that are not those of the layout. */
+        void checkPanel(Section s, double panelM2) {
+            double ours = panelM2();
+            if (ours > 0 && Math.abs(panelM2 - ours) > SAME_AREA * ours) {
+                s.warning(
+                        CollectorKeys.PANEL_AREA,
+                        "the panels of the layout have " + show(ours) + " each; leave it out on a drawn roof");
+            }
+        }
+    }
+}

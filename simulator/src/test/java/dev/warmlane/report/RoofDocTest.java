@@ -1,0 +1,111 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.DocBlock;
+import dev.warmlane.report.chart.RoofSheet;
+import dev.warmlane.report.write.HtmlWriter;
+import dev.warmlane.report.write.ReportFiles;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.roof.RoofDrawing;
+import dev.warmlane.roof.Surface;
+import dev.warmlane.scenario.Scenario;
+import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.SeasonForecast;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What docs/roof.md shows of the invented roof is what the report says of it. */
+class RoofDocTest {
+
+    private static final Path SCENARIO = Path.of("..", "examples", "scenarios", "drawn-roof.toml");
+    private static final Path PAGE = Path.of("..", "docs", "roof.md");
+    private static final Path PLAN = Path.of("..", "docs", "roof-plan.png");
+
+    private static Report report;
+
+    @BeforeAll
+    static void forecast() throws IOException {
+        Scenario scenario = ScenarioReader.read(SCENARIO);
+        report = ForecastReport.of(SeasonForecast.of(scenario.installation(), scenario.readWeather()), scenario);
+    }
+
+    private static List<Block> onTheRoof() {
+        return report.sections().stream()
+                .filter(section -> section.heading().equals("On the roof"))
+                .findFirst()
+                .orElseThrow()
+                .at(Place.FULL);
+    }
+
+    private static Table table(int number) {
+        return onTheRoof().stream()
+                .flatMap(block -> block instanceof Table table ? Stream.of(table) : Stream.empty())
+                .skip(number)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void theListsAreThoseOfTheReport() throws IOException {
+        DocBlock.check("roof.md", "pieces", "```\n" + TextWriter.table(table(0)) + "```\n");
+        DocBlock.check("roof.md", "banks", "```\n" + TextWriter.table(table(1)) + "```\n");
+    }
+
+    /** Letters are drawn by the machine's own font: its size is held, and {@code -Ddocs.write=true} draws it again. */
+    @Test
+    void thePlanIsThatOfTheReport() throws IOException {
+        RoofSheet sheet = report.plans().get(0).draw().get();
+        if (Boolean.getBoolean("docs.write")) {
+            Files.write(PLAN, sheet.png());
+        }
+        var shown = ImageIO.read(PLAN.toFile());
+        var drawn = ImageIO.read(new ByteArrayInputStream(sheet.png()));
+        assertThat(shown.getWidth()).isEqualTo(drawn.getWidth());
+        assertThat(shown.getHeight()).isEqualTo(drawn.getHeight());
+    }
+
+    @Test
+    void thePlanStandsOnThePageAndBesideIt(@TempDir Path folder) throws IOException {
+        assertThat(report.plans()).hasSize(1);
+        assertThat(HtmlWriter.page(report)).contains("<div class=\"plan\"><svg", "aria-label=\"mats: changing rooms\"");
+        assertThat(ReportFiles.of(report).files().write(folder))
+                .extracting(file -> folder.relativize(file).toString().replace('\\', '/'))
+                .contains("roof_pieces.csv", "roof_banks.csv", "charts/roof-plan.svg", "charts/roof-plan.png");
+        assertThat(TextWriter.full(report))
+                .contains("licensed practice and the local code decide", "full of water", "kg/m² over the whole roof");
+    }
+
+    @Test
+    void everyColumnIsDescribed() throws IOException {
+        String document = Files.readString(Path.of("..", "docs", "csv.md"));
+        assertThat(report.data())
+                .filteredOn(data -> data.name().startsWith("roof_"))
+                .hasSize(2)
+                .flatExtracting(data -> data.table().get().columns())
+                .allSatisfy(column -> assertThat(document).contains("`" + column.csvName() + "`"));
+    }
+
+    @Test
+    void theDrawingThatIsShownCanBeRead(@TempDir Path folder) throws IOException {
+        Matcher json = Pattern.compile("(?s)```json\n(.*?)```").matcher(Files.readString(PAGE));
+        assertThat(json.find()).isTrue();
+        Path file = Files.writeString(folder.resolve("roof.geojson"), json.group(1));
+
+        List<Surface> surfaces = RoofDrawing.read(file, 6);
+
+        assertThat(surfaces).hasSize(1);
+        assertThat(surfaces.get(0).outline().areaM2()).isEqualTo(420);
+        assertThat(surfaces.get(0).obstacles()).hasSize(1);
+    }
+}
