@@ -7,12 +7,14 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
  * The rows of mats that cover the most of a surface, with the tubes across the rows. Every row runs right through the
  * surface. Where rows may begin and end is listed first: where the edge turns or an obstacle begins or ends, from there a
- * row and a walkway at a time upwards and downwards, and in even steps besides, for slanting edges. The best choice among
+ * row and a walkway at a time upwards and downwards, and in even steps besides, for slanting edges. On a roof on which
+ * that would be too many places rows of one length follow each other, and fewer turns are begun at. The best choice among
  * those that leave a walkway between them is then found exactly, from the last to the first.
  */
 final class MatRows {
@@ -24,9 +26,6 @@ final class MatRows {
     private static final int MOST_PLACES = 1500;
 
     private static final int MOST_ROWS = 8000;
-
-    /** The most turns of which each is tried with each; own choice. */
-    private static final int MOST_TURNS = 60;
 
     /** Panels are cut to whole centimetres, m; own choice. */
     private static final double CUT_M = 0.01;
@@ -58,26 +57,54 @@ final class MatRows {
 
     private List<Row> ofFixed(PanelRules.Fixed lengths) {
         List<Row> rows = new ArrayList<>();
-        for (double start : starts(lengths.lengthsM())) {
-            for (double length : lengths.lengthsM()) {
-                add(rows, start, length);
+        Optional<double[]> starts = starts(lengths.lengthsM());
+        if (starts.isPresent()) {
+            for (double start : starts.get()) {
+                lengths.lengthsM().forEach(length -> add(rows, start, length));
             }
+        } else {
+            lengths.lengthsM().forEach(length -> chains(rows, length, MOST_ROWS / lengths.lengthsM().size()));
         }
         return rows;
     }
 
     private List<Row> ofCut(PanelRules.Cut lengths) {
         List<Row> rows = new ArrayList<>();
-        for (double start : starts(List.of(lengths.longestM()))) {
-            add(rows, start, lengths.longestM());
-        }
-        double[] turns = thinned(area.turns());
+        chains(rows, lengths.longestM(), MOST_ROWS / 2);
+        double deep = Math.max(1, (highest - lowest) / stepM(lengths.longestM()));
+        double[] turns = some(area.turns(), (int) Math.max(2, Math.sqrt(MOST_ROWS / deep)));
         for (int low = 0; low < turns.length; low++) {
             for (int high = low + 1; high < turns.length; high++) {
                 shared(rows, lengths, turns[low], turns[high]);
             }
         }
         return rows;
+    }
+
+    /** Rows of one length, a walkway between each and the next, upwards and downwards from turns and from even steps. */
+    private void chains(List<Row> rows, double length, int most) {
+        double step = stepM(length);
+        double depth = length + rules.headersM();
+        int rowsOfOne = (int) Math.max(1, (highest - lowest) / step + 1);
+        double[] turns = some(area.turns(), Math.max(2, most / rowsOfOne / 2 - 1));
+        Map<Long, Double> starts = new TreeMap<>();
+        for (double turn : turns) {
+            for (double start = turn; start + depth <= highest + Blocked.ROUNDING_M; start += step) {
+                starts.putIfAbsent(micrometres(start), Frame.whole(start));
+            }
+            for (double start = turn - depth; start >= lowest - Blocked.ROUNDING_M; start -= step) {
+                starts.putIfAbsent(micrometres(start), Frame.whole(start));
+            }
+        }
+        for (int even = 1; even < STEPS; even++) {
+            double start = Frame.whole(lowest + even * (highest - lowest) / STEPS);
+            starts.putIfAbsent(micrometres(start), start);
+        }
+        starts.values().forEach(start -> add(rows, start, length));
+    }
+
+    private double stepM(double length) {
+        return length + rules.headersM() + rules.walkwayM();
     }
 
     /** Rows of one length that fill the depth between two turns. */
@@ -96,7 +123,7 @@ final class MatRows {
     private void add(List<Row> rows, double start, double length) {
         double from = Frame.whole(start);
         double depth = length + rules.headersM();
-        if (rows.size() < MOST_ROWS && from + depth <= highest + Blocked.ROUNDING_M && from >= lowest) {
+        if (from + depth <= highest + Blocked.ROUNDING_M && from >= lowest - Blocked.ROUNDING_M) {
             Row row = Row.of(area, rules, from, depth, length, even, true);
             if (!row.banks().isEmpty()) {
                 rows.add(row);
@@ -104,17 +131,22 @@ final class MatRows {
         }
     }
 
-    private static double[] thinned(double[] turns) {
-        if (turns.length <= MOST_TURNS) {
-            return turns;
+    /** At most so many of places in their order, evenly, the first and the last among them. */
+    static double[] some(double[] places, int most) {
+        if (places.length <= most) {
+            return places;
         }
-        double[] some = new double[MOST_TURNS];
-        Arrays.setAll(some, i -> turns[(int) ((long) i * (turns.length - 1) / (MOST_TURNS - 1))]);
+        double[] some = new double[most];
+        Arrays.setAll(some, i -> places[(int) ((long) i * (places.length - 1) / (most - 1))]);
         return some;
     }
 
-    /** Where rows may begin, from near to far. */
-    private double[] starts(List<Double> lengths) {
+    /**
+     * Where rows of several lengths may begin, from near to far, whatever lies before them; nothing where those are more
+     * than can be tried.
+     */
+    private Optional<double[]> starts(List<Double> lengths) {
+        int most = Math.min(MOST_PLACES, MOST_ROWS / lengths.size());
         Deque<Double> upwards = new ArrayDeque<>();
         Deque<Double> downwards = new ArrayDeque<>();
         for (double turn : area.turns()) {
@@ -125,19 +157,22 @@ final class MatRows {
             upwards.add(Frame.whole(lowest + step * (highest - lowest) / STEPS));
         }
         Map<Long, Double> starts = new TreeMap<>();
-        while (!upwards.isEmpty() && starts.size() < MOST_PLACES) {
+        while (!upwards.isEmpty()) {
             double start = upwards.remove();
             if (starts.putIfAbsent(micrometres(start), start) == null) {
                 for (double length : lengths) {
-                    double next = Frame.whole(start + length + rules.headersM() + rules.walkwayM());
+                    double next = Frame.whole(start + stepM(length));
                     if (next < highest) {
                         upwards.add(next);
                     }
                 }
             }
+            if (starts.size() > most) {
+                return Optional.empty();
+            }
         }
         Map<Long, Double> ends = new TreeMap<>();
-        while (!downwards.isEmpty() && ends.size() < MOST_PLACES) {
+        while (!downwards.isEmpty()) {
             double end = downwards.remove();
             if (ends.putIfAbsent(micrometres(end), end) == null) {
                 for (double length : lengths) {
@@ -148,8 +183,11 @@ final class MatRows {
                     }
                 }
             }
+            if (starts.size() > most || ends.size() > most) {
+                return Optional.empty();
+            }
         }
-        return starts.values().stream().mapToDouble(v -> v).toArray();
+        return Optional.of(starts.values().stream().mapToDouble(v -> v).toArray());
     }
 
     private static long micrometres(double metres) {

@@ -14,6 +14,9 @@ final class RackLines {
     /** Even steps over a pitch; own choice. */
     private static final int STEPS = 24;
 
+    /** The most turns that are tried; own choice. */
+    private static final int MOST_TURNS = 60;
+
     private RackLines() {}
 
     /** The best rows, from front to back; those without room for a panel are left out. */
@@ -24,7 +27,7 @@ final class RackLines {
         double lowest = area.lowest();
         double depth = racks.depthM(rules);
         Set<Double> offsets = new TreeSet<>();
-        for (double turn : area.turns()) {
+        for (double turn : MatRows.some(area.turns(), MOST_TURNS)) {
             offsets.add(offset(turn - lowest, racks.pitchM()));
             offsets.add(offset(turn - depth - lowest, racks.pitchM()));
         }

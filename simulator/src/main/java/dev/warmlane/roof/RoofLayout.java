@@ -47,7 +47,8 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
     public static RoofLayout most(List<Surface> surfaces, PanelRules rules, Laying laying) {
         List<SurfaceLayout> best = surfaces.stream()
                 .map(surface -> most(directions(surface, laying).stream()
-                        .map(along -> laid(surface, along, rules, laying, true))
+                        .flatMap(along -> lengthByLength(rules, laying).stream()
+                                .map(some -> laid(surface, along, some, laying, true)))
                         .toList()))
                 .toList();
         return new RoofLayout(best, rules, laying);

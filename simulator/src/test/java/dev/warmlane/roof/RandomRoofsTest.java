@@ -79,6 +79,38 @@ class RandomRoofsTest {
     }
 
     @Test
+    void moreLengthsNeverCoverLess() {
+        for (int seed = 0; seed < ROOFS / 5; seed++) {
+            Surface surface = new RandomRoofs(seed).surface();
+            double one = most(surface, 3.0);
+            assertThat(most(surface, 1.7, 3.0, 4.1)).as("roof %d", seed).isGreaterThanOrEqualTo(one - ROUNDING_M);
+        }
+    }
+
+    /** On so large a roof not every place can be tried, and none of it may be forgotten. */
+    @Test
+    void aVeryLargeRoofIsCoveredToItsFarEnd() {
+        Surface field = Surface.flat("field", Outline.rectangle(480, 400), 180, 6);
+        double whole = 478 * 398;
+
+        // a row of panels of 3 m takes 3.8 m, ten panels of 12 m take 12.6 m
+        double share = 3 / 3.8 * 12 / 12.6;
+        assertThat(most(field, 3.0) / whole).isCloseTo(share, within(0.01));
+        assertThat(most(field, 2.0, 2.4, 2.7, 3.0)).isGreaterThanOrEqualTo(most(field, 3.0) - ROUNDING_M);
+        double cut = RoofLayout.most(
+                        List.of(field),
+                        PanelRules.usual(1.2, 3.0).withLengths(new PanelRules.Cut(2, 3)),
+                        new Laying.Mats())
+                .areaM2();
+        assertThat(cut / whole).isCloseTo(share, within(0.01));
+    }
+
+    private static double most(Surface surface, Double... lengthsM) {
+        return RoofLayout.most(List.of(surface), PanelRules.usual(1.2, lengthsM), new Laying.Mats())
+                .areaM2();
+    }
+
+    @Test
     void aLayoutTurnedWithItsRoofIsTheSameLayout() {
         for (int seed = 0; seed < ROOFS / 5; seed++) {
             RandomRoofs random = new RandomRoofs(seed);
