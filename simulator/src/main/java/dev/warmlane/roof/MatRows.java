@@ -63,7 +63,9 @@ final class MatRows {
                 lengths.lengthsM().forEach(length -> add(rows, start, length));
             }
         } else {
-            lengths.lengthsM().forEach(length -> chains(rows, length, MOST_ROWS / lengths.lengthsM().size()));
+            lengths.lengthsM()
+                    .forEach(length ->
+                            chains(rows, length, MOST_ROWS / lengths.lengthsM().size()));
         }
         return rows;
     }

@@ -78,7 +78,8 @@ class RoofDocTest {
     @Test
     void thePlanStandsOnThePageAndBesideIt(@TempDir Path folder) throws IOException {
         assertThat(report.plans()).hasSize(1);
-        assertThat(HtmlWriter.page(report)).contains("<div class=\"plan\"><svg", "aria-label=\"mats: changing rooms\"");
+        assertThat(HtmlWriter.page(report))
+                .contains("<div class=\"plan scrolls\"><svg", "aria-label=\"mats: changing rooms\"");
         assertThat(ReportFiles.of(report).files().write(folder))
                 .extracting(file -> folder.relativize(file).toString().replace('\\', '/'))
                 .contains("roof_pieces.csv", "roof_banks.csv", "charts/roof-plan.svg", "charts/roof-plan.png");
