@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -42,13 +44,22 @@ public final class Handbook {
 
     /** Checks that the front has what the pages say, or writes it. */
     static void checkFront() throws IOException {
-        List<Row> rows = new ArrayList<>();
+        Map<String, String> texts = new TreeMap<>();
         for (Path page : pages()) {
-            Matcher block = ROWS.matcher(Files.readString(page).replace("\r\n", "\n"));
+            texts.put(page.getFileName().toString(), Files.readString(page).replace("\r\n", "\n"));
+        }
+        DocBlock.check(FRONT, BLOCK, front(texts));
+    }
+
+    /** The front's table from the texts of pages by their names. */
+    static String front(Map<String, String> pages) {
+        List<Row> rows = new ArrayList<>();
+        pages.forEach((page, text) -> {
+            Matcher block = ROWS.matcher(text);
             if (block.find()) {
                 block.group(1).lines().skip(2).map(line -> Row.of(line, page)).forEach(rows::add);
             }
-        }
+        });
         StringBuilder table = new StringBuilder("""
                 | quantity | experiments | values | bias | scatter | measured within |
                 |---|---|---|---|---|---|
@@ -60,7 +71,7 @@ public final class Handbook {
                         .filter(row -> row.quantity.equals(quantity))
                         .toList())
                 .forEach(of -> table.append(together(of)));
-        DocBlock.check(FRONT, BLOCK, table.toString());
+        return table.toString();
     }
 
     static List<Path> pages() throws IOException {
@@ -148,7 +159,7 @@ public final class Handbook {
     private record Row(
             String quantity, String link, int values, double bias, double scatter, String unit, String within) {
 
-        static Row of(String line, Path page) {
+        static Row of(String line, String page) {
             String[] cells = line.split("\\|", -1);
             String[] bias = cells[5].strip().split(" ", -1);
             String[] scatter = cells[6].strip().split(" ", -1);
@@ -157,7 +168,7 @@ public final class Handbook {
             }
             return new Row(
                     cells[1].strip(),
-                    "[" + cells[2].strip() + "](validation/" + page.getFileName() + ")",
+                    "[" + cells[2].strip() + "](validation/" + page + ")",
                     Integer.parseInt(cells[3].strip()),
                     Double.parseDouble(bias[0]),
                     Double.parseDouble(scatter[0]),
