@@ -23,12 +23,14 @@ import java.util.Locale;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Nine months of a measured basin: docs/validation/basin.md, with {@code -Dmeasured.dir=}. {@code -Ddocs.write=true} writes its
  * tables and charts. Sums and statistics are told, no row of the measurement.
  */
+@Tag("handbook")
 class MeasuredBasinTest {
 
     private static final String PAGE = "validation/basin.md";
@@ -101,7 +103,7 @@ class MeasuredBasinTest {
         DocBlock.check(PAGE, "wind and light", windAndLight(weather, alone, described));
         DocBlock.check(PAGE, "one at a time", oneAtATime(weather, log, clock));
         DocBlock.check(PAGE, "uncertainty", uncertainty(log, clock, described));
-        DocBlock.check(PAGE, "quantities", quantities(described));
+        Handbook.check(PAGE, quantities(described));
         charts(described);
     }
 
@@ -378,23 +380,8 @@ class MeasuredBasinTest {
     }
 
     private static String quantities(BasinRun run) {
-        return """
-                | quantity | experiment | values | mean measured | bias | scatter | measured within |
-                |---|---|---|---|---|---|---|
-                """
-                + quantity("water temperature by the hour, nothing fitted", run.byHour())
-                + quantity("water temperature by the day, nothing fitted", run.byDay());
-    }
-
-    private static String quantity(String name, Residuals residuals) {
-        return String.format(
-                Locale.ROOT,
-                "| %s | basin | %d | %.0f °C | %s K | %.2f K | 0.3 K |\n",
-                name,
-                residuals.rows(),
-                residuals.meanMeasured(),
-                DocBlock.signed(residuals.bias(), 2),
-                residuals.scatter());
+        return Handbook.kelvin("water temperature by the hour, nothing fitted", "basin", run.byHour(), "0.3 K")
+                + Handbook.kelvin("water temperature by the day, nothing fitted", "basin", run.byDay(), "0.3 K");
     }
 
     private static void charts(BasinRun run) throws IOException {
