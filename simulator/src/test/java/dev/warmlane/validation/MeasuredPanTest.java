@@ -89,7 +89,12 @@ class MeasuredPanTest {
 
     private static Residuals of(
             PanStation station, EvaporationCorrelation correlation, double windFactor, boolean walls) {
-        double[] hours = new Pan(station.weather(), correlation, windFactor, walls).evaporatedMm();
+        return of(station, correlation, windFactor, walls ? Pan.Shell.SHEET_METAL : Pan.Shell.NONE);
+    }
+
+    private static Residuals of(
+            PanStation station, EvaporationCorrelation correlation, double windFactor, Pan.Shell shell) {
+        double[] hours = new Pan(station.weather(), correlation, windFactor, shell).evaporatedMm();
         double[] months = IntStream.range(0, station.months())
                 .mapToDouble(month -> IntStream.range(station.firstHour(month), station.endHour(month))
                         .mapToDouble(hour -> hours[hour])
@@ -117,7 +122,17 @@ class MeasuredPanTest {
         EvaporationCorrelation full = wind -> Evaporation.ASHRAE_CARRIER.heatWm2Kpa(wind);
         row(rows, "ASHRAE Handbook, not reduced for quiet water", station, full, SHELTERED);
         row(rows, "Thom et al. 1981, of pans", station, OF_PANS, AT_TWO_METRES);
-        return rows.toString();
+        return rows.append(String.format(
+                        Locale.ROOT,
+                        "\nWith the library's own walls of bare steel and no bottom, Smith, Löf and Jones: %s %% at 0.15, %s %% at 0.30.\n",
+                        DocBlock.signed(librarysWalls(station, SHELTERED), 0),
+                        DocBlock.signed(librarysWalls(station, USUAL), 0)))
+                .toString();
+    }
+
+    private static double librarysWalls(PanStation station, double windFactor) {
+        return of(station, Evaporation.SMITH_LOF_JONES, windFactor, Pan.Shell.LIBRARYS_WALLS)
+                .sumPercent();
     }
 
     private static void row(

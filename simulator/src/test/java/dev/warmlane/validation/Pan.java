@@ -12,6 +12,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolFlows;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.Walls;
 import dev.warmlane.weather.WeatherRecord;
 import java.util.Optional;
 
@@ -43,6 +44,17 @@ final class Pan {
     /** Wall over water surface. */
     private static final double WALL_SHARE = 4 * WALL_M / DIAMETER_M;
 
+    /** Bare steel by the library: as warm as the water, its outer surface alone; the bottom is not counted. */
+    private static final Walls LIBRARYS =
+            new Walls(WALL_SHARE * SURFACE_M2, Walls.U_VALUE.highest(), WALL_ABSORPTANCE);
+
+    /** What is around the water. */
+    enum Shell {
+        NONE,
+        SHEET_METAL,
+        LIBRARYS_WALLS
+    }
+
     private static final double STEP_S = 600;
 
     private static final double START_C = 20;
@@ -50,16 +62,19 @@ final class Pan {
     private final WeatherRecord weather;
     private final PoolForcing pool;
     private final double windFactor;
-    private final boolean walls;
+    private final Shell shell;
 
-    Pan(WeatherRecord weather, EvaporationCorrelation evaporation, double windFactor, boolean walls) {
+    Pan(WeatherRecord weather, EvaporationCorrelation evaporation, double windFactor, Shell shell) {
         this.weather = weather;
         this.windFactor = windFactor;
-        this.walls = walls;
+        this.shell = shell;
         Pool basin = Pool.of(SURFACE_M2, WATER_M, new PoolSetting.Outdoor(windFactor))
                 .withSolarAbsorptance(ABSORPTANCE)
                 .withEvaporation(evaporation)
                 .withGroundConductanceWK(0);
+        if (shell == Shell.LIBRARYS_WALLS) {
+            basin = basin.withWalls(LIBRARYS);
+        }
         this.pool =
                 PoolForcing.of(basin, Optional.empty(), Bathers.NONE, new MakeUp(0, new MainsWater.FromAir()), weather);
     }
@@ -72,7 +87,7 @@ final class Pan {
         for (int hour = 0; hour < millimetres.length; hour++) {
             for (double second = 0; second < 3600; second += STEP_S) {
                 pool.evaluate(hour, water, 0, flows);
-                double net = flows.net() + (walls ? wallsWm2(hour, water) : 0);
+                double net = flows.net() + (shell == Shell.SHEET_METAL ? wallsWm2(hour, water) : 0);
                 water += STEP_S * net / pool.heatCapacityJm2K();
                 millimetres[hour] += STEP_S * flows.evaporatedKgSM2();
             }
