@@ -45,8 +45,7 @@ final class Pan {
     private static final double WALL_SHARE = 4 * WALL_M / DIAMETER_M;
 
     /** Bare steel by the library: as warm as the water, its outer surface alone; the bottom is not counted. */
-    private static final Walls LIBRARYS =
-            new Walls(WALL_SHARE * SURFACE_M2, Walls.U_VALUE.highest(), WALL_ABSORPTANCE);
+    private static final Walls LIBRARYS = new Walls(WALL_SHARE * SURFACE_M2, Walls.U_VALUE.highest(), WALL_ABSORPTANCE);
 
     /** What is around the water. */
     enum Shell {
