@@ -5,6 +5,8 @@ import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
@@ -42,7 +44,7 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  warmlane mountings scenarios/municipal-25m.toml --output mountings",
             "prints the comparison and writes all of it to the folder mountings: mountings.html to hand over,"
-                    + " mountings.txt, mountings.csv, mountings_months.csv, and the charts as PNG and SVG."
+                    + " mountings.txt, mountings.csv, mountings_months.csv, mountings_even.csv, mountings_days.csv, and the charts as PNG and SVG."
         })
 final class MountingsCommand implements Callable<Integer> {
 
@@ -69,7 +71,15 @@ final class MountingsCommand implements Callable<Integer> {
         assumed.addAll(scenario.mountingsAssumed());
         MountingStudy study = study(scenario, weather, assumed);
         Subject described = Subject.of(SeasonForecast.of(study.template(), study.weather()), scenario);
-        job.hand(spec, MountingReport.of(study, turning(study), described.assuming(assumed)));
+        Optional<MountingDuel> duel = duel(study);
+        Runs runs = Runs.onAllCores(progress("looking for turning points"));
+        job.hand(
+                spec,
+                MountingReport.of(
+                        study,
+                        duel.map(two -> TurningPoints.of(two, runs)),
+                        duel.flatMap(two -> BreakEvenMap.of(two, runs)),
+                        described.assuming(assumed)));
         return 0;
     }
 
@@ -95,14 +105,9 @@ final class MountingsCommand implements Callable<Integer> {
     }
 
     /** The pair that is named, else the best of either kind that fits. */
-    private Optional<TurningPoints> turning(MountingStudy study) throws IOException {
+    private Optional<MountingDuel> duel(MountingStudy study) throws IOException {
         return traced(study)
-                .map(pair -> TurningPoints.of(
-                        study.template(),
-                        study.weather(),
-                        pair.flat(),
-                        pair.racks(),
-                        Runs.onAllCores(progress("looking for turning points"))));
+                .map(pair -> new MountingDuel(study.template(), study.weather(), pair.flat(), pair.racks()));
     }
 
     private Optional<TracedPair> traced(MountingStudy study) throws IOException {

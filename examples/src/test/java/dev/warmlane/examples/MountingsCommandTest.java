@@ -33,11 +33,14 @@ class MountingsCommandTest extends CommandRuns {
         assertThat(run("mountings", DEMO.toString(), "-o", output.toString())).isZero();
 
         assertThat(out.toString())
-                .contains("racks 45°", "Where the ranking turns", "Written:")
+                .contains("racks 45°", "Where the ranking turns", "How near the turning is", "Written:")
                 .doesNotContain("Month by month");
         assertThat(err.toString()).as("no progress where nobody watches").isEmpty();
         assertThat(output.resolve("mountings.csv")).isNotEmptyFile();
         assertThat(output.resolve("mountings_months.csv")).isNotEmptyFile();
+        assertThat(output.resolve("mountings_even.csv")).isNotEmptyFile();
+        assertThat(output.resolve("mountings_days.csv")).isNotEmptyFile();
+        assertThat(output.resolve("charts").resolve("mounting-even.png")).isNotEmptyFile();
         assertThat(output.resolve("mountings.txt")).content().contains("Month by month", "no mountings given");
     }
 

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.units.Measure;
@@ -10,11 +11,8 @@ import java.util.Optional;
 /** How far the mounting that gives most heat is ahead of the next: by heat, by fuel displaced and by days at comfort. */
 final class MountingLead {
 
-    /**
-     * Less than this is no lead: what is assumed of roof and wind moves mountings against each other by more (own choice,
-     * after docs/mountings.md).
-     */
-    static final double NONE_BELOW = 0.02;
+    /** Less than this is no lead. */
+    static final double NONE_BELOW = BreakEvenMap.NO_LEAD_BELOW;
 
     private final MountingResult best;
     private final MountingResult next;

@@ -2,11 +2,13 @@ package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
+import dev.warmlane.report.chart.BreakEvenChart;
 import dev.warmlane.report.chart.MountingCharts;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Roof;
+import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.TurningPoints;
@@ -28,14 +30,17 @@ public final class MountingReport {
 
     private final MountingStudy study;
     private final Optional<TurningPoints> turning;
+    private final Optional<BreakEvenMap> map;
     private final UnitSystem units;
     private final Numbers numbers;
     private final CommonSections common;
     private final RoofSection roof;
 
-    private MountingReport(MountingStudy study, Optional<TurningPoints> turning, Subject described) {
+    private MountingReport(
+            MountingStudy study, Optional<TurningPoints> turning, Optional<BreakEvenMap> map, Subject described) {
         this.study = study;
         this.turning = turning;
+        this.map = map;
         this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
@@ -60,7 +65,20 @@ public final class MountingReport {
      * @param described what the study started from, with all that was assumed
      */
     public static Report of(MountingStudy study, Optional<TurningPoints> turning, Subject described) {
-        MountingReport report = new MountingReport(study, turning, described);
+        return of(study, turning, Optional.empty(), described);
+    }
+
+    /**
+     * The report of a study.
+     *
+     * @param study the study
+     * @param turning where the ranking turns; nothing where that was not looked for
+     * @param map how near that is over wind and water; nothing where that was not looked for
+     * @param described what the study started from, with all that was assumed
+     */
+    public static Report of(
+            MountingStudy study, Optional<TurningPoints> turning, Optional<BreakEvenMap> map, Subject described) {
+        MountingReport report = new MountingReport(study, turning, map, described);
         return new Report(
                 "mountings",
                 study.template().name() + ": mountings",
@@ -75,6 +93,10 @@ public final class MountingReport {
         List<Data> data = new ArrayList<>(List.of(
                 new Data("mountings", () -> MountingCsv.seasons(study, units)),
                 new Data("mountings_months", () -> MountingCsv.months(study, units))));
+        map.ifPresent(found -> {
+            data.add(new Data("mountings_even", () -> BreakEvenCsv.lines(found, units)));
+            data.add(new Data("mountings_days", () -> BreakEvenCsv.days(found, units)));
+        });
         data.addAll(roof.data());
         return data;
     }
@@ -84,7 +106,7 @@ public final class MountingReport {
                 List.of(new MountingAnswer(study, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
                 List.of(new MountingMoney(study, numbers).section()),
                 MountingWhy.of(numbers, study),
-                List.of(held(), turning(), months(), roof.section()),
+                List.of(held(), turning(), nearness(), months(), roof.section()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())
                         .map(MountingResult::season)
                         .toList()));
@@ -166,6 +188,19 @@ public final class MountingReport {
     private Section turning() {
         Section section = Section.of("Where the ranking turns", Place.PRINTED);
         return turning.map(found -> section.words(TurningWords.opening(found)).points(TurningWords.of(numbers, found)))
+                .orElse(section);
+    }
+
+    private Section nearness() {
+        Section section = Section.of("How near the turning is", Place.PRINTED);
+        return map.map(found -> section.words(new BreakEvenWords(numbers, found).conclusion())
+                        .with(
+                                TECHNICAL,
+                                new Picture(
+                                        "mounting-even",
+                                        name -> Optional.of(BreakEvenChart.of(
+                                                name, found, study.template().name(), numbers))))
+                        .with(Place.DETAIL, new Block.Words(BreakEvenWords.compared())))
                 .orElse(section);
     }
 

@@ -19,11 +19,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
- * Season heat of a flat array and of racks of the same area as one thing changes. Safe for many threads. What is asked twice
- * is worked out once; the pool's forcing serves all.
+ * Season heat of a flat array and of racks of the same area as something changes. Safe for many threads. What is asked twice
+ * is worked out once; the pool's forcing serves all. What was prepared for a wind, some 5 MB, is held as long as this is.
  */
-final class MountingDuel {
+public final class MountingDuel {
 
+    private final TracedPair names;
     private final Installation template;
     private final WeatherYear weather;
     private final PoolForcing pool;
@@ -33,8 +34,21 @@ final class MountingDuel {
     private final MountingOption.Racks option;
     private final Mounted racks;
     private final Map<Asked, Heats> known = new ConcurrentHashMap<>();
+    private final Map<Double, Pair> winds = new ConcurrentHashMap<>();
+    private final Map<HeldAt, Heats> heldKnown = new ConcurrentHashMap<>();
 
-    MountingDuel(Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
+    /**
+     * Puts up both.
+     *
+     * @param template an installation with collectors, all of them taken as one array of the first's kind
+     * @param weather the typical year
+     * @param flat the one mounting
+     * @param racks the other
+     * @throws IllegalArgumentException if the rows cannot be spaced as the racks ask
+     */
+    public MountingDuel(
+            Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
+        this.names = new TracedPair(flat, racks);
         this.template = template;
         this.weather = weather;
         this.pool = PoolForcing.of(template.pool(), template.cover(), template.bathers(), template.makeUp(), weather);
@@ -51,16 +65,76 @@ final class MountingDuel {
      * @param flat of the flat array, kWh per m² a season
      * @param racks of the racks, kWh per m² a season
      */
-    record Heats(double flat, double racks) {
+    public record Heats(double flat, double racks) {
 
-        /** By how much the flat array is ahead, kWh per m² a season. */
-        double margin() {
+        /** By how much the flat array is ahead, kWh per m² a season; below 0 where the racks are. */
+        public double margin() {
             return flat - racks;
+        }
+
+        /** The same as a share of what the lesser gives: below 0 where the racks lead, 0 where neither gives anything. */
+        public double lead() {
+            return flat == racks ? 0 : flat > racks ? flat / racks - 1 : 1 - racks / flat;
+        }
+    }
+
+    /** The two mountings. */
+    public TracedPair pair() {
+        return names;
+    }
+
+    /**
+     * Heat of both with the water held at a temperature, see {@link HeldPool}, in the season's own sun, sky and air, and its
+     * wind along the roof made stronger or weaker in every hour alike.
+     *
+     * @param windRatio the roof's {@linkplain Roof#windSpeedRatio wind speed ratio}, 0 to 2
+     * @param waterC temperature of the water, °C, 0 to 45
+     */
+    public Heats held(double windRatio, double waterC) {
+        HeldAt asked = new HeldAt(windRatio, waterC);
+        Heats heats = heldKnown.get(asked);
+        if (heats == null) {
+            Pair pair = inWind(windRatio);
+            heats = new Heats(pair.flat.heldKwhM2(waterC), pair.racks.heldKwhM2(waterC));
+            heldKnown.put(asked, heats);
+        }
+        return heats;
+    }
+
+    private record HeldAt(double windRatio, double waterC) {}
+
+    /** The season of the flat array, as everything is. */
+    SeasonLedger flatSeason() {
+        return SeasonSimulator.simulate(flat.built, flat.forcing);
+    }
+
+    /** The weather it is in. */
+    WeatherYear weather() {
+        return weather;
+    }
+
+    /** Both in another wind along the roof. */
+    private Pair inWind(double ratio) {
+        if (ratio == template.roof().windSpeedRatio()) {
+            return new Pair(flat, racks);
+        }
+        Pair pair = winds.get(ratio);
+        if (pair == null) {
+            pair = onRoof(template.roof().toBuilder().windSpeedRatio(ratio).build());
+            winds.put(ratio, pair);
+        }
+        return pair;
+    }
+
+    private record Pair(Mounted flat, Mounted racks) {
+
+        Heats heats() {
+            return new Heats(flat.heatKwhM2(), racks.heatKwhM2());
         }
     }
 
     /** Heat of both where a variable has a value and everything else is as it is. */
-    Heats at(TurningVariable variable, double value) {
+    public Heats at(TurningVariable variable, double value) {
         Asked asked = new Asked(variable, value);
         Heats heats = known.get(asked);
         if (heats == null) {
@@ -74,9 +148,9 @@ final class MountingDuel {
 
     private Heats found(TurningVariable variable, double value) {
         return switch (variable) {
-            case ROOF_WIND_RATIO ->
-                onRoof(template.roof().toBuilder().windSpeedRatio(value).build());
-            case ROOF_ALBEDO -> onRoof(template.roof().toBuilder().albedo(value).build());
+            case ROOF_WIND_RATIO -> inWind(value).heats();
+            case ROOF_ALBEDO ->
+                onRoof(template.roof().toBuilder().albedo(value).build()).heats();
             case POOL_TEMPERATURE -> new Heats(flat.heldKwhM2(value), racks.heldKwhM2(value));
             case RACK_TILT ->
                 new Heats(flatKwhM2, mounted(option.withTiltDeg(value)).heatKwhM2());
@@ -89,8 +163,8 @@ final class MountingDuel {
         };
     }
 
-    /** Where the installation is. */
-    double now(TurningVariable variable) {
+    /** Where the installation is; of the pool the season's mean with the flat array. */
+    public double now(TurningVariable variable) {
         return switch (variable) {
             case ROOF_WIND_RATIO -> template.roof().windSpeedRatio();
             case ROOF_ALBEDO -> template.roof().albedo();
@@ -129,11 +203,11 @@ final class MountingDuel {
         return share < 1 ? Math.toDegrees(Math.acos(share)) : TurningVariable.RACK_TILT.from();
     }
 
-    private Heats onRoof(Roof roof) {
+    private Pair onRoof(Roof roof) {
         CollectorSurroundings there = around(roof);
-        return new Heats(
-                mounted(flat.built.toBuilder().roof(roof).build(), there).heatKwhM2(),
-                mounted(racks.built.toBuilder().roof(roof).build(), there).heatKwhM2());
+        return new Pair(
+                mounted(flat.built.toBuilder().roof(roof).build(), there),
+                mounted(racks.built.toBuilder().roof(roof).build(), there));
     }
 
     private Mounted mounted(MountingOption one) {

@@ -43,7 +43,18 @@ public record TurningPoints(String flat, String racks, List<TurningPoint> points
             MountingOption.Flat flat,
             MountingOption.Racks racks,
             Runs runs) {
-        MountingDuel duel = new MountingDuel(template, weather, flat, racks);
+        return of(new MountingDuel(template, weather, flat, racks), runs);
+    }
+
+    /**
+     * Finds the turning points of two that are put up already.
+     *
+     * @param duel the two
+     * @param runs how to run, and who hears of it: the scan first, then the crossings
+     */
+    public static TurningPoints of(MountingDuel duel, Runs runs) {
+        MountingOption.Flat flat = duel.pair().flat();
+        MountingOption.Racks racks = duel.pair().racks();
         List<Sample> asked = new ArrayList<>();
         for (TurningVariable variable : duel.variables()) {
             double from = duel.lowest(variable);

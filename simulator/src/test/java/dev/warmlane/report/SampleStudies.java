@@ -182,7 +182,7 @@ public final class SampleStudies {
                                 24,
                                 new TurningPoint.Crossings(
                                         List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
-        return MountingReport.of(mountings, turning, described);
+        return MountingReport.of(mountings, turning, turning.map(found -> InventedMap.of(true)), described);
     }
 
     /** The report of the areas. */

@@ -1,17 +1,24 @@
 package dev.warmlane.report;
 
 import dev.warmlane.DocBlock;
+import dev.warmlane.report.chart.BreakEvenChart;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.TracedPair;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -63,6 +70,29 @@ class ShownStudiesTest {
         show("mountings.md", "same roof", MountingTables.comparison(study.sameRoof(), units));
         show("mountings.md", "ways of the heat", MountingTables.lightAgainstFirst(sameArea, units));
         show("mountings.md", "films", MountingTables.films(sameArea, units));
+    }
+
+    @Test
+    void nearnessIsThatOfTheStudy() throws IOException {
+        MountingStudy study = SampleStudies.MUNICIPAL.mountings();
+        TracedPair pair = TracedPair.best(study).orElseThrow();
+        BreakEvenMap map = BreakEvenMap.of(
+                        new MountingDuel(study.template(), study.weather(), pair.flat(), pair.racks()), Runs.onAllCores())
+                .orElseThrow();
+        DocBlock.check(
+                "mountings.md",
+                "nearness",
+                "> " + new BreakEvenWords(SampleStudies.MUNICIPAL.described().numbers(), map).conclusion() + "\n");
+        if (Boolean.getBoolean("docs.write")) {
+            Files.write(
+                    Path.of("..", "docs", "mounting-even.png"),
+                    BreakEvenChart.of(
+                                    "mounting-even",
+                                    map,
+                                    study.template().name(),
+                                    SampleStudies.MUNICIPAL.described().numbers())
+                            .png());
+        }
     }
 
     /** The usual mountings of every scenario that comes along, whatever it asks to have compared. */

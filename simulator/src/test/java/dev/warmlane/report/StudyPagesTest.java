@@ -230,9 +230,9 @@ class StudyPagesTest {
         ReportFiles.of(studies.sensitivityReport()).files().write(folder.resolve("s"));
 
         assertThat(names("m"))
-                .contains("mountings.html", "mountings.txt", "mountings.csv", "mountings_months.csv")
+                .contains("mountings.html", "mountings.txt", "mountings.csv", "mountings_months.csv", "mountings_even.csv")
                 .contains("charts/mounting-light.png", "charts/mounting-light.svg")
-                .hasSize(4 + 2 * 5);
+                .hasSize(6 + 2 * 6);
         assertThat(names("a"))
                 .contains("areas.html", "areas.txt", "areas.csv", "charts/area-heat.png", "charts/area-value.png")
                 .hasSize(3 + 2 * 4);

@@ -134,6 +134,8 @@ public final class Chart extends Painted {
         int room = painter.getStyler().getXAxisTickMarkSpacingHint();
         painter.getStyler().setXAxisTickMarkSpacingHint(1);
         plot.bars().forEach(bar -> hatch(g, painter, bar));
+        plot.dots().forEach(dots -> dots(g, painter, dots));
+        plot.words().forEach(words -> words(g, painter, words));
         double left = painter.getScreenXFromChart(plot.left());
         double right = painter.getScreenXFromChart(plot.right());
         double baseline = painter.getScreenYFromChart(plot.y().low()) + LABEL_ROW;
@@ -167,6 +169,23 @@ public final class Chart extends Painted {
         double width = painter.getScreenXFromChart(bar.place().getMaxX()) - left;
         double height = painter.getScreenYFromChart(bar.place().getMinY()) - top;
         bar.hatch().paint(g, new Rectangle2D.Double(left, top, width, height), bar.colour());
+    }
+
+    private static void dots(Graphics2D g, AxesChart<?, ?> painter, Plot.Dots dots) {
+        dots.places()
+                .forEach(dot -> Round.paint(
+                        g,
+                        painter.getScreenXFromChart(dot.x()),
+                        painter.getScreenYFromChart(dot.y()),
+                        dot.radius(),
+                        dots.fill()));
+    }
+
+    private static void words(Graphics2D g, AxesChart<?, ?> painter, Plot.Words words) {
+        Lettering text = Lettering.strong(words.text());
+        double left = painter.getScreenXFromChart(words.x()) - text.width() / 2;
+        double baseline = painter.getScreenYFromChart(words.y()) + text.ascent() / 2;
+        text.paint(g, left, baseline, Palette.INK);
     }
 
     /** Lines of the tallest label below the plot. */

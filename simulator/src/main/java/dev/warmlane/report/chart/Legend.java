@@ -25,8 +25,12 @@ final class Legend {
     /** Breaks the entries into rows no wider than given, each as wide as its words are drawn. */
     Legend(Plot plot, int width) {
         double used = Double.POSITIVE_INFINITY;
+        List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < plot.series().size(); i++) {
-            Entry entry = Entry.of(plot.series().get(i), plot.hatch(i));
+            entries.add(Entry.of(plot.series().get(i), plot.hatch(i)));
+        }
+        plot.dots().forEach(dots -> entries.add(Entry.of(dots)));
+        for (Entry entry : entries) {
             if (used + BETWEEN + entry.width() > width) {
                 rows.add(new ArrayList<>());
                 used = -BETWEEN;
@@ -53,13 +57,17 @@ final class Legend {
     }
 
     private record Entry(
-            Lettering name, Color colour, @Nullable BasicStroke stroke, Hatch hatch) {
+            Lettering name, Color colour, @Nullable BasicStroke stroke, Hatch hatch, boolean round) {
+
+        static Entry of(Plot.Dots dots) {
+            return new Entry(Lettering.plain(dots.name()), dots.fill(), null, Hatch.NONE, true);
+        }
 
         static Entry of(AxesChartSeries series, Hatch hatch) {
             Lettering name = Lettering.plain(series.getLabel());
             return series.getLegendRenderType() == LegendRenderType.Line
-                    ? new Entry(name, series.getLineColor(), series.getLineStyle(), Hatch.NONE)
-                    : new Entry(name, series.getFillColor(), null, hatch);
+                    ? new Entry(name, series.getLineColor(), series.getLineStyle(), Hatch.NONE, false)
+                    : new Entry(name, series.getFillColor(), null, hatch, false);
         }
 
         double width() {
@@ -68,7 +76,9 @@ final class Legend {
 
         void paint(Graphics2D g, double x, double middle) {
             g.setColor(colour);
-            if (stroke == null) {
+            if (round) {
+                Round.paint(g, x + BOX / 2.0, middle, BOX / 2.0 - 1, colour);
+            } else if (stroke == null) {
                 Rectangle2D box = new Rectangle2D.Double(x, middle - BOX / 2.0, BOX, BOX);
                 g.fill(box);
                 hatch.paint(g, box, colour);

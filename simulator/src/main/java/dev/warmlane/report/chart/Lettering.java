@@ -13,6 +13,7 @@ final class Lettering {
 
     private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
     private static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 11);
+    private static final Font STRONG = new Font(Font.SANS_SERIF, Font.BOLD, 13);
     private static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 17);
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
     private static final String CUT = "…";
@@ -26,6 +27,11 @@ final class Lettering {
 
     static Lettering plain(String text) {
         return new Lettering(text, PLAIN);
+    }
+
+    /** A line that stands out. */
+    static Lettering strong(String text) {
+        return new Lettering(text, STRONG);
     }
 
     /** A plain line, cut short if it is wider than given. */

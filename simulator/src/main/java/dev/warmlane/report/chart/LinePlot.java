@@ -24,10 +24,13 @@ final class LinePlot implements Plot {
 
     private final XYChart chart = new XYChart(Chart.WIDTH, Chart.HEIGHT);
     private final List<XYSeries> series = new ArrayList<>();
+    private final List<Dots> dots = new ArrayList<>();
+    private final List<Words> words = new ArrayList<>();
     private final String xTitle;
     private final Scale x;
     private final Scale y;
     private final Label xLabel;
+    private int branches;
 
     /** A plot without lines; {@code xLabel} writes the ticks of x. */
     LinePlot(String xTitle, Scale x, Label xLabel, String yTitle, Scale y) {
@@ -48,6 +51,32 @@ final class LinePlot implements Plot {
                 .setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Line)
                 .setSmooth(true);
         return add(line, colour, pen);
+    }
+
+    /** Adds a line that goes on from another of the same look, without a place of its own in the legend where its name is empty. */
+    LinePlot branch(String name, double[] x, double[] y, Color colour, Pen pen) {
+        if (!name.isEmpty()) {
+            return line(name, x, y, colour, pen);
+        }
+        chart.addSeries("branch " + branches++, x.clone(), y.clone())
+                .setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Line)
+                .setSmooth(true)
+                .setMarker(SeriesMarkers.NONE)
+                .setLineColor(colour)
+                .setLineStyle(pen.stroke());
+        return this;
+    }
+
+    /** Adds dots of any size upon the lines. */
+    LinePlot dots(String name, Color fill, List<Dot> places) {
+        dots.add(new Dots(name, fill, List.copyOf(places)));
+        return this;
+    }
+
+    /** Adds words about their middle. */
+    LinePlot words(double x, double y, String text) {
+        words.add(new Words(x, y, text));
+        return this;
     }
 
     /** Adds points without a line between them. */
@@ -97,6 +126,16 @@ final class LinePlot implements Plot {
         return IntStream.range(0, series.size())
                 .mapToObj(i -> series.get(series.size() - 1 - i))
                 .toList();
+    }
+
+    @Override
+    public List<Dots> dots() {
+        return dots;
+    }
+
+    @Override
+    public List<Words> words() {
+        return words;
     }
 
     @Override

@@ -56,6 +56,16 @@ sealed interface Plot permits LinePlot, BarPlot, RowPlot {
         return List.of();
     }
 
+    /** Dots upon everything else, kind by kind; none where a plot has none. */
+    default List<Dots> dots() {
+        return List.of();
+    }
+
+    /** Words within the plot; none where a plot has none. */
+    default List<Words> words() {
+        return List.of();
+    }
+
     /** Height of the whole picture. */
     default int height() {
         return Chart.HEIGHT;
@@ -80,6 +90,33 @@ sealed interface Plot permits LinePlot, BarPlot, RowPlot {
         /** What stands there. */
         String at(double place, Notation notation);
     }
+
+    /**
+     * A dot.
+     *
+     * @param x its place, in the numbers of the axes
+     * @param y likewise
+     * @param radius its size, pixels
+     */
+    record Dot(double x, double y, double radius) {}
+
+    /**
+     * Dots of one kind.
+     *
+     * @param name what the legend calls them
+     * @param fill their fill; they are edged in ink
+     * @param places where they lie
+     */
+    record Dots(String name, Color fill, List<Dot> places) {}
+
+    /**
+     * Words about their middle.
+     *
+     * @param x the middle, in the numbers of the axes
+     * @param y likewise
+     * @param text the words
+     */
+    record Words(double x, double y, String text) {}
 
     /**
      * A tick of an axis.

@@ -88,6 +88,8 @@ class ReportFilesTest {
                         "mountings.csv",
                         "mountings.html",
                         "mountings.txt",
+                        "mountings_days.csv",
+                        "mountings_even.csv",
                         "mountings_months.csv",
                         "sensitivity.csv",
                         "sensitivity.html",

@@ -1,0 +1,58 @@
+package dev.warmlane.report;
+
+import dev.warmlane.collector.Mounting;
+import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.BreakEvenMap.Day;
+import dev.warmlane.study.BreakEvenMap.Line;
+import dev.warmlane.study.BreakEvenMap.Place;
+import dev.warmlane.study.MountingDuel.Heats;
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.TracedPair;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A map of round numbers: each kelvin above the line, at 22 °C in any wind, is a lead of 1 % for flat. */
+public final class InventedMap {
+
+    private static final TracedPair PAIR = new TracedPair(
+            new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL), MountingOption.racks("racks", 30, 180));
+
+    private InventedMap() {}
+
+    /** With its line, or with flat ahead everywhere. */
+    public static BreakEvenMap of(boolean turning) {
+        double shift = turning ? 0 : 20;
+        List<Place> scanned = new ArrayList<>();
+        for (double wind = 0; wind <= 6; wind++) {
+            for (double water = 10; water <= 40; water += 3) {
+                scanned.add(place(wind, water, shift));
+            }
+        }
+        return new BreakEvenMap(
+                PAIR,
+                3,
+                6,
+                turning ? level(22) : List.of(),
+                turning ? level(24) : List.of(),
+                turning ? level(20) : List.of(),
+                scanned,
+                place(3, 25, shift),
+                turning ? new Heats(300, 330) : new Heats(400, 300),
+                turning ? List.of(22.0) : List.of(),
+                List.of(),
+                List.of(
+                        new Day("06-01", 600, place(2, 26, shift)),
+                        new Day("06-02", 200, place(4, 21, shift)),
+                        new Day("06-03", 100, place(1, 17, shift)),
+                        new Day("06-04", 100, new Place(7, 25, new Heats(0, 0)))));
+    }
+
+    private static List<Line> level(double water) {
+        return List.of(new Line(List.of(place(0, water, 0), place(6, water, 0))));
+    }
+
+    private static Place place(double windMs, double waterC, double shift) {
+        double lead = (waterC + shift - 22) / 100;
+        return new Place(windMs, waterC, lead > 0 ? new Heats(100 * (1 + lead), 100) : new Heats(100, 100 * (1 - lead)));
+    }
+}
