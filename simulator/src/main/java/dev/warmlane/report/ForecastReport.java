@@ -21,6 +21,7 @@ public final class ForecastReport {
 
     private final Subject subject;
     private final CommonSections common;
+    private final RoofSection roof;
     private final Optional<YearsStudy> years;
     private final SeasonBand band;
     private final Optional<AlternativesSection> alternatives;
@@ -29,6 +30,7 @@ public final class ForecastReport {
         this.years = years;
         this.subject = subject;
         this.common = new CommonSections(subject);
+        this.roof = RoofSection.of(subject.installation(), subject.numbers());
         this.band = SeasonBand.of(subject.forecast());
         this.alternatives =
                 AlternativesStudy.of(subject.forecast()).map(study -> new AlternativesSection(subject, study));
@@ -66,8 +68,7 @@ public final class ForecastReport {
                         months(),
                         pool(),
                         HeatSections.collectors(subject),
-                        RoofSection.of(subject.installation(), subject.numbers())
-                                .section(),
+                        roof.section(),
                         MoneySection.of(subject, band),
                         GasSection.of(subject),
                         alternatives(),
@@ -92,7 +93,7 @@ public final class ForecastReport {
         List<Data> data = new ArrayList<>();
         alternatives.ifPresent(what -> data.add(new Data("alternatives", what::table)));
         MoneySection.years(subject, band).ifPresent(years -> data.add(new Data("money", () -> years)));
-        data.addAll(RoofSection.of(subject.installation(), subject.numbers()).data());
+        data.addAll(roof.data());
         data.addAll(List.of(
                 new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
                 new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),

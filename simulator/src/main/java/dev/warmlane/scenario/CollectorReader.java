@@ -19,7 +19,9 @@ final class CollectorReader {
         Section s = group.main();
         String name = s.has(CollectorKeys.NAME) ? s.get(CollectorKeys.NAME) : "collectors " + number;
         Optional<DrawnCollectors.Fit> fit = drawn.fit(s, name);
-        double area = area(s, fit);
+        double area = drawn.isBroken() && !s.has(CollectorKeys.AREA) && !s.has(CollectorKeys.PANELS)
+                ? CollectorArray.AREA.lowest()
+                : area(s, fit);
         double water = s.get(CollectorKeys.WATER_CONTENT);
         double dry = s.has(CollectorKeys.DRY_WEIGHT) ? s.get(CollectorKeys.DRY_WEIGHT) : 0;
         double panel = s.has(CollectorKeys.PANEL_AREA)
@@ -28,7 +30,7 @@ final class CollectorReader {
         if (s.has(CollectorKeys.PANEL_AREA)) {
             fit.ifPresent(there -> there.checkPanel(s, panel));
         }
-        Mounting mounting = mounting(s, area, fit);
+        Mounting mounting = mounting(s, area, fit, drawn.isBroken());
         CollectorModel model = CollectorModelReader.model(
                 s, group.parts().get(0), group.parts().get(1), group.parts().get(2));
         double flow = FlowKind.over(s, CollectorKeys.FLOW, area);
@@ -64,14 +66,15 @@ final class CollectorReader {
         return s.get(CollectorKeys.AREA);
     }
 
-    private static @Nullable Mounting mounting(Section s, double area, Optional<DrawnCollectors.Fit> fit) {
+    private static @Nullable Mounting mounting(
+            Section s, double area, Optional<DrawnCollectors.Fit> fit, boolean broken) {
         CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
         if (!s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
             return null;
         }
         return switch (kind) {
             case FLAT -> flat(s);
-            case RACK -> rack(s, area, fit);
+            case RACK -> rack(s, area, fit, broken);
             case PITCHED -> pitched(s);
         };
     }
@@ -96,13 +99,15 @@ final class CollectorReader {
         return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap));
     }
 
-    private static @Nullable Mounting rack(Section s, double area, Optional<DrawnCollectors.Fit> fit) {
+    private static @Nullable Mounting rack(Section s, double area, Optional<DrawnCollectors.Fit> fit, boolean broken) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH);
         Rack rack = rack(s, CollectorKeys.CHORD, CollectorKeys.CLEARANCE);
         double pitch = s.get(CollectorKeys.PITCH);
         Mounting.Back back = back(s);
-        int rows = rows(s, area, rack.chordM(), fit);
+        int rows = broken && !s.has(CollectorKeys.ROWS) && !s.has(CollectorKeys.ROW_LENGTH)
+                ? 1
+                : rows(s, area, rack.chordM(), fit);
         double innerWind = innerWind(s, rows == 1);
         checkPitch(s, CollectorKeys.PITCH, pitch, rack);
         Mounting.WindRun run = windRun(s, rack);

@@ -30,13 +30,27 @@ final class DrawnCollectors {
 
     private final @Nullable RoofPlan plan;
     private final UnitSystem units;
+    private final boolean broken;
 
     /** The surfaces that collectors read before lie on, and what those are called. */
     private final Map<String, String> taken = new HashMap<>();
 
-    DrawnCollectors(@Nullable RoofPlan plan, UnitSystem units) {
+    /**
+     * What a drawing says.
+     *
+     * @param drawn whether there is one
+     * @param plan the drawing, where it is sound
+     * @param units of the report
+     */
+    DrawnCollectors(boolean drawn, @Nullable RoofPlan plan, UnitSystem units) {
+        this.broken = drawn && plan == null;
         this.plan = plan;
         this.units = units;
+    }
+
+    /** Whether a drawing that would say it is not sound, which has been told already. */
+    boolean isBroken() {
+        return broken;
     }
 
     /** The most of the collectors of a section that fits; nothing without a drawing, or where the section is not sound. */

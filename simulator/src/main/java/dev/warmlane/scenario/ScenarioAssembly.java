@@ -57,11 +57,12 @@ final class ScenarioAssembly {
         Section roofSection = document.one(PlaceKeys.ROOF);
         List<Document.Group> surfaces = document.all(DrawnKeys.SURFACE);
         Section layout = document.one(DrawnKeys.LAYOUT);
+        boolean isDrawn = !surfaces.isEmpty() || layout.has(DrawnKeys.DRAWING);
         RoofPlan plan = DrawnReader.plan(
                 surfaces, document.all(DrawnKeys.OBSTACLE), layout, roofSection.get(PlaceKeys.HEIGHT), file);
-        Roof roof = PlaceReader.roof(roofSection, !surfaces.isEmpty() || layout.has(DrawnKeys.DRAWING), plan);
+        Roof roof = PlaceReader.roof(roofSection, isDrawn, plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
-        DrawnCollectors drawn = new DrawnCollectors(plan, notes.units());
+        DrawnCollectors drawn = new DrawnCollectors(isDrawn, plan, notes.units());
         List<CollectorArray> arrays = arrays(collectors, drawn);
         Section pricesSection = document.one(PlantKeys.PRICES);
         List<MountingOption> mountings =
