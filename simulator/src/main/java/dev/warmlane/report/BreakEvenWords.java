@@ -35,7 +35,8 @@ final class BreakEvenWords {
 
     private String place() {
         double lead = map.season().heats().lead();
-        return "The season, " + numbers.show(Measure.SPEED, map.season().windMs()) + " of wind along the roof and water of "
+        return "The season, " + numbers.show(Measure.SPEED, map.season().windMs())
+                + " of wind along the roof and water of "
                 + numbers.show(Measure.TEMPERATURE, map.season().waterC()) + ", lies where " + leads(lead) + ".";
     }
 
@@ -51,9 +52,10 @@ final class BreakEvenWords {
     private String water() {
         double now = map.season().waterC();
         return nearest(map.evenWaterC(), even -> Math.abs(even - now)).stream()
-                .map(even -> "With its wind both would give the same to water of " + numbers.show(Measure.TEMPERATURE, even)
-                        + ", " + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(even - now))
-                        + (even < now ? " colder." : " warmer."))
+                .map(even ->
+                        "With its wind both would give the same to water of " + numbers.show(Measure.TEMPERATURE, even)
+                                + ", " + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(even - now))
+                                + (even < now ? " colder." : " warmer."))
                 .findFirst()
                 .orElse("With its wind no water of "
                         + numbers.range(
@@ -66,8 +68,8 @@ final class BreakEvenWords {
     private String wind() {
         double now = map.season().windMs();
         return nearest(map.evenWindMs(), even -> Math.abs(even - now)).stream()
-                .map(even -> "With its water both would give the same in a wind of " + numbers.show(Measure.SPEED, even) + ", "
-                        + numbers.show(Measure.SPEED, Math.abs(even - now)) + (even < now ? " less." : " more."))
+                .map(even -> "With its water both would give the same in a wind of " + numbers.show(Measure.SPEED, even)
+                        + ", " + numbers.show(Measure.SPEED, Math.abs(even - now)) + (even < now ? " less." : " more."))
                 .findFirst()
                 .orElse("With its water no wind up to " + numbers.show(Measure.SPEED, map.windMs())
                         + " along the roof turns it.");

@@ -61,9 +61,8 @@ final class LineTracer {
     /** Where the line crosses a y between places along x, from low to high. */
     List<Double> crossings(double y, List<Double> places, Runs runs) {
         List<Integer> turning = IntStream.range(1, places.size())
-                .filter(i -> difference.applyAsDouble(places.get(i - 1), y)
-                                * difference.applyAsDouble(places.get(i), y)
-                        < 0)
+                .filter(i ->
+                        difference.applyAsDouble(places.get(i - 1), y) * difference.applyAsDouble(places.get(i), y) < 0)
                 .boxed()
                 .toList();
         return runs.map(turning, i -> alongX(places.get(i - 1), places.get(i), y));
@@ -213,7 +212,8 @@ final class LineTracer {
                     .filter(vertex -> !seen.contains(vertex))
                     .findFirst();
         }
-        boolean ring = branch.size() > 2 && neighbours.getOrDefault(start, List.of()).contains(branch.get(branch.size() - 1));
+        boolean ring =
+                branch.size() > 2 && neighbours.getOrDefault(start, List.of()).contains(branch.get(branch.size() - 1));
         if (ring) {
             branch.add(start);
         }

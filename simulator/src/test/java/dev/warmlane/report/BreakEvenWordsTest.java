@@ -16,13 +16,14 @@ class BreakEvenWordsTest {
     @Test
     void theConclusionSaysWhoLeadsHowNearItTurnsAndOnWhichSideTheHeatCame() {
         assertThat(new BreakEvenWords(NUMBERS, InventedMap.of(true)).conclusion())
-                .isEqualTo("The season, 3.0 m/s of wind along the roof and water of 25.0 °C, lies where “flat” leads by 3 %."
-                        + " With its wind both would give the same to water of 22.0 °C, 3.0 K colder."
-                        + " With its water no wind up to 6.0 m/s along the roof turns it."
-                        + " Of the heat of “flat” 60 % came on days that lie where “flat” leads, 10 % where “racks” leads,"
-                        + " 20 % where none does, 10 % in wind or water beyond the map."
-                        + " The season as simulated comes out otherwise: “racks” leads by 10 %. The map leaves out the"
-                        + " pool's limit and how its temperature goes up and down: go by the simulated season.");
+                .isEqualTo(
+                        "The season, 3.0 m/s of wind along the roof and water of 25.0 °C, lies where “flat” leads by 3 %."
+                                + " With its wind both would give the same to water of 22.0 °C, 3.0 K colder."
+                                + " With its water no wind up to 6.0 m/s along the roof turns it."
+                                + " Of the heat of “flat” 60 % came on days that lie where “flat” leads, 10 % where “racks” leads,"
+                                + " 20 % where none does, 10 % in wind or water beyond the map."
+                                + " The season as simulated comes out otherwise: “racks” leads by 10 %. The map leaves out the"
+                                + " pool's limit and how its temperature goes up and down: go by the simulated season.");
     }
 
     @Test
@@ -46,7 +47,10 @@ class BreakEvenWordsTest {
                         "racks lead by 2 %,1,0,20,100,102");
         assertThat(CsvWriter.csv(days).lines())
                 .hasSize(1 + 4)
-                .contains("06-01,600,2,26,104,100,flat", "06-02,200,4,21,100,101,neither", "06-04,100,7,25,0,0,off the map");
+                .contains(
+                        "06-01,600,2,26,104,100,flat",
+                        "06-02,200,4,21,100,101,neither",
+                        "06-04,100,7,25,0,0,off the map");
         String document = Files.readString(Path.of("..", "docs", "csv.md"));
         for (Table table : new Table[] {lines, days}) {
             assertThat(table.columns())

@@ -53,6 +53,7 @@ public final class InventedMap {
 
     private static Place place(double windMs, double waterC, double shift) {
         double lead = (waterC + shift - 22) / 100;
-        return new Place(windMs, waterC, lead > 0 ? new Heats(100 * (1 + lead), 100) : new Heats(100, 100 * (1 - lead)));
+        return new Place(
+                windMs, waterC, lead > 0 ? new Heats(100 * (1 + lead), 100) : new Heats(100, 100 * (1 - lead)));
     }
 }

@@ -12,9 +12,8 @@ import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Runs;
-import dev.warmlane.study.TracedPair;
-import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.TracedPair;
 import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -77,7 +76,8 @@ class ShownStudiesTest {
         MountingStudy study = SampleStudies.MUNICIPAL.mountings();
         TracedPair pair = TracedPair.best(study).orElseThrow();
         BreakEvenMap map = BreakEvenMap.of(
-                        new MountingDuel(study.template(), study.weather(), pair.flat(), pair.racks()), Runs.onAllCores())
+                        new MountingDuel(study.template(), study.weather(), pair.flat(), pair.racks()),
+                        Runs.onAllCores())
                 .orElseThrow();
         DocBlock.check(
                 "mountings.md",

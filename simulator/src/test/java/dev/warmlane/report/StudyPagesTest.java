@@ -230,7 +230,12 @@ class StudyPagesTest {
         ReportFiles.of(studies.sensitivityReport()).files().write(folder.resolve("s"));
 
         assertThat(names("m"))
-                .contains("mountings.html", "mountings.txt", "mountings.csv", "mountings_months.csv", "mountings_even.csv")
+                .contains(
+                        "mountings.html",
+                        "mountings.txt",
+                        "mountings.csv",
+                        "mountings_months.csv",
+                        "mountings_even.csv")
                 .contains("charts/mounting-light.png", "charts/mounting-light.svg")
                 .hasSize(6 + 2 * 6);
         assertThat(names("a"))

@@ -73,14 +73,12 @@ class BreakEvenMapTest {
     @Test
     void aLineOfALeadIsWhereTheLeadIs() {
         double tolerance = EQUAL_KWH_M2 / 100;
-        assertThat(places(map.flatLeads()))
-                .isNotEmpty()
-                .allSatisfy(
-                        place -> assertThat(place.heats().lead()).isCloseTo(BreakEvenMap.NO_LEAD_BELOW, within(tolerance)));
-        assertThat(places(map.racksLead()))
-                .isNotEmpty()
-                .allSatisfy(place ->
-                        assertThat(place.heats().lead()).isCloseTo(-BreakEvenMap.NO_LEAD_BELOW, within(tolerance)));
+        assertThat(places(map.flatLeads())).isNotEmpty().allSatisfy(place -> assertThat(
+                        place.heats().lead())
+                .isCloseTo(BreakEvenMap.NO_LEAD_BELOW, within(tolerance)));
+        assertThat(places(map.racksLead())).isNotEmpty().allSatisfy(place -> assertThat(
+                        place.heats().lead())
+                .isCloseTo(-BreakEvenMap.NO_LEAD_BELOW, within(tolerance)));
     }
 
     private static List<Place> places(List<Line> lines) {
@@ -111,10 +109,13 @@ class BreakEvenMapTest {
         }
         assertThat(map.evenWaterC()).hasSize(1);
         assertThat(map.evenWaterC().get(0)).isCloseTo(low, within(WATER_K));
-        assertThat(duel.at(TurningVariable.POOL_TEMPERATURE, map.evenWaterC().get(0)).margin())
+        assertThat(duel.at(TurningVariable.POOL_TEMPERATURE, map.evenWaterC().get(0))
+                        .margin())
                 .isCloseTo(0, within(EQUAL_KWH_M2));
         assertThat(map.evenWindMs()).hasSize(1);
-        assertThat(duel.held(map.evenWindMs().get(0) / map.undisturbedMs(), map.season().waterC())
+        assertThat(duel.held(
+                                map.evenWindMs().get(0) / map.undisturbedMs(),
+                                map.season().waterC())
                         .margin())
                 .isCloseTo(0, within(EQUAL_KWH_M2));
     }
@@ -133,7 +134,9 @@ class BreakEvenMapTest {
         int days = 0;
         for (int index = 0; index < ledger.hours(); index++) {
             double kwh = Math.max(0, ledger.arrayHeatKwh(0, index));
-            double[] hour = {kwh, kwh * profile * weather.windSpeedMs(ledger.hourOfYear(index)), kwh * ledger.waterC(index)};
+            double[] hour = {
+                kwh, kwh * profile * weather.windSpeedMs(ledger.hourOfYear(index)), kwh * ledger.waterC(index)
+            };
             for (int i = 0; i < 3; i++) {
                 sums[i] += hour[i];
                 day[i] += hour[i];
@@ -162,7 +165,8 @@ class BreakEvenMapTest {
         assertThat(map.shareOfHeat(Side.FLAT)).isBetween(0.5, 1.0);
         assertThat(map.side(new Place(map.windMs() + 0.01, 24, map.season().heats())))
                 .isEqualTo(Side.OFF_THE_MAP);
-        assertThat(map.side(new Place(1, 24, new MountingDuel.Heats(101.9, 100)))).isEqualTo(Side.NEITHER);
+        assertThat(map.side(new Place(1, 24, new MountingDuel.Heats(101.9, 100))))
+                .isEqualTo(Side.NEITHER);
         assertThat(map.side(new Place(1, 24, new MountingDuel.Heats(102, 100)))).isEqualTo(Side.FLAT);
         assertThat(map.side(new Place(1, 24, new MountingDuel.Heats(100, 103)))).isEqualTo(Side.RACKS);
         assertThat(new MountingDuel.Heats(0, 0).lead()).isZero();

@@ -17,7 +17,9 @@ class LineTracerTest {
     private static final Runs RUNS = new Runs(1, Progress.SILENT);
 
     private static List<Double> places(int steps) {
-        return IntStream.rangeClosed(0, steps).mapToObj(i -> -2 + 4.0 * i / steps).toList();
+        return IntStream.rangeClosed(0, steps)
+                .mapToObj(i -> -2 + 4.0 * i / steps)
+                .toList();
     }
 
     private static LineTracer tracer(DoubleBinaryOperator difference, int steps) {
@@ -37,7 +39,8 @@ class LineTracerTest {
             assertThat(branches).hasSize(1);
             List<Vertex> ring = branches.get(0);
             assertThat(ring.get(ring.size() - 1)).isEqualTo(ring.get(0));
-            assertThat(ring).allSatisfy(v -> assertThat(Math.hypot(v.x(), v.y())).isCloseTo(1, within(2 * ACCURACY)));
+            assertThat(ring)
+                    .allSatisfy(v -> assertThat(Math.hypot(v.x(), v.y())).isCloseTo(1, within(2 * ACCURACY)));
             assertThat(ring).allSatisfy(v -> assertThat(v.rises()).isEqualTo(v.y() < 0));
             // where its two halves meet it is closed in on
             assertThat(ring.stream().mapToDouble(Vertex::x).max().orElseThrow()).isGreaterThan(0.85);

@@ -63,7 +63,8 @@ public final class BreakEvenChart {
         lines("“" + map.pair().racks().name() + "” leads by " + two, map.racksLead(), Palette.VERMILLION, Pen.DOTTED);
         lines("“" + map.pair().flat().name() + "” leads by " + two, map.flatLeads(), Palette.BLUE, Pen.DASHED);
         lines("both give the same", map.even(), Palette.INK, Pen.THICK);
-        double most = map.days().stream().mapToDouble(BreakEvenMap.Day::heatKwh).max().orElse(1);
+        double most =
+                map.days().stream().mapToDouble(BreakEvenMap.Day::heatKwh).max().orElse(1);
         plot.dots(
                 "a day of the season, its area as its heat",
                 Palette.faint(Palette.SKY_BLUE, 0.55),
@@ -82,15 +83,19 @@ public final class BreakEvenChart {
     private void lines(String name, List<Line> branches, Color colour, Pen pen) {
         for (int i = 0; i < branches.size(); i++) {
             List<Place> places = branches.get(i).places();
-            plot.branch(i == 0 ? name : "", places.stream().mapToDouble(this::x).toArray(), places.stream()
-                    .mapToDouble(this::y)
-                    .toArray(), colour, pen);
+            plot.branch(
+                    i == 0 ? name : "",
+                    places.stream().mapToDouble(this::x).toArray(),
+                    places.stream().mapToDouble(this::y).toArray(),
+                    colour,
+                    pen);
         }
     }
 
     /** Words in the middle of where a side leads: as far as can be from lines, days and the edges. */
     private void label(Side side, String words) {
-        List<Place> around = new ArrayList<>(map.days().stream().map(BreakEvenMap.Day::place).toList());
+        List<Place> around =
+                new ArrayList<>(map.days().stream().map(BreakEvenMap.Day::place).toList());
         Stream.of(map.even(), map.flatLeads(), map.racksLead())
                 .flatMap(List::stream)
                 .forEach(line -> around.addAll(line.places()));

@@ -23,16 +23,20 @@ class BreakEvenChartTest {
         Plot plot = chart(UnitSystem.METRIC).plot();
 
         Plot.Dots days = plot.dots().get(0);
-        assertThat(days.places()).as("without the one beyond the map").hasSize(MAP.days().size() - 1);
+        assertThat(days.places())
+                .as("without the one beyond the map")
+                .hasSize(MAP.days().size() - 1);
         for (int i = 0; i < days.places().size(); i++) {
             BreakEvenMap.Day day = MAP.days().get(i);
             assertThat(days.places().get(i).x()).isEqualTo(day.place().windMs());
             assertThat(days.places().get(i).y()).isEqualTo(day.place().waterC());
             double radius = days.places().get(i).radius() / days.places().get(0).radius();
-            assertThat(radius * radius).isCloseTo(day.heatKwh() / MAP.days().get(0).heatKwh(), within(1e-9));
+            assertThat(radius * radius)
+                    .isCloseTo(day.heatKwh() / MAP.days().get(0).heatKwh(), within(1e-9));
         }
         assertThat(plot.dots().get(1).places())
-                .containsExactly(new Plot.Dot(MAP.season().windMs(), MAP.season().waterC(), 6));
+                .containsExactly(
+                        new Plot.Dot(MAP.season().windMs(), MAP.season().waterC(), 6));
     }
 
     @Test
