@@ -144,6 +144,8 @@ class LayoutByHandTest {
         assertThat(most.areaM2()).isCloseTo(66 * 2.4, EXACT);
         // 22 panels, made 8, 7 and 7, and two walkways between them
         assertThat(most.surfaces().get(0).longestRowM()).isCloseTo(22 * 1.2 + 2 * 0.6, EXACT);
+        // two pipes over two distances from row to row and along three rows to their last bank, behind 15 panels
+        assertThat(most.pipesM()).isCloseTo(2 * (2 * 4 + 3 * (15 * 1.2 + 2 * 0.6)), EXACT);
     }
 
     @Test
