@@ -18,16 +18,23 @@ final class Cautions {
 
     /** What weather a report shows seasons of. */
     enum Weather {
-        TYPICAL(STITCHED + "It does not show how much warmer or colder real years are."),
+        TYPICAL(STITCHED + "It does not show how much warmer or colder real years are.", "this year"),
         TYPICAL_BESIDE_REAL(
                 STITCHED + "How much warmer or colder real years were stands beside it; years to come may be"
-                        + " warmer or colder than all of them."),
-        REAL("Real years are of the past: years to come may be warmer or colder than all of them.");
+                        + " warmer or colder than all of them.",
+                "this year"),
+        REAL(
+                "Real years are of the past: years to come may be warmer or colder than all of them.",
+                "the typical year, and more in a colder one");
 
         private final String caution;
 
-        Weather(String caution) {
+        /** The year whose hours of frost are counted. */
+        private final String counted;
+
+        Weather(String caution, String counted) {
             this.caution = caution;
+            this.counted = counted;
         }
     }
 
@@ -60,7 +67,7 @@ final class Cautions {
             points.add((range.get().frostHoursInSeason() > 0
                             ? "Frost may come in the open season too: "
                                     + numbers.show(range.get().frostHoursInSeason(), 0)
-                                    + " hours of this year. Rigid pipe must drain itself or stand it, and must be drained"
+                                    + " hours of " + weather.counted + ". Rigid pipe must drain itself or stand it, and must be drained"
                                     + " after closing."
                             : "Frost: rigid pipe must be drained before the first frost.")
                     + " A collector under a clear sky freezes when the air does not.");

@@ -161,7 +161,8 @@ class YearsReportTest {
         String hidden = "It does not show how much warmer or colder real years are";
         assertThat(oneLine(TextWriter.full(REPORT)))
                 .doesNotContain(hidden)
-                .contains("years to come may be warmer or colder than all of them");
+                .contains("years to come may be warmer or colder than all of them")
+                .contains("hours of the typical year, and more in a colder one.");
         assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED)))).contains(hidden);
         assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED, Optional.of(STUDY)))))
                 .doesNotContain(hidden)
