@@ -67,7 +67,8 @@ final class Cautions {
             points.add((range.get().frostHoursInSeason() > 0
                             ? "Frost may come in the open season too: "
                                     + numbers.show(range.get().frostHoursInSeason(), 0)
-                                    + " hours of " + weather.counted + ". Rigid pipe must drain itself or stand it, and must be drained"
+                                    + " hours of " + weather.counted
+                                    + ". Rigid pipe must drain itself or stand it, and must be drained"
                                     + " after closing."
                             : "Frost: rigid pipe must be drained before the first frost.")
                     + " A collector under a clear sky freezes when the air does not.");
