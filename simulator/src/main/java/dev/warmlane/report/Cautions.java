@@ -25,7 +25,7 @@ final class Cautions {
                 "this year"),
         REAL(
                 "Real years are of the past: years to come may be warmer or colder than all of them.",
-                "the typical year, and more in a colder one");
+                "in the typical year, and more in a colder one");
 
         private final String caution;
 
@@ -67,7 +67,7 @@ final class Cautions {
             points.add((range.get().frostHoursInSeason() > 0
                             ? "Frost may come in the open season too: "
                                     + numbers.show(range.get().frostHoursInSeason(), 0)
-                                    + " hours of " + weather.counted
+                                    + " of its hours " + weather.counted
                                     + ". Rigid pipe must drain itself or stand it, and must be drained"
                                     + " after closing."
                             : "Frost: rigid pipe must be drained before the first frost.")

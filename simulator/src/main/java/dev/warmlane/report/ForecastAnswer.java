@@ -70,7 +70,7 @@ final class ForecastAnswer {
         }
         text.append('.');
         if (collectors && heldByHeater) {
-            text.append(" The heater holds that with and without collectors; with them it gives nothing on ")
+            text.append(" The heater is set to hold that with and without collectors; with them it gives nothing on ")
                     .append(days(warm.withoutHeater()))
                     .append(", without them on ")
                     .append(warm.withoutHeaterBefore())
@@ -149,15 +149,14 @@ final class ForecastAnswer {
                 warm.withoutHeaterBefore() + " without collectors, of " + warm.openDays());
     }
 
-    /** Weeks that warmer water is worth to a pool that has no heater. */
+    /** Degrees, and days at comfort that they are worth to a pool that has no heater. */
     private Figure gained() {
         BandQuantity gained = BandQuantity.GAINED.said(season);
-        double weeks = season.daysGained() / 7.0;
         return new Figure(
                 band.likely(gained),
                 gained.words(),
                 band.beside(gained),
-                weeks > 0 ? numbers.show(weeks, 1) + " weeks more at " + comfort() : "");
+                season.daysGained() > 0 ? days(season.daysGained()) + " more at " + comfort() : "");
     }
 
     private Figure displaced() {

@@ -121,7 +121,7 @@ class ForecastReportTest {
         String text = full(SampleForecasts.SOUTHERN, UnitSystem.METRIC).replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("2.4 K warmer by the collectors, 2.2 to 2.8 (2.4 weeks more at 25.0 °C)")
+                .contains("2.4 degrees warmer by the collectors, 2.2 to 2.8 (17 days more at 25.0 °C)")
                 .contains("More area would add")
                 .doesNotContain("Gas", "gas displaced", "of gas", "would have burned");
     }
@@ -131,7 +131,7 @@ class ForecastReportTest {
         String text = brief(SampleForecasts.CLUB, UnitSystem.US).replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("The heater holds that with and without collectors; with them it gives nothing on 125 days")
+                .contains("The heater is set to hold that with and without collectors; with them it gives nothing on 125 days")
                 .contains("125 days in which the heater gives nothing (103 without collectors, of 184)")
                 .doesNotContain("182 days at 80.0 °F");
     }

@@ -43,6 +43,9 @@ public final class SampleReports {
     /** A heat pump, comfort above its set point. */
     public static final Subject HOTEL = scenario("hotel-heat-pump");
 
+    /** Mats laid out on a drawn roof, with the plan of it. */
+    public static final Subject DRAWN = scenario("drawn-roof");
+
     private static final Map<String, Subject> ODD = makeOdd();
 
     private static final IdentityHashMap<Subject, Report> REPORTS = new IdentityHashMap<>();

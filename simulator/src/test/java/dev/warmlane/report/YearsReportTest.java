@@ -162,7 +162,7 @@ class YearsReportTest {
         assertThat(oneLine(TextWriter.full(REPORT)))
                 .doesNotContain(hidden)
                 .contains("years to come may be warmer or colder than all of them")
-                .contains("hours of the typical year, and more in a colder one.");
+                .contains("of its hours in the typical year, and more in a colder one.");
         assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED)))).contains(hidden);
         assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED, Optional.of(STUDY)))))
                 .doesNotContain(hidden)

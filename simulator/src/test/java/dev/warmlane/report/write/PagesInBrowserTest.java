@@ -226,6 +226,7 @@ class PagesInBrowserTest {
                             hotel.assumed(),
                             hotel.warnings())));
         }
+        reports.put("drawn-forecast-metric", ForecastReport.of(SampleReports.DRAWN));
         for (String odd : List.of("no collectors", "one day", "never open", "neither collectors nor heater")) {
             reports.put(odd, ForecastReport.of(SampleReports.odd(odd)));
         }
