@@ -131,7 +131,8 @@ class ForecastReportTest {
         String text = brief(SampleForecasts.CLUB, UnitSystem.US).replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("The heater is set to hold that with and without collectors; with them it gives nothing on 125 days")
+                .contains(
+                        "The heater is set to hold that with and without collectors; with them it gives nothing on 125 days")
                 .contains("125 days in which the heater gives nothing (103 without collectors, of 184)")
                 .doesNotContain("182 days at 80.0 °F");
     }
