@@ -18,12 +18,14 @@ final class AlternativesSection {
     private final AlternativesStudy study;
     private final Numbers numbers;
     private final boolean heated;
+    private final boolean held;
 
     AlternativesSection(Subject subject, AlternativesStudy study) {
         this.subject = subject;
         this.study = study;
         this.numbers = subject.numbers();
         this.heated = PeriodColumn.displaces(subject.season());
+        this.held = Telling.heldByHeater(subject.installation());
     }
 
     Section section() {
@@ -41,16 +43,28 @@ final class AlternativesSection {
                         + study.cover().name() + " that lies on it by night from 20 to 8:";
     }
 
-    /** For people and for csv alike. */
-    Table table() {
+    /** For people: where the heater holds comfort, days without it stand in the place of days at comfort. */
+    private Table table() {
+        return table(!held, held);
+    }
+
+    /** For csv. */
+    Table all() {
+        return table(true, heated);
+    }
+
+    private Table table(boolean atComfort, boolean withoutHeater) {
         TableBuilder<Alternative> table = new TableBuilder<Alternative>(subject.units())
                 .words("", "alternative", AlternativesSection::name)
                 .number("pool\nmean", "water_mean", Measure.TEMPERATURE, a -> a.pool()
                         .water()
-                        .meanC())
-                .count("days at\ncomfort", "at_comfort_days", a -> a.pool()
-                        .comfort()
-                        .daysAtComfort());
+                        .meanC());
+        if (atComfort) {
+            table.count("days at\ncomfort", "at_comfort_days", AlternativesSection::days);
+        }
+        if (withoutHeater) {
+            table.count("days without\nheater", "without_heater_days", Alternative::daysWithoutHeater);
+        }
         if (heated) {
             table.number("energy\nbought", "bought", Measure.HEAT, Alternative::boughtKwh)
                     .number("carbon\ndioxide", "co2", Measure.MASS, Alternative::co2Kg);
@@ -106,17 +120,26 @@ final class AlternativesSection {
     private String energy() {
         double cover = study.neither().boughtKwh() - study.coverAlone().boughtKwh();
         double collectors = study.neither().boughtKwh() - study.collectors().boughtKwh();
-        return "The cover alone saves " + numbers.about(Measure.HEAT, cover) + " of what is bought, "
-                + (cover > collectors ? "more than" : "no more than") + " the collectors alone, "
-                + numbers.about(Measure.HEAT, collectors) + "; both save "
-                + numbers.about(
+        String byCover = numbers.roughly(Measure.HEAT, cover);
+        String byCollectors = numbers.roughly(Measure.HEAT, collectors);
+        return "The cover alone saves " + byCover + " of what is bought, "
+                + (byCover.equals(byCollectors)
+                        ? "as much as the collectors alone"
+                        : (cover > collectors ? "more than" : "less than") + " the collectors alone, " + byCollectors)
+                + "; both save "
+                + numbers.roughly(
                         Measure.HEAT, study.neither().boughtKwh() - study.both().boughtKwh()) + ".";
     }
 
     private String warmth() {
         return "The pool averages " + mean(study.coverAlone()) + " with the cover alone and " + mean(study.collectors())
-                + " with the collectors alone, at comfort on " + days(study.coverAlone()) + " and "
-                + days(study.collectors()) + " days.";
+                + " with the collectors alone"
+                + (held
+                        ? "; the heater gives nothing on "
+                                + study.coverAlone().daysWithoutHeater() + " and "
+                                + study.collectors().daysWithoutHeater() + " days."
+                        : ", at comfort on " + days(study.coverAlone()) + " and " + days(study.collectors())
+                                + " days.");
     }
 
     private String money() {
@@ -138,7 +161,7 @@ final class AlternativesSection {
         return "Over " + study.terms().years() + " years "
                 + (least.equals(study.both()) ? "both together cost" : name(least) + " costs")
                 + " least: "
-                + numbers.aboutMoney(least.cost().orElseThrow().overYears(), currency)
+                + numbers.roughlyMoney(least.cost().orElseThrow().overYears(), currency)
                 + " for what is bought and for energy, as money of today.";
     }
 

@@ -77,8 +77,7 @@ final class AreaAnswer {
                 .append(numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()));
         text.append(
                 held
-                        ? ". The heater holds " + comfort()
-                                + " with and without collectors, so that days at it say nothing."
+                        ? ". " + Telling.held(numbers, study.installation()) + ", so that days at it say nothing."
                         : " and " + season.comfortWithout().daysAtComfort() + " days.");
         text.append(Telling.hardlyNeeded(study.installation(), season));
         text.append(

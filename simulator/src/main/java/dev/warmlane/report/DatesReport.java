@@ -12,7 +12,6 @@ import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -46,7 +45,7 @@ public final class DatesReport {
                 described.settings().letterhead(),
                 described.settings().notation(),
                 report.sections(),
-                List.of(new Data("dates", () -> table(study, described.units(), DatesReport::machine))));
+                List.of(new Data("dates", () -> table(study, described.units(), DatesReport::machine, true))));
     }
 
     private List<Section> sections() {
@@ -66,7 +65,9 @@ public final class DatesReport {
                 .with(
                         Set.of(Place.FIRST_SHEET, Place.TECHNICAL),
                         new Picture("dates", name -> DatesChart.of(name, study, numbers.units())))
-                .with(Place.PRINTED, table(study, numbers.units(), numbers::show));
+                .with(
+                        Place.PRINTED,
+                        table(study, numbers.units(), numbers::show, false));
     }
 
     private Section reading() {
@@ -114,7 +115,11 @@ public final class DatesReport {
                     .append(weeks(last.weeks()))
                     .append(" earlier it is at ")
                     .append(temperature(last.opening().waterC()))
-                    .append(" that day, and at ")
+                    .append(" that day and averages ")
+                    .append(means(last))
+                    .append(" over the season; today ")
+                    .append(means(today))
+                    .append(". It is at ")
                     .append(temperature(study.installation().comfortC()))
                     .append(" or above on ")
                     .append(last.season().comfort().daysAtComfort())
@@ -122,6 +127,7 @@ public final class DatesReport {
                     .append(today.season().comfort().daysAtComfort())
                     .append('.');
         }
+        text.append(Telling.hardlyNeeded(study.installation(), today.season()));
         return text.toString();
     }
 
@@ -139,6 +145,11 @@ public final class DatesReport {
                         way == Way.EARLIER ? "earlier opening" : "later closing",
                         "for the " + fuel.word() + " of today without collectors"));
             }
+        } else {
+            keys.add(new Figure(
+                    temperature(today.season().water().meanC()),
+                    "mean pool temperature of today's season",
+                    temperature(today.season().waterWithout().meanC()) + " without collectors"));
         }
         return keys;
     }
@@ -154,8 +165,21 @@ public final class DatesReport {
 
     private String gained(Way way) {
         double gained = study.weeksGained(way).orElseThrow();
-        String text = numbers.show(gained, 1) + " weeks";
-        return study.endsOpen(way) ? "at least " + weeks((int) Math.round(gained)) : text;
+        return study.endsOpen(way) ? "at least " + weeks((int) Math.round(gained)) : aboutWeeks(gained);
+    }
+
+    /** To half a week: the fuel that they rest on is not known better. */
+    private String aboutWeeks(double gained) {
+        double halves = Math.rint(2 * gained);
+        if (halves == 0) {
+            return gained > 0 ? "less than half a week" : weeks(0);
+        }
+        return "about " + (halves == 2 ? "1 week" : numbers.show(halves / 2, (int) (halves % 2)) + " weeks");
+    }
+
+    private String means(Dates dates) {
+        return temperature(dates.season().water().meanC()) + " ("
+                + temperature(dates.season().waterWithout().meanC()) + " without collectors)";
     }
 
     private static String weeks(int count) {
@@ -171,8 +195,14 @@ public final class DatesReport {
         return date.toString().substring(2);
     }
 
-    /** Every season a row, for people and for csv, each with its own way of writing a date. */
-    static Table table(DatesStudy study, UnitSystem units, Function<MonthDay, String> date) {
+    /**
+     * Every season a row, for people and for csv, each with its own way of writing a date, and a machine all of it: a page
+     * has no room for more than what says something of the collectors.
+     */
+    private static Table table(
+            DatesStudy study, UnitSystem units, Function<MonthDay, String> date, boolean machine) {
+        boolean heated = study.today().boughtKwh().isPresent();
+        boolean held = Telling.heldByHeater(study.installation());
         FuelWords fuel = FuelWords.of(study.today().season());
         TableBuilder<Dates> table = new TableBuilder<Dates>(units)
                 .fed(fuel)
@@ -183,14 +213,20 @@ public final class DatesReport {
                 .number("pool at\nopening", "water_at_opening", Measure.TEMPERATURE, d -> d.opening()
                         .waterC())
                 .number("\nwithout", "water_at_opening_without", Measure.TEMPERATURE, d -> d.opening()
-                        .waterWithoutC())
-                .count("days at\ncomfort", "days_at_comfort", d -> d.season()
-                        .comfort()
-                        .daysAtComfort())
-                .count("\nwithout", "days_at_comfort_without", d -> d.season()
-                        .comfortWithout()
-                        .daysAtComfort());
-        if (study.today().boughtKwh().isPresent()) {
+                        .waterWithoutC());
+        if (machine || held || !heated) {
+            table.period("pool\nmean", Dates::season, PeriodColumn.WATER_MEAN)
+                    .period("\nwithout", Dates::season, PeriodColumn.WITHOUT_MEAN);
+        }
+        if (machine || !held) {
+            table.count("days at\ncomfort", "days_at_comfort", d -> d.season()
+                            .comfort()
+                            .daysAtComfort())
+                    .count("\nwithout", "days_at_comfort_without", d -> d.season()
+                            .comfortWithout()
+                            .daysAtComfort());
+        }
+        if (heated) {
             table.period(fuel.heading() + "\n" + fuel.used(), Dates::season, PeriodColumn.GAS_BURNED)
                     .period("\nwithout", Dates::season, PeriodColumn.GAS_BURNED_WITHOUT);
         }
@@ -200,10 +236,8 @@ public final class DatesReport {
         return table.build(rows);
     }
 
-    /** What is drawn: fuel with collectors, or days at comfort where there is no heater. */
-    public static OptionalDouble drawn(Dates dates) {
-        return dates.boughtKwh().isPresent()
-                ? dates.boughtKwh()
-                : OptionalDouble.of(dates.season().comfort().daysAtComfort());
+    /** What is drawn: fuel with collectors, or the pool's mean where there is no heater. */
+    public static double drawn(Dates dates) {
+        return dates.boughtKwh().orElseGet(() -> dates.season().water().meanC());
     }
 }

@@ -91,7 +91,7 @@ public final class ForecastReport {
     private List<Data> data() {
         SeasonForecast forecast = subject.forecast();
         List<Data> data = new ArrayList<>();
-        alternatives.ifPresent(what -> data.add(new Data("alternatives", what::table)));
+        alternatives.ifPresent(what -> data.add(new Data("alternatives", what::all)));
         MoneySection.years(subject, band).ifPresent(years -> data.add(new Data("money", () -> years)));
         data.addAll(roof.data());
         data.addAll(List.of(

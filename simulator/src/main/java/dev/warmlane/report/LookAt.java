@@ -7,6 +7,7 @@ import dev.warmlane.scenario.Finding;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Site;
+import dev.warmlane.units.Measure;
 import dev.warmlane.weather.WeatherFinding;
 import dev.warmlane.weather.WeatherYear;
 import java.time.MonthDay;
@@ -35,6 +36,7 @@ final class LookAt {
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();
         inWinter(subject.numbers(), built, site).ifPresent(points::add);
+        held(subject.numbers(), built).ifPresent(points::add);
         built.arrays()
                 .forEach(array -> awayFromTheSun(subject.numbers(), array, site).ifPresent(points::add));
         weather.findings().stream()
@@ -61,6 +63,16 @@ final class LookAt {
                         ? ": its first day is after its last, so that it runs over New Year. If the summer is meant, exchange"
                                 + " the two"
                         : ". If the summer is meant, give its dates"));
+    }
+
+    /** A comfort temperature that the heater makes by itself. */
+    static Optional<String> held(Numbers numbers, Installation built) {
+        return built.heater()
+                .filter(heater -> Telling.heldByHeater(built) && !built.arrays().isEmpty())
+                .map(heater -> Telling.held(numbers, built) + ", as it is set to "
+                        + numbers.show(Measure.TEMPERATURE, heater.setPointC())
+                        + ": days at comfort say nothing of them. To count the days that they make, give a comfort above the"
+                        + " set point");
     }
 
     private static boolean holds(OpeningSeason season, MonthDay date) {

@@ -95,7 +95,11 @@ final class MoneySection {
                         "net over " + worth.terms().years() + " years, as money of today",
                         words.beside(value),
                         ""),
-                new Block.Figure(money.payback(worth), "until they are paid back", money.paybackRange(worth), ""));
+                new Block.Figure(
+                        money.payback(worth),
+                        worth.payback().match(years -> "until they are paid back", () -> "are they paid back"),
+                        money.paybackRange(worth),
+                        ""));
     }
 
     private void worth(Worth worth) {

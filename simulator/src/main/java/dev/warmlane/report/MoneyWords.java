@@ -67,7 +67,8 @@ final class MoneyWords {
         return payback(numbers, worth.payback());
     }
 
-    /** The same between the bounds of what is saved: {@code 6.2 to 14 years}; empty where both are alike. */
+    /** The same between the bounds of what is saved: {@code 6.2 to 14 years}, {@code 9.9 years, at worst not
+     * within 40}; empty where both are alike. */
     String paybackRange(Worth worth) {
         return paybackRange(numbers, worth, BandQuantity.saved(built).in(band));
     }
@@ -81,7 +82,7 @@ final class MoneyWords {
         }
         return late.endsWith(" years") && !late.startsWith("not")
                 ? soon.replace(" years", "") + " to " + late
-                : soon + " to " + late;
+                : soon + ", at worst " + late.replace(" years", "");
     }
 
     private static Worth with(Worth worth, double saved) {

@@ -41,7 +41,7 @@ final class MountingAnswer {
     String sentences() {
         String conclusion = conclusion();
         return (conclusion.isEmpty() ? sameArea() + " " + sameRoof() + " " : conclusion)
-                + "This holds for this weather, this roof and this pool.";
+                + "This holds for this weather, this roof and this pool." + hardlyNeeded();
     }
 
     /** How much each gives, and what speaks most for the first. */
@@ -58,6 +58,11 @@ final class MountingAnswer {
                 .map(lead -> "With all that fits the roof " + lead.words() + " ")
                 .orElse("");
         return same + most;
+    }
+
+    /** What is bought without collectors is the same for every mounting. */
+    private String hardlyNeeded() {
+        return Telling.hardlyNeeded(study.template(), area.get(0).season());
     }
 
     /** The large numbers, three or four. */

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.season.WarmDays;
 import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -8,7 +9,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** How far the mounting that gives most heat is ahead of the next: by heat, by fuel displaced and by days at comfort. */
+/**
+ * How far the mounting that gives most heat is ahead of the next: by heat, by fuel displaced and by days: those
+ * at comfort, or those without the heater where it holds comfort with and without collectors.
+ */
 final class MountingLead {
 
     /** Less than this is no lead. */
@@ -72,6 +76,12 @@ final class MountingLead {
     }
 
     private String dayWords(String before) {
+        if (Telling.heldByHeater(best.forecast().installation())) {
+            int free = WarmDays.of(best.forecast()).withoutHeater();
+            int others = WarmDays.of(next.forecast()).withoutHeater();
+            return before + "the heater gives nothing on " + free + " days with "
+                    + (free == others ? "either" : name(best) + ", on " + others + " with " + name(next));
+        }
         int days = best.season().comfort().daysAtComfort();
         int others = next.season().comfort().daysAtComfort();
         return before

@@ -106,7 +106,7 @@ final class MountingMoney {
 
     private String payback(Row row) {
         String range = MoneyWords.paybackRange(numbers, row.worth, row.band.of(season -> row.saved(season)));
-        return MoneyWords.payback(numbers, row.worth.payback()) + (range.isEmpty() ? "" : ", " + range);
+        return MoneyWords.payback(numbers, row.worth.payback()) + (range.isEmpty() ? "" : " (" + range + ")");
     }
 
     /** Which price each is counted at. */

@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.WarmDays;
 import dev.warmlane.study.HeldPool;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
@@ -45,6 +46,9 @@ final class MountingTables {
             table.count("days at\ncomfort", "days_at_comfort", r -> r.season()
                     .comfort()
                     .daysAtComfort());
+        } else {
+            table.count("days without\nheater", "days_without_heater", r -> WarmDays.of(r.forecast())
+                    .withoutHeater());
         }
         table.fed(FuelWords.of(results.get(0).season()));
         if (results.stream().anyMatch(r -> PeriodColumn.displaces(r.season()))) {

@@ -57,6 +57,17 @@ public record Numbers(UnitSystem units, Notation notation) {
         return show(threeDigits(measure.in(units, value)), measure.decimals(units)) + " " + measure.unit(units);
     }
 
+    /** A value with its unit where nothing is known of its doubt: two digits, and said to be about. */
+    String roughly(Measure measure, double value) {
+        return "about " + show(digits(measure.in(units, value), 2), measure.decimals(units)) + " "
+                + measure.unit(units);
+    }
+
+    /** The same of money. */
+    String roughlyMoney(double amount, String currency) {
+        return "about " + notation.money(show(digits(amount, 2), 0), currency);
+    }
+
     /** A difference of temperatures in words of an owner: {@code 2.4 degrees}. */
     public String degrees(double kelvin) {
         return show(Measure.TEMPERATURE_DIFFERENCE.in(units, kelvin), 1) + " degrees";

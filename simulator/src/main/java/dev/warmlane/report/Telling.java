@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.units.Measure;
 
 /** Which numbers of a season say something of the collectors, and what is said where they do not. */
 final class Telling {
@@ -17,6 +18,12 @@ final class Telling {
         return built.heater()
                 .filter(heater -> built.comfortC() <= heater.setPointC())
                 .isPresent();
+    }
+
+    /** That it does, as the beginning of a sentence: {@code The heater holds 26 °C with and without collectors}. */
+    static String held(Numbers numbers, Installation built) {
+        return "The heater holds " + numbers.show(Measure.TEMPERATURE, built.comfortC())
+                + " with and without collectors";
     }
 
     /** Whether the heater of the pool without collectors has next to nothing to do, so that a share of it says nothing. */

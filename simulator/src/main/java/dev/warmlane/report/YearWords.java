@@ -1,16 +1,23 @@
 package dev.warmlane.report;
 
+import dev.warmlane.report.Block.Picture;
+import dev.warmlane.report.chart.YearsCharts;
 import dev.warmlane.season.Prices;
 import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearSeason;
 import dev.warmlane.study.YearsSpread;
 import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.Measure;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What the numbers of a years study are called, in which units they are shown, and which of them a study has. */
 final class YearWords {
+
+    private static final Set<YearNumber> DAYS =
+            EnumSet.of(YearNumber.DAYS_AT_COMFORT, YearNumber.DAYS_AT_COMFORT_WITHOUT);
 
     private final YearsStudy study;
     private final Numbers numbers;
@@ -27,6 +34,21 @@ final class YearWords {
         return List.of(YearNumber.values()).stream()
                 .filter(number -> study.spread(number).isPresent())
                 .toList();
+    }
+
+    /** Of these, what says something of the collectors and stands in a sentence or a table for people. */
+    List<YearNumber> telling(List<YearNumber> numbers) {
+        boolean held = Telling.heldByHeater(study.installation());
+        return numbers.stream()
+                .filter(number -> !held || !DAYS.contains(number))
+                .toList();
+    }
+
+    /** Every year's days at comfort, or where the heater holds comfort what it is fed with. */
+    Picture picture() {
+        return Telling.heldByHeater(study.installation())
+                ? new Picture("years-" + fuel.slug(), name -> YearsCharts.fuel(name, study, fuel, numbers.units()))
+                : new Picture("years-comfort", name -> YearsCharts.comfort(name, study, numbers));
     }
 
     /** What it is called. */

@@ -1,7 +1,5 @@
 package dev.warmlane.report;
 
-import dev.warmlane.report.Block.Picture;
-import dev.warmlane.report.chart.YearsCharts;
 import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearsStudy;
 import java.util.List;
@@ -27,7 +25,7 @@ final class YearsBand {
         StringBuilder text = new StringBuilder("All else is of a typical year. The same pool in ")
                 .append(words.years())
                 .append('.');
-        for (YearNumber number : TOLD) {
+        for (YearNumber number : words.telling(TOLD)) {
             study.spread(number).ifPresent(spread -> text.append(' ').append(words.told(spread)));
         }
         return section.words(text
@@ -36,6 +34,6 @@ final class YearsBand {
                 .with(Place.DETAIL, YearsTables.spread(study, subject.numbers()))
                 .with(
                         Set.of(Place.TECHNICAL),
-                        new Picture("years-comfort", name -> YearsCharts.comfort(name, study, subject.numbers())));
+                        words.picture());
     }
 }

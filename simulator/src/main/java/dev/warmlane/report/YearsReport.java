@@ -95,7 +95,8 @@ public final class YearsReport {
         StringBuilder text = new StringBuilder("What this pool would have been in ")
                 .append(words.years())
                 .append('.');
-        for (YearNumber number : List.of(YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.GAS_BURNED)) {
+        for (YearNumber number : words.telling(
+                List.of(YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.GAS_BURNED))) {
             study.spread(number).ifPresent(spread -> text.append(' ').append(words.told(spread)));
         }
         if (collectors() && study.installation().heater().isEmpty()) {
@@ -120,7 +121,8 @@ public final class YearsReport {
 
     private List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
-        for (YearNumber number : List.of(YearNumber.DAYS_AT_COMFORT, YearNumber.WATER_MEAN, YearNumber.GAS_BURNED)) {
+        for (YearNumber number : words.telling(
+                List.of(YearNumber.DAYS_AT_COMFORT, YearNumber.WATER_MEAN, YearNumber.GAS_BURNED))) {
             study.spread(number).ifPresent(spread -> figures.add(figure(spread)));
         }
         return figures;
@@ -150,7 +152,7 @@ public final class YearsReport {
                         "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
                 .with(
                         Set.of(Place.FIRST_SHEET),
-                        new Picture("years-comfort", name -> YearsCharts.comfort(name, study, described.numbers())))
+                        words.picture())
                 // thirty rows would not leave the first sheet one sheet of paper
                 .with(Place.PRINTED, YearsTables.years(study, units));
     }
@@ -184,8 +186,8 @@ public final class YearsReport {
 
     private List<String> among(YearSeason typical) {
         List<String> points = new ArrayList<>();
-        for (YearNumber number : List.of(
-                YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED)) {
+        for (YearNumber number : words.telling(List.of(
+                YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.DELIVERED, YearNumber.GAS_BURNED))) {
             study.spread(number)
                     .ifPresent(spread -> points.add(words.name(number) + ": "
                             + words.of(number, typical) + " in the typical year, " + words.show(number, spread.median())

@@ -34,7 +34,7 @@ public final class YearsTables {
     }
 
     private static void number(TableBuilder<YearSeason> table, YearWords words, String header, YearNumber number) {
-        if (words.asked().contains(number)) {
+        if (words.telling(words.asked()).contains(number)) {
             table.optional(header, words.csvName(number), YearWords.measure(number), number::of);
         }
     }
@@ -42,7 +42,7 @@ public final class YearsTables {
     /** For people: median, nine of ten, worst and best of each number. */
     public static Table spread(YearsStudy study, Numbers numbers) {
         YearWords words = new YearWords(study, numbers);
-        List<YearsSpread> rows = words.asked().stream()
+        List<YearsSpread> rows = words.telling(words.asked()).stream()
                 .flatMap(number -> study.spread(number).stream())
                 .toList();
         return new TableBuilder<YearsSpread>(numbers.units())
@@ -58,7 +58,7 @@ public final class YearsTables {
     /** For people: how well so few years know median and nine of ten. */
     static Table certainty(YearsStudy study, Numbers numbers) {
         YearWords words = new YearWords(study, numbers);
-        List<YearsSpread> rows = words.asked().stream()
+        List<YearsSpread> rows = words.telling(words.asked()).stream()
                 .flatMap(number -> study.spread(number).stream())
                 .toList();
         return new TableBuilder<YearsSpread>(numbers.units())

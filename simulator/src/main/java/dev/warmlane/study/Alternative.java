@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param cover whether there is the cover
  * @param asDescribed whether it is what the installation describes
  * @param pool the pool's season
+ * @param daysWithoutHeater days with open hours in which the heater gives nothing; all of them where there is none
  * @param boughtKwh what is bought for the heater in the season, kWh; 0 where there is none
  * @param co2Kg carbon dioxide of it, kg
  * @param pumpKwh electricity of the collectors' pumps, kWh
@@ -20,6 +21,7 @@ public record Alternative(
         boolean cover,
         boolean asDescribed,
         PoolSummary pool,
+        int daysWithoutHeater,
         double boughtKwh,
         double co2Kg,
         double pumpKwh,

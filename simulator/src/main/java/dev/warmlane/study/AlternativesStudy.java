@@ -14,6 +14,7 @@ import dev.warmlane.season.Periods;
 import dev.warmlane.season.PoolSummary;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WarmDays;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,11 +49,11 @@ public record AlternativesStudy(
         Installation other = built.toBuilder().cover(covered ? null : cover).build();
         PoolForcing pool =
                 PoolForcing.of(other.pool(), other.cover(), other.bathers(), other.makeUp(), forecast.weather());
-        PeriodSummary one = season(forecast);
-        PeriodSummary two = season(SeasonForecast.of(
+        Season one = Season.of(forecast);
+        Season two = Season.of(SeasonForecast.of(
                 other, new SeasonForcing(pool, forecast.forcing().collectors()), forecast.weather()));
-        PeriodSummary bare = covered ? two : one;
-        PeriodSummary withCover = covered ? one : two;
+        Season bare = covered ? two : one;
+        Season withCover = covered ? one : two;
         return Optional.of(new AlternativesStudy(
                 cover,
                 built.offer().terms(),
@@ -67,17 +68,23 @@ public record AlternativesStudy(
         return List.of(neither, collectors, coverAlone, both);
     }
 
-    private static PeriodSummary season(SeasonForecast forecast) {
-        return PeriodSummary.of(forecast, Periods.season(forecast.with()));
+    private record Season(PeriodSummary sums, WarmDays days) {
+
+        static Season of(SeasonForecast forecast) {
+            return new Season(
+                    PeriodSummary.of(forecast, Periods.season(forecast.with())), WarmDays.of(forecast));
+        }
     }
 
-    private static Alternative with(Installation built, PeriodSummary season, boolean cover, boolean asDescribed) {
+    private static Alternative with(Installation built, Season of, boolean cover, boolean asDescribed) {
+        PeriodSummary season = of.sums;
         double bought = season.gas().match(GasSummary.Displaced::burnedKwh, none -> 0.0);
         return new Alternative(
                 true,
                 cover,
                 asDescribed,
                 new PoolSummary(season.water(), season.comfort(), season.balance(), bought),
+                of.days.withoutHeater(),
                 bought,
                 season.gas().fuel().co2KgForKwh(bought),
                 season.pump().electricityKwh(),
@@ -88,13 +95,15 @@ public record AlternativesStudy(
                         MoneySummary.of(built, season).map(money -> money.gasCost() + money.pumpCost())));
     }
 
-    private static Alternative without(Installation built, PeriodSummary season, boolean cover) {
+    private static Alternative without(Installation built, Season of, boolean cover) {
+        PeriodSummary season = of.sums;
         double bought = season.gas().match(GasSummary.Displaced::burnedWithoutKwh, none -> 0.0);
         return new Alternative(
                 false,
                 cover,
                 false,
                 new PoolSummary(season.waterWithout(), season.comfortWithout(), season.balanceWithout(), bought),
+                of.days.withoutHeaterBefore(),
                 bought,
                 season.gas().fuel().co2KgForKwh(bought),
                 0,

@@ -15,6 +15,8 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
+import dev.warmlane.study.AlternativesStudy;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import java.math.BigDecimal;
@@ -116,10 +118,38 @@ class MoneySectionTest {
     void coverIsPutBesideTheCollectors() {
         assertThat(text(SampleReports.MUNICIPAL))
                 .contains(
-                        "The cover alone saves 133,000 kWh of what is bought, more than the collectors alone, 64,200 kWh")
+                        "The cover alone saves about 130,000 kWh of what is bought, more than the collectors alone, about 64,000 kWh")
                 .contains("at comfort on 16 and 42 days");
         assertThat(text(SampleReports.SOUTHERN))
                 .contains("The pool has no cover. Beside the collectors, a bubble sheet");
+    }
+
+    /** The club's heater holds comfort in all four, and what it does not have to give is told instead. */
+    @Test
+    void daysThatSayNothingAreNotPutBesideEachOther() {
+        AlternativesStudy study =
+                AlternativesStudy.of(SampleForecasts.CLUB).orElseThrow();
+
+        assertThat(text(SampleReports.CLUB))
+                .contains("with the collectors alone; the heater gives nothing on "
+                        + study.coverAlone().daysWithoutHeater() + " and "
+                        + study.collectors().daysWithoutHeater() + " days.")
+                .doesNotContain("at comfort on ");
+    }
+
+    @Test
+    void aPaybackThatMayNeverComeIsPlainWords() {
+        Worth worth = CollectorsWorth.of(
+                        SampleForecasts.MUNICIPAL.installation(), SampleReports.MUNICIPAL.season())
+                .orElseThrow();
+        Numbers numbers = new Numbers(UnitSystem.METRIC);
+        double saved = worth.energySaved();
+        String soonest = MoneyWords.paybackRange(numbers, worth, new Estimate(0, saved, 2 * saved));
+
+        assertThat(soonest).matches("\\d+(\\.\\d)? years, at worst not within 40");
+        assertThat(MoneyWords.paybackRange(numbers, worth, new Estimate(saved, saved, 2 * saved)))
+                .matches("\\d+(\\.\\d)? to \\d+(\\.\\d)? years");
+        assertThat(MoneyWords.paybackRange(numbers, worth, new Estimate(-saved, -saved, 0))).isEmpty();
     }
 
     private static double number(Table table, int row, int column) {

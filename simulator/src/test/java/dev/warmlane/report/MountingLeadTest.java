@@ -2,10 +2,20 @@ package dev.warmlane.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.WarmDays;
+import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingResult;
+import dev.warmlane.study.MountingStudy;
+import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Measure;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Which mounting leads is said first, by heat, gas and days, and a small lead is called none. */
@@ -33,7 +43,59 @@ class MountingLeadTest {
                 .startsWith("“" + best.option().name() + "” leads “"
                         + last.option().name() + "”, the next, by " + NUMBERS.show(Measure.SHARE, heat)
                         + " in heat and " + NUMBERS.show(Measure.SHARE, gas) + " in gas displaced; ")
-                .contains(best.season().comfort().daysAtComfort() + " days");
+                .endsWith("the heater gives nothing on "
+                        + WarmDays.of(best.forecast()).withoutHeater() + " days with “"
+                        + best.option().name() + "”, on "
+                        + WarmDays.of(last.forecast()).withoutHeater() + " with “"
+                        + last.option().name() + "”.")
+                // which the heater holds with and without collectors
+                .doesNotContain("80.0 °F");
+    }
+
+    @Test
+    void daysAtComfortAreToldWhereTheCollectorsMakeThem() {
+        List<MountingResult> ranked = ranked(SampleStudies.MUNICIPAL.mountings().sameArea());
+        MountingResult best = ranked.get(0);
+
+        assertThat(MountingLead.of(ranked, SampleStudies.MUNICIPAL.mountings(), new Numbers(UnitSystem.METRIC))
+                        .orElseThrow()
+                        .words())
+                .contains("“" + best.option().name() + "” is at 24.0 °C on "
+                        + best.season().comfort().daysAtComfort() + " days")
+                .doesNotContain("the heater gives nothing");
+    }
+
+    @Test
+    void daysThatSayNothingAreInNoTableAndAskedAbout() {
+        String text = TextWriter.full(MountingReport.of(CLUB.mountings(), Optional.empty(), CLUB.described()));
+
+        assertThat(text.lines().filter(line -> line.startsWith("  mounting ") && line.contains("delivered"))).hasSize(2).allSatisfy(line -> assertThat(
+                        line)
+                .contains("heater")
+                .doesNotContain("comfort"));
+        assertThat(text.replaceAll("\\s+", " "))
+                .contains("The heater holds 80.0 °F with and without collectors, as it is set to 82.0 °F: days at comfort"
+                        + " say nothing of them. To count the days that they make, give a comfort above the set point");
+        assertThat(TextWriter.full(MountingReport.of(
+                        SampleStudies.MUNICIPAL.mountings(),
+                        Optional.empty(),
+                        SampleStudies.MUNICIPAL.described())))
+                .doesNotContain("say nothing of them");
+    }
+
+    @Test
+    void aPoolThatHardlyNeedsCollectorsIsToldSo() {
+        Installation mild = SampleForecasts.MUNICIPAL.installation().toBuilder()
+                .heater(new Boiler(Fuel.NATURAL_GAS, 0.85, 250, 12))
+                .build();
+        MountingStudy study = MountingStudy.of(
+                mild,
+                SampleForecasts.MUNICIPAL.weather(),
+                List.of(MountingOption.flat("flat"), MountingOption.racks("racks", 30, 180)));
+
+        assertThat(new MountingAnswer(study, new Numbers(UnitSystem.METRIC)).sentences())
+                .contains("this pool hardly needs them");
+        assertThat(new MountingAnswer(CLUB.mountings(), NUMBERS).sentences()).doesNotContain("hardly needs");
     }
 
     @Test

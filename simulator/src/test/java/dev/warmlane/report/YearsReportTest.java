@@ -3,8 +3,12 @@ package dev.warmlane.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.Comfort;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearSeason;
 import dev.warmlane.study.YearsStudy;
@@ -140,6 +144,30 @@ class YearsReportTest {
                         + days.worst().label() + ")");
         assertThat(forecast.pictures()).extracting(Block.Picture::name).contains("years-comfort");
         assertThat(TextWriter.full(ForecastReport.of(DESCRIBED))).doesNotContain("Good years and bad");
+    }
+
+    /** A comfort of 22 degC is below the set point of 23 degC. */
+    @Test
+    void daysThatTheHeaterHoldsAreLeftToTheCsvFile() {
+        Installation held = DESCRIBED.forecast().installation().toBuilder()
+                .comfort(new Comfort(22, 28))
+                .build();
+        Subject described =
+                Subject.of(SeasonForecast.of(held, WEATHER), new ReportSettings("Years", UnitSystem.METRIC));
+        YearsStudy study = YearsStudy.of(held, YEARS);
+        Report report = YearsReport.of(study, YEARS, Optional.empty(), described);
+        String told = TextWriter.full(report).replaceAll("\\s+", " ").replace("days at comfort say nothing of them", "");
+
+        assertThat(told).doesNotContainIgnoringCase("days at comfort").contains("Gas burned: ");
+        assertThat(YearsTables.years(study, UnitSystem.METRIC).columns())
+                .noneMatch(column -> column.csvName().contains("comfort"));
+        assertThat(YearsTables.all(study, UnitSystem.METRIC).columns())
+                .anyMatch(column -> column.csvName().contains("comfort"));
+        assertThat(report.pictures()).extracting(Block.Picture::name).contains("years-gas");
+        assertThat(HtmlWriter.page(report)).contains("How much gas is burned in every year?", "ten years have less");
+        assertThat(TextWriter.brief(ForecastReport.of(described, Optional.of(study))).replaceAll("\\s+", " "))
+                .contains("Good years and bad")
+                .doesNotContain("Days at comfort: ");
     }
 
     /** However many years: the chart is for the owner, the rows for whoever checks them. */

@@ -14,6 +14,7 @@ import dev.warmlane.season.Offer;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Prices;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WarmDays;
 import org.junit.jupiter.api.Test;
 
 class AlternativesStudyTest {
@@ -40,7 +41,9 @@ class AlternativesStudyTest {
     }
 
     private static void isSeason(Alternative one, Installation built) {
-        PeriodSummary season = SampleForecasts.municipal(built).summary().season();
+        SeasonForecast forecast = SampleForecasts.municipal(built);
+        PeriodSummary season = forecast.summary().season();
+        assertThat(one.daysWithoutHeater()).isEqualTo(WarmDays.of(forecast).withoutHeater());
         assertThat(one.pool().water()).isEqualTo(season.water());
         assertThat(one.pool().comfort()).isEqualTo(season.comfort());
         assertThat(one.boughtKwh()).isEqualTo(season.gas().match(GasSummary.Displaced::burnedKwh, none -> Double.NaN));

@@ -12,6 +12,7 @@ import dev.warmlane.report.Subject;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.Comfort;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
@@ -111,6 +112,46 @@ class DatesStudyTest {
         assertThat(csv.lines()).hasSize(1 + 1 + 3 * 3);
         assertThat(csv.lines().findFirst().orElseThrow())
                 .contains("water_at_opening_degc", "gas_burned_kwh", "gas_burned_without_kwh");
-        assertThat(text).contains("open earlier      1  28 April").contains("weeks in all");
+        assertThat(text).contains("open earlier      1  28 April").containsPattern("about \\d+(\\.5)? weeks in all");
+    }
+
+    @Test
+    void withoutAHeaterTheMeanOfThePoolIsDrawnAndTold() {
+        Installation unheated = BUILT.toBuilder().heater(null).build();
+        DatesStudy study = DatesStudy.of(unheated, 2, FORCING, Runs.onAllCores());
+
+        for (Way way : Way.values()) {
+            assertThat(study.of(way).stream().map(DatesReport::drawn)).doesNotHaveDuplicates();
+        }
+        assertThat(DatesReport.drawn(study.today()))
+                .isEqualTo(study.today().season().water().meanC());
+        assertThat(text(study)).contains("It has no heater: opened 2 weeks earlier").contains(" and averages ");
+    }
+
+    /** Days at comfort are for the csv file alone where the heater makes them by itself. */
+    @Test
+    void daysThatTheHeaterHoldsAreNotTold() {
+        DatesStudy study = DatesStudy.of(BUILT.toBuilder().comfort(new Comfort(22, 28)).build(), 1, FORCING, Runs.onAllCores());
+        String csv = CsvWriter.csv(report(study).data().get(0).table().get());
+
+        assertThat(table(study)).contains("mean").doesNotContain("comfort");
+        assertThat(table(STUDY)).contains("comfort").doesNotContain("mean");
+        assertThat(csv.lines().findFirst().orElseThrow())
+                .contains("days_at_comfort_without", "water_mean_degc", "water_without_mean_degc");
+    }
+
+    private static Report report(DatesStudy study) {
+        return DatesReport.of(
+                study, Subject.of(SampleForecasts.MUNICIPAL, new ReportSettings("Dates", UnitSystem.METRIC)));
+    }
+
+    private static String text(DatesStudy study) {
+        return TextWriter.full(report(study)).replaceAll("\\s+", " ");
+    }
+
+    /** What stands above the first row. */
+    private static String table(DatesStudy study) {
+        String text = TextWriter.full(report(study));
+        return text.substring(text.indexOf("Week by week"), text.indexOf("  today "));
     }
 }

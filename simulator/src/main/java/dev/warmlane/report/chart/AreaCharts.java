@@ -130,7 +130,7 @@ public final class AreaCharts {
         AreaDesign best = worth.best().design();
         if (!best.asDescribed()) {
             plot.upright(
-                    MOST + new Numbers(units).show(Measure.AREA, best.areaM2()),
+                    MOST + numbers.show(Measure.AREA, best.areaM2()),
                     Measure.AREA.in(units, best.areaM2()),
                     Palette.GREEN,
                     Pen.DOTTED);

@@ -1,5 +1,6 @@
 package dev.warmlane.report.chart;
 
+import dev.warmlane.report.FuelWords;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.study.YearNumber;
 import dev.warmlane.study.YearSeason;
@@ -20,7 +21,9 @@ public final class YearsCharts {
     static final String WITH = "with collectors";
     static final String WITHOUT = "without collectors";
     static final String MIDDLE = "half of the years have more";
+    static final String MIDDLE_LESS = "half of the years have less";
     static final String NINE_OF_TEN = "nine of ten years have more";
+    static final String NINE_OF_TEN_LESS = "nine of ten years have less";
 
     private static final int STEPS = 6;
 
@@ -47,6 +50,19 @@ public final class YearsCharts {
                 Measure.DAYS,
                 YearNumber.DAYS_AT_COMFORT,
                 YearNumber.DAYS_AT_COMFORT_WITHOUT);
+    }
+
+    /** What the heater is fed with in every year; nothing for a single one. */
+    public static Optional<Chart> fuel(String name, YearsStudy study, FuelWords fuel, UnitSystem units) {
+        return of(
+                name,
+                "How much " + fuel.word() + " is " + fuel.used() + " in every year?",
+                Measure.HEAT.unit(units) + " in the season",
+                study,
+                units,
+                Measure.HEAT,
+                YearNumber.GAS_BURNED,
+                YearNumber.GAS_BURNED_WITHOUT);
     }
 
     /** Mean water temperature of every year; nothing for a single one. */
@@ -91,10 +107,10 @@ public final class YearsCharts {
         }
         bars(plot, collectors ? WITH : "pool", high, y.low(), 0, Palette.BLUE);
         YearsSpread spread = study.spread(with).orElseThrow();
-        plot.level(MIDDLE, measure.in(units, spread.median()), Palette.INK, Pen.DASHED);
+        plot.level(with.moreIsBetter() ? MIDDLE : MIDDLE_LESS, measure.in(units, spread.median()), Palette.INK, Pen.DASHED);
         OptionalDouble nine = spread.nineOfTen();
         if (nine.isPresent()) {
-            plot.level(NINE_OF_TEN, measure.in(units, nine.getAsDouble()), Palette.VERMILLION, Pen.THICK);
+            plot.level(with.moreIsBetter() ? NINE_OF_TEN : NINE_OF_TEN_LESS, measure.in(units, nine.getAsDouble()), Palette.VERMILLION, Pen.THICK);
         }
         return Optional.of(new Chart(name, title, study.installation().name(), plot));
     }
@@ -119,9 +135,9 @@ public final class YearsCharts {
         plot.band(name, x, low, high, colour);
     }
 
-    /** Days count from none; temperatures have no nothing to count from, and bars of them begin below the lowest. */
+    /** Days and fuel count from none; temperatures have no nothing to count from, and bars of them begin below the lowest. */
     private static Scale scale(Measure measure, double[] high, double[] low) {
-        if (measure == Measure.DAYS) {
+        if (measure != Measure.TEMPERATURE) {
             return Scale.withZero(STEPS, high, low);
         }
         double lowest = Math.min(

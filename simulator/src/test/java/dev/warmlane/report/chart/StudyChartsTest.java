@@ -28,6 +28,10 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import dev.warmlane.scenario.Letterhead;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.units.DateOrder;
+import dev.warmlane.units.NumberStyle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -266,6 +270,18 @@ class StudyChartsTest {
             comfort.ifPresent(drawn -> assertThat(at(line(drawn, AreaCharts.WITH), area))
                     .isEqualTo(design.season().comfort().daysAtComfort()));
         }
+    }
+
+    /** In square feet, so that the area has thousands to write. */
+    @Test
+    void areaWorthMostIsWrittenAsThePlaceDoes() {
+        Notation place = new Notation(NumberStyle.POINT_COMMA, DateOrder.MONTH_FIRST);
+        SampleStudies studies =
+                SampleStudies.MUNICIPAL.in(new ReportSettings("invented", UnitSystem.US, place, Letterhead.NONE));
+        LinePlot plot = (LinePlot) chart(charts(studies), "area-value").plot();
+
+        assertThat(plot.series()).extracting(XYSeries::getName).anyMatch(name -> name.matches(
+                AreaCharts.MOST + "\\d+\\.\\d{3} ft²"));
     }
 
     @Test
