@@ -65,9 +65,7 @@ public final class DatesReport {
                 .with(
                         Set.of(Place.FIRST_SHEET, Place.TECHNICAL),
                         new Picture("dates", name -> DatesChart.of(name, study, numbers.units())))
-                .with(
-                        Place.PRINTED,
-                        table(study, numbers.units(), numbers::show, false));
+                .with(Place.PRINTED, table(study, numbers.units(), numbers::show, false));
     }
 
     private Section reading() {
@@ -199,8 +197,7 @@ public final class DatesReport {
      * Every season a row, for people and for csv, each with its own way of writing a date, and a machine all of it: a page
      * has no room for more than what says something of the collectors.
      */
-    private static Table table(
-            DatesStudy study, UnitSystem units, Function<MonthDay, String> date, boolean machine) {
+    private static Table table(DatesStudy study, UnitSystem units, Function<MonthDay, String> date, boolean machine) {
         boolean heated = study.today().boughtKwh().isPresent();
         boolean held = Telling.heldByHeater(study.installation());
         FuelWords fuel = FuelWords.of(study.today().season());

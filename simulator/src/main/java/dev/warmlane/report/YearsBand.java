@@ -32,8 +32,6 @@ final class YearsBand {
                         + " This is the weather alone; how sheltered the pool lies is as uncertain in each of these years, and"
                         + " comes on top.")
                 .with(Place.DETAIL, YearsTables.spread(study, subject.numbers()))
-                .with(
-                        Set.of(Place.TECHNICAL),
-                        words.picture());
+                .with(Set.of(Place.TECHNICAL), words.picture());
     }
 }

@@ -95,8 +95,8 @@ public final class YearsReport {
         StringBuilder text = new StringBuilder("What this pool would have been in ")
                 .append(words.years())
                 .append('.');
-        for (YearNumber number : words.telling(
-                List.of(YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.GAS_BURNED))) {
+        for (YearNumber number :
+                words.telling(List.of(YearNumber.WATER_MEAN, YearNumber.DAYS_AT_COMFORT, YearNumber.GAS_BURNED))) {
             study.spread(number).ifPresent(spread -> text.append(' ').append(words.told(spread)));
         }
         if (collectors() && study.installation().heater().isEmpty()) {
@@ -121,8 +121,8 @@ public final class YearsReport {
 
     private List<Figure> figures() {
         List<Figure> figures = new ArrayList<>();
-        for (YearNumber number : words.telling(
-                List.of(YearNumber.DAYS_AT_COMFORT, YearNumber.WATER_MEAN, YearNumber.GAS_BURNED))) {
+        for (YearNumber number :
+                words.telling(List.of(YearNumber.DAYS_AT_COMFORT, YearNumber.WATER_MEAN, YearNumber.GAS_BURNED))) {
             study.spread(number).ifPresent(spread -> figures.add(figure(spread)));
         }
         return figures;
@@ -150,9 +150,7 @@ public final class YearsReport {
         return Section.of("Year by year", Place.ANSWER)
                 .words(
                         "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
-                .with(
-                        Set.of(Place.FIRST_SHEET),
-                        words.picture())
+                .with(Set.of(Place.FIRST_SHEET), words.picture())
                 // thirty rows would not leave the first sheet one sheet of paper
                 .with(Place.PRINTED, YearsTables.years(study, units));
     }

@@ -71,8 +71,7 @@ public record AlternativesStudy(
     private record Season(PeriodSummary sums, WarmDays days) {
 
         static Season of(SeasonForecast forecast) {
-            return new Season(
-                    PeriodSummary.of(forecast, Periods.season(forecast.with())), WarmDays.of(forecast));
+            return new Season(PeriodSummary.of(forecast, Periods.season(forecast.with())), WarmDays.of(forecast));
         }
     }
 

@@ -127,8 +127,7 @@ class MoneySectionTest {
     /** The club's heater holds comfort in all four, and what it does not have to give is told instead. */
     @Test
     void daysThatSayNothingAreNotPutBesideEachOther() {
-        AlternativesStudy study =
-                AlternativesStudy.of(SampleForecasts.CLUB).orElseThrow();
+        AlternativesStudy study = AlternativesStudy.of(SampleForecasts.CLUB).orElseThrow();
 
         assertThat(text(SampleReports.CLUB))
                 .contains("with the collectors alone; the heater gives nothing on "
@@ -139,8 +138,7 @@ class MoneySectionTest {
 
     @Test
     void aPaybackThatMayNeverComeIsPlainWords() {
-        Worth worth = CollectorsWorth.of(
-                        SampleForecasts.MUNICIPAL.installation(), SampleReports.MUNICIPAL.season())
+        Worth worth = CollectorsWorth.of(SampleForecasts.MUNICIPAL.installation(), SampleReports.MUNICIPAL.season())
                 .orElseThrow();
         Numbers numbers = new Numbers(UnitSystem.METRIC);
         double saved = worth.energySaved();
@@ -149,7 +147,8 @@ class MoneySectionTest {
         assertThat(soonest).matches("\\d+(\\.\\d)? years, at worst not within 40");
         assertThat(MoneyWords.paybackRange(numbers, worth, new Estimate(saved, saved, 2 * saved)))
                 .matches("\\d+(\\.\\d)? to \\d+(\\.\\d)? years");
-        assertThat(MoneyWords.paybackRange(numbers, worth, new Estimate(-saved, -saved, 0))).isEmpty();
+        assertThat(MoneyWords.paybackRange(numbers, worth, new Estimate(-saved, -saved, 0)))
+                .isEmpty();
     }
 
     private static double number(Table table, int row, int column) {

@@ -11,8 +11,8 @@ import dev.warmlane.season.WarmDays;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
-import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.UnitSystem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -69,17 +69,15 @@ class MountingLeadTest {
     void daysThatSayNothingAreInNoTableAndAskedAbout() {
         String text = TextWriter.full(MountingReport.of(CLUB.mountings(), Optional.empty(), CLUB.described()));
 
-        assertThat(text.lines().filter(line -> line.startsWith("  mounting ") && line.contains("delivered"))).hasSize(2).allSatisfy(line -> assertThat(
-                        line)
-                .contains("heater")
-                .doesNotContain("comfort"));
+        assertThat(text.lines().filter(line -> line.startsWith("  mounting ") && line.contains("delivered")))
+                .hasSize(2)
+                .allSatisfy(line -> assertThat(line).contains("heater").doesNotContain("comfort"));
         assertThat(text.replaceAll("\\s+", " "))
-                .contains("The heater holds 80.0 °F with and without collectors, as it is set to 82.0 °F: days at comfort"
-                        + " say nothing of them. To count the days that they make, give a comfort above the set point");
+                .contains(
+                        "The heater holds 80.0 °F with and without collectors, as it is set to 82.0 °F: days at comfort"
+                                + " say nothing of them. To count the days that they make, give a comfort above the set point");
         assertThat(TextWriter.full(MountingReport.of(
-                        SampleStudies.MUNICIPAL.mountings(),
-                        Optional.empty(),
-                        SampleStudies.MUNICIPAL.described())))
+                        SampleStudies.MUNICIPAL.mountings(), Optional.empty(), SampleStudies.MUNICIPAL.described())))
                 .doesNotContain("say nothing of them");
     }
 

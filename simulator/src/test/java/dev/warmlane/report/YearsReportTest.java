@@ -156,7 +156,8 @@ class YearsReportTest {
                 Subject.of(SeasonForecast.of(held, WEATHER), new ReportSettings("Years", UnitSystem.METRIC));
         YearsStudy study = YearsStudy.of(held, YEARS);
         Report report = YearsReport.of(study, YEARS, Optional.empty(), described);
-        String told = TextWriter.full(report).replaceAll("\\s+", " ").replace("days at comfort say nothing of them", "");
+        String told =
+                TextWriter.full(report).replaceAll("\\s+", " ").replace("days at comfort say nothing of them", "");
 
         assertThat(told).doesNotContainIgnoringCase("days at comfort").contains("Gas burned: ");
         assertThat(YearsTables.years(study, UnitSystem.METRIC).columns())
@@ -165,7 +166,8 @@ class YearsReportTest {
                 .anyMatch(column -> column.csvName().contains("comfort"));
         assertThat(report.pictures()).extracting(Block.Picture::name).contains("years-gas");
         assertThat(HtmlWriter.page(report)).contains("How much gas is burned in every year?", "ten years have less");
-        assertThat(TextWriter.brief(ForecastReport.of(described, Optional.of(study))).replaceAll("\\s+", " "))
+        assertThat(TextWriter.brief(ForecastReport.of(described, Optional.of(study)))
+                        .replaceAll("\\s+", " "))
                 .contains("Good years and bad")
                 .doesNotContain("Days at comfort: ");
     }

@@ -125,13 +125,16 @@ class DatesStudyTest {
         }
         assertThat(DatesReport.drawn(study.today()))
                 .isEqualTo(study.today().season().water().meanC());
-        assertThat(text(study)).contains("It has no heater: opened 2 weeks earlier").contains(" and averages ");
+        assertThat(text(study))
+                .contains("It has no heater: opened 2 weeks earlier")
+                .contains(" and averages ");
     }
 
     /** Days at comfort are for the csv file alone where the heater makes them by itself. */
     @Test
     void daysThatTheHeaterHoldsAreNotTold() {
-        DatesStudy study = DatesStudy.of(BUILT.toBuilder().comfort(new Comfort(22, 28)).build(), 1, FORCING, Runs.onAllCores());
+        DatesStudy study =
+                DatesStudy.of(BUILT.toBuilder().comfort(new Comfort(22, 28)).build(), 1, FORCING, Runs.onAllCores());
         String csv = CsvWriter.csv(report(study).data().get(0).table().get());
 
         assertThat(table(study)).contains("mean").doesNotContain("comfort");

@@ -107,10 +107,18 @@ public final class YearsCharts {
         }
         bars(plot, collectors ? WITH : "pool", high, y.low(), 0, Palette.BLUE);
         YearsSpread spread = study.spread(with).orElseThrow();
-        plot.level(with.moreIsBetter() ? MIDDLE : MIDDLE_LESS, measure.in(units, spread.median()), Palette.INK, Pen.DASHED);
+        plot.level(
+                with.moreIsBetter() ? MIDDLE : MIDDLE_LESS,
+                measure.in(units, spread.median()),
+                Palette.INK,
+                Pen.DASHED);
         OptionalDouble nine = spread.nineOfTen();
         if (nine.isPresent()) {
-            plot.level(with.moreIsBetter() ? NINE_OF_TEN : NINE_OF_TEN_LESS, measure.in(units, nine.getAsDouble()), Palette.VERMILLION, Pen.THICK);
+            plot.level(
+                    with.moreIsBetter() ? NINE_OF_TEN : NINE_OF_TEN_LESS,
+                    measure.in(units, nine.getAsDouble()),
+                    Palette.VERMILLION,
+                    Pen.THICK);
         }
         return Optional.of(new Chart(name, title, study.installation().name(), plot));
     }

@@ -8,14 +8,18 @@ import dev.warmlane.report.Numbers;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
 import dev.warmlane.report.SensitivityTables;
+import dev.warmlane.scenario.Letterhead;
+import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.HeldPool;
 import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Sensitivity;
+import dev.warmlane.units.DateOrder;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.Notation;
+import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -28,10 +32,6 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
-import dev.warmlane.scenario.Letterhead;
-import dev.warmlane.scenario.ReportSettings;
-import dev.warmlane.units.DateOrder;
-import dev.warmlane.units.NumberStyle;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -280,8 +280,9 @@ class StudyChartsTest {
                 SampleStudies.MUNICIPAL.in(new ReportSettings("invented", UnitSystem.US, place, Letterhead.NONE));
         LinePlot plot = (LinePlot) chart(charts(studies), "area-value").plot();
 
-        assertThat(plot.series()).extracting(XYSeries::getName).anyMatch(name -> name.matches(
-                AreaCharts.MOST + "\\d+\\.\\d{3} ft²"));
+        assertThat(plot.series())
+                .extracting(XYSeries::getName)
+                .anyMatch(name -> name.matches(AreaCharts.MOST + "\\d+\\.\\d{3} ft²"));
     }
 
     @Test
