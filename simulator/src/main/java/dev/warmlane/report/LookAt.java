@@ -69,10 +69,10 @@ final class LookAt {
     static Optional<String> held(Numbers numbers, Installation built) {
         return built.heater()
                 .filter(heater -> Telling.heldByHeater(built) && !built.arrays().isEmpty())
-                .map(heater -> Telling.held(numbers, built) + ", as it is set to "
-                        + numbers.show(Measure.TEMPERATURE, heater.setPointC())
-                        + ": days at comfort say nothing of them. To count the days that they make, give a comfort above the"
-                        + " set point");
+                .map(heater -> "The heater is set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC())
+                        + ", so that the pool is meant to be at " + numbers.show(Measure.TEMPERATURE, built.comfortC())
+                        + " with and without collectors: days at comfort say nothing of them. To count the days that they"
+                        + " make, give a comfort above the set point");
     }
 
     private static boolean holds(OpeningSeason season, MonthDay date) {

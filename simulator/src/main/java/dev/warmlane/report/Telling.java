@@ -20,9 +20,9 @@ final class Telling {
                 .isPresent();
     }
 
-    /** That it does, as the beginning of a sentence: {@code The heater holds 26 °C with and without collectors}. */
+    /** That it does, as the beginning of a sentence: {@code The heater is set to hold 26 °C with and without collectors}. */
     static String held(Numbers numbers, Installation built) {
-        return "The heater holds " + numbers.show(Measure.TEMPERATURE, built.comfortC())
+        return "The heater is set to hold " + numbers.show(Measure.TEMPERATURE, built.comfortC())
                 + " with and without collectors";
     }
 

@@ -74,8 +74,8 @@ class MountingLeadTest {
                 .allSatisfy(line -> assertThat(line).contains("heater").doesNotContain("comfort"));
         assertThat(text.replaceAll("\\s+", " "))
                 .contains(
-                        "The heater holds 80.0 °F with and without collectors, as it is set to 82.0 °F: days at comfort"
-                                + " say nothing of them. To count the days that they make, give a comfort above the set point");
+                        "The heater is set to 82.0 °F, so that the pool is meant to be at 80.0 °F with and without collectors:"
+                                + " days at comfort say nothing of them. To count the days that they make, give a comfort above the set point");
         assertThat(TextWriter.full(MountingReport.of(
                         SampleStudies.MUNICIPAL.mountings(), Optional.empty(), SampleStudies.MUNICIPAL.described())))
                 .doesNotContain("say nothing of them");
