@@ -108,7 +108,7 @@ public final class ForecastReport {
                 .with(
                         FIRST,
                         new Picture("season-doubt", name -> Optional.of(ForecastCharts.doubt(name, subject, band))))
-                .with(ForecastTables.months(subject.forecast(), subject.units()));
+                .with(ForecastTables.months(subject.forecast(), subject.numbers()));
     }
 
     private Section pool() {

@@ -21,19 +21,19 @@ public final class ForecastTables {
     private ForecastTables() {}
 
     /** Month by month, the season below. */
-    public static Table months(SeasonForecast forecast, UnitSystem units) {
-        return table(forecast, units, "month", forecast.months());
+    public static Table months(SeasonForecast forecast, Numbers numbers) {
+        return table(forecast, numbers, "month", forecast.months());
     }
 
     /** Week by week from opening, the season below. */
     public static Table weeks(SeasonForecast forecast, UnitSystem units) {
-        return table(forecast, units, "week", forecast.weeks());
+        return table(forecast, new Numbers(units), "week", forecast.weeks());
     }
 
-    private static Table table(SeasonForecast forecast, UnitSystem units, String name, List<PeriodSummary> rows) {
+    private static Table table(SeasonForecast forecast, Numbers numbers, String name, List<PeriodSummary> rows) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
-        TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(units)
-                .words(name, p -> p.period().label());
+        TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(numbers.units())
+                .words(name, p -> numbers.label(p.period()));
         if (name.equals("week")) {
             table.words("from", "first_day", ForecastTables::firstDay);
         }
@@ -42,10 +42,12 @@ public final class ForecastTables {
                 .period("pool", ITSELF, PeriodColumn.WATER_MEAN)
                 .period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)
                 .period("highest", ITSELF, PeriodColumn.WATER_HIGHEST)
-                .period("without", ITSELF, PeriodColumn.WITHOUT_MEAN)
-                .optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
-                .optionalCount("\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()))
-                .period("solar\nheat", ITSELF, PeriodColumn.DELIVERED);
+                .period("without", ITSELF, PeriodColumn.WITHOUT_MEAN);
+        if (!Telling.heldByHeater(forecast.installation())) {
+            table.optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
+                    .optionalCount("\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()));
+        }
+        table.period("solar\nheat", ITSELF, PeriodColumn.DELIVERED);
         if (PeriodColumn.displaces(season)) {
             FuelWords fuel = FuelWords.of(season);
             table.fed(fuel)

@@ -211,12 +211,12 @@ public final class MountingReport {
             if (result.light().isPresent()) {
                 section = section.with(
                         Set.of(Place.FULL),
-                        MountingTables.months(result, units)
+                        MountingTables.months(result, numbers)
                                 .captioned(result.option().name()));
             }
         }
         return section.words("All numbers by month are in mountings_months.csv.")
-                .with(TECHNICAL, new Picture("mounting-months", name -> MountingCharts.months(name, study, units)));
+                .with(TECHNICAL, new Picture("mounting-months", name -> MountingCharts.months(name, study, numbers)));
     }
 
     private String length(double metres) {

@@ -96,9 +96,9 @@ final class MountingTables {
     }
 
     /** The months of one mounting: where the light of a square metre went. */
-    static Table months(MountingResult result, UnitSystem units) {
-        TableBuilder<Month> table = new TableBuilder<Month>(units)
-                .words("month", "month", m -> m.period.period().label())
+    static Table months(MountingResult result, Numbers numbers) {
+        TableBuilder<Month> table = new TableBuilder<Month>(numbers.units())
+                .words("month", "month", m -> numbers.label(m.period.period()))
                 .number(
                         "sun on it\nall hours",
                         "irradiance_all_hours",

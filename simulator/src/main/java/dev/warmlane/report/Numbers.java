@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.season.Period;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
@@ -12,6 +13,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.MonthDay;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Numbers, dates and money as a person reads them, always with their unit: the one place that writes them.
@@ -23,6 +26,9 @@ public record Numbers(UnitSystem units, Notation notation) {
 
     /** From this share of the likely value on doubt makes the third digit worthless; own choice. */
     private static final double COARSE = 0.1;
+
+    /** As {@link dev.warmlane.season.Periods#months} labels it. */
+    private static final Pattern PART_OF_A_MONTH = Pattern.compile("([A-Z][a-z]{2}) (\\d+-\\d+)");
 
     /** In the usual notation of the units. */
     public Numbers(UnitSystem units) {
@@ -37,6 +43,12 @@ public record Numbers(UnitSystem units, Notation notation) {
     /** A date, day and month. */
     public String show(MonthDay date) {
         return notation.show(date);
+    }
+
+    /** A period as it is labelled; a month that is open in part, {@code May 15-31}, in the order of the place. */
+    public String label(Period period) {
+        Matcher part = PART_OF_A_MONTH.matcher(period.label());
+        return part.matches() ? notation.dates().show(part.group(2), part.group(1)) : period.label();
     }
 
     /** Where a site is: {@code 48.1 N 123.5 W}. */

@@ -7,6 +7,7 @@ import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Period;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.SeasonBand;
@@ -87,7 +88,7 @@ class ForecastPageTest {
         for (int month = 0; month < csv.size() - 1; month++) {
             String[] line = csv.get(month + 1).split(",", -1);
             assertThat(months.get(month))
-                    .startsWith(line[0])
+                    .startsWith(report.numbers().label(new Period(line[0], 0, 1)))
                     .contains(
                             PLAIN.show(Double.parseDouble(line[delivered]), Measure.HEAT.decimals(report.units())),
                             PLAIN.show(Double.parseDouble(line[mean]), Measure.TEMPERATURE.decimals(report.units())));

@@ -107,7 +107,7 @@ class MountingReportTest {
 
     @Test
     void monthsOfAMountingEndWithItsSeason() {
-        Table table = MountingTables.months(study.sameArea().get(1), UnitSystem.METRIC);
+        Table table = MountingTables.months(study.sameArea().get(1), new Numbers(UnitSystem.METRIC));
 
         assertThat(table.rows()).hasSize(5);
         assertThat(table.totals()).hasSize(1);

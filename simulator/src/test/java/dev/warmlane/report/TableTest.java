@@ -9,6 +9,9 @@ import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.units.Measure;
+import dev.warmlane.units.DateOrder;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -70,11 +73,34 @@ class TableTest {
         assertThat(new Numbers(UnitSystem.US).fuel(Fuel.PROPANE, 1000)).isEqualTo("264 gal");
     }
 
+    /** The municipal pool opens on 5 May and closes on 15 September. */
+    @Test
+    void monthOpenInPartNamesItsDaysInTheOrderOfThePlace() {
+        for (DateOrder order : DateOrder.values()) {
+            Numbers numbers = new Numbers(UnitSystem.METRIC, new Notation(NumberStyle.COMMA_POINT, order));
+            Table months = ForecastTables.months(SampleForecasts.MUNICIPAL, numbers);
+
+            assertThat(months.rows().stream().map(row -> months.shown(row, numbers.notation()).get(0)))
+                    .containsExactlyElementsOf(
+                            order == DateOrder.DAY_FIRST
+                                    ? List.of("5-31 May", "Jun", "Jul", "Aug", "1-15 Sep")
+                                    : List.of("May 5-31", "Jun", "Jul", "Aug", "Sep 1-15"));
+        }
+    }
+
+    @Test
+    void daysThatTheHeaterHoldsAreNoColumn() {
+        Numbers numbers = new Numbers(UnitSystem.US);
+
+        assertThat(TextWriter.table(ForecastTables.months(SampleForecasts.CLUB, numbers))).doesNotContain("comfort");
+        assertThat(TextWriter.table(ForecastTables.months(SampleForecasts.SOUTHERN, numbers))).contains("comfort");
+    }
+
     @ParameterizedTest
     @MethodSource("forecasts")
     void numbersOfAForecastEndUnderTheirHeadings(SeasonForecast forecast) {
         for (UnitSystem units : UnitSystem.values()) {
-            for (Table table : List.of(ForecastTables.months(forecast, units), ForecastTables.weeks(forecast, units))) {
+            for (Table table : List.of(ForecastTables.months(forecast, new Numbers(units)), ForecastTables.weeks(forecast, units))) {
                 List<String> lines = TextWriter.table(table).lines().toList();
                 int width = lines.stream().mapToInt(String::length).max().orElseThrow();
 

@@ -62,7 +62,9 @@ final class HeatAndGasChart {
                 .max()
                 .orElse(0);
         BarPlot plot = BarPlot.sideBySide(
-                months.stream().map(month -> month.period().label()).toList(),
+                months.stream()
+                        .map(month -> subject.numbers().label(month.period()))
+                        .toList(),
                 Measure.HEAT.unit(subject.units()) + " in the month",
                 Scale.holding(Math.min(0, lowest), Math.max(0, highest), STEPS));
         all.forEach(bars -> plot.bars(bars.label, bars.heights, bars.colour));

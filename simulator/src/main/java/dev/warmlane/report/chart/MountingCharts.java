@@ -77,7 +77,8 @@ public final class MountingCharts {
     }
 
     /** Heat by month from a unit of area. */
-    public static Optional<Chart> months(String name, MountingStudy study, UnitSystem units) {
+    public static Optional<Chart> months(String name, MountingStudy study, Numbers numbers) {
+        UnitSystem units = numbers.units();
         List<MountingResult> results = study.sameArea();
         double[][] heat = results.stream()
                 .map(result -> result.months().stream()
@@ -88,7 +89,7 @@ public final class MountingCharts {
                 .toArray(double[][]::new);
         BarPlot plot = BarPlot.sideBySide(
                 results.get(0).months().stream()
-                        .map(month -> month.period().label())
+                        .map(month -> numbers.label(month.period()))
                         .toList(),
                 Measure.HEAT_PER_AREA.unit(units) + " in the month",
                 Scale.withZero(STEPS, heat));
@@ -97,7 +98,7 @@ public final class MountingCharts {
         }
         return Optional.of(new Chart(
                 name,
-                "Which mounting gives most in which month, from each " + new Numbers(units).unitOfArea() + "?",
+                "Which mounting gives most in which month, from each " + numbers.unitOfArea() + "?",
                 study.template().name(),
                 plot));
     }

@@ -46,7 +46,9 @@ final class PoolBalanceChart {
             down = Math.min(down, below);
         }
         BarPlot plot = BarPlot.stacked(
-                months.stream().map(month -> month.period().label()).toList(),
+                months.stream()
+                        .map(month -> subject.numbers().label(month.period()))
+                        .toList(),
                 Measure.HEAT.unit(subject.units()) + " in the month",
                 Scale.holding(down, up, STEPS));
         for (Kind kind : KINDS) {

@@ -125,7 +125,7 @@ class ChartDataTest {
 
         assertThat(plot.ticks(PLAIN).stream().map(Plot.Tick::label))
                 .containsExactlyElementsOf(
-                        months.stream().map(m -> m.period().label()).toList());
+                        months.stream().map(m -> report.numbers().label(m.period())).toList());
         for (CategorySeries bars : plot.series()) {
             for (int m = 0; m < months.size(); m++) {
                 PeriodSummary month = months.get(m);
