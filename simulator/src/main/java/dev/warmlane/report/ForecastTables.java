@@ -32,8 +32,8 @@ public final class ForecastTables {
 
     private static Table table(SeasonForecast forecast, Numbers numbers, String name, List<PeriodSummary> rows) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
-        TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(numbers.units())
-                .words(name, p -> numbers.label(p.period()));
+        TableBuilder<PeriodSummary> table =
+                new TableBuilder<PeriodSummary>(numbers.units()).words(name, p -> numbers.label(p.period()));
         if (name.equals("week")) {
             table.words("from", "first_day", ForecastTables::firstDay);
         }

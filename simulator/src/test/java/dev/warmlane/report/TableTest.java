@@ -8,8 +8,8 @@ import dev.warmlane.heater.Fuel;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.units.Measure;
 import dev.warmlane.units.DateOrder;
+import dev.warmlane.units.Measure;
 import dev.warmlane.units.Notation;
 import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
@@ -80,7 +80,8 @@ class TableTest {
             Numbers numbers = new Numbers(UnitSystem.METRIC, new Notation(NumberStyle.COMMA_POINT, order));
             Table months = ForecastTables.months(SampleForecasts.MUNICIPAL, numbers);
 
-            assertThat(months.rows().stream().map(row -> months.shown(row, numbers.notation()).get(0)))
+            assertThat(months.rows().stream()
+                            .map(row -> months.shown(row, numbers.notation()).get(0)))
                     .containsExactlyElementsOf(
                             order == DateOrder.DAY_FIRST
                                     ? List.of("5-31 May", "Jun", "Jul", "Aug", "1-15 Sep")
@@ -92,15 +93,18 @@ class TableTest {
     void daysThatTheHeaterHoldsAreNoColumn() {
         Numbers numbers = new Numbers(UnitSystem.US);
 
-        assertThat(TextWriter.table(ForecastTables.months(SampleForecasts.CLUB, numbers))).doesNotContain("comfort");
-        assertThat(TextWriter.table(ForecastTables.months(SampleForecasts.SOUTHERN, numbers))).contains("comfort");
+        assertThat(TextWriter.table(ForecastTables.months(SampleForecasts.CLUB, numbers)))
+                .doesNotContain("comfort");
+        assertThat(TextWriter.table(ForecastTables.months(SampleForecasts.SOUTHERN, numbers)))
+                .contains("comfort");
     }
 
     @ParameterizedTest
     @MethodSource("forecasts")
     void numbersOfAForecastEndUnderTheirHeadings(SeasonForecast forecast) {
         for (UnitSystem units : UnitSystem.values()) {
-            for (Table table : List.of(ForecastTables.months(forecast, new Numbers(units)), ForecastTables.weeks(forecast, units))) {
+            for (Table table : List.of(
+                    ForecastTables.months(forecast, new Numbers(units)), ForecastTables.weeks(forecast, units))) {
                 List<String> lines = TextWriter.table(table).lines().toList();
                 int width = lines.stream().mapToInt(String::length).max().orElseThrow();
 

@@ -124,8 +124,9 @@ class ChartDataTest {
                 (BarPlot) HeatAndGasChart.of("name", report).orElseThrow().plot();
 
         assertThat(plot.ticks(PLAIN).stream().map(Plot.Tick::label))
-                .containsExactlyElementsOf(
-                        months.stream().map(m -> report.numbers().label(m.period())).toList());
+                .containsExactlyElementsOf(months.stream()
+                        .map(m -> report.numbers().label(m.period()))
+                        .toList());
         for (CategorySeries bars : plot.series()) {
             for (int m = 0; m < months.size(); m++) {
                 PeriodSummary month = months.get(m);
