@@ -25,6 +25,7 @@ module dev.warmlane {
     exports dev.warmlane.circuit;
     exports dev.warmlane.collector;
     exports dev.warmlane.files;
+    exports dev.warmlane.fit;
     exports dev.warmlane.heater;
     exports dev.warmlane.irradiance;
     exports dev.warmlane.money;

@@ -45,6 +45,7 @@ class LayersTest {
             "money",
             "season",
             "study",
+            "fit",
             "scenario",
             "report");
 

@@ -109,21 +109,62 @@ public final class PoolForcing {
             int ofYear = weather.hourOfYear(hour);
             airC[hour] = setting.airC(weather, hour);
             vapourKpa[hour] = setting.vapourKpa(weather, hour);
-            sun[hour] = setting.sunWm2(weather, hour);
             longWaveIn[hour] = setting.longWaveWm2(weather, hour);
-            double wind = setting.windAtWaterMs(weather.windSpeedMs(hour));
-            double quiet = pool.evaporation().quietFactor(setting);
-            double evaporation = checked(pool.evaporation().heatWm2Kpa(wind) * quiet, wind);
-            evaporationWm2Kpa[hour] = evaporation;
             moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), ofYear);
-            convectionWm2K[hour] =
-                    evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
             longWaveIn[hour] *= waterEmittance;
             bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
-            double drawn = cover.isPresent() ? cover.get().drawn().at(ofYear) : 0;
-            coverShare[hour] = drawn;
-            sun[hour] *= pool.solarAbsorptance()
-                    * (1 - drawn * cover.map(Cover::solarLoss).orElse(0.0));
+            coverShare[hour] = cover.isPresent() ? cover.get().drawn().at(ofYear) : 0;
+        }
+        fillWindAndSun();
+    }
+
+    private PoolForcing(PoolForcing like, Pool pool, MakeUp makeUp) {
+        this.pool = pool;
+        this.cover = like.cover;
+        this.people = like.people;
+        this.makeUp = makeUp;
+        this.weather = like.weather;
+        this.heatCapacityJm2K = like.heatCapacityJm2K;
+        this.waterEmittance = like.waterEmittance;
+        this.groundWm2K = like.groundWm2K;
+        this.circulationWm2 = like.circulationWm2;
+        this.groundC = like.groundC;
+        this.makeUpKgSM2 = makeUp.litresPerDay() / Units.DAY / pool.areaM2();
+        this.mainsC = like.mainsC;
+        this.evaporationCut = like.evaporationCut;
+        this.coverResistance = like.coverResistance;
+        this.sun = new double[weather.hours()];
+        this.bathers = like.bathers;
+        this.evaporationWm2Kpa = new double[weather.hours()];
+        this.moreInUse = like.moreInUse;
+        this.convectionWm2K = new double[weather.hours()];
+        this.longWaveIn = like.longWaveIn;
+        this.airC = like.airC;
+        this.vapourKpa = like.vapourKpa;
+        this.coverShare = like.coverShare;
+        this.wallsWm2K = like.wallsWm2K;
+        // the walls' sun is shaded as the water's is
+        this.wallAirC = pool.walls()
+                .map(walls -> wallAirC(pool.setting(), walls, weather))
+                .orElse(airC);
+        this.throughFlowWm2K = like.throughFlowWm2K;
+        this.inflowC = like.inflowC;
+        this.evaporatedReplaced = like.evaporatedReplaced;
+        fillWindAndSun();
+    }
+
+    /** What the wind at the water and the share of the sun that stays in it make of the weather. */
+    private void fillWindAndSun() {
+        PoolSetting setting = pool.setting();
+        double quiet = pool.evaporation().quietFactor(setting);
+        double solarLoss = cover.map(Cover::solarLoss).orElse(0.0);
+        for (int hour = 0; hour < sun.length; hour++) {
+            double wind = setting.windAtWaterMs(weather.windSpeedMs(hour));
+            double evaporation = checked(pool.evaporation().heatWm2Kpa(wind) * quiet, wind);
+            evaporationWm2Kpa[hour] = evaporation;
+            convectionWm2K[hour] =
+                    evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
+            sun[hour] = setting.sunWm2(weather, hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
         }
     }
 
@@ -139,6 +180,27 @@ public final class PoolForcing {
     public static PoolForcing of(
             Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, HourlyWeather weather) {
         return new PoolForcing(pool, cover, bathers, makeUp, weather);
+    }
+
+    /**
+     * The same pool with another wind factor, shaded share or absorptance, and other make-up water from the same mains: only
+     * what they change is computed, for runs by the thousand.
+     *
+     * @throws IllegalArgumentException if anything else of the pool differs
+     */
+    public PoolForcing with(Pool other, MakeUp otherMakeUp) {
+        if (!fixed(other).equals(fixed(pool)) || !otherMakeUp.mains().equals(makeUp.mains())) {
+            throw new IllegalArgumentException("more than wind, sun and the amount of make-up water differs from the pool"
+                    + " that this forcing was prepared for: prepare it with PoolForcing.of");
+        }
+        return new PoolForcing(this, other, otherMakeUp);
+    }
+
+    /** A pool without the wind, shade and absorptance that it has. */
+    private static Pool fixed(Pool pool) {
+        PoolSetting setting =
+                pool.setting().match(outdoor -> new PoolSetting.Outdoor(0, 0, outdoor.skyShare()), indoor -> indoor);
+        return pool.withSetting(setting).withSolarAbsorptance(1);
     }
 
     /** The weather it was prepared in. */

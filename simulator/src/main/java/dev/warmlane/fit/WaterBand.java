@@ -1,0 +1,93 @@
+package dev.warmlane.fit;
+
+import java.util.List;
+import dev.warmlane.season.RecordLedger;
+import dev.warmlane.season.RecordState;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+
+/**
+ * Between which temperatures a fit expects the readings of other hours: the pool is run with draws of the posterior, and
+ * each run gets the error that belongs to its draw. Nine readings of ten should lie within.
+ */
+public final class WaterBand {
+
+    private static final int RUNS = 400;
+
+    /** One in twenty lies below, one in twenty above. */
+    private static final double TAIL = 0.05;
+
+    private final LocalDateTime start;
+    private final double[] low;
+    private final double[] likely;
+    private final double[] high;
+
+    private WaterBand(LocalDateTime start, double[] low, double[] likely, double[] high) {
+        this.start = start;
+        this.low = low;
+        this.likely = likely;
+        this.high = high;
+    }
+
+    /**
+     * Runs the fitted pool from a state of the water to a time.
+     *
+     * @param fit what was found
+     * @param start when and from which water it begins, at a full hour within the weather of the fit
+     * @param end when it ends, at a full hour
+     * @throws IllegalArgumentException if the period is not within the weather
+     */
+    public static WaterBand of(FittedPool fit, RecordState start, LocalDateTime end) {
+        List<Chain.Draw> draws = fit.chain().draws();
+        int runs = Math.min(RUNS, draws.size());
+        RandomGenerator random = new Well19937c(1);
+        RecordLedger likely = fit.model().run(fit.installation(), start, end);
+        int hours = likely.hours();
+        float[][] water = new float[hours][runs];
+        for (int k = 0; k < runs; k++) {
+            Chain.Draw draw = draws.get((int) ((long) k * draws.size() / runs));
+            RecordLedger run = fit.model().run(fit.drawn(draw), start, end);
+            double width = Math.hypot(draw.error().errorK(), draw.error().noiseK());
+            for (int hour = 0; hour < hours; hour++) {
+                water[hour][k] = (float) (run.waterC(hour) + width * random.nextGaussian());
+            }
+        }
+        double[] low = new double[hours];
+        double[] high = new double[hours];
+        for (int hour = 0; hour < hours; hour++) {
+            Arrays.sort(water[hour]);
+            low[hour] = water[hour][(int) Math.round(TAIL * (runs - 1))];
+            high[hour] = water[hour][(int) Math.round((1 - TAIL) * (runs - 1))];
+        }
+        double[] middle = new double[hours];
+        Arrays.setAll(middle, likely::waterC);
+        return new WaterBand(start.time(), low, middle, high);
+    }
+
+    /** How many hours it has; indices run from 0 to one less. */
+    public int hours() {
+        return likely.length;
+    }
+
+    /** When an hour begins, local standard time. */
+    public LocalDateTime time(int index) {
+        return start.plusHours(index);
+    }
+
+    /** Below it one reading in twenty is expected, in the middle of an hour, °C. */
+    public double lowC(int index) {
+        return low[index];
+    }
+
+    /** With the most likely values, in the middle of an hour, °C. */
+    public double likelyC(int index) {
+        return likely[index];
+    }
+
+    /** Above it one reading in twenty is expected, in the middle of an hour, °C. */
+    public double highC(int index) {
+        return high[index];
+    }
+}
