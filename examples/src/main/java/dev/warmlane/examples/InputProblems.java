@@ -1,6 +1,7 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.fit.FitRefusal;
 import dev.warmlane.scenario.ScenarioException;
 import dev.warmlane.season.ImpossibleSeasonException;
 import java.io.IOException;
@@ -33,6 +34,7 @@ final class InputProblems implements IExecutionExceptionHandler {
     public int handleExecutionException(Exception problem, CommandLine command, ParseResult parsed) {
         if (problem instanceof IOException
                 || problem instanceof ScenarioException
+                || problem instanceof FitRefusal
                 || problem instanceof ImpossibleSeasonException) {
             return told(command, message(problem), 1);
         }

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             DatesCommand.class,
             SensitivityCommand.class,
             YearsCommand.class,
+            FitCommand.class,
             WeatherCommand.class,
             GenerateCommand.class
         },
@@ -110,7 +111,7 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "Say what to do: describe, forecast, mountings, areas, sensitivity, years, weather or generate.");
+                "Say what to do: describe, forecast, mountings, areas, sensitivity, years, fit, weather or generate.");
     }
 
     /** The version that the jar was built as. */

@@ -24,6 +24,7 @@ record Chain(List<Draw> draws, double acceptedShare) {
     private static final double WIDER = 1.25;
 
     /** Values of the unknowns and of the error. */
+    @SuppressWarnings("ArrayRecordComponent") // of this package alone, which changes none
     record Draw(double[] values, ErrorSize error) {}
 
     static Chain of(Posterior posterior, Mode mode, FitOptions options) {
@@ -71,6 +72,7 @@ record Chain(List<Draw> draws, double acceptedShare) {
     }
 
     /** Deviations of the priors, and the error. */
+    @SuppressWarnings("ArrayRecordComponent")
     private record Point(double[] deviations, ErrorSize error) {
 
         Point moved(double[] by, int[] free, double[] logsBy) {

@@ -1,9 +1,9 @@
 package dev.warmlane.fit;
 
 import java.util.stream.IntStream;
+import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.RecordLedger;
-import dev.warmlane.study.FittedDoubt;
 import dev.warmlane.weather.WeatherRecord;
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -80,9 +80,9 @@ public final class FittedPool {
         return described;
     }
 
-    /** The installation with the most likely values. */
+    /** The installation with the most likely values, and with what they are uncertain by. */
     public Installation installation() {
-        return model.built(likely);
+        return model.built(likely).toBuilder().fitted(doubt()).build();
     }
 
     /** The weather of the hours of the log. */
@@ -166,9 +166,8 @@ public final class FittedPool {
         double wind = sd(Unknown.WIND);
         double sun = sd(Unknown.SUN);
         return new FittedDoubt(
-                log.source(),
-                run.time(0).toLocalDate(),
-                run.time(run.hours()).toLocalDate(),
+                log.source() + ", " + seen.stated[0].toLocalDate() + " to "
+                        + seen.stated[seen.stated.length - 1].toLocalDate(),
                 wind,
                 sun,
                 correlation(Unknown.WIND, Unknown.SUN),

@@ -7,6 +7,7 @@ import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.RecordLedger;
+import dev.warmlane.season.WindAndSun;
 import dev.warmlane.units.Units;
 import dev.warmlane.weather.WeatherRecord;
 
@@ -74,7 +75,9 @@ final class LogChecks {
 
     /** Night by night, the fall that was logged against the fastest that this water can cool in all the wind there is. */
     private static void refuseOutOfWater(Installation built, WeatherRecord weather, Observations seen) {
-        Installation windy = PoolValues.with(built, Outdoor.WIND_FACTOR.highest(), PoolValues.sunShare(built));
+        Installation windy = new WindAndSun(
+                        Outdoor.WIND_FACTOR.highest(), WindAndSun.of(built).sunShare())
+                .in(built);
         PoolForcing pool =
                 PoolForcing.of(windy.pool(), windy.cover(), windy.bathers(), windy.makeUp(), weather);
         PoolFlows flows = new PoolFlows();

@@ -22,6 +22,7 @@ import org.apache.commons.math3.util.Pair;
  * The most likely values, and the width of the posterior about them by Laplace's method: least squares of whitened
  * residuals with the priors among them, in turn with the size of the error, until neither moves.
  */
+@SuppressWarnings("ArrayRecordComponent") // of this package alone, which changes none
 record Mode(double[] deviations, RealMatrix covariance, ErrorSize error, RealMatrix logErrorCovariance) {
 
     private static final int MOST_TURNS = 20;

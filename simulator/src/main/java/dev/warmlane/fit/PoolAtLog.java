@@ -8,6 +8,7 @@ import dev.warmlane.season.RecordLedger;
 import dev.warmlane.season.RecordSimulator;
 import dev.warmlane.season.RecordState;
 import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.season.WindAndSun;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherRecord;
 import java.util.List;
@@ -34,7 +35,7 @@ final class PoolAtLog {
 
     /** The installation with values of the unknowns, in their order. */
     Installation built(double[] values) {
-        Installation built = PoolValues.with(described, at(values, Unknown.WIND), at(values, Unknown.SUN));
+        Installation built = new WindAndSun(at(values, Unknown.WIND), at(values, Unknown.SUN)).in(described);
         if (unknowns.contains(Unknown.EFFICIENCY)) {
             built = PoolValues.withEfficiency(built, at(values, Unknown.EFFICIENCY));
         }

@@ -2,8 +2,15 @@ package dev.warmlane.fit;
 
 import dev.warmlane.season.Installation;
 import dev.warmlane.weather.HourlyWeather;
+import dev.warmlane.weather.RecordOptions;
+import dev.warmlane.weather.WeatherFileException;
+import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherRecord;
+import dev.warmlane.weather.WeatherYear;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.EigenDecomposition;
 
 /**
@@ -56,6 +63,30 @@ public record PoolFit(
                                     + " follows the weather it had. Take a station's record of the same hours");
                 },
                 record -> record);
+    }
+
+    /**
+     * Reads the weather of the hours of a log.
+     *
+     * @throws FitRefusal if the file holds a typical year, whose months are of different years
+     * @throws IOException if it cannot be read as a record
+     */
+    public static WeatherRecord readWeather(Path file, RecordOptions options) throws IOException {
+        try {
+            return WeatherFiles.readRecord(file, options);
+        } catch (WeatherFileException e) {
+            try {
+                WeatherYear year = WeatherFiles.read(file, options.reading());
+                if (IntStream.range(1, year.hours())
+                                .anyMatch(hour -> year.sun().calendarYear(hour)
+                                        != year.sun().calendarYear(0))) {
+                    return recordOf(year);
+                }
+            } catch (WeatherFileException noYearEither) {
+                e.addSuppressed(noYearEither);
+            }
+            throw e;
+        }
     }
 
     /** The same fit with bills, kWh. */

@@ -2,13 +2,12 @@ package dev.warmlane.fit;
 
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.pool.MakeUp;
-import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.season.Installation;
 import java.util.Optional;
 
 /** Reads unknowns of an installation, and puts others in. */
-public final class PoolValues {
+final class PoolValues {
 
     private PoolValues() {}
 
@@ -20,28 +19,6 @@ public final class PoolValues {
                 .orElseThrow(() -> new FitRefusal(
                         FitRefusal.Reason.INDOORS,
                         "\"" + built.name() + "\" is in a hall: wind and sun, which a fit finds, do not reach its water"));
-    }
-
-    /** Share of the sun on the surface that warms the water: what is absorbed of what is not shaded. */
-    public static double sunShare(Installation built) {
-        return built.pool().solarAbsorptance() * (1 - outdoor(built).shadedShare());
-    }
-
-    /**
-     * The installation with another wind and sun. A share of the sun below the absorptance that is described is written as
-     * shade, one above it as absorptance, because their product is all that a log can tell.
-     *
-     * @param windFactor see {@link Outdoor#windFactor}
-     * @param sunShare see {@link #sunShare}
-     */
-    public static Installation with(Installation built, double windFactor, double sunShare) {
-        Pool pool = built.pool();
-        double absorptance = Math.max(pool.solarAbsorptance(), sunShare);
-        Outdoor outdoor = outdoor(built);
-        return built.toBuilder()
-                .pool(pool.withSolarAbsorptance(absorptance)
-                        .withSetting(new Outdoor(windFactor, 1 - sunShare / absorptance, outdoor.skyShare())))
-                .build();
     }
 
     /** The installation with another make-up, L/day beyond what evaporates. */

@@ -4,6 +4,7 @@ import dev.warmlane.heater.Boiler;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.WindAndSun;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,7 +45,7 @@ final class Priors {
                 "as described; well sheltered 0.15 to open 0.40 (ISO/TR 12596:1995, from memory), width own choice"));
         priors.add(new Prior(
                 Unknown.SUN,
-                PoolValues.sunShare(built),
+                WindAndSun.of(built).sunShare(),
                 SUN_SD,
                 LEAST_SUN,
                 1,

@@ -1,7 +1,9 @@
 package dev.warmlane.report;
 
+import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.WaterWind;
+import dev.warmlane.season.WindAndSun;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.units.Measure;
@@ -17,6 +19,7 @@ final class CertaintySection {
     static Section of(Subject subject, SeasonBand band) {
         Numbers numbers = subject.numbers();
         return Section.of("How sure this is", Place.PRINTED)
+                .words(fitted(subject))
                 .words(
                         "The season was computed again with each thing that nobody knows for certain at its two ends, the"
                                 + " others as described. Together they leave:")
@@ -27,6 +30,28 @@ final class CertaintySection {
                                 + " them. Each alone:")
                 .with(doubts(subject, band))
                 .words(strongWind(numbers, subject.forecast()));
+    }
+
+    /** That wind and sun are known from a log, and how well; empty where they are not. */
+    private static String fitted(Subject subject) {
+        return subject.installation()
+                .fitted()
+                .map(doubt -> {
+                    Numbers numbers = subject.numbers();
+                    WindAndSun likely = WindAndSun.of(subject.installation());
+                    return "Wind and sun at the pool were fitted to a log of its water (" + doubt.source()
+                            + "): a wind factor of " + plusMinus(numbers, likely.windFactor(), doubt.windFactorSd()) + " and "
+                            + plusMinus(numbers, likely.sunShare(), doubt.sunShareSd())
+                            + " of the sun, nine of ten, in place of what is usual. The range of each day's water holds"
+                            + " the error that the fit left, "
+                            + numbers.show(Measure.TEMPERATURE_DIFFERENCE, doubt.errorK())
+                            + ", and evaporation is not varied, because the wind that was found makes up for it.";
+                })
+                .orElse("");
+    }
+
+    private static String plusMinus(Numbers numbers, double likely, double standardDeviation) {
+        return numbers.show(likely, 2) + " ± " + numbers.show(FittedDoubt.NINE_OF_TEN * standardDeviation, 2);
     }
 
     /** Every number that is told with its doubt, and what leaves it least certain. */

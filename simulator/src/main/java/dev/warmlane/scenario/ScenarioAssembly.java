@@ -15,6 +15,7 @@ import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.season.Comfort;
+import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
@@ -49,6 +50,7 @@ final class ScenarioAssembly {
 
         Section poolSection = document.one(PoolKeys.POOL);
         Pool pool = PoolReader.pool(poolSection);
+        FittedDoubt fitted = FitKeys.read(document.one(FitKeys.FIT));
         Bathers bathers = PoolReader.bathers(poolSection, schedules, pool);
         MakeUp makeUp = PoolReader.makeUp(poolSection, document.one(PoolKeys.WATER));
         Section coverSection = document.one(PoolKeys.COVER);
@@ -106,6 +108,7 @@ final class ScenarioAssembly {
                 .season(requireNonNull(season))
                 .startWater(requireNonNull(startWater))
                 .comfort(requireNonNull(comfort))
+                .fitted(fitted)
                 .build();
         CrossChecks.run(
                 built,

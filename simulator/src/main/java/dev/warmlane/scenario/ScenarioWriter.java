@@ -76,6 +76,7 @@ public final class ScenarioWriter {
         }
         out.key(PlaceKeys.TERRAIN, installation.terrain());
         pool(out, installation);
+        installation.fitted().ifPresent(fitted -> FitKeys.write(out, fitted));
         installation.cover().ifPresent(c -> cover(out, c));
         roof(out, installation.roof());
         installation.plan().ifPresent(plan -> DrawnWriter.write(out, plan));

@@ -9,6 +9,7 @@ final class Schema {
     static final List<SectionSchema> SECTIONS = List.of(
             PlaceKeys.SITE,
             PoolKeys.POOL,
+            FitKeys.FIT,
             PoolKeys.WATER,
             PoolKeys.COVER,
             PlaceKeys.ROOF,

@@ -14,6 +14,12 @@ final class TomlText {
         return this;
     }
 
+    /** Writes a remark on a line of its own. */
+    TomlText remark(String words) {
+        text.append("# ").append(words).append('\n');
+        return this;
+    }
+
     /** Writes a key. */
     <T> TomlText key(Key<T> key, T value) {
         text.append(key.name()).append(" = ").append(key.kind().write(value)).append('\n');

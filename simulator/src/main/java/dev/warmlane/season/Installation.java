@@ -46,6 +46,7 @@ public final class Installation {
     private final Comfort comfort;
     private final @Nullable Prices prices;
     private final Offer offer;
+    private final @Nullable FittedDoubt fitted;
 
     private Installation(Builder b) {
         this.name = b.name;
@@ -68,6 +69,7 @@ public final class Installation {
         this.comfort = b.comfort;
         this.prices = b.prices;
         this.offer = b.offer;
+        this.fitted = b.fitted;
         if (roof == null && !arrays.isEmpty()) {
             throw new IllegalArgumentException("\"" + name
                     + "\" has collectors and no roof: start it with Installation.builder(name, pool, roof)");
@@ -104,6 +106,7 @@ public final class Installation {
         b.comfort = comfort;
         b.prices = prices;
         b.offer = offer;
+        b.fitted = fitted;
         return b;
     }
 
@@ -230,6 +233,11 @@ public final class Installation {
         return offer;
     }
 
+    /** How far wind and sun at the pool are known, where they were fitted to a log of its water. */
+    public Optional<FittedDoubt> fitted() {
+        return Optional.ofNullable(fitted);
+    }
+
     /**
      * Gathers an installation. Defaults: suburban terrain, no cover, no bathers, make-up for evaporation alone at mains
      * temperature, no collectors, no pipe losses, no heater, usual differences with a solar limit of 30 °C, whole year,
@@ -255,6 +263,7 @@ public final class Installation {
         private Comfort comfort = Comfort.USUAL;
         private @Nullable Prices prices;
         private Offer offer = Offer.USUAL;
+        private @Nullable FittedDoubt fitted;
 
         private Builder(String name, Pool pool, @Nullable Roof roof) {
             this.name = name;
@@ -373,6 +382,12 @@ public final class Installation {
         /** See {@link Installation#offer}. */
         public Builder offer(Offer value) {
             offer = value;
+            return this;
+        }
+
+        /** See {@link Installation#fitted}; null where nothing was fitted. */
+        public Builder fitted(@Nullable FittedDoubt value) {
+            fitted = value;
             return this;
         }
 

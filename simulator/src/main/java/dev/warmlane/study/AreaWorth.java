@@ -86,7 +86,9 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
 
     /** The doubt of one area's season, by {@link SeasonBand#USUAL}. */
     public static SeasonBand band(AreaDesign design, SharedForcing forcing, Runs runs) {
-        return SeasonBand.of(SensitivityStudy.vary(design.built(), SeasonBand.USUAL, forcing, runs));
+        return SeasonBand.of(
+                SensitivityStudy.vary(design.built(), SeasonBand.USUAL, forcing, runs),
+                design.built().fitted());
     }
 
     /** A design with its doubt, where it is known. */

@@ -19,16 +19,18 @@ final class PoolParameters {
 
     private static final double IN_ROCK = 1.5;
 
-    static final Parameter WIND = new NumberParameter(
+    static final Parameter WIND = new UnlessFitted(new NumberParameter(
             "wind at pool over the station's",
             Dimension.FRACTION,
             new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
             new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
             "well sheltered 0.15 (ISO/TR 12596:1995, from memory) to open ground 0.40 (logarithmic profile over"
                     + " short grass)",
-            "the pool is in a hall");
+            "the pool is in a hall"));
 
-    static final Parameter BASIN = new NumberParameter(
+    static final Parameter EVAPORATION = new UnlessFitted(new EvaporationParameter());
+
+    static final Parameter BASIN = new UnlessFitted(new NumberParameter(
             "absorptance of the basin",
             Dimension.FRACTION,
             new Lens(
@@ -43,11 +45,13 @@ final class PoolParameters {
             Ends.around(0.05, 0.3, 1),
             "0.05 is the step from a light to a dark finish, and from a basin at rest to one heavily used"
                     + " (ISO/TR 12596 as cited by Kalogirou)",
-            "no sun reaches a pool in a hall");
+            "no sun reaches a pool in a hall"));
 
     static final List<Parameter> ALL = List.of(
+            FittedParameter.WIND,
+            FittedParameter.SUN,
             WIND,
-            new EvaporationParameter(),
+            EVAPORATION,
             new NumberParameter(
                     "rise of evaporation by bathers",
                     Dimension.FRACTION,

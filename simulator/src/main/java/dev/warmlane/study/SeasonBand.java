@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.WaterCourse;
@@ -8,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * How far a season's numbers are to be trusted, the same for all of them: the season again with each doubtful input at its
@@ -16,8 +18,9 @@ import java.util.function.ToDoubleFunction;
  *
  * @param likely the season as described
  * @param doubts what each doubtful input alone does to it
+ * @param fitted how far wind and sun are known from a log of the water, where they were fitted to one
  */
-public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
+public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts, Optional<FittedDoubt> fitted) {
 
     /**
      * What is varied for every forecast: the inputs that move heat, temperature or fuel most in the examples, and that
@@ -25,8 +28,10 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
      * tenths and more in the examples (measured); a whole {@link SensitivityStudy} takes some three times as long.
      */
     public static final List<Parameter> USUAL = List.of(
+            FittedParameter.WIND,
+            FittedParameter.SUN,
             PoolParameters.WIND,
-            new EvaporationParameter(),
+            PoolParameters.EVAPORATION,
             PoolParameters.BASIN,
             new CoverHoursParameter(),
             new TerrainParameter(),
@@ -56,12 +61,19 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
      */
     public static SeasonBand of(SeasonForecast forecast, List<Parameter> doubtful, SharedForcing forcing, Runs runs) {
         forcing.hold(forecast.installation(), forecast.forcing());
-        return of(SensitivityStudy.vary(forecast.installation(), doubtful, forcing, runs));
+        return of(
+                SensitivityStudy.vary(forecast.installation(), doubtful, forcing, runs),
+                forecast.installation().fitted());
     }
 
-    /** The band that all parameters of a sensitivity study make. */
-    public static SeasonBand of(SensitivityStudy study) {
-        return new SeasonBand(study.described(), study.effects());
+    /**
+     * The band that all parameters of a sensitivity study make.
+     *
+     * @param study the study
+     * @param fitted what its installation has of it, {@link dev.warmlane.season.Installation#fitted}
+     */
+    public static SeasonBand of(SensitivityStudy study, Optional<FittedDoubt> fitted) {
+        return new SeasonBand(study.described(), study.effects(), fitted);
     }
 
     /** A number of the season with its doubt. */
@@ -72,7 +84,7 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
     }
 
     /**
-     * Mean water temperature of some hours with its doubt, °C.
+     * Mean water temperature of some hours with its doubt, °C; the error that a fit left is among its doubts.
      *
      * @param described the season as described
      * @param from first hour, counted from that of the ledger
@@ -80,13 +92,16 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts) {
      */
     public Estimate waterC(WaterCourse described, int from, int to) {
         double likelyC = described.meanC(from, to);
+        double left = fitted.map(doubt -> doubt.errorOfMeanK(to - from)).orElse(0.0);
         return Estimate.combined(
                 likelyC,
-                doubts.stream()
-                        .map(doubt -> Estimate.around(
-                                likelyC,
-                                doubt.low().water().meanC(from, to),
-                                doubt.high().water().meanC(from, to)))
+                Stream.concat(
+                                doubts.stream()
+                                        .map(doubt -> Estimate.around(
+                                                likelyC,
+                                                doubt.low().water().meanC(from, to),
+                                                doubt.high().water().meanC(from, to))),
+                                Stream.of(new Estimate(likelyC - left, likelyC, likelyC + left)))
                         .toList());
     }
 

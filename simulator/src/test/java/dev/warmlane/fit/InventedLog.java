@@ -8,6 +8,7 @@ import dev.warmlane.season.RecordLedger;
 import dev.warmlane.season.RecordSimulator;
 import dev.warmlane.season.RecordState;
 import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.season.WindAndSun;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.RecordOptions;
 import dev.warmlane.weather.WeatherRecord;
@@ -65,7 +66,7 @@ final class InventedLog {
 
     /** The described pool with its true wind and sun. */
     static Installation truth(Installation described) {
-        return PoolValues.with(described, WIND, SUN);
+        return new WindAndSun(WIND, SUN).in(described);
     }
 
     /** Every hour of the truth. */

@@ -9,6 +9,7 @@ import dev.warmlane.pool.MakeUp;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.RecordLedger;
 import dev.warmlane.season.RecordState;
+import dev.warmlane.season.WindAndSun;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -178,12 +179,13 @@ class InventedTruthTest {
         double sun = fit.found(Unknown.SUN).orElseThrow().likely();
         assertThat(fit.installation().pool().setting().outdoor().orElseThrow().windFactor())
                 .isEqualTo(wind);
-        assertThat(PoolValues.sunShare(fit.installation())).isCloseTo(sun, within(1e-12));
+        assertThat(WindAndSun.of(fit.installation()).sunShare()).isCloseTo(sun, within(1e-12));
         // less than the finish absorbs is shade, more is finish
-        assertThat(PoolValues.with(InventedLog.POOL, 0.2, 0.97).pool().solarAbsorptance())
+        assertThat(new WindAndSun(0.2, 0.97).in(InventedLog.POOL).pool().solarAbsorptance())
                 .isEqualTo(0.97);
-        assertThat(PoolValues.with(InventedLog.POOL, 0.2, 0.5).pool().solarAbsorptance())
+        assertThat(new WindAndSun(0.2, 0.5).in(InventedLog.POOL).pool().solarAbsorptance())
                 .isEqualTo(0.85);
+        assertThat(fit.installation().fitted()).contains(fit.doubt());
         assertThat(fit.doubt().windFactorSd())
                 .isEqualTo(fit.found(Unknown.WIND).orElseThrow().chainStandardDeviation());
         assertThat(new MakeUp(0, InventedLog.POOL.makeUp().mains())).isEqualTo(InventedLog.POOL.makeUp());

@@ -13,6 +13,7 @@ import dev.warmlane.units.Estimate;
 import dev.warmlane.wind.PoolShelter;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -107,8 +108,10 @@ class SeasonBandTest {
         for (SeasonForecast forecast : List.of(
                 SampleForecasts.MUNICIPAL, SampleForecasts.CLUB, SampleForecasts.SOUTHERN, SampleForecasts.INDOOR)) {
             SeasonBand usual = SeasonBand.of(forecast);
-            SeasonBand all = SeasonBand.of(SensitivityStudy.of(
-                    forecast.installation(), new SharedForcing(forecast.weather()), Runs.onAllCores()));
+            SeasonBand all = SeasonBand.of(
+                    SensitivityStudy.of(
+                            forecast.installation(), new SharedForcing(forecast.weather()), Runs.onAllCores()),
+                    Optional.empty());
             NUMBERS.forEach((name, number) -> {
                 double doubt = usual.of(number).doubt();
                 assertThat(doubt)

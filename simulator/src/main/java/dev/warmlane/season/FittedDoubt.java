@@ -1,15 +1,12 @@
-package dev.warmlane.study;
+package dev.warmlane.season;
 
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
-import java.time.LocalDate;
 
 /**
  * How far wind and sun at a pool are known from a log of its water, and how far a model with them is from its readings.
  *
- * @param source in a few words what log it is
- * @param from the first day of the log
- * @param to the last day of the log
+ * @param source in a few words what log it is, and of which days
  * @param windFactorSd standard deviation of the wind factor
  * @param sunShareSd standard deviation of the share of the sun that warms the water
  * @param correlation correlation of the two
@@ -18,8 +15,6 @@ import java.time.LocalDate;
  */
 public record FittedDoubt(
         String source,
-        LocalDate from,
-        LocalDate to,
         double windFactorSd,
         double sunShareSd,
         double correlation,
@@ -42,15 +37,26 @@ public record FittedDoubt(
     /** Range of {@link #fadeHours}. */
     public static final Range FADE = Range.of("time in which that error fades", Dimension.DURATION, "h", 1, 2000);
 
-    /** Checks every range and the order of the days. */
+    /** Standard deviations on either side that hold nine of ten of a normal distribution. */
+    public static final double NINE_OF_TEN = 1.645;
+
+    /** Checks every range. */
     public FittedDoubt {
         WIND_SD.check(windFactorSd);
         SUN_SD.check(sunShareSd);
         CORRELATION.check(correlation);
         ERROR.check(errorK);
         FADE.check(fadeHours);
-        if (to.isBefore(from)) {
-            throw new IllegalArgumentException("a log ends after it begins, was from " + from + " to " + to);
-        }
+    }
+
+    /**
+     * Within what the mean of the error over some hours stays nine times of ten, K: the mean of an Ornstein-Uhlenbeck process
+     * of time τ over a time T has the variance 2σ²·(τ/T)·(1 - (τ/T)·(1 - exp(-T/τ))) (derived from its correlation).
+     *
+     * @param hours the time T, h, above 0
+     */
+    public double errorOfMeanK(double hours) {
+        double x = fadeHours / hours;
+        return NINE_OF_TEN * errorK * Math.sqrt(2 * x * (1 + x * Math.expm1(-1 / x)));
     }
 }
