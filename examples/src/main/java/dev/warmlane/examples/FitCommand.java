@@ -81,7 +81,8 @@ final class FitCommand implements Callable<Integer> {
     @Option(
             names = "--gap-hours",
             paramLabel = "HOURS",
-            description = "Longest gap of the weather that is filled, 6 if not given; the log's hours in it are not used.")
+            description =
+                    "Longest gap of the weather that is filled, 6 if not given; the log's hours in it are not used.")
     private @Nullable Integer gapHours;
 
     @Option(
@@ -113,14 +114,14 @@ final class FitCommand implements Callable<Integer> {
     /** The same scenario with what was found, to which its weather file lies as before. */
     private void write(Path file, Scenario scenario, FittedPool fit) throws IOException {
         Path folder = Objects.requireNonNull(file.toAbsolutePath().normalize().getParent());
-        String weather = folder.relativize(scenario.weatherFile().toAbsolutePath().normalize())
+        String weather = folder.relativize(
+                        scenario.weatherFile().toAbsolutePath().normalize())
                 .toString()
                 .replace('\\', '/');
         String text = ScenarioWriter.write(
                 fit.installation(), scenario.mountings(), weather, scenario.weatherReading(), scenario.report());
-        List<Path> written = new FileSet()
-                .add(String.valueOf(file.getFileName()), text)
-                .write(folder);
+        List<Path> written =
+                new FileSet().add(String.valueOf(file.getFileName()), text).write(folder);
         spec.commandLine().getOut().println("Written: " + Printable.line(String.valueOf(written.get(0))));
         spec.commandLine().getOut().flush();
     }

@@ -79,7 +79,11 @@ class FitCommandTest {
         assertThat(err.toString()).doesNotContain("fault");
         assertThat(exit).isZero();
         assertThat(out.toString())
-                .contains("the wind at the water is", "Its clock is 1.0 h ahead", "What the log cannot tell", "fitted.toml");
+                .contains(
+                        "the wind at the water is",
+                        "Its clock is 1.0 h ahead",
+                        "What the log cannot tell",
+                        "fitted.toml");
         assertThat(folder.resolve("fit/fit.html")).exists();
         assertThat(folder.resolve("fit/charts/fit-residuals.png")).exists();
 
@@ -90,7 +94,8 @@ class FitCommandTest {
                 .isCloseTo(TRUTH.windFactor(), within(2.5 * doubt.windFactorSd()))
                 .isNotCloseTo(0.35, within(2.5 * doubt.windFactorSd()));
         assertThat(found.sunShare()).isCloseTo(TRUTH.sunShare(), within(2.5 * doubt.sunShareSd()));
-        assertThat(Files.readString(fitted)).contains("# wind_factor, absorptance and shaded_share of [pool] were fitted");
+        assertThat(Files.readString(fitted))
+                .contains("# wind_factor, absorptance and shaded_share of [pool] were fitted");
 
         StringWriter forecast = new StringWriter();
         assertThat(run(forecast, err, "forecast", fitted.toString(), "--full")).isZero();
@@ -101,7 +106,8 @@ class FitCommandTest {
 
     @Test
     void saysWhatIsWrongWithALog() throws IOException {
-        Path log = Files.writeString(folder.resolve("log.csv"), "time,water_degC\n2002-01-10 00:00,22.1\n10.1.02,22.0\n");
+        Path log =
+                Files.writeString(folder.resolve("log.csv"), "time,water_degC\n2002-01-10 00:00,22.1\n10.1.02,22.0\n");
         StringWriter err = new StringWriter();
         assertThat(run(
                         new StringWriter(),
@@ -126,7 +132,9 @@ class FitCommandTest {
                         "--weather",
                         WEATHER.toString()))
                 .isEqualTo(1);
-        assertThat(few.toString()).contains("a fit needs 30 of them over 7 days").doesNotContain("fault");
+        assertThat(few.toString())
+                .contains("a fit needs 30 of them over 7 days")
+                .doesNotContain("fault");
     }
 
     private static int run(StringWriter out, StringWriter err, String... arguments) {
@@ -142,15 +150,17 @@ class FitCommandTest {
         RandomGenerator random = new Well19937c(11);
         double phi = Math.exp(-1 / FADE_HOURS);
         double error = ERROR_K * random.nextGaussian();
-        StringBuilder text = new StringBuilder("# INVENTED: there is no such pool. Simulated with a wind factor and a share of the sun"
-                        + " that the scenario does not know, an error that fades over three days and noise; the clock keeps"
-                        + " summer time.\n")
+        StringBuilder text = new StringBuilder(
+                        "# INVENTED: there is no such pool. Simulated with a wind factor and a share of the sun"
+                                + " that the scenario does not know, an error that fades over three days and noise; the clock keeps"
+                                + " summer time.\n")
                 .append("time,water_degC\n");
         DateTimeFormatter stamp = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
-        for (LocalDateTime time = FROM.plusMinutes(20); time.isBefore(run.time(run.hours())); time = time.plusHours(1)) {
+        for (LocalDateTime time = FROM.plusMinutes(20);
+                time.isBefore(run.time(run.hours()));
+                time = time.plusHours(1)) {
             double shown = run.waterC(time) + error + NOISE_K * random.nextGaussian();
-            text.append(stamp.format(time.plusHours(1)))
-                    .append(String.format(Locale.ROOT, ",%.1f\n", shown));
+            text.append(stamp.format(time.plusHours(1))).append(String.format(Locale.ROOT, ",%.1f\n", shown));
             error = phi * error + ERROR_K * Math.sqrt(1 - phi * phi) * random.nextGaussian();
         }
         return text.toString();

@@ -1,6 +1,5 @@
 package dev.warmlane.fit;
 
-import java.util.stream.IntStream;
 import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.RecordLedger;
@@ -10,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.correlation.PearsonsCorrelation;
 
 /** What a fit found. Immutable and safe to share. */
@@ -211,7 +211,10 @@ public final class FittedPool {
         double[] values =
                 draws.draws().stream().mapToDouble(draw -> draw.values()[i]).toArray();
         double mean = Arrays.stream(values).average().orElseThrow();
-        double square = Arrays.stream(values).map(value -> (value - mean) * (value - mean)).average().orElseThrow();
+        double square = Arrays.stream(values)
+                .map(value -> (value - mean) * (value - mean))
+                .average()
+                .orElseThrow();
         return new Found(
                 prior,
                 likely[i],

@@ -1,6 +1,5 @@
 package dev.warmlane.fit;
 
-import java.util.Locale;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.PoolFlows;
 import dev.warmlane.pool.PoolForcing;
@@ -10,6 +9,7 @@ import dev.warmlane.season.RecordLedger;
 import dev.warmlane.season.WindAndSun;
 import dev.warmlane.units.Units;
 import dev.warmlane.weather.WeatherRecord;
+import java.util.Locale;
 
 /** What cannot be a log of this pool's water. */
 final class LogChecks {
@@ -78,8 +78,7 @@ final class LogChecks {
         Installation windy = new WindAndSun(
                         Outdoor.WIND_FACTOR.highest(), WindAndSun.of(built).sunShare())
                 .in(built);
-        PoolForcing pool =
-                PoolForcing.of(windy.pool(), windy.cover(), windy.bathers(), windy.makeUp(), weather);
+        PoolForcing pool = PoolForcing.of(windy.pool(), windy.cover(), windy.bathers(), windy.makeUp(), weather);
         PoolFlows flows = new PoolFlows();
         int nights = 0;
         int beyond = 0;
@@ -103,7 +102,9 @@ final class LogChecks {
                 double fall = seen.waterC[from - 1] - seen.waterC[i - 1];
                 if (fall > possible + BEYOND_K) {
                     beyond++;
-                    first = first.isEmpty() ? seen.stated[from - 1].toLocalDate().toString() : first;
+                    first = first.isEmpty()
+                            ? seen.stated[from - 1].toLocalDate().toString()
+                            : first;
                     if (fall - possible > worst - worstPossible) {
                         worst = fall;
                         worstPossible = possible;

@@ -16,7 +16,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -49,7 +48,8 @@ public final class LogFiles {
         for (Row row : table.rows) {
             if (!row.cell(value.column).isEmpty()) {
                 LocalDateTime time = time(table, row);
-                if (!readings.isEmpty() && !readings.get(readings.size() - 1).clock().isBefore(time)) {
+                if (!readings.isEmpty()
+                        && !readings.get(readings.size() - 1).clock().isBefore(time)) {
                     throw table.error(
                             row,
                             row.cell(0) + " after "
@@ -112,7 +112,10 @@ public final class LogFiles {
             return text.length() == 10 ? LocalDate.parse(text).atStartOfDay() : LocalDateTime.parse(text);
         } catch (DateTimeException e) {
             throw table.error(
-                    row, quoted(row.cell(0)), "a time such as 2019-06-01 14:30", "Write year, month and day in this order.");
+                    row,
+                    quoted(row.cell(0)),
+                    "a time such as 2019-06-01 14:30",
+                    "Write year, month and day in this order.");
         }
     }
 

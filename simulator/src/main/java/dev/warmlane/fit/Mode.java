@@ -113,8 +113,8 @@ record Mode(double[] deviations, RealMatrix covariance, ErrorSize error, RealMat
                         GoalType.MAXIMIZE,
                         new InitialGuess(from),
                         new NelderMeadSimplex(free.length, 0.3),
-                        new ObjectiveFunction(by ->
-                                finite(posterior.logOfError(at, residuals, slopes, moved(start, free, by)))))
+                        new ObjectiveFunction(
+                                by -> finite(posterior.logOfError(at, residuals, slopes, moved(start, free, by)))))
                 .getPoint();
         return moved(start, free, found);
     }
@@ -147,9 +147,7 @@ record Mode(double[] deviations, RealMatrix covariance, ErrorSize error, RealMat
                         double[] by = new double[free.length];
                         by[i] += one * step;
                         by[j] += other * step;
-                        sum += one
-                                * other
-                                * posterior.logOfError(at, residuals, slopes, moved(error, free, by));
+                        sum += one * other * posterior.logOfError(at, residuals, slopes, moved(error, free, by));
                     }
                 }
                 matrix.setEntry(i, j, -sum / (4 * step * step));

@@ -1,8 +1,8 @@
 package dev.warmlane.fit;
 
 import dev.warmlane.units.Quantity;
-import java.time.LocalDate;
 import dev.warmlane.weather.WeatherRecord;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -37,7 +37,8 @@ final class Observations {
 
     final int inGaps;
 
-    Observations(WaterLog log, WeatherRecord weather, List<Metered> allBills, List<Metered> allMeter, double clockHours) {
+    Observations(
+            WaterLog log, WeatherRecord weather, List<Metered> allBills, List<Metered> allMeter, double clockHours) {
         long zoneSeconds = Math.round((weather.site().utcOffsetHours() - log.utcOffsetHours()) * 3600);
         long clockSeconds = (long) Math.ceil(clockHours) * 3600;
         List<LocalDateTime> times = new ArrayList<>();
@@ -74,7 +75,8 @@ final class Observations {
         if (times.size() < FEWEST_READINGS || ChronoUnit.HOURS.between(first, last) < 24 * FEWEST_DAYS) {
             throw new FitRefusal(
                     FitRefusal.Reason.TOO_FEW,
-                    "the log has " + times.size() + " hours with a reading and with weather, from " + first + " to " + last
+                    "the log has " + times.size() + " hours with a reading and with weather, from " + first + " to "
+                            + last
                             + "; a fit needs " + FEWEST_READINGS + " of them over " + FEWEST_DAYS
                             + " days at least: log for longer");
         }
@@ -85,8 +87,8 @@ final class Observations {
                 .mapToDouble(time -> ChronoUnit.SECONDS.between(from, time) / 3600.0)
                 .toArray();
         waterC = water.stream().mapToDouble(Double::doubleValue).toArray();
-        Predicate<Metered> within =
-                period -> !period.from().atStartOfDay().isBefore(from) && !period.to().atStartOfDay().isAfter(to);
+        Predicate<Metered> within = period -> !period.from().atStartOfDay().isBefore(from)
+                && !period.to().atStartOfDay().isAfter(to);
         bills = allBills.stream().filter(within).toList();
         meter = allMeter.stream().filter(within).toList();
     }

@@ -1,6 +1,5 @@
 package dev.warmlane.fit;
 
-import java.time.LocalDateTime;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.season.Installation;
@@ -11,6 +10,7 @@ import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.WindAndSun;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherRecord;
+import java.time.LocalDateTime;
 import java.util.List;
 
 /**

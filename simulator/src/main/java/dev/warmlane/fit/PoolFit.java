@@ -78,8 +78,8 @@ public record PoolFit(
             try {
                 WeatherYear year = WeatherFiles.read(file, options.reading());
                 if (IntStream.range(1, year.hours())
-                                .anyMatch(hour -> year.sun().calendarYear(hour)
-                                        != year.sun().calendarYear(0))) {
+                        .anyMatch(hour ->
+                                year.sun().calendarYear(hour) != year.sun().calendarYear(0))) {
                     return recordOf(year);
                 }
             } catch (WeatherFileException noYearEither) {
@@ -112,11 +112,10 @@ public record PoolFit(
     public FittedPool fit() {
         PoolValues.outdoor(installation);
         boolean boiler = PoolValues.boiler(installation).isPresent();
-        Observations seen =
-                new Observations(log, weather, boiler ? bills : List.of(), meter, options.clockHours());
+        Observations seen = new Observations(log, weather, boiler ? bills : List.of(), meter, options.clockHours());
         LogChecks.check(installation, weather, seen);
-        List<Prior> priors = Priors.of(
-                installation, seen.waterC[0], !seen.bills.isEmpty(), !seen.meter.isEmpty(), options);
+        List<Prior> priors =
+                Priors.of(installation, seen.waterC[0], !seen.bills.isEmpty(), !seen.meter.isEmpty(), options);
         PoolAtLog model = new PoolAtLog(
                 installation, weather, seen, priors.stream().map(Prior::of).toList());
         Posterior posterior = new Posterior(priors, model, seen, options);

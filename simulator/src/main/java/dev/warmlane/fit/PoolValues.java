@@ -18,7 +18,8 @@ final class PoolValues {
                 .outdoor()
                 .orElseThrow(() -> new FitRefusal(
                         FitRefusal.Reason.INDOORS,
-                        "\"" + built.name() + "\" is in a hall: wind and sun, which a fit finds, do not reach its water"));
+                        "\"" + built.name()
+                                + "\" is in a hall: wind and sun, which a fit finds, do not reach its water"));
     }
 
     /** The installation with another make-up, L/day beyond what evaporates. */
@@ -43,8 +44,7 @@ final class PoolValues {
     static Installation withEfficiency(Installation built, double efficiency) {
         Boiler boiler = boiler(built).orElseThrow();
         return built.toBuilder()
-                .heater(new Boiler(
-                        boiler.fuel(), efficiency, boiler.capacityKw(), boiler.setPointC(), boiler.hours()))
+                .heater(new Boiler(boiler.fuel(), efficiency, boiler.capacityKw(), boiler.setPointC(), boiler.hours()))
                 .build();
     }
 }

@@ -147,7 +147,12 @@ final class Posterior {
             pull[i] = -dot(columns[i], white) - deviations[i];
         }
         CholeskyDecomposition information = new CholeskyDecomposition(information(columns), 1e-9, 0);
-        double gained = dot(pull, information.getSolver().solve(MatrixUtils.createRealVector(pull)).toArray());
+        double gained = dot(
+                pull,
+                information
+                        .getSolver()
+                        .solve(MatrixUtils.createRealVector(pull))
+                        .toArray());
         double determinant = 0;
         for (int i = 0; i < pull.length; i++) {
             determinant += 2 * Math.log(information.getL().getEntry(i, i));

@@ -13,8 +13,7 @@ import dev.warmlane.units.Checks;
  * @param highest the greatest possible value
  * @param why where it comes from, or that it is an own choice
  */
-public record Prior(
-        Unknown of, double likely, double standardDeviation, double lowest, double highest, String why) {
+public record Prior(Unknown of, double likely, double standardDeviation, double lowest, double highest, String why) {
 
     /** Checks that the middle lies between the ends and that there is some width. */
     public Prior {

@@ -1,10 +1,10 @@
 package dev.warmlane.fit;
 
-import java.util.List;
 import dev.warmlane.season.RecordLedger;
 import dev.warmlane.season.RecordState;
 import java.time.LocalDateTime;
 import java.util.Arrays;
+import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 

@@ -190,8 +190,9 @@ public final class PoolForcing {
      */
     public PoolForcing with(Pool other, MakeUp otherMakeUp) {
         if (!fixed(other).equals(fixed(pool)) || !otherMakeUp.mains().equals(makeUp.mains())) {
-            throw new IllegalArgumentException("more than wind, sun and the amount of make-up water differs from the pool"
-                    + " that this forcing was prepared for: prepare it with PoolForcing.of");
+            throw new IllegalArgumentException(
+                    "more than wind, sun and the amount of make-up water differs from the pool"
+                            + " that this forcing was prepared for: prepare it with PoolForcing.of");
         }
         return new PoolForcing(this, other, otherMakeUp);
     }

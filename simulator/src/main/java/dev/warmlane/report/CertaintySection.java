@@ -40,7 +40,8 @@ final class CertaintySection {
                     Numbers numbers = subject.numbers();
                     WindAndSun likely = WindAndSun.of(subject.installation());
                     return "Wind and sun at the pool were fitted to a log of its water (" + doubt.source()
-                            + "): a wind factor of " + plusMinus(numbers, likely.windFactor(), doubt.windFactorSd()) + " and "
+                            + "): a wind factor of " + plusMinus(numbers, likely.windFactor(), doubt.windFactorSd())
+                            + " and "
                             + plusMinus(numbers, likely.sunShare(), doubt.sunShareSd())
                             + " of the sun, nine of ten, in place of what is usual. The range of each day's water holds"
                             + " the error that the fit left, "

@@ -49,9 +49,7 @@ public final class FitReport {
                 settings.letterhead(),
                 settings.notation(),
                 report.sections(),
-                List.of(
-                        new Data("fit", () -> report.found(true)),
-                        new Data("fit-residuals", report::residuals)));
+                List.of(new Data("fit", () -> report.found(true)), new Data("fit-residuals", report::residuals)));
     }
 
     private List<Section> sections() {
@@ -86,7 +84,8 @@ public final class FitReport {
                 .with(found(false))
                 .words(words.correlation())
                 .points(fit.found().stream()
-                        .map(one -> "Before, " + one.of().label() + ": " + one.prior().why())
+                        .map(one -> "Before, " + one.of().label() + ": "
+                                + one.prior().why())
                         .toList());
     }
 
@@ -95,8 +94,10 @@ public final class FitReport {
         TableBuilder<Found> table = new TableBuilder<Found>(numbers.units())
                 .words("", "unknown", one -> one.of().label());
         if (plain) {
-            return table.number("before", "before", Measure.FACTOR, one -> one.prior().likely())
-                    .number("width before", "before_sd", Measure.FACTOR, one -> one.prior().standardDeviation())
+            return table.number("before", "before", Measure.FACTOR, one -> one.prior()
+                            .likely())
+                    .number("width before", "before_sd", Measure.FACTOR, one -> one.prior()
+                            .standardDeviation())
                     .number("found", "found", Measure.FACTOR, Found::likely)
                     .number("low", "low", Measure.FACTOR, Found::low)
                     .number("high", "high", Measure.FACTOR, Found::high)
@@ -104,11 +105,15 @@ public final class FitReport {
                     .number("width, chain", "chain_sd", Measure.FACTOR, Found::chainStandardDeviation)
                     .build(fit.found());
         }
-        return table.words("before", "before", one -> plusMinus(one, one.prior().likely(), one.prior()
-                        .standardDeviation()))
+        return table.words(
+                        "before",
+                        "before",
+                        one -> plusMinus(one, one.prior().likely(), one.prior().standardDeviation()))
                 .words("found", "found", one -> words.show(one.of(), one.likely()))
-                .words("low to high", "range", one -> words.show(one.of(), one.low()) + " to "
-                        + words.show(one.of(), one.high()))
+                .words(
+                        "low to high",
+                        "range",
+                        one -> words.show(one.of(), one.low()) + " to " + words.show(one.of(), one.high()))
                 .words("Laplace", "laplace", one -> plusMinus(one, one.likely(), one.standardDeviation()))
                 .number("width left\nof before", "width_left", Measure.SHARE, Found::shareOfPrior)
                 .build(fit.found());

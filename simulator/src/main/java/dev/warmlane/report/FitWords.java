@@ -47,13 +47,14 @@ final class FitWords {
                 .append(range(Unknown.MAKE_UP))
                 .append(" are replaced."));
         double clock = fit.found(Unknown.CLOCK).orElseThrow().likely();
-        text.append(Math.abs(clock) < 0.25
-                ? " Its clock keeps the time zone that was stated."
-                : String.format(
-                        Locale.ROOT,
-                        " Its clock is %.1f h %s the time zone that was stated, which was put right.",
-                        Math.abs(clock),
-                        clock > 0 ? "ahead of" : "behind"));
+        text.append(
+                Math.abs(clock) < 0.25
+                        ? " Its clock keeps the time zone that was stated."
+                        : String.format(
+                                Locale.ROOT,
+                                " Its clock is %.1f h %s the time zone that was stated, which was put right.",
+                                Math.abs(clock),
+                                clock > 0 ? "ahead of" : "behind"));
         return text.toString();
     }
 
@@ -94,9 +95,10 @@ final class FitWords {
 
     List<String> cannotTell() {
         List<String> points = new ArrayList<>();
-        points.add("Evaporation and wind: the equation for evaporation is held as described, and the wind that was found"
-                + " makes up for what is wrong with it. It is the factor of this pool in this model, no measurement of"
-                + " wind");
+        points.add(
+                "Evaporation and wind: the equation for evaporation is held as described, and the wind that was found"
+                        + " makes up for what is wrong with it. It is the factor of this pool in this model, no measurement of"
+                        + " wind");
         points.add("Finish and shade: only their product is told, " + show(Unknown.SUN, value(Unknown.SUN)));
         points.add("Ground, cover, bathers and depth are held as described; what is wrong with them goes into wind, sun"
                 + " and the error");
@@ -121,9 +123,11 @@ final class FitWords {
     String error() {
         return "Log and model differ by " + numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.rmsK())
                 + " (root mean square by the hour). It is taken for an error of "
-                + numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.error().likely().errorK()) + " ("
+                + numbers.show(
+                        Measure.TEMPERATURE_DIFFERENCE, fit.error().likely().errorK()) + " ("
                 + numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.error().low().errorK()) + " to "
-                + numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.error().high().errorK()) + ") that fades in "
+                + numbers.show(
+                        Measure.TEMPERATURE_DIFFERENCE, fit.error().high().errorK()) + ") that fades in "
                 + numbers.show(fit.error().likely().fadeHours(), 0) + " h ("
                 + numbers.show(fit.error().low().fadeHours(), 0) + " to "
                 + numbers.show(fit.error().high().fadeHours(), 0)

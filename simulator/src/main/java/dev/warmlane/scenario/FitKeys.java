@@ -15,8 +15,8 @@ final class FitKeys {
             "standard deviation of the share of the sun that warms the water, absorptance times what is not shaded");
     static final Key<Double> CORRELATION =
             Key.required("correlation", FittedDoubt.CORRELATION, "correlation of the two");
-    static final Key<Double> ERROR = Key.required(
-            "error", FittedDoubt.ERROR, "standard deviation of what log and model still differ by");
+    static final Key<Double> ERROR =
+            Key.required("error", FittedDoubt.ERROR, "standard deviation of what log and model still differ by");
     static final Key<Double> FADE =
             Key.required("error_fades_in", FittedDoubt.FADE, "time in which the correlation of that falls to 1/e");
 
@@ -49,8 +49,9 @@ final class FitKeys {
 
     static void write(TomlText out, FittedDoubt fitted) {
         out.section("[fit]")
-                .remark("wind_factor, absorptance and shaded_share of [pool] were fitted to this log; here stands how sure"
-                        + " they are.")
+                .remark(
+                        "wind_factor, absorptance and shaded_share of [pool] were fitted to this log; here stands how sure"
+                                + " they are.")
                 .remark("Remove this section where you change them by hand.")
                 .key(LOG, fitted.source())
                 .key(WIND_SD, fitted.windFactorSd())

@@ -14,12 +14,7 @@ import dev.warmlane.units.Range;
  * @param fadeHours time in which the correlation of that falls to 1/e, h
  */
 public record FittedDoubt(
-        String source,
-        double windFactorSd,
-        double sunShareSd,
-        double correlation,
-        double errorK,
-        double fadeHours) {
+        String source, double windFactorSd, double sunShareSd, double correlation, double errorK, double fadeHours) {
 
     /** Range of {@link #windFactorSd}. */
     public static final Range WIND_SD = Range.number("standard deviation of the fitted wind factor", 0, 1);
@@ -31,8 +26,7 @@ public record FittedDoubt(
     public static final Range CORRELATION = Range.number("correlation of the two", -1, 1);
 
     /** Range of {@link #errorK}. */
-    public static final Range ERROR =
-            Range.of("error that the fit left", Dimension.TEMPERATURE_DIFFERENCE, 0, 10);
+    public static final Range ERROR = Range.of("error that the fit left", Dimension.TEMPERATURE_DIFFERENCE, 0, 10);
 
     /** Range of {@link #fadeHours}. */
     public static final Range FADE = Range.of("time in which that error fades", Dimension.DURATION, "h", 1, 2000);

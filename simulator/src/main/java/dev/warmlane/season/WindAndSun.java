@@ -24,8 +24,7 @@ public record WindAndSun(double windFactor, double sunShare) {
      */
     public static WindAndSun of(Installation built) {
         Outdoor outdoor = outdoor(built);
-        return new WindAndSun(
-                outdoor.windFactor(), built.pool().solarAbsorptance() * (1 - outdoor.shadedShare()));
+        return new WindAndSun(outdoor.windFactor(), built.pool().solarAbsorptance() * (1 - outdoor.shadedShare()));
     }
 
     /**
@@ -40,7 +39,9 @@ public record WindAndSun(double windFactor, double sunShare) {
         return built.toBuilder()
                 .pool(pool.withSolarAbsorptance(absorptance)
                         .withSetting(new Outdoor(
-                                windFactor, 1 - sunShare / absorptance, outdoor(built).skyShare())))
+                                windFactor,
+                                1 - sunShare / absorptance,
+                                outdoor(built).skyShare())))
                 .build();
     }
 

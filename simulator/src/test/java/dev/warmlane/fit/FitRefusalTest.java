@@ -25,11 +25,9 @@ class FitRefusalTest {
     private static final WaterLog LOG = InventedLog.log(TRUTH, SMALL, 1);
 
     private static String refused(Reason reason, Installation built, WaterLog log) {
-        FitRefusal refusal = catchThrowableOfType(
-                FitRefusal.class,
-                () -> new PoolFit(built, InventedLog.WEATHER, log)
-                        .with(FitOptions.USUAL.withDraws(400))
-                        .fit());
+        FitRefusal refusal = catchThrowableOfType(FitRefusal.class, () -> new PoolFit(built, InventedLog.WEATHER, log)
+                .with(FitOptions.USUAL.withDraws(400))
+                .fit());
         assertThat(refusal).isNotNull();
         assertThat(refusal.reason()).isEqualTo(reason);
         return refusal.getMessage();
@@ -46,8 +44,7 @@ class FitRefusalTest {
 
     @Test
     void weatherOfATypicalYear() {
-        FitRefusal refusal =
-                catchThrowableOfType(FitRefusal.class, () -> PoolFit.recordOf(Demo.weather("cool-coast")));
+        FitRefusal refusal = catchThrowableOfType(FitRefusal.class, () -> PoolFit.recordOf(Demo.weather("cool-coast")));
         assertThat(refusal.reason()).isEqualTo(Reason.TYPICAL_YEAR);
         assertThat(refusal).hasMessageContaining("not that of the hours of the log");
         assertThat(PoolFit.recordOf(InventedLog.WEATHER)).isSameAs(InventedLog.WEATHER);
@@ -59,8 +56,7 @@ class FitRefusalTest {
                 "later",
                 LOG.utcOffsetHours(),
                 LOG.readings().stream()
-                        .map(reading ->
-                                new WaterLog.Reading(reading.clock().plusYears(1), reading.waterC()))
+                        .map(reading -> new WaterLog.Reading(reading.clock().plusYears(1), reading.waterC()))
                         .toList());
         assertThat(refused(Reason.NO_OVERLAP, InventedLog.POOL, later))
                 .contains("from 2020-06-01", "from 2019-05-30", "no hour in common");
@@ -69,9 +65,7 @@ class FitRefusalTest {
     @Test
     void tooFewHours() {
         assertThat(refused(
-                        Reason.TOO_FEW,
-                        InventedLog.POOL,
-                        LOG.between(InventedLog.JUNE, InventedLog.JUNE.plusDays(5))))
+                        Reason.TOO_FEW, InventedLog.POOL, LOG.between(InventedLog.JUNE, InventedLog.JUNE.plusDays(5))))
                 .contains("over 7 days");
     }
 
@@ -86,7 +80,8 @@ class FitRefusalTest {
                         InventedLog.POOL,
                         shown(
                                 LOG,
-                                reading -> reading.clock().isBefore(from) || reading.clock().isAfter(to)
+                                reading -> reading.clock().isBefore(from)
+                                                || reading.clock().isAfter(to)
                                         ? reading.waterC()
                                         : 19.5)))
                 .contains("stands at 19.5", "2019-06-0");
@@ -99,14 +94,17 @@ class FitRefusalTest {
                         InventedLog.POOL,
                         shown(
                                 LOG,
-                                reading -> 16 + 7 * Math.sin(Math.PI / 12 * (reading.clock().getHour() - 9)))))
+                                reading -> 16
+                                        + 7
+                                                * Math.sin(Math.PI
+                                                        / 12
+                                                        * (reading.clock().getHour() - 9)))))
                 .contains("water 1.80 m deep", "out of the water");
     }
 
     @Test
     void aPoolInAHall() {
-        Installation hall = Installation.builder(
-                        "hall", Pool.of(300, 2, new PoolSetting.Indoor(29, 0.6, 0.075)))
+        Installation hall = Installation.builder("hall", Pool.of(300, 2, new PoolSetting.Indoor(29, 0.6, 0.075)))
                 .build();
         assertThat(refused(Reason.INDOORS, hall, LOG)).contains("in a hall");
     }
@@ -125,7 +123,8 @@ class FitRefusalTest {
     @Test
     void aFitAtTheEdgeOfWhatIsPossible() {
         // a log of a pool a third as deep as it is described, in full sun, swings more than all of the sun makes
-        assertThat(refused(Reason.AT_THE_EDGE, InventedLog.POOL, shown(LOG, reading -> 20 + 3 * (reading.waterC() - 18))))
+        assertThat(refused(
+                        Reason.AT_THE_EDGE, InventedLog.POOL, shown(LOG, reading -> 20 + 3 * (reading.waterC() - 18))))
                 .contains("at the end of what is possible");
         WaterLog otherZone = new WaterLog("other zone", LOG.utcOffsetHours() + 5, LOG.readings());
         assertThat(refused(Reason.AT_THE_EDGE, InventedLog.POOL, otherZone)).contains("time zone");

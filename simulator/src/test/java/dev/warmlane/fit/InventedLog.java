@@ -61,7 +61,9 @@ final class InventedLog {
     }
 
     private static double[] column(IntToDoubleFunction value) {
-        return IntStream.range(FIRST_HOUR, FIRST_HOUR + 24 * DAYS).mapToDouble(value).toArray();
+        return IntStream.range(FIRST_HOUR, FIRST_HOUR + 24 * DAYS)
+                .mapToDouble(value)
+                .toArray();
     }
 
     /** The described pool with its true wind and sun. */

@@ -36,7 +36,9 @@ class InventedTruthTest {
 
     private static FittedPool fit(long seed, FitOptions options) {
         WaterLog log = InventedLog.log(TRUTH, ERROR, seed);
-        return new PoolFit(InventedLog.POOL, InventedLog.WEATHER, log).with(options).fit();
+        return new PoolFit(InventedLog.POOL, InventedLog.WEATHER, log)
+                .with(options)
+                .fit();
     }
 
     private static boolean holds(FittedPool fit, Unknown unknown, double truth) {
@@ -85,8 +87,7 @@ class InventedTruthTest {
             Found found = one.found(unknown).orElseThrow();
             assertThat(found.chainStandardDeviation() / found.standardDeviation())
                     .isBetween(0.8, 1.4);
-            assertThat(found.chainMean())
-                    .isCloseTo(found.likely(), within(0.5 * found.standardDeviation()));
+            assertThat(found.chainMean()).isCloseTo(found.likely(), within(0.5 * found.standardDeviation()));
         }
         assertThat(one.acceptedShare()).isBetween(0.3, 0.9);
         assertThat(fit(3, FitOptions.USUAL.withDraws(600)).found())
@@ -100,8 +101,7 @@ class InventedTruthTest {
 
     @Test
     void otherDaysLieWithinTheBandNineHoursOfTen() {
-        RecordLedger later =
-                InventedLog.run(InventedLog.truth(InventedLog.POOL), InventedLog.JUNE, DAYS + 60);
+        RecordLedger later = InventedLog.run(InventedLog.truth(InventedLog.POOL), InventedLog.JUNE, DAYS + 60);
         int held = 0;
         int hours = 0;
         for (long seed = 1; seed <= 8; seed++) {
@@ -117,7 +117,9 @@ class InventedTruthTest {
                     RecordState.water(InventedLog.JUNE.plusDays(DAYS), later.waterStartC(24 * DAYS)),
                     InventedLog.JUNE.plusDays(DAYS + 60));
             for (WaterLog.Reading reading : log.readings()) {
-                int hour = (int) java.time.Duration.between(band.time(0), reading.clock().minusHours(1)).toHours();
+                int hour = (int)
+                        java.time.Duration.between(band.time(0), reading.clock().minusHours(1))
+                                .toHours();
                 if (reading.clock().minusHours(1).isAfter(band.time(0)) && hour < band.hours()) {
                     hours++;
                     held += band.lowC(hour) <= reading.waterC() && reading.waterC() <= band.highC(hour) ? 1 : 0;
@@ -134,8 +136,7 @@ class InventedTruthTest {
         Installation described = InventedLog.POOL.toBuilder()
                 .heater(new Boiler(Fuel.NATURAL_GAS, 0.82, 60, 22))
                 .build();
-        Installation truth = PoolValues.withMakeUp(
-                PoolValues.withEfficiency(InventedLog.truth(described), 0.71), 9000);
+        Installation truth = PoolValues.withMakeUp(PoolValues.withEfficiency(InventedLog.truth(described), 0.71), 9000);
         RecordLedger run = InventedLog.run(truth, InventedLog.JUNE, 60);
         List<Metered> bills = new ArrayList<>();
         List<Metered> meter = new ArrayList<>();
@@ -145,7 +146,9 @@ class InventedTruthTest {
             bills.add(new Metered(
                     day,
                     day.plusDays(14),
-                    IntStream.range(first, first + 24 * 14).mapToDouble(run::boughtKwh).sum()));
+                    IntStream.range(first, first + 24 * 14)
+                            .mapToDouble(run::boughtKwh)
+                            .sum()));
             meter.add(new Metered(
                     day,
                     day.plusDays(14),

@@ -34,8 +34,7 @@ class WhiteningTest {
         CholeskyDecomposition cholesky = new CholeskyDecomposition(covariance);
         assertThat(Arrays.stream(white).map(value -> value * value).sum())
                 .isCloseTo(values.dotProduct(cholesky.getSolver().solve(values)), within(ROUNDING));
-        assertThat(whitening.logDeterminant())
-                .isCloseTo(Math.log(cholesky.getDeterminant()), within(ROUNDING));
+        assertThat(whitening.logDeterminant()).isCloseTo(Math.log(cholesky.getDeterminant()), within(ROUNDING));
     }
 
     @Test

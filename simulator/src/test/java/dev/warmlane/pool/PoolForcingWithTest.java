@@ -42,7 +42,6 @@ class PoolForcingWithTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> forcing.with(POOL.withGroundConductanceWK(1), MAKE_UP))
                 .withMessageContaining("PoolForcing.of");
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> forcing.with(Pool.of(80, 1.5, POOL.setting()), MAKE_UP));
+        assertThatIllegalArgumentException().isThrownBy(() -> forcing.with(Pool.of(80, 1.5, POOL.setting()), MAKE_UP));
     }
 }
