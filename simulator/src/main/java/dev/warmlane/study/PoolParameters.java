@@ -48,8 +48,6 @@ final class PoolParameters {
             "no sun reaches a pool in a hall"));
 
     static final List<Parameter> ALL = List.of(
-            FittedParameter.WIND,
-            FittedParameter.SUN,
             WIND,
             EVAPORATION,
             new NumberParameter(

@@ -33,9 +33,16 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
      */
     public record Skipped(String name, String why) {}
 
-    /** Varies {@link Parameters#ALL}; see {@link #of(Installation, List, SharedForcing, Runs)}. */
+    /**
+     * Varies {@link Parameters#ALL}, and wind and sun as they were fitted where they were; see {@link #of(Installation, List,
+     * SharedForcing, Runs)}.
+     */
     public static SensitivityStudy of(Installation installation, SharedForcing forcing, Runs runs) {
-        return of(installation, Parameters.ALL, forcing, runs);
+        List<Parameter> parameters = new ArrayList<>(Parameters.ALL);
+        if (installation.fitted().isPresent()) {
+            parameters.addAll(0, List.of(FittedParameter.WIND, FittedParameter.SUN));
+        }
+        return of(installation, parameters, forcing, runs);
     }
 
     /**

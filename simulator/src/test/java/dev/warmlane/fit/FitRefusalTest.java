@@ -30,7 +30,7 @@ class FitRefusalTest {
                 .fit());
         assertThat(refusal).isNotNull();
         assertThat(refusal.reason()).isEqualTo(reason);
-        return refusal.getMessage();
+        return String.valueOf(refusal.getMessage());
     }
 
     private static WaterLog shown(WaterLog log, ToDoubleFunction<WaterLog.Reading> shown) {

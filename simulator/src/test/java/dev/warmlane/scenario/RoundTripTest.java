@@ -49,6 +49,7 @@ import dev.warmlane.roof.RoofPoint;
 import dev.warmlane.roof.Surface;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.CoverOffer;
+import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
@@ -148,6 +149,7 @@ class RoundTripTest {
                                 Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
                                 0.0321),
                         new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
+                .fitted(new FittedDoubt("a log, some days", 0.013, 0.021, -0.37, 0.41, 57.3))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
                 .cover(new Cover("home-made", 0.7, 0.011, 0.21, Schedule.constant(0.9)))
