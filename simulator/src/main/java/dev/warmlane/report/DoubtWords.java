@@ -10,6 +10,8 @@ final class DoubtWords {
 
     private static final Map<String, String> WORDS = Map.ofEntries(
             entry("wind at pool over the station's", "the wind at the water"),
+            entry("wind at pool as fitted, sun with it", "the wind at the water, as fitted"),
+            entry("sun that warms the pool as fitted", "the sun on the water, as fitted"),
             entry("evaporation correlation", "how fast water evaporates"),
             entry("absorptance of the basin", "how much sun the basin keeps"),
             entry("cover, hours a day", "how long the cover lies on the water"),
