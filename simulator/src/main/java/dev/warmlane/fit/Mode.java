@@ -55,6 +55,12 @@ record Mode(double[] deviations, RealMatrix covariance, ErrorSize error, RealMat
         return new Mode(deviations, MatrixUtils.inverse(Posterior.information(slopes)), error, errorCovariance);
     }
 
+    /** How likely the log is here, the unknowns integrated over: what two ends of a search are compared by. */
+    double logMarginal(Posterior posterior) {
+        return posterior.logOfError(
+                deviations, posterior.residuals(deviations), posterior.slopes(deviations), error);
+    }
+
     private static double[] leastSquares(Posterior posterior, double[] start, ErrorSize error) {
         Whitening whitening = posterior.whitening(error);
         MultivariateJacobianFunction model = point -> {

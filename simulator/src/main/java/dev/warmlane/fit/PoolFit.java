@@ -119,10 +119,27 @@ public record PoolFit(
         PoolAtLog model = new PoolAtLog(
                 installation, weather, seen, priors.stream().map(Prior::of).toList());
         Posterior posterior = new Posterior(priors, model, seen, options);
-        Mode mode = Mode.of(posterior, start(posterior));
+        Mode mode = mode(posterior);
         refuseEdges(posterior, mode);
         refuseNothingSaid(posterior, mode, seen);
         return new FittedPool(this, seen, posterior, mode, Chain.of(posterior, mode, options));
+    }
+
+    /**
+     * The most likely values. With a clock that is wrong by some hours least squares may settle on a wind that is wrong too:
+     * so it begins at each of several clocks, and the most likely end counts.
+     */
+    private Mode mode(Posterior posterior) {
+        double[] start = start(posterior);
+        int clock = start.length - 1;
+        Mode best = Mode.of(posterior, start);
+        for (double hours : new double[] {-options.clockHours() / 2, 0, options.clockHours() / 2}) {
+            double[] other = start.clone();
+            other[clock] = posterior.priors.get(clock).deviations(hours);
+            Mode mode = Mode.of(posterior, other);
+            best = mode.logMarginal(posterior) > best.logMarginal(posterior) ? mode : best;
+        }
+        return best;
     }
 
     /** The middle of every prior, with the clock that follows the log best. */

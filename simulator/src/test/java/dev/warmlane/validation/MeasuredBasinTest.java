@@ -71,7 +71,7 @@ class MeasuredBasinTest {
             GROUND_WK,
             0);
 
-    private static final Pool DESCRIBED = WATER_ALONE
+    static final Pool DESCRIBED = WATER_ALONE
             .withWalls(new Walls(WALL_M2, WALL_WM2K, Walls.USUAL_ABSORPTANCE.value()))
             .withShellStoreM(STORE_M)
             .withThroughFlow(new ThroughFlow(
