@@ -57,8 +57,7 @@ record Mode(double[] deviations, RealMatrix covariance, ErrorSize error, RealMat
 
     /** How likely the log is here, the unknowns integrated over: what two ends of a search are compared by. */
     double logMarginal(Posterior posterior) {
-        return posterior.logOfError(
-                deviations, posterior.residuals(deviations), posterior.slopes(deviations), error);
+        return posterior.logOfError(deviations, posterior.residuals(deviations), posterior.slopes(deviations), error);
     }
 
     private static double[] leastSquares(Posterior posterior, double[] start, ErrorSize error) {

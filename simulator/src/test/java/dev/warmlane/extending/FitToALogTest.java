@@ -32,7 +32,8 @@ class FitToALogTest {
         WaterLog log = new WaterLog("our own logger", weather.site().utcOffsetHours(), readings);
         FittedPool fit = new PoolFit(described, weather, log).fit();
         for (Found found : fit.found()) {
-            System.out.printf("%s: %.3f (%.3f to %.3f)%n", found.of().label(), found.likely(), found.low(), found.high());
+            System.out.printf(
+                    "%s: %.3f (%.3f to %.3f)%n", found.of().label(), found.likely(), found.low(), found.high());
         }
         RecordLedger run = fit.run();
         LocalDateTime end = run.time(run.hours());
@@ -43,8 +44,7 @@ class FitToALogTest {
     void theWeeksAfterLieWithinTheBand() throws IOException {
         WeatherRecord weather =
                 WeatherFiles.readRecord(Path.of("..", "weather-samples", "cool-coast.csv"), RecordOptions.USUAL);
-        Installation described = Installation.builder(
-                        "pool alone", Pool.of(80, 1.4, new PoolSetting.Outdoor(0.3)))
+        Installation described = Installation.builder("pool alone", Pool.of(80, 1.4, new PoolSetting.Outdoor(0.3)))
                 .build();
         Installation truth = described.toBuilder()
                 .pool(described.pool().withSetting(new PoolSetting.Outdoor(0.2)))
@@ -54,7 +54,8 @@ class FitToALogTest {
                 truth, SeasonForcing.of(truth, weather), RecordState.water(from, 18), weather.end());
         List<WaterLog.Reading> readings = new ArrayList<>();
         for (int hour = 0; hour < 24 * 30; hour++) {
-            readings.add(new WaterLog.Reading(run.time(hour), run.waterStartC(hour) + 0.2 * Math.sin(hour / 30.0) + 0.1 * Math.sin(hour * 2.7)));
+            readings.add(new WaterLog.Reading(
+                    run.time(hour), run.waterStartC(hour) + 0.2 * Math.sin(hour / 30.0) + 0.1 * Math.sin(hour * 2.7)));
         }
         WaterBand band = fitted(described, weather, readings);
         int held = 0;

@@ -43,7 +43,8 @@ class MeasuredFitTest {
     /** An hour of the log, its clock put right by what {@link LogClock} found without the model. */
     private record Hour(LocalDateTime time, double waterC) {}
 
-    private record Basin(WeatherRecord weather, WaterLog log, WaterLog clockRight, List<Hour> right, Installation built) {
+    private record Basin(
+            WeatherRecord weather, WaterLog log, WaterLog clockRight, List<Hour> right, Installation built) {
 
         static Basin read() throws IOException {
             WeatherRecord weather = BasinLog.weather();
@@ -55,9 +56,9 @@ class MeasuredFitTest {
                     LocalDateTime clock = piece.times().get(i);
                     if (readings.isEmpty()
                             || readings.get(readings.size() - 1).clock().isBefore(clock)) {
-                        readings.add(
-                                new WaterLog.Reading(clock, piece.waterC().get(i)));
-                        right.add(new Hour(clock.plusHours(shift), piece.waterC().get(i)));
+                        readings.add(new WaterLog.Reading(clock, piece.waterC().get(i)));
+                        right.add(
+                                new Hour(clock.plusHours(shift), piece.waterC().get(i)));
                     }
                 }
             }
@@ -76,7 +77,9 @@ class MeasuredFitTest {
         }
 
         FittedPool fit(WaterLog of, LocalDateTime from, LocalDateTime to) {
-            return new PoolFit(built, weather, of.between(from, to)).with(OPTIONS).fit();
+            return new PoolFit(built, weather, of.between(from, to))
+                    .with(OPTIONS)
+                    .fit();
         }
     }
 
@@ -88,7 +91,8 @@ class MeasuredFitTest {
             FittedPool fit = basin.fit(log, from, to);
             Hour first = basin.right.get(0);
             LocalDateTime begin = first.time.truncatedTo(ChronoUnit.HOURS);
-            LocalDateTime end = basin.right.get(basin.right.size() - 1)
+            LocalDateTime end = basin.right
+                    .get(basin.right.size() - 1)
                     .time
                     .truncatedTo(ChronoUnit.HOURS)
                     .plusHours(1);
@@ -121,10 +125,8 @@ class MeasuredFitTest {
 
     private static List<Start> starts(Basin basin, WaterLog log) {
         LocalDateTime first = log.readings().get(0).clock();
-        LocalDateTime last = log.readings()
-               
-                .get(log.readings().size() - 1)
-                .clock();
+        LocalDateTime last = log.readings().get(log.readings().size() - 1).clock();
+
         List<LocalDateTime> from = new ArrayList<>();
         for (LocalDateTime at = first; !at.plusDays(WINDOW_DAYS).isAfter(last); at = at.plusDays(EVERY_DAYS)) {
             if (hours(log, at) >= FEWEST_HOURS) {
