@@ -60,7 +60,8 @@ class ReportNotationTest {
         String text = TextWriter.full(told);
         String page = HtmlWriter.page(told);
         String shown = page.substring(page.indexOf("<body"))
-                .replaceAll("<(?:path|rect|line|polyline|polygon|ellipse|circle|g|svg|clipPath|defs|text)\\b[^>]*>", "<>")
+                .replaceAll(
+                        "<(?:path|rect|line|polyline|polygon|ellipse|circle|g|svg|clipPath|defs|text)\\b[^>]*>", "<>")
                 .replaceAll("<p class=\"foot\">.*?</p>", "");
 
         List<String> wrong = new ArrayList<>();
