@@ -43,9 +43,14 @@ final class CommonSections {
                 .with(new Block.KeyFigures(figures));
     }
 
-    /** What is allowed but hardly meant; empty where nothing is. */
+    /** What is allowed but hardly meant; empty where nothing is. What only its writer can mend is not for the owner. */
     Section lookAt() {
-        return Section.of("To look at", Place.ANSWER).points(LookAt.points(subject));
+        Section section = Section.of("To look at", Place.EVERYWHERE);
+        List<String> points = LookAt.points(subject);
+        List<String> toItsWriter = LookAt.held(numbers, subject.forecast().installation()).stream()
+                .toList();
+        section = points.isEmpty() ? section : section.with(Place.ANSWER, new Block.Points(points));
+        return toItsWriter.isEmpty() ? section : section.with(Place.PRINTED, new Block.Points(toItsWriter));
     }
 
     /** What was built. */

@@ -36,7 +36,6 @@ final class LookAt {
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();
         inWinter(subject.numbers(), built, site).ifPresent(points::add);
-        held(subject.numbers(), built).ifPresent(points::add);
         built.arrays()
                 .forEach(array -> awayFromTheSun(subject.numbers(), array, site).ifPresent(points::add));
         weather.findings().stream()
