@@ -7,7 +7,7 @@
  * {@link dev.warmlane.report reports}. {@link dev.warmlane.scenario A scenario file} describes a whole job.
  *
  * <p>Which of the exported packages are promised to stay as they are, and which may change with any version, stands in
- * DEVELOPERS.md; irradiance, physics, sun, the drawn roof, files and charts may.
+ * DEVELOPERS.md; hydraulics, irradiance, physics, sun, the drawn roof, files and charts may.
  */
 module dev.warmlane {
     requires static transitive org.jspecify;
@@ -27,6 +27,7 @@ module dev.warmlane {
     exports dev.warmlane.files;
     exports dev.warmlane.fit;
     exports dev.warmlane.heater;
+    exports dev.warmlane.hydraulics;
     exports dev.warmlane.irradiance;
     exports dev.warmlane.money;
     exports dev.warmlane.physics;

@@ -32,6 +32,7 @@ class LayersTest {
             "files",
             "units",
             "physics",
+            "hydraulics",
             "site",
             "sun",
             "weather",

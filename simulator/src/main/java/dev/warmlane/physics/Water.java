@@ -3,9 +3,9 @@ package dev.warmlane.physics;
 /**
  * Liquid water at atmospheric pressure.
  *
- * <p>All three equations are those of Popiel and Wojtkowiak, "Simple formulas for thermophysical properties of liquid
- * water for heat transfer calculations (from 0 °C to 150 °C)", Heat Transfer Engineering 19(3), 1998, 87-101, for pure
- * water. Between 20 and 30 °C the tests hold density to standard tables within 0.05 %, specific heat and latent heat
+ * <p>Density, specific heat and latent heat are those of Popiel and Wojtkowiak, "Simple formulas for thermophysical
+ * properties of liquid water for heat transfer calculations (from 0 °C to 150 °C)", Heat Transfer Engineering 19(3), 1998,
+ * 87-101, for pure water. Between 20 and 30 °C the tests hold density to standard tables within 0.05 %, specific heat and latent heat
  * within 0.2 %. Below 0 °C each function returns its value at 0 °C, since liquid water
  * ends there.
  */
@@ -40,6 +40,22 @@ public final class Water {
         double root = Math.sqrt(t);
         return 1000
                 * (4.2174356 + t * (-0.0056181625 + 0.0012992528 * root + t * (-0.00011535353 + 4.14964e-6 * root)));
+    }
+
+    /**
+     * Dynamic viscosity, Pa s: 1e-6 Σ a (T/300 K)^b, Pátek, Hrubý, Klomfar, Součková and Harvey, "Reference correlations for
+     * thermophysical properties of liquid water at 0.1 MPa", J. Phys. Chem. Ref. Data 38, 2009, 21-29, which is the IAPWS
+     * supplementary release SR6-08 (coefficients read in a program that cites the paper).
+     *
+     * @param temperatureC water temperature, °C, 0 to 110
+     */
+    public static double viscosityPaS(double temperatureC) {
+        double t = (Math.max(temperatureC, 0) + Constants.KELVIN) / 300;
+        return 1e-6
+                * (280.68 * Math.pow(t, -1.9)
+                        + 511.45 * Math.pow(t, -7.7)
+                        + 61.131 * Math.pow(t, -19.6)
+                        + 0.45903 * Math.pow(t, -40));
     }
 
     /**

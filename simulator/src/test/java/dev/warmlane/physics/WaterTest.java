@@ -22,6 +22,7 @@ class WaterTest {
                     case "saturation_pressure" -> MoistAir.saturationPressureKpa(temperatureC);
                     case "latent_heat" -> Water.latentHeatJKg(temperatureC) / 1000;
                     case "water_density" -> Water.densityKgM3(temperatureC);
+                    case "water_viscosity" -> 1000 * Water.viscosityPaS(temperatureC);
                     case "water_specific_heat" -> Water.specificHeatJKgK(temperatureC) / 1000;
                     default -> throw new IllegalArgumentException("unknown quantity " + quantity + " in " + unit);
                 };
@@ -50,5 +51,6 @@ class WaterTest {
         assertThat(Water.densityKgM3(-5)).isEqualTo(Water.densityKgM3(0));
         assertThat(Water.specificHeatJKgK(-5)).isEqualTo(Water.specificHeatJKgK(0));
         assertThat(Water.latentHeatJKg(-5)).isEqualTo(Water.latentHeatJKg(0));
+        assertThat(Water.viscosityPaS(-5)).isEqualTo(Water.viscosityPaS(0));
     }
 }
