@@ -31,7 +31,7 @@ final class CommonSections {
     /** Where and when the season is. */
     String place() {
         String named = subject.settings().letterhead().place();
-        return (named.isEmpty() ? subject.forecast().weather().site().name() : named) + ", season "
+        return (named.isEmpty() ? numbers.placeName(subject.forecast().weather().site()) : named) + ", season "
                 + numbers.show(subject.installation().season().first()) + " to "
                 + numbers.show(subject.installation().season().last());
     }
@@ -89,7 +89,7 @@ final class CommonSections {
     /** Where the weather is from, in a line. */
     String weatherLine() {
         Site site = subject.forecast().weather().site();
-        return "Weather: " + site.name() + ", " + numbers.place(site) + " ("
+        return "Weather: " + numbers.place(site) + " ("
                 + subject.forecast().weather().source() + ")";
     }
 

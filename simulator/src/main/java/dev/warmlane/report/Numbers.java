@@ -51,8 +51,17 @@ public record Numbers(UnitSystem units, Notation notation) {
         return part.matches() ? notation.dates().show(part.group(2), part.group(1)) : period.label();
     }
 
-    /** Where a site is: {@code 48.1 N 123.5 W}. */
+    /** What a site is called and where it is: {@code Coast, 48.1 N 123.5 W}. */
     public String place(Site site) {
+        return site.name().isEmpty() ? coordinates(site) : site.name() + ", " + coordinates(site);
+    }
+
+    /** What a place is called, by its coordinates where it has no name. */
+    public String placeName(Site site) {
+        return site.name().isEmpty() ? coordinates(site) : site.name();
+    }
+
+    private String coordinates(Site site) {
         return show(Math.abs(site.latitudeDeg()), 1)
                 + (site.latitudeDeg() < 0 ? " S " : " N ")
                 + show(Math.abs(site.longitudeDeg()), 1)

@@ -29,7 +29,7 @@ public final class WeatherReport {
     public static Report of(WeatherYear weather, UnitSystem units) {
         return new Report(
                 "weather",
-                weather.site().name(),
+                new Numbers(units).placeName(weather.site()),
                 "",
                 Notation.usual(units),
                 List.of(

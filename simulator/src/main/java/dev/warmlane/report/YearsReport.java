@@ -222,7 +222,7 @@ public final class YearsReport {
     private Section asRead() {
         List<String> points = new ArrayList<>();
         points.add(weather.years().size() + (weather.years().size() == 1 ? " year" : " years") + " of "
-                + weather.site().name() + ", " + described.numbers().place(weather.site()));
+                + described.numbers().place(weather.site()));
         if (!weather.gaps().isEmpty()) {
             points.add("Not there: " + list(weather.gaps()));
         }

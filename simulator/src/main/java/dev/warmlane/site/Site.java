@@ -7,7 +7,7 @@ import dev.warmlane.units.Range;
 /**
  * Where the installation and its weather are.
  *
- * @param name what the place is called
+ * @param name what the place is called; empty where nobody says
  * @param latitudeDeg latitude, degrees, north positive, -90 to 90
  * @param longitudeDeg longitude, degrees, east positive, -180 to 180
  * @param elevationM height above sea level, m, -500 to 6000

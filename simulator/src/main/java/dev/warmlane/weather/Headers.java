@@ -22,7 +22,7 @@ final class Headers {
             FileText text, int line, String name, double latitude, double longitude, double elevation, double offset)
             throws WeatherFileException {
         try {
-            return new Site(name.isBlank() ? "unnamed" : Printable.quote(name), latitude, longitude, elevation, offset);
+            return new Site(Printable.quote(name.strip()), latitude, longitude, elevation, offset);
         } catch (IllegalArgumentException e) {
             throw text.error(
                     line,

@@ -142,7 +142,7 @@ final class NsrdbFormat implements WeatherFormat {
         double longitude = number(text, line, keys, values, "Longitude");
         String city = value(text, line, keys, values, "City").strip();
         boolean named = !city.isEmpty() && !city.equals("-") && !city.equals("None");
-        String name = named ? city : String.format(Locale.ROOT, "%.2f, %.2f", latitude, longitude);
+        String name = named ? city : "";
         return Headers.site(
                 text, line, name, latitude, longitude, number(text, line, keys, values, "Elevation"), local);
     }

@@ -8,7 +8,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -121,14 +120,7 @@ final class OpenMeteoFormat implements WeatherFormat {
     private static Site site(FileText text, int line, String[] place, double offset) throws WeatherFileException {
         double latitude = text.number(line, "latitude", place[0]);
         double longitude = text.number(line, "longitude", place[1]);
-        return Headers.site(
-                text,
-                line,
-                String.format(Locale.ROOT, "%.2f, %.2f", latitude, longitude),
-                latitude,
-                longitude,
-                text.number(line, "elevation", place[2]),
-                offset);
+        return Headers.site(text, line, "", latitude, longitude, text.number(line, "elevation", place[2]), offset);
     }
 
     /** One offset is used for all hours of a file, be it that of summer. */

@@ -3,7 +3,6 @@ package dev.warmlane.weather;
 import dev.warmlane.site.Site;
 import dev.warmlane.units.Units;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,8 +51,7 @@ final class PvgisFormat implements WeatherFormat {
         double longitude = value(text, names, "Longitude (decimal degrees)", Double.NaN);
         double elevation = value(text, names, "Elevation (m)", Double.NaN);
         double offset = Headers.centre(text, lineOf(text, names, OFFSET), OFFSET, value(text, names, OFFSET, 0));
-        String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
-        Site site = Headers.site(text, text.first(), name, latitude, longitude, elevation, 0);
+        Site site = Headers.site(text, text.first(), "", latitude, longitude, elevation, 0);
         boolean told = lineOf(text, names, OFFSET) > 0;
         RawHeader header = new RawHeader(
                 title(),

@@ -3,7 +3,6 @@ package dev.warmlane.weather;
 import dev.warmlane.site.Site;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -37,8 +36,7 @@ final class PvgisHourlyFormat implements WeatherFormat {
         double latitude = value(text, names, "Latitude (decimal degrees)");
         double longitude = value(text, names, "Longitude (decimal degrees)");
         double elevation = value(text, names, "Elevation (m)");
-        String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
-        Site site = Headers.site(text, text.first(), name, latitude, longitude, elevation, 0);
+        Site site = Headers.site(text, text.first(), "", latitude, longitude, elevation, 0);
         Matcher first = stamp(text, names + 1, text.line(names + 1).split(",", -1)[0]);
         int minute = Integer.parseInt(first.group(5));
         RawHeader header = new RawHeader(

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -149,9 +148,8 @@ final class PvgisJson implements WeatherFormat {
         double latitude = place(text, location.get("latitude"), "latitude");
         double longitude = place(text, location.get("longitude"), "longitude");
         Double offset = location.get("irradiance_time_offset");
-        String name = String.format(Locale.ROOT, "%.3f, %.3f", latitude, longitude);
-        Site site = Headers.site(
-                text, 0, name, latitude, longitude, place(text, location.get("elevation"), "elevation"), 0);
+        Site site =
+                Headers.site(text, 0, "", latitude, longitude, place(text, location.get("elevation"), "elevation"), 0);
         RawHeader header = new RawHeader(
                 title(),
                 site,

@@ -2,7 +2,6 @@ package dev.warmlane.weather;
 
 import dev.warmlane.site.Site;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -171,8 +170,7 @@ final class TestReferenceFormat implements WeatherFormat {
                     "Restore the header of the file.");
         }
         double[] degrees = LambertConic.europe().degrees(east, north);
-        String name = String.format(Locale.ROOT, "%.3f, %.3f", degrees[0], degrees[1]);
-        return Headers.site(text, text.first(), name, degrees[0], degrees[1], height, CET_HOURS);
+        return Headers.site(text, text.first(), "", degrees[0], degrees[1], height, CET_HOURS);
     }
 
     private static double angle(Matcher place, int group) {

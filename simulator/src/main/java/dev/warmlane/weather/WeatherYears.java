@@ -290,13 +290,16 @@ public final class WeatherYears {
         return most;
     }
 
+    private static String in(Site site) {
+        return site.name().isEmpty() ? "" : " (" + site.name() + ")";
+    }
+
     /** Why a site is another place; nothing where it is the same. */
     static Optional<String> elsewhere(Site site, Site common) {
         double km = Distance.km(site, common);
         if (km > SAME_PLACE_KM) {
-            return Optional.of(
-                    "its place, " + site.name() + ", is " + Math.round(km) + " km from that of the other years, "
-                            + common.name() + "; at most " + Math.round(SAME_PLACE_KM) + " km make one place");
+            return Optional.of("its place" + in(site) + " is " + Math.round(km) + " km from that of the other years"
+                    + in(common) + "; at most " + Math.round(SAME_PLACE_KM) + " km make one place");
         }
         double metres = Math.abs(site.elevationM() - common.elevationM());
         if (metres > SAME_HEIGHT_M) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.Site;
 import dev.warmlane.units.Notation;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherSummary;
@@ -44,6 +45,16 @@ class WeatherReportTest {
     void countsTheHoursOfLongWaveThatAreNotTheFiles() {
         assertThat(text(longWave(0), UnitSystem.METRIC)).contains("Long-wave of the sky: from the file\n");
         assertThat(text(longWave(3), UnitSystem.METRIC)).contains("sky: from the file, 3 hours estimated\n");
+    }
+
+    @Test
+    void aPlaceThatNoFileNamesIsCalledByItsCoordinatesOnce() {
+        Site named = SampleForecasts.SOUTHERN.weather().site();
+        Site unnamed = new Site("", named.latitudeDeg(), named.longitudeDeg(), named.elevationM(), 10);
+        Numbers numbers = new Numbers(UnitSystem.METRIC);
+
+        assertThat(numbers.place(named)).isEqualTo("Farrowick (invented, southern temperate), 37.0 S 145.0 E");
+        assertThat(numbers.place(unnamed)).isEqualTo("37.0 S 145.0 E").isEqualTo(numbers.placeName(unnamed));
     }
 
     private static WeatherYear longWave(int estimatedHours) {

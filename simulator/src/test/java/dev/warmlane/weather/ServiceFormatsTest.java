@@ -45,7 +45,7 @@ class ServiceFormatsTest {
         assertThat(read.sun().isHourlyMean()).isFalse();
         assertThat(read.sun().offsetHours(0)).isEqualTo(0.5);
         assertThat(read.site().utcOffsetHours()).isEqualTo(-5);
-        assertThat(read.site().name()).isEqualTo("36.00, -80.00");
+        assertThat(read.site().name()).isEmpty();
         assertThat(read.source()).startsWith("NSRDB csv");
     }
 
