@@ -14,6 +14,7 @@ import dev.warmlane.units.Usual;
  * @param flowKgSM2 water flow per area while running, kg/s per m²
  * @param panelAreaM2 area of one panel, m², or 0 where the area is not made of panels
  * @param filling how much water it holds and what it weighs; no part of the balance
+ * @param split how unevenly its flow divides among its panels
  */
 public record CollectorArray(
         String name,
@@ -22,7 +23,8 @@ public record CollectorArray(
         CollectorModel model,
         double flowKgSM2,
         double panelAreaM2,
-        Filling filling) {
+        Filling filling,
+        FlowSplit split) {
 
     /** Range of {@link #areaM2}. */
     public static final Range AREA = Range.of("collector area", Dimension.AREA, 0.5, 100_000);
@@ -49,6 +51,18 @@ public record CollectorArray(
         }
     }
 
+    /** An array whose flow divides evenly. */
+    public CollectorArray(
+            String name,
+            double areaM2,
+            Mounting mounting,
+            CollectorModel model,
+            double flowKgSM2,
+            double panelAreaM2,
+            Filling filling) {
+        this(name, areaM2, mounting, model, flowKgSM2, panelAreaM2, filling, FlowSplit.EVEN);
+    }
+
     /** An array of usual filling. */
     public CollectorArray(
             String name, double areaM2, Mounting mounting, CollectorModel model, double flowKgSM2, double panelAreaM2) {
@@ -62,32 +76,37 @@ public record CollectorArray(
 
     /** The same array with another area, m². */
     public CollectorArray withAreaM2(double value) {
-        return new CollectorArray(name, value, mounting, model, flowKgSM2, panelAreaM2, filling);
+        return new CollectorArray(name, value, mounting, model, flowKgSM2, panelAreaM2, filling, split);
     }
 
     /** The same array mounted another way. */
     public CollectorArray withMounting(Mounting value) {
-        return new CollectorArray(name, areaM2, value, model, flowKgSM2, panelAreaM2, filling);
+        return new CollectorArray(name, areaM2, value, model, flowKgSM2, panelAreaM2, filling, split);
     }
 
     /** The same array with another model. */
     public CollectorArray withModel(CollectorModel value) {
-        return new CollectorArray(name, areaM2, mounting, value, flowKgSM2, panelAreaM2, filling);
+        return new CollectorArray(name, areaM2, mounting, value, flowKgSM2, panelAreaM2, filling, split);
     }
 
     /** The same array with another flow, kg/s per m². */
     public CollectorArray withFlowKgSM2(double value) {
-        return new CollectorArray(name, areaM2, mounting, model, value, panelAreaM2, filling);
+        return new CollectorArray(name, areaM2, mounting, model, value, panelAreaM2, filling, split);
     }
 
     /** The same array made of panels of an area, m². */
     public CollectorArray withPanelAreaM2(double value) {
-        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, value, filling);
+        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, value, filling, split);
     }
 
     /** The same array with another filling. */
     public CollectorArray withFilling(Filling value) {
-        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, panelAreaM2, value);
+        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, panelAreaM2, value, split);
+    }
+
+    /** The same array with another division of its flow. */
+    public CollectorArray withSplit(FlowSplit value) {
+        return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, panelAreaM2, filling, value);
     }
 
     /**

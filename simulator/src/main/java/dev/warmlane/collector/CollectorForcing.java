@@ -1,6 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
+import dev.warmlane.physics.Water;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.HourlyWeather;
@@ -58,6 +59,9 @@ public final class CollectorForcing {
             }
         }
         boolean filmOfFace = around.physics().film().match(physical -> false, fit -> false, face -> true);
+        if (!array.split().parts().isEmpty()) {
+            curves.divide(array.split(), array.flowKgSM2() * Water.specificHeatJKgK(25));
+        }
         if (array.model().curve().isPresent() || filmOfFace) {
             for (int hour = 0; hour < hours; hour++) {
                 curves.checkFalls(hour, around.weather());
@@ -89,6 +93,9 @@ public final class CollectorForcing {
         }
         if (array.flowKgSM2() != other.flowKgSM2()) {
             return Optional.of("flow");
+        }
+        if (!array.split().equals(other.split())) {
+            return Optional.of("division of the flow");
         }
         return around.differsFrom(roof, terrain, physics);
     }

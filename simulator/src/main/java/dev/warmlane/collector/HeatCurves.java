@@ -32,6 +32,14 @@ public final class HeatCurves {
      */
     private static final double MOST_BEND = 4;
 
+    /** Between these, the nodes of 20 and 30 °C, the fall of a curve is taken where an uneven flow asks for it. */
+    private static final int FALL_FROM = 5;
+
+    private static final int FALL_TO = 7;
+
+    /** Cells of the table of an uneven flow. */
+    private static final int DIVIDED = 200;
+
     /** Steps of Newton's method on a curve, which is nearly straight: three or four are usual. */
     public static final int NEWTON_STEPS = 30;
 
@@ -73,6 +81,25 @@ public final class HeatCurves {
         }
         heats[at - 1] = 2 * heats[at] - heats[at + 1];
         heats[at + NODES] = 2 * heats[at + NODES - 1] - heats[at + NODES - 2];
+    }
+
+    /**
+     * Takes off what an uneven flow costs. The curve's own fall over the middle of its nodes is F_R U, and 1 less F_R U over
+     * what the flow carries is e^(-x) of {@link FlowSplit}.
+     *
+     * @param capacityFlow what the mean flow carries, W/m²K
+     */
+    void divide(FlowSplit split, double capacityFlow) {
+        double[] shares = split.table(DIVIDED);
+        for (int row = 0; row < heats.length; row += ROW) {
+            double fall = (heats[row + FALL_FROM] - heats[row + FALL_TO]) / ((FALL_TO - FALL_FROM) * SPACING_K);
+            double place = DIVIDED * Math.min(1, Math.max(0, fall / capacityFlow));
+            int cell = Math.min(DIVIDED - 1, (int) place);
+            double share = shares[cell] + (place - cell) * (shares[cell + 1] - shares[cell]);
+            for (int i = row; i < row + ROW; i++) {
+                heats[i] *= share;
+            }
+        }
     }
 
     /** Refuses an hour's curve that does not fall, or bends so sharply that the smooth one would not. */

@@ -1,5 +1,6 @@
 package dev.warmlane.roof;
 
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Map;
@@ -84,9 +85,37 @@ public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) 
      * the beginning of its last bank. What leads up to the roof is not counted, nor is a balanced (reversed) return.
      */
     public double pipesM() {
-        if (banks.isEmpty()) {
-            return 0;
+        List<RowPipes> rows = rowPipes();
+        return rows.isEmpty()
+                ? 0
+                : 2
+                        * (rows.get(rows.size() - 1).acrossM
+                                + rows.stream().mapToDouble(RowPipes::endsM).sum());
+    }
+
+    /**
+     * Where the pipes to a row leave those across the rows, and where its banks hang on them; by the rule of {@link #pipesM}.
+     *
+     * @param acrossM from the corner across the rows, m
+     * @param alongM to each bank along the row, from the side on which banks begin, m
+     * @param banks the banks, in that order
+     */
+    public record RowPipes(double acrossM, List<Double> alongM, List<Bank> banks) {
+
+        /** Keeps its own copies. */
+        public RowPipes {
+            alongM = List.copyOf(alongM);
+            banks = List.copyOf(banks);
         }
+
+        /** Where the pipes end, m. */
+        public double endsM() {
+            return alongM.get(alongM.size() - 1);
+        }
+    }
+
+    /** The pipes of all rows, from the first row on; none without banks. */
+    public List<RowPipes> rowPipes() {
         Frame frame = new Frame(alongDeg);
         double side =
                 banks.stream().mapToDouble(bank -> start(frame, bank)).min().orElse(0);
@@ -94,18 +123,16 @@ public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) 
                 .mapToDouble(bank -> frame.v(bank.place().corner()))
                 .min()
                 .orElse(0);
-        double far = banks.stream()
-                .mapToDouble(bank -> frame.v(bank.place().corner()))
-                .max()
-                .orElse(0);
-        double along = byRow().values().stream()
-                .mapToDouble(row -> row.stream()
-                                .mapToDouble(bank -> start(frame, bank))
-                                .max()
-                                .orElse(side)
-                        - side)
-                .sum();
-        return 2 * (far - near + along);
+        return byRow().values().stream()
+                .map(row -> row.stream()
+                        .sorted(Comparator.comparingDouble(bank -> start(frame, bank)))
+                        .toList())
+                .map(row -> new RowPipes(
+                        frame.v(row.get(0).place().corner()) - near,
+                        row.stream().map(bank -> start(frame, bank) - side).toList(),
+                        row))
+                .sorted(Comparator.comparingDouble(RowPipes::acrossM))
+                .toList();
     }
 
     private Map<Integer, List<Bank>> byRow() {

@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Hydraulics;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorPhysics;
@@ -38,6 +39,7 @@ public final class Installation {
     private final List<CollectorArray> arrays;
     private final CollectorPhysics collectorPhysics;
     private final Pipes pipes;
+    private final @Nullable Hydraulics hydraulics;
     private final @Nullable Heater heater;
     private final @Nullable Bill lastBill;
     private final Control control;
@@ -61,6 +63,7 @@ public final class Installation {
         Checks.within("number of collector arrays", arrays.size(), 0, MOST_ARRAYS, "");
         this.collectorPhysics = b.collectorPhysics;
         this.pipes = b.pipes;
+        this.hydraulics = b.hydraulics;
         this.heater = b.heater;
         this.lastBill = b.lastBill;
         this.control = b.control;
@@ -98,6 +101,7 @@ public final class Installation {
         b.arrays = arrays;
         b.collectorPhysics = collectorPhysics;
         b.pipes = pipes;
+        b.hydraulics = hydraulics;
         b.heater = heater;
         b.lastBill = lastBill;
         b.control = control;
@@ -183,6 +187,14 @@ public final class Installation {
         return pipes;
     }
 
+    /**
+     * What the water of that circuit has to pass, where it is told. It changes nothing by itself: {@code study.WaterCircuit}
+     * makes pump power, heat loss and the division of the flow of it.
+     */
+    public Optional<Hydraulics> hydraulics() {
+        return Optional.ofNullable(hydraulics);
+    }
+
     /** Whatever heats the pool beside the collectors, where there is anything. */
     public Optional<Heater> heater() {
         return Optional.ofNullable(heater);
@@ -255,6 +267,7 @@ public final class Installation {
         private List<CollectorArray> arrays = List.of();
         private CollectorPhysics collectorPhysics = CollectorPhysics.USUAL;
         private Pipes pipes = Pipes.NONE;
+        private @Nullable Hydraulics hydraulics;
         private @Nullable Heater heater;
         private @Nullable Bill lastBill;
         private Control control = Control.withLimit(Control.USUAL_LIMIT_C);
@@ -334,6 +347,12 @@ public final class Installation {
         /** See {@link Installation#pipes}. */
         public Builder pipes(Pipes value) {
             pipes = value;
+            return this;
+        }
+
+        /** See {@link Installation#hydraulics}; null where not told. */
+        public Builder hydraulics(@Nullable Hydraulics value) {
+            hydraulics = value;
             return this;
         }
 

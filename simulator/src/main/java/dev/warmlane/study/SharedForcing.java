@@ -5,6 +5,7 @@ import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.collector.CollectorSurroundings;
+import dev.warmlane.collector.FlowSplit;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
@@ -129,7 +130,7 @@ public final class SharedForcing {
     }
 
     private static CollectorKey collectorKey(RoofKey roof, CollectorArray array) {
-        return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), roof);
+        return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), array.split(), roof);
     }
 
     private PoolForcing prepare(PoolKey key) {
@@ -149,5 +150,6 @@ public final class SharedForcing {
 
     private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics) {}
 
-    private record CollectorKey(Mounting mounting, CollectorModel model, double flowKgSM2, RoofKey roof) {}
+    private record CollectorKey(
+            Mounting mounting, CollectorModel model, double flowKgSM2, FlowSplit split, RoofKey roof) {}
 }
