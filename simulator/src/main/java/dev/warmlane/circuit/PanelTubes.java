@@ -6,6 +6,7 @@ import dev.warmlane.hydraulics.Pipe;
 import dev.warmlane.hydraulics.Way;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
+import dev.warmlane.units.Usual;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -17,26 +18,38 @@ import java.util.Optional;
  * @param tubes tubes of a panel
  * @param tubeInnerM bore of a tube, m
  * @param headerInnerM bore of a header, m
+ * @param endLosses loss factors at both ends of a tube together, on the dynamic pressure in it
  * @param outlet at which end of a bank its water leaves, seen from where it comes in
  * @param shape of panels and banks where no roof is drawn that tells them
  */
 public record PanelTubes(
-        int tubes, double tubeInnerM, double headerInnerM, Manifold.Outlet outlet, Optional<Shape> shape) {
+        int tubes,
+        double tubeInnerM,
+        double headerInnerM,
+        double endLosses,
+        Manifold.Outlet outlet,
+        Optional<Shape> shape) {
 
     /** Range of {@link #tubes}. */
     public static final Range TUBES = Range.number("tubes of a panel", 1, 2000);
 
     /** Range of {@link #tubeInnerM}. */
-    public static final Range TUBE = Range.of("bore of a tube", Dimension.LENGTH, 1e-3, 0.05).writtenIn("mm");
+    public static final Range TUBE =
+            Range.of("bore of a tube", Dimension.LENGTH, 1e-3, 0.05).writtenIn("mm");
 
     /** Range of {@link #headerInnerM}. */
-    public static final Range HEADER = Range.of("bore of a header", Dimension.LENGTH, 5e-3, 0.3).writtenIn("mm");
+    public static final Range HEADER =
+            Range.of("bore of a header", Dimension.LENGTH, 5e-3, 0.3).writtenIn("mm");
+
+    /** Range of {@link #endLosses}. */
+    public static final Range END_LOSSES = Range.number("loss factors at the ends of a tube", 0, 1000);
+
+    /** Usual {@link #endLosses}. */
+    public static final Usual USUAL_END_LOSSES =
+            END_LOSSES.usually(1.5, "in over a sharp edge 0.5, out into the header 1, handbook values, from memory");
 
     /** Tubes are plastic that was drawn, m: Moody's value for drawn tubing, from memory. */
     private static final double SMOOTH_M = 1.5e-6;
-
-    /** Into a tube over a sharp edge 0.5, out into the header 1 (any handbook, from memory). */
-    private static final double INTO_AND_OUT = 1.5;
 
     /** A bank hangs on two tees, each with 1.8 towards its side (White, Fluid Mechanics, table 6.5, from memory). */
     private static final double TWO_TEES = 3.6;
@@ -46,6 +59,7 @@ public record PanelTubes(
         TUBES.check(tubes);
         TUBE.check(tubeInnerM);
         HEADER.check(headerInnerM);
+        END_LOSSES.check(endLosses);
     }
 
     /**
@@ -59,7 +73,7 @@ public record PanelTubes(
 
     /** The way through a panel of a length, m. */
     public Way panel(double lengthM, Liquid liquid) {
-        Pipe tube = new Pipe(tubeInnerM, lengthM, SMOOTH_M, INTO_AND_OUT);
+        Pipe tube = new Pipe(tubeInnerM, lengthM, SMOOTH_M, endLosses);
         return kgS -> tube.dropPa(kgS / tubes, liquid);
     }
 

@@ -19,8 +19,8 @@ import java.util.Optional;
 public record PipeRun(double innerM, double lengthM, double roughnessM, double lossFactor, Optional<Coat> coat) {
 
     /** Range of {@link #innerM}. */
-    public static final Range INNER = Range.of("inner diameter of the pipe", Dimension.LENGTH, 0.01, 0.6)
-            .writtenIn("mm");
+    public static final Range INNER =
+            Range.of("inner diameter of the pipe", Dimension.LENGTH, 0.01, 0.6).writtenIn("mm");
 
     /** Range of {@link #lengthM}. */
     public static final Range LENGTH = Range.of("length of the pipe", Dimension.LENGTH, 0, 2000);
@@ -76,12 +76,7 @@ public record PipeRun(double innerM, double lengthM, double roughnessM, double l
      * @param depthM how deep its middle lies there, m
      */
     public record Coat(
-            double outerM,
-            double wallWmK,
-            double insulationM,
-            double insulationWmK,
-            double buriedM,
-            double depthM) {
+            double outerM, double wallWmK, double insulationM, double insulationWmK, double buriedM, double depthM) {
 
         /** Range of {@link #outerM}. */
         public static final Range OUTER = Range.of("outer diameter of the pipe", Dimension.LENGTH, 0.01, 0.7)

@@ -36,8 +36,9 @@ public record FlowSplit(List<Part> parts) {
     public FlowSplit {
         parts = List.copyOf(parts);
         double area = parts.stream().mapToDouble(Part::areaShare).sum();
-        double flow =
-                parts.stream().mapToDouble(part -> part.areaShare * part.flowOverMean).sum();
+        double flow = parts.stream()
+                .mapToDouble(part -> part.areaShare * part.flowOverMean)
+                .sum();
         if (!parts.isEmpty() && (Math.abs(area - 1) > ROUNDING || Math.abs(flow - 1) > ROUNDING)) {
             throw new IllegalArgumentException("the parts of an array have all of its area and its flow, had " + area
                     + " and " + flow + " of them");

@@ -41,9 +41,14 @@ final class CollectorProportions {
     private static void pump(Installation built, Section pipes) {
         double areaM2 = built.collectorAreaM2();
         double powerW = built.pipes().pumpPowerW();
-        if (areaM2 > 0 && powerW > PUMP_AT_MOST_W_M2 * areaM2) {
+        boolean computed = built.hydraulics().isPresent();
+        if (areaM2 > 0 && powerW > PUMP_AT_MOST_W_M2 * areaM2 && computed) {
+            pipes.warning(text(
+                    "the pump comes to %.0f W for each m2 of collector, 2 to 10 are usual: check diameters, lift and pump",
+                    powerW / areaM2));
+        } else if (areaM2 > 0 && powerW > PUMP_AT_MOST_W_M2 * areaM2) {
             pipes.warning(
-                    PlantKeys.PUMP_POWER,
+                    CircuitKeys.PUMP_POWER,
                     text(
                             "is %.0f W for each m2 of collector, 2 to 10 are usual: give what the pump takes on top of the"
                                     + " filter pump",

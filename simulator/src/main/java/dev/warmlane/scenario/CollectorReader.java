@@ -15,7 +15,8 @@ final class CollectorReader {
 
     private CollectorReader() {}
 
-    static @Nullable CollectorArray array(Document.Group group, int number, DrawnCollectors drawn) {
+    static @Nullable CollectorArray array(
+            Document.Group group, int number, DrawnCollectors drawn, boolean flowIsThePumps) {
         Section s = group.main();
         String name = s.has(CollectorKeys.NAME) ? s.get(CollectorKeys.NAME) : "collectors " + number;
         Optional<DrawnCollectors.Fit> fit = drawn.fit(s, name);
@@ -33,7 +34,10 @@ final class CollectorReader {
         Mounting mounting = mounting(s, area, fit, drawn.isBroken());
         CollectorModel model = CollectorModelReader.model(
                 s, group.parts().get(0), group.parts().get(1), group.parts().get(2));
-        double flow = FlowKind.over(s, CollectorKeys.FLOW, area);
+        // a flow that is the pump's is found once the whole circuit is known
+        double flow = flowIsThePumps && !s.has(CollectorKeys.FLOW)
+                ? CollectorArray.USUAL_FLOW_KG_S_M2
+                : FlowKind.over(s, CollectorKeys.FLOW, area);
         if (model == null) {
             return null;
         }

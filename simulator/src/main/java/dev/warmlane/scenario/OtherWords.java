@@ -37,6 +37,10 @@ final class OtherWords {
             entry("exposed", List.of("windy", "unsheltered")),
             entry("light", List.of("white", "light blue", "pale")),
             entry("dark", List.of("black", "dark blue")),
+            entry("full", List.of("siphon", "syphon", "closed", "flooded")),
+            entry("direct", List.of("direct return")),
+            entry("reversed", List.of("reverse", "reverse return", "reversed return", "balanced", "tichelmann")),
+            entry("diagonal", List.of("opposite", "across", "crosswise")),
             entry("boarded", List.of("closed", "insulated")));
 
     private static final Map<String, String> KEYS = Map.ofEntries(
@@ -76,6 +80,13 @@ final class OtherWords {
             entry("season.closing", "the last day is called last_day"),
             entry("season.to", "the last day is called last_day"),
             entry("season.hours", "the opening hours are called open"),
+            entry("pipes.diameter", "give inner_diameter, and outer_diameter for the heat loss"),
+            entry("pipes.height", "the height above the pool's water is called lift"),
+            entry("pipes.static_head", "the height above the pool's water is called lift"),
+            entry("pipes.power", "the pump's power is called pump_power"),
+            entry("pump.power", "the pump's power is pump_power of [pipes]; with [panel] it is computed"),
+            entry("pump.head", "give the head over the flow as curve"),
+            entry("panel.tube_bore", "the inner diameter of a tube is called tube_diameter"),
             entry("cover.hours", "the hours on the water are called drawn"),
             entry("cover.type", "the kind of cover is called kind"));
 

@@ -1,7 +1,6 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Control;
-import dev.warmlane.circuit.Pipes;
 import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
@@ -10,25 +9,10 @@ import dev.warmlane.season.Prices;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 
-/** Keys of the sections pipes, prices, control, season and schedule. */
+/** Keys of the sections prices, control, season and schedule. */
 final class PlantKeys {
 
     private static final String ALL_DAY = "at any hour";
-
-    static final Key<Double> HEAT_LOSS = Key.assumed(
-            "heat_loss",
-            Pipes.HEAT_LOSS,
-            "heat loss of supply and return pipe to the air while running",
-            0.0,
-            "not counted; about 1 % of heat on a large job, 4 % on a small one");
-    static final Key<Double> PUMP_POWER = Key.assumed(
-            "pump_power",
-            Pipes.PUMP_POWER,
-            "electrical power that the collectors need on top of what the pool's filter needs",
-            0.0,
-            "the filter pump does it");
-    static final SectionSchema PIPES =
-            SectionSchema.optional("pipes", "pipes and pump of the collectors", HEAT_LOSS, PUMP_POWER);
 
     static final Key<String> CURRENCY = Key.required(
             "currency",

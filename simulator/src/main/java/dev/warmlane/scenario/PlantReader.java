@@ -1,7 +1,6 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Control;
-import dev.warmlane.circuit.Pipes;
 import dev.warmlane.heater.Carrier;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.Heater;
@@ -16,16 +15,10 @@ import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 import org.jspecify.annotations.Nullable;
 
-/** Reads pipes, prices, control and season. */
+/** Reads prices, control and season. */
 final class PlantReader {
 
     private PlantReader() {}
-
-    static @Nullable Pipes pipes(Section s) {
-        double loss = s.get(PlantKeys.HEAT_LOSS);
-        double power = s.get(PlantKeys.PUMP_POWER);
-        return s.build(() -> new Pipes(loss, power));
-    }
 
     /** Prices, of which that of the heater's energy may be told by the volume. */
     static @Nullable Prices prices(Section s, Section heaterSection, @Nullable Heater heater) {

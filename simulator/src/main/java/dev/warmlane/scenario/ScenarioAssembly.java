@@ -3,6 +3,7 @@ package dev.warmlane.scenario;
 import static java.util.Objects.requireNonNull;
 
 import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Hydraulics;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.heater.Bill;
@@ -65,13 +66,19 @@ final class ScenarioAssembly {
         Roof roof = PlaceReader.roof(roofSection, isDrawn, plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
         DrawnCollectors drawn = new DrawnCollectors(isDrawn, plan, notes.units());
-        List<CollectorArray> arrays = arrays(collectors, drawn);
+        Section pipesSection = document.one(CircuitKeys.PIPES);
+        CircuitReader circuit =
+                new CircuitReader(pipesSection, document.one(CircuitKeys.PANEL), document.one(CircuitKeys.PUMP));
+        List<CollectorArray> arrays = arrays(collectors, drawn, circuit.flowIsThePumps());
         Section pricesSection = document.one(PlantKeys.PRICES);
         List<MountingOption> mountings =
                 MountingReader.options(document.all(MountingKeys.MOUNTINGS), pricesSection.present(), drawn);
 
-        Section pipesSection = document.one(PlantKeys.PIPES);
-        Pipes pipes = PlantReader.pipes(pipesSection);
+        Pipes pipes = circuit.pipes();
+        Hydraulics hydraulics = circuit.hydraulics(isDrawn, roofSection.get(PlaceKeys.HEIGHT));
+        List<Section> collectorSections =
+                collectors.stream().map(Document.Group::main).toList();
+        circuit.checkFlows(collectorSections);
         Section heaterSection = document.one(HeaterKeys.HEATER);
         Heater heater = HeaterReader.heater(heaterSection, schedules);
         Bill bill = HeaterReader.bill(heaterSection, heater);
@@ -91,7 +98,7 @@ final class ScenarioAssembly {
         ReportSettings report = PlaceReader.report(reportSection, name, file);
         notes.throwIfAny();
 
-        Installation built = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
+        Installation told = Installation.builder(name, requireNonNull(pool), requireNonNull(roof))
                 .plan(plan)
                 .terrain(terrain)
                 .collectorPhysics(ModelKeys.physics(modelSection, requireNonNull(roof)))
@@ -100,6 +107,7 @@ final class ScenarioAssembly {
                 .makeUp(requireNonNull(makeUp))
                 .arrays(arrays)
                 .pipes(requireNonNull(pipes))
+                .hydraulics(hydraulics)
                 .heater(heater)
                 .lastBill(bill)
                 .prices(prices)
@@ -110,6 +118,9 @@ final class ScenarioAssembly {
                 .comfort(requireNonNull(comfort))
                 .fitted(fitted)
                 .build();
+        boolean ownFlow = collectorSections.stream().anyMatch(s -> s.has(CollectorKeys.FLOW));
+        Installation built = circuit.applied(told, ownFlow);
+        notes.throwIfAny();
         CrossChecks.run(
                 built,
                 notes.units(),
@@ -121,8 +132,6 @@ final class ScenarioAssembly {
                         controlSection,
                         seasonSection,
                         schedules.all()));
-        List<Section> collectorSections =
-                collectors.stream().map(Document.Group::main).toList();
         SizeChecks.run(built, poolSection, collectorSections, heaterSection, notes);
         ProportionChecks.run(built, heaterSection, pricesSection);
         CollectorProportions.run(built, pipesSection, pricesSection, collectorSections);
@@ -146,14 +155,15 @@ final class ScenarioAssembly {
                 .toList();
     }
 
-    private static List<CollectorArray> arrays(List<Document.Group> groups, DrawnCollectors drawn) {
+    private static List<CollectorArray> arrays(
+            List<Document.Group> groups, DrawnCollectors drawn, boolean flowIsThePumps) {
         List<CollectorArray> arrays = new ArrayList<>();
         int most = Installation.MOST_ARRAYS;
         if (groups.size() > most) {
             groups.get(most).main().error("is one of " + groups.size() + "; allowed: at most " + most);
         }
         for (int i = 0; i < Math.min(most, groups.size()); i++) {
-            @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1, drawn);
+            @Nullable CollectorArray array = CollectorReader.array(groups.get(i), i + 1, drawn, flowIsThePumps);
             if (array != null) {
                 arrays.add(array);
             }

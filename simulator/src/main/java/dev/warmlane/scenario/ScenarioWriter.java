@@ -182,9 +182,7 @@ public final class ScenarioWriter {
     }
 
     private static void plant(TomlText out, Installation installation) {
-        out.section("[pipes]")
-                .key(PlantKeys.HEAT_LOSS, installation.pipes().heatLossWK())
-                .key(PlantKeys.PUMP_POWER, installation.pipes().pumpPowerW());
+        CircuitWriter.write(out, installation.pipes(), installation.hydraulics());
         installation.heater().ifPresent(h -> HeaterWriter.write(out, h, installation.lastBill()));
         installation.prices().ifPresent(p -> prices(out, p, gas(installation)));
         money(out, installation);

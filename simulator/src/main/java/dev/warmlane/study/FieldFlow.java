@@ -94,8 +94,8 @@ final class FieldFlow {
         this.hydraulics = hydraulics;
         this.evenKgSM2 = evenKgSM2;
         this.surfaceWays = rows.stream().map(this::surface).toList();
-        List<Pipe> none = Collections.nCopies(
-                surfaceWays.size() - 1, hydraulics.pipe().straight(0));
+        List<Pipe> none =
+                Collections.nCopies(surfaceWays.size() - 1, hydraulics.pipe().straight(0));
         this.surfaces = new Manifold(
                 surfaceWays.stream().map(SurfaceWay::way).toList(), none, none, hydraulics.banks(), false, WATER);
         double ways = hydraulics.banks() == Manifold.Outlet.FAR_END ? 3 : 2;

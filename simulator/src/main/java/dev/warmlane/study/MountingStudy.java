@@ -92,7 +92,7 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
     /** The installation with a mounting as it stands on the roof. */
     static Installation mounted(Installation template, MountingOption option, RoofFit fit) {
         CollectorArray first = template.arrays().get(0);
-        Installation built = PumpByFlow.with(
+        Installation built = WaterCircuit.applied(PumpByFlow.with(
                 template,
                 List.of(new CollectorArray(
                         option.name(),
@@ -101,7 +101,7 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
                         first.model(),
                         first.flowKgSM2(),
                         first.panelAreaM2(),
-                        first.filling())));
+                        first.filling()))));
         OptionalDouble price = option.pricePerM2();
         return price.isEmpty()
                 ? built

@@ -130,7 +130,10 @@ public final class WaterCircuit {
     private static Watered watered(Hydraulics hydraulics, CollectorArray array, List<List<HungRow>> rows) {
         FieldFlow field = new FieldFlow(hydraulics, rows, array.flowKgSM2());
         double kgS = array.flowKgSM2()
-                * rows.stream().flatMap(List::stream).mapToDouble(HungRow::areaM2).sum();
+                * rows.stream()
+                        .flatMap(List::stream)
+                        .mapToDouble(HungRow::areaM2)
+                        .sum();
         return new Watered(array, field, field.divide(kgS), field.dropPa(kgS), field.pipesM());
     }
 
@@ -196,9 +199,9 @@ public final class WaterCircuit {
      */
     public static Installation atPumpsFlow(Installation installation) {
         WaterCircuit circuit = of(installation)
-                .orElseThrow(() -> new IllegalArgumentException("the flow of a pump asks for a circuit, which is not told"));
-        double kgSM2 = circuit.pumpsFlowM3S()
-                        .orElseThrow(() -> new IllegalArgumentException(circuit.noFlow()))
+                .orElseThrow(
+                        () -> new IllegalArgumentException("the flow of a pump asks for a circuit, which is not told"));
+        double kgSM2 = circuit.pumpsFlowM3S().orElseThrow(() -> new IllegalArgumentException(circuit.noFlow()))
                 * WATER.densityKgM3()
                 / installation.collectorAreaM2();
         if (!CollectorArray.FLOW.holds(kgSM2)) {
@@ -214,24 +217,35 @@ public final class WaterCircuit {
 
     private String noFlow() {
         PumpCurve curve = hydraulics.pump().curve().orElseThrow();
-        PumpCurve.Point first = curve.points().get(0);
-        return String.format(
-                Locale.ROOT,
-                "the pump's curve does not meet the circuit: at %.1f m3/h it gives %.1f m and the circuit takes %.1f m, at"
-                        + " %.1f m3/h it gives %.1f m and the circuit takes %.1f m",
-                3600 * first.flowM3S(),
-                first.headM(),
-                headM(Math.max(first.flowM3S(), curve.largestM3S() / 1000)),
-                3600 * curve.largestM3S(),
-                curve.headM(curve.largestM3S()).orElse(0),
-                headM(curve.largestM3S()));
+        PumpCurve.Point weakest = curve.points().get(curve.points().size() - 1);
+        PumpCurve.Point strongest = curve.points().get(0);
+        double atEnd = headM(curve.largestM3S());
+        return weakest.headM() > atEnd
+                ? String.format(
+                        Locale.ROOT,
+                        "the pump runs beyond its curve: at %.1f m3/h it gives %.1f m and the circuit takes only %.1f m; give"
+                                + " more points, or the flow of the collectors, to which a valve throttles it",
+                        3600 * weakest.flowM3S(),
+                        weakest.headM(),
+                        atEnd)
+                : String.format(
+                        Locale.ROOT,
+                        "the pump does not reach the collectors: it gives at most %.1f m and the circuit takes %.1f m before"
+                                + " anything flows; take another pump, or a return that stays full",
+                        strongest.headM(),
+                        headM(Math.max(strongest.flowM3S(), curve.largestM3S() / 1000)));
+    }
+
+    /** Pump power and heat loss of its pipes; the loss that is given where it does not follow. */
+    Pipes pipes() {
+        Pipes pipes = built.pipes().withPumpPowerW(powerW());
+        OptionalDouble loss = heatLossWK();
+        return loss.isPresent() ? pipes.withHeatLossWK(loss.getAsDouble()) : pipes;
     }
 
     private Installation applied() {
-        Pipes pipes = built.pipes().withPumpPowerW(powerW());
-        OptionalDouble loss = heatLossWK();
         return built.toBuilder()
-                .pipes(loss.isPresent() ? pipes.withHeatLossWK(loss.getAsDouble()) : pipes)
+                .pipes(pipes())
                 .arrays(built.arrays().stream()
                         .map(array -> array.withSplit(split(array)))
                         .toList())
@@ -318,11 +332,11 @@ public final class WaterCircuit {
         double banks = arrays.stream()
                 .flatMap(one -> one.flowing.stream())
                 .map(Flowing::bank)
-                .mapToDouble(bank -> 2
-                                * tubes.header(bank.panels() * bank.panelWidthM()).contentM3()
-                        + bank.panels()
-                                * tubes.tubes()
-                                * new Pipe(tubes.tubeInnerM(), bank.panelLengthM(), 0, 0).contentM3())
+                .mapToDouble(bank ->
+                        2 * tubes.header(bank.panels() * bank.panelWidthM()).contentM3()
+                                + bank.panels()
+                                        * tubes.tubes()
+                                        * new Pipe(tubes.tubeInnerM(), bank.panelLengthM(), 0, 0).contentM3())
                 .sum();
         return run().contentM3() + hydraulics.pipe().straight(pipesOnRoofM()).contentM3() + banks;
     }
@@ -338,7 +352,8 @@ public final class WaterCircuit {
      */
     public double topKpa() {
         double down = run().dropPa(flowKgS, WATER) / 2;
-        return (down - (hydraulics.lift().heightM() - hydraulics.lift().pumpedM())
+        return (down
+                        - (hydraulics.lift().heightM() - hydraulics.lift().pumpedM())
                                 * WATER.densityKgM3()
                                 * Constants.GRAVITY)
                 / 1000;
@@ -384,7 +399,8 @@ public final class WaterCircuit {
         Hung bank = flowing.bank();
         double even = one.array.flowKgSM2();
         double panel = bank.areaM2() / bank.panels();
-        double least = flowing.panels().kgS().stream().mapToDouble(kgS -> kgS).min().orElse(0);
+        double least =
+                flowing.panels().kgS().stream().mapToDouble(kgS -> kgS).min().orElse(0);
         return new BankFlow(
                 one.array.name(),
                 bank.surface(),

@@ -1,9 +1,14 @@
 package dev.warmlane.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.circuit.Control;
+import dev.warmlane.circuit.Hydraulics;
+import dev.warmlane.circuit.PanelTubes;
+import dev.warmlane.circuit.PipeRun;
 import dev.warmlane.circuit.Pipes;
+import dev.warmlane.circuit.PumpChoice;
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CertificateCurve;
 import dev.warmlane.collector.CollectorArray;
@@ -21,6 +26,8 @@ import dev.warmlane.heater.HeatPumpRating;
 import dev.warmlane.heater.Heater;
 import dev.warmlane.heater.RatedPoint;
 import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.hydraulics.Manifold;
+import dev.warmlane.hydraulics.PumpCurve;
 import dev.warmlane.irradiance.AngleCoefficient;
 import dev.warmlane.irradiance.AngleTable;
 import dev.warmlane.irradiance.Rack;
@@ -56,6 +63,7 @@ import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Terrain;
+import dev.warmlane.study.WaterCircuit;
 import dev.warmlane.units.DateOrder;
 import dev.warmlane.units.Notation;
 import dev.warmlane.units.NumberStyle;
@@ -249,6 +257,47 @@ class RoundTripTest {
                                 new Mounting.FlushOnPitchedRoof(27.3, 111, 11.1, 0.013),
                                 Absorber.USUAL_MAT))
                 .build());
+    }
+
+    @Test
+    void circuitComesBack() throws IOException {
+        Installation told = Installation.builder(
+                        "circuit",
+                        Pool.of(100, 1.5, new PoolSetting.Outdoor(0.3)),
+                        Roof.builder(10, 5, 3).build())
+                .arrays(new CollectorArray("mats", 36, new Mounting.FlatOnRoof(0.0047), Absorber.USUAL_MAT, 0.047, 3.6))
+                .hydraulics(new Hydraulics(
+                        new PanelTubes(
+                                117,
+                                0.0051,
+                                0.053,
+                                2.3,
+                                Manifold.Outlet.SAME_END,
+                                Optional.of(new PanelTubes.Shape(3.03, 1.19, 7))),
+                        new PipeRun(
+                                0.057,
+                                33.3,
+                                3e-6,
+                                17.7,
+                                Optional.of(new PipeRun.Coat(0.063, 0.21, 0.013, 0.037, 11.1, 0.77))),
+                        Manifold.Outlet.FAR_END,
+                        new Hydraulics.Lift(5.7, false),
+                        new PumpChoice(
+                                0.37,
+                                Optional.of(new PumpCurve(
+                                        List.of(new PumpCurve.Point(0, 17.7), new PumpCurve.Point(0.0061, 4.3)))))))
+                .build();
+        Installation applied = WaterCircuit.applied(told);
+
+        Installation back = Demos.read(ScenarioWriter.write(applied, WEATHER, REPORT), folder)
+                .installation();
+
+        assertThat(back.hydraulics().orElseThrow())
+                .usingRecursiveComparison()
+                .withEqualsForType((a, b) -> Math.abs(a - b) <= SameInstallation.ROUNDING, Double.class)
+                .isEqualTo(told.hydraulics().orElseThrow());
+        assertThat(back.pipes().pumpPowerW()).isCloseTo(applied.pipes().pumpPowerW(), within(1e-4));
+        assertThat(back.pipes().heatLossWK()).isCloseTo(applied.pipes().heatLossWK(), within(1e-9));
     }
 
     @Test
