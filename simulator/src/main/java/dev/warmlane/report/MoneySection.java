@@ -66,7 +66,7 @@ final class MoneySection {
         worth.ifPresent(this::worth);
         costPerKwh();
         Section told = worth.map(what -> section.with(FIRST, new Block.KeyFigures(figures(paid, what)))
-                        .givingWay())
+                        .staying(Section.Stay.TIGHTLY))
                 .orElse(section);
         return told.words(money.terms(subject.installation().offer().terms()))
                 .with(new Table(

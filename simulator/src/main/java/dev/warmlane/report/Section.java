@@ -18,9 +18,19 @@ public record Section(String heading, Set<Place> places, List<Part> parts) {
      *
      * @param block the block
      * @param places where it is shown
-     * @param givesWay whether it may go to the next sheet where the first one, which is to be one sheet of paper, is full
+     * @param stay whether it may go to the next sheet where the first one, which is to be one sheet of paper, is full
      */
-    public record Part(Block block, Set<Place> places, boolean givesWay) {}
+    public record Part(Block block, Set<Place> places, Stay stay) {}
+
+    /** How firmly a part holds its place on the first sheet. */
+    public enum Stay {
+        /** It goes to the next sheet where the first is full; what comes later goes first. */
+        WHERE_ROOM,
+        /** The sheet is set tighter before it goes. */
+        TIGHTLY,
+        /** It never goes. */
+        ALWAYS
+    }
 
     /** Keeps its own copies. */
     public Section {
@@ -45,17 +55,22 @@ public record Section(String heading, Set<Place> places, List<Part> parts) {
     /** With a block that is shown in some places only. */
     Section with(Set<Place> only, Block block) {
         List<Part> more = new ArrayList<>(parts);
-        more.add(new Part(block, only, false));
+        more.add(new Part(block, only, Stay.ALWAYS));
         return new Section(heading, places, more);
     }
 
-    /** The same, each block free to go to the next sheet where the first one is full; what comes later goes first. */
+    /** The same, each block free to go to the next sheet where the first one is full. */
     Section givingWay() {
+        return staying(Stay.WHERE_ROOM);
+    }
+
+    /** The same, each block held on the first sheet so firmly. */
+    Section staying(Stay stay) {
         return new Section(
                 heading,
                 places,
                 parts.stream()
-                        .map(part -> new Part(part.block, part.places, true))
+                        .map(part -> new Part(part.block, part.places, stay))
                         .toList());
     }
 

@@ -31,6 +31,24 @@ public final class InventedSheets {
                 List.of());
     }
 
+    /** An answer, then a list of so many lines before which the sheet is set tighter, then one that goes at once. */
+    public static Report firm(int points) {
+        return new Report(
+                "sheets",
+                "Märchenbad",
+                "",
+                PLAIN,
+                List.of(
+                        Section.of("Answer", Place.ANSWER).words("A paragraph."),
+                        Section.of("Firm", Place.ANSWER)
+                                .points(lines("firm", points))
+                                .staying(Section.Stay.TIGHTLY),
+                        Section.of("Loose", Place.ANSWER)
+                                .points(lines("loose", 20))
+                                .givingWay()),
+                List.of());
+    }
+
     private static List<String> lines(String word, int count) {
         return IntStream.range(0, count)
                 .mapToObj(i -> "a point that is " + word + ", no. " + i)

@@ -4,40 +4,63 @@ import dev.warmlane.report.Block;
 import dev.warmlane.report.Place;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Section;
+import dev.warmlane.report.Section.Stay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /**
  * What stands on the first sheet, which is to be one sheet of paper: everything meant for it, less what may give way
- * where it is full, the last first.
+ * where it is full, the last first. Where that is not enough it is set tighter, before anything goes that holds firmer.
  */
 final class FirstSheet {
 
     private final List<Piece> pieces;
-    private final double headMm;
+    private final Report report;
+    private final Paper.Type type;
     private final boolean drawn;
 
-    private FirstSheet(List<Piece> pieces, double headMm, boolean drawn) {
+    private FirstSheet(List<Piece> pieces, Report report, Paper.Type type, boolean drawn) {
         this.pieces = pieces;
-        this.headMm = headMm;
+        this.report = report;
+        this.type = type;
         this.drawn = drawn;
     }
 
     /** The first sheet of a report; {@code drawn} where there are charts on it. */
     static FirstSheet of(Report report, boolean drawn) {
-        List<Piece> pieces = report.sections().stream()
+        FirstSheet usual = new FirstSheet(all(report), report, Paper.Type.USUAL, drawn);
+        if (usual.fitsWithout(Stay.WHERE_ROOM)) {
+            return usual;
+        }
+        FirstSheet tight = new FirstSheet(all(report), report, Paper.Type.TIGHT, drawn);
+        if (!tight.fitsWithout(Stay.WHERE_ROOM)) {
+            tight.fitsWithout(Stay.TIGHTLY);
+        }
+        return tight;
+    }
+
+    private static List<Piece> all(Report report) {
+        return report.sections().stream()
                 .flatMap(section -> section.parts().stream()
                         .filter(part -> part.places().contains(Place.FIRST_SHEET))
                         .map(part -> new Piece(section, part)))
                 .collect(Collectors.toCollection(ArrayList::new));
-        FirstSheet sheet = new FirstSheet(pieces, Paper.head(report), drawn);
-        for (int i = pieces.size() - 1; i >= 0 && sheet.heightMm() > Paper.HEIGHT_MM; i--) {
-            if (pieces.get(i).part.givesWay()) {
+    }
+
+    /** Whether it fits when as much as it takes of what holds no firmer has gone. */
+    private boolean fitsWithout(Stay stay) {
+        for (int i = pieces.size() - 1; i >= 0 && heightMm() > Paper.HEIGHT_MM; i--) {
+            if (pieces.get(i).part.stay() == stay) {
                 pieces.remove(i);
             }
         }
-        return sheet;
+        return heightMm() <= Paper.HEIGHT_MM;
+    }
+
+    /** How it is set. */
+    Paper.Type type() {
+        return type;
     }
 
     /** What of a section stands on it. */
@@ -60,14 +83,14 @@ final class FirstSheet {
 
     /** By estimate, mm. */
     private double heightMm() {
-        return headMm
+        return Paper.head(report, type)
                 + pieces.stream()
                         .map(piece -> piece.section)
                         .distinct()
-                        .mapToDouble(section -> Paper.heading(answers(section)))
+                        .mapToDouble(section -> Paper.heading(type, answers(section)))
                         .sum()
                 + pieces.stream()
-                        .mapToDouble(piece -> Paper.of(piece.part.block(), drawn, answers(piece.section)))
+                        .mapToDouble(piece -> Paper.of(piece.part.block(), type, drawn, answers(piece.section)))
                         .sum();
     }
 

@@ -56,6 +56,7 @@ public final class HtmlWriter {
                 .withLoader(part -> new StringReader(resource(part)))
                 .compile(resource("page.mustache"))
                 .execute(Map.of(
+                        "type", sheet.type().style(),
                         "letterhead", letterhead(report.letterhead()),
                         "title", report.title(),
                         "place", report.place(),

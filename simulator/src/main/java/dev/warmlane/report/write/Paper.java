@@ -22,12 +22,6 @@ final class Paper implements Block.Kinds<Double> {
     /** Width inside the margins, mm: the narrower of A4 (184) and Letter (190). */
     private static final double WIDTH_MM = 184;
 
-    /** Print is set in 8.4 pt. */
-    private static final double EM_MM = 8.4 * 25.4 / 72;
-
-    /** Lines are this much higher than their letters. */
-    private static final double LINE = 1.28;
-
     /** Letters alike in width, by that font's own metrics. */
     private static final String SLIM = "ijlI.,:;'|!";
 
@@ -45,67 +39,100 @@ final class Paper implements Block.Kinds<Double> {
     /** Fine print stands in two columns from this many points on. */
     private static final double COLUMNS = 2;
 
-    /** The largest picture at its head, width and height, mm. */
-    private static final double[] LOGO_MM = {42, 15};
+    /** The widest picture at its head, mm. */
+    private static final double LOGO_MM = 42;
 
-    private static final double TITLE = 1.7;
     private static final double FINE = 0.86;
     private static final double LARGE = 1.08;
 
+    /** How a sheet is set, as the class of that name of {@code style.css} does it. */
+    enum Type {
+        /** As all others are. */
+        USUAL("", 8.4, 1.28, 1.7, 15),
+        /** Where it is full; smaller, its fine print (6.6 pt) would be hard to read on paper. Own choice. */
+        TIGHT(" tight", 7.7, 1.22, 1.35, 12);
+
+        private final String style;
+        private final double emMm;
+        private final double line;
+        private final double title;
+        private final double logoMm;
+
+        /** Points, height of lines over letters, the title's letters over others, highest picture at the head in mm. */
+        Type(String style, double points, double line, double title, double logoMm) {
+            this.style = style;
+            this.emMm = points * 25.4 / 72;
+            this.line = line;
+            this.title = title;
+            this.logoMm = logoMm;
+        }
+
+        /** What it adds to the classes of the sheet. */
+        String style() {
+            return style;
+        }
+    }
+
+    private final Type type;
     private final boolean drawn;
     private final boolean answer;
 
-    private Paper(boolean drawn, boolean answer) {
+    private Paper(Type type, boolean drawn, boolean answer) {
+        this.type = type;
         this.drawn = drawn;
         this.answer = answer;
     }
 
     /** Of what stands above the first section, mm. */
-    static double head(Report report) {
+    static double head(Report report, Type type) {
+        return new Paper(type, false, false).head(report);
+    }
+
+    private double head(Report report) {
         return letterhead(report.letterhead())
-                + lines(report.title(), WIDTH_MM, TITLE) * TITLE * EM_MM * 1.2
+                + lines(report.title(), WIDTH_MM, type.title) * type.title * type.emMm * 1.2
                 + text(report.place(), WIDTH_MM, 1);
     }
 
     /** Sender and offer stand side by side, the picture beside the sender. */
-    private static double letterhead(Letterhead head) {
+    private double letterhead(Letterhead head) {
         if (head.isEmpty()) {
             return 0;
         }
-        double half = WIDTH_MM / 2 - (head.logo().isPresent() ? LOGO_MM[0] : 0);
+        double half = WIDTH_MM / 2 - (head.logo().isPresent() ? LOGO_MM : 0);
         double words =
                 Math.max(lines(LetterheadLines.sender(head), half), lines(LetterheadLines.offer(head), WIDTH_MM / 2));
-        return Math.max(words * EM_MM * LINE, head.logo().isPresent() ? LOGO_MM[1] : 0) + 1.6 * EM_MM;
+        return Math.max(words * type.emMm * type.line, head.logo().isPresent() ? type.logoMm : 0) + 1.6 * type.emMm;
     }
 
-    private static int lines(List<String> all, double widthMm) {
+    private int lines(List<String> all, double widthMm) {
         return all.stream().mapToInt(line -> lines(line, widthMm, 1)).sum();
     }
 
     /** Of a block, mm; {@code answer} where it stands in the section that answers. */
-    static double of(Block block, boolean drawn, boolean answer) {
-        return block.as(new Paper(drawn, answer));
+    static double of(Block block, Type type, boolean drawn, boolean answer) {
+        return block.as(new Paper(type, drawn, answer));
     }
 
     /** Of a heading, mm. */
-    static double heading(boolean answer) {
-        return answer ? 0 : LARGE * EM_MM * (LINE + 1.05) + 0.5;
+    static double heading(Type type, boolean answer) {
+        return answer ? 0 : LARGE * type.emMm * (type.line + 1.05) + 0.5;
     }
 
     @Override
     public Double words(Block.Words words) {
         double size = answer ? LARGE : FINE;
-        return text(words.text(), WIDTH_MM, size) + (answer ? 0.8 : 0.7) * size * EM_MM;
+        return text(words.text(), WIDTH_MM, size) + (answer ? 0.8 : 0.7) * size * type.emMm;
     }
 
     @Override
     public Double points(Block.Points points) {
         double columns = points.points().size() < COLUMNS ? 1 : COLUMNS;
-        double width = (WIDTH_MM - (1.15 + 2.2 * (columns - 1)) * FINE * EM_MM) / columns;
+        double width = (WIDTH_MM - (1.15 * columns + 2.2 * (columns - 1)) * FINE * type.emMm) / columns;
         double[] heights = points.points().stream()
-                .mapToDouble(point -> text(point, width, FINE) + 0.24 * FINE * EM_MM)
+                .mapToDouble(point -> text(point, width, FINE) + 0.24 * FINE * type.emMm)
                 .toArray();
-        return (columns == 1 ? Arrays.stream(heights).sum() : balanced(heights)) + 0.6 * EM_MM;
+        return (columns == 1 ? Arrays.stream(heights).sum() : balanced(heights)) + 0.6 * type.emMm;
     }
 
     /** The higher of two columns, each as low as can be without breaking a point. */
@@ -122,7 +149,7 @@ final class Paper implements Block.Kinds<Double> {
 
     @Override
     public Double figures(Block.KeyFigures figures) {
-        double width = (WIDTH_MM + 1.6) / Math.max(1, figures.figures().size()) - 1.6 - EM_MM;
+        double width = (WIDTH_MM + 1.6) / Math.max(1, figures.figures().size()) - 1.6 - type.emMm;
         return figures.figures().stream()
                         .mapToDouble(figure -> text(figure.value(), width / BOLD, 1.3)
                                 + text(figure.range(), width / BOLD, 1)
@@ -130,13 +157,13 @@ final class Paper implements Block.Kinds<Double> {
                                 + text(figure.beside(), width, 0.88))
                         .max()
                         .orElse(0)
-                + 1.2 * EM_MM;
+                + 1.2 * type.emMm;
     }
 
     @Override
     public Double table(Table table) {
-        double line = 0.9 * EM_MM * LINE;
-        double row = line + 0.2 * 0.9 * EM_MM + 0.27;
+        double line = 0.9 * type.emMm * type.line;
+        double row = line + 0.2 * 0.9 * type.emMm + 0.27;
         int head = table.columns().stream()
                 .map(Column::header)
                 .mapToInt(header -> header.split("\n", -1).length)
@@ -146,7 +173,7 @@ final class Paper implements Block.Kinds<Double> {
                 + table.rows().size()
                 + table.totals().size()
                 + (table.caption().isEmpty() ? 0 : 1);
-        return head * line + rows * row + 0.5 * EM_MM;
+        return head * line + rows * row + 0.5 * type.emMm;
     }
 
     @Override
@@ -159,13 +186,13 @@ final class Paper implements Block.Kinds<Double> {
         return drawn ? plan.draw().get().height() / RoofSheet.PIXELS_PER_MM : 0.0;
     }
 
-    private static double text(String text, double widthMm, double size) {
-        return text.isEmpty() ? 0 : lines(text, widthMm, size) * size * EM_MM * LINE;
+    private double text(String text, double widthMm, double size) {
+        return text.isEmpty() ? 0 : lines(text, widthMm, size) * size * type.emMm * type.line;
     }
 
     /** Lines of a paragraph, broken between words. */
-    private static int lines(String text, double widthMm, double size) {
-        double fits = Math.max(4, widthMm / (size * EM_MM));
+    private int lines(String text, double widthMm, double size) {
+        double fits = Math.max(4, widthMm / (size * type.emMm));
         int lines = 1;
         double used = 0;
         for (String word : List.of(text.strip().split("\\s+", -1))) {

@@ -223,6 +223,11 @@ final class Browser {
                     "{\"width\":" + pixels + ",\"height\":1000,\"deviceScaleFactor\":1,\"mobile\":false}");
         }
 
+        /** Styles it as on paper, or again as in a window. */
+        void paper(boolean printed) throws Exception {
+            call(session, "Emulation.setEmulatedMedia", "{\"media\":\"" + (printed ? "print" : "") + "\"}");
+        }
+
         /** The text that an expression gives; without quotes and backslashes. */
         String ask(String script) throws Exception {
             String quoted = script.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", " ");

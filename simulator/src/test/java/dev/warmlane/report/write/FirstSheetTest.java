@@ -32,6 +32,29 @@ class FirstSheetTest {
         assertThat(secondSheet(overfull)).contains("no. 399<", "that is early", "that is late");
     }
 
+    @Test
+    void isSetTighterBeforeWhatHoldsFirmerGoes() {
+        Report roomy = InventedSheets.firm(20);
+        assertThat(headings(roomy)).containsExactly("Firm", "Loose");
+        assertThat(isTight(roomy)).isFalse();
+
+        Report withoutTheLoose = InventedSheets.firm(120);
+        assertThat(headings(withoutTheLoose)).containsExactly("Firm");
+        assertThat(isTight(withoutTheLoose)).isFalse();
+
+        Report full = InventedSheets.firm(132);
+        assertThat(headings(full)).contains("Firm");
+        assertThat(isTight(full)).isTrue();
+
+        Report overfull = InventedSheets.firm(400);
+        assertThat(headings(overfull)).isEmpty();
+        assertThat(secondSheet(overfull)).contains("that is firm, no. 399<", "that is loose");
+    }
+
+    private static boolean isTight(Report report) {
+        return HtmlWriter.page(report).contains("<main class=\"sheet first tight\">");
+    }
+
     private static List<String> headings(Report report) {
         String page = HtmlWriter.page(report);
         return Pattern.compile("<h2>(.*?)</h2>")

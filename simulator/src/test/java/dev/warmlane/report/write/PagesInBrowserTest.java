@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import dev.warmlane.report.ForecastReport;
+import dev.warmlane.report.Place;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
@@ -77,23 +78,45 @@ class PagesInBrowserTest {
 
     private static final int[] WINDOWS = {1400, 800, 390};
 
-    /** Parts of the page that reach out of it to the right or are cut, save those that scroll and show that they do. */
+    /**
+     * Parts of the page that reach out of it to the right or are cut, save those that scroll and say so in words; and
+     * tables that say so and do not scroll.
+     */
     private static final String CUT = """
             (() => {
               const wide = document.documentElement.clientWidth;
               const all = [...document.querySelectorAll('body *:not(svg *)')];
               const named = e => e.tagName + ' ' + (e.getAttribute('class') || '');
-              const shows = e => getComputedStyle(e).backgroundImage.includes('gradient')
-                || getComputedStyle(e, '::after').content.includes('sideways');
+              const saying = (e, where) => getComputedStyle(e, where).content.includes('sideways');
+              const slide = e => e.querySelector('.slide');
+              const tells = e => saying(slide(e), '::before')
+                && parseFloat(getComputedStyle(slide(e), '::before').paddingBottom) > 8;
+              const shows = e => slide(e) ? tells(e) : saying(e, '::after');
+              const idle = all.filter(e => e.classList.contains('scrolls') && slide(e) && tells(e)
+                  && e.scrollWidth <= e.clientWidth).map(e => 'says that it slides: ' + named(e));
               const out = all.filter(e => !e.closest('.scrolls') && e.getBoundingClientRect().right > wide + 0.5)
                 .map(e => 'out of the page: ' + named(e));
               const cut = all.filter(e => !e.closest('svg') && e.scrollWidth > e.clientWidth + 1
                   && getComputedStyle(e).display !== 'inline' && !e.closest('table')
                   && !(e.classList.contains('scrolls') && shows(e)))
                 .map(e => 'cut: ' + named(e));
+              const thin = all.filter(e => wide < 660 && e.matches('header div') && e.clientWidth < 0.8 * wide)
+                .map(e => 'no room for its words: ' + named(e));
               const beyond = document.documentElement.scrollWidth - wide;
-              return out.concat(cut).concat(beyond > 0 ? ['page too wide by ' + beyond] : []).slice(0, 5).join('; ');
+              return out.concat(cut).concat(idle).concat(thin).concat(beyond > 0 ? ['page too wide by ' + beyond] : []).slice(0, 5).join('; ');
             })()""";
+
+    /** What of the hints to slide is left on paper. */
+    private static final String HINTS_ON_PAPER = """
+            [...document.querySelectorAll('.scrolls, .slide')].flatMap(e => ['::before', '::after']
+              .map(where => getComputedStyle(e, where).content)).filter(words => words.includes('sideways')).join('; ')""";
+
+    /** The headings of the first sheet. */
+    private static final String FIRST_HEADINGS =
+            "[...document.querySelectorAll('main h2')].map(e => e.textContent).join('; ')";
+
+    /** What an owner asks first; the reports that tell of it have it on the first sheet, however full that is. */
+    private static final String MONEY = "Money over the years";
 
     @TempDir
     private static Path folder;
@@ -126,6 +149,9 @@ class PagesInBrowserTest {
                 String name = one.getKey();
                 findings(tab, name, HtmlWriter.page(one.getValue()))
                         .forEach(finding -> wrong.add(name + ": " + finding));
+                if (hasMoney(one.getValue()) && !tab.ask(FIRST_HEADINGS).contains(MONEY)) {
+                    wrong.add(name + ": its money is not on the first sheet");
+                }
             }
             return "done";
         }));
@@ -152,10 +178,22 @@ class PagesInBrowserTest {
         }
         opened.complaints().forEach(complaint -> wrong.add("console: " + complaint));
         opened.requests().forEach(request -> wrong.add("asks for " + request));
+        opened.paper(true);
+        String hints = opened.ask(HINTS_ON_PAPER);
+        opened.paper(false);
+        if (!hints.isEmpty()) {
+            wrong.add("on paper: " + hints);
+        }
         opened.ask("(() => { document.querySelector('.second h1').style.color = '" + MARK + "'; return 'done'; })()");
         wrong.addAll(onPaper(name + "-a4", opened.print(8.27, 11.69)));
         wrong.addAll(onPaper(name + "-letter", opened.print(8.5, 11)));
         return wrong;
+    }
+
+    private static boolean hasMoney(Report report) {
+        return report.sections().stream()
+                .anyMatch(section -> section.heading().equals(MONEY)
+                        && !section.at(Place.FIRST_SHEET).isEmpty());
     }
 
     private static List<String> onPaper(String name, Pdf pdf) throws Exception {
