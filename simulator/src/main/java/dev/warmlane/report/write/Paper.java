@@ -128,7 +128,7 @@ final class Paper implements Block.Kinds<Double> {
     @Override
     public Double points(Block.Points points) {
         double columns = points.points().size() < COLUMNS ? 1 : COLUMNS;
-        double width = (WIDTH_MM - (1.15 * columns + 2.2 * (columns - 1)) * FINE * type.emMm) / columns;
+        double width = (WIDTH_MM - (1.6 * columns + 2.2 * (columns - 1)) * FINE * type.emMm) / columns;
         double[] heights = points.points().stream()
                 .mapToDouble(point -> text(point, width, FINE) + 0.24 * FINE * type.emMm)
                 .toArray();
