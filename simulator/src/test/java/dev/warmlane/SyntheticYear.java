@@ -15,6 +15,7 @@ public final class SyntheticYear {
 
     private final Site site;
     private boolean sunny = true;
+    private boolean overcast;
     private double pressureKpa = 101.325;
     private IntToDoubleFunction airC = hour -> 20;
     private IntToDoubleFunction dewPointC = hour -> 10;
@@ -31,6 +32,12 @@ public final class SyntheticYear {
 
     public SyntheticYear sunless() {
         sunny = false;
+        return this;
+    }
+
+    /** No beam, and the light of an even sky instead: 400 cos z. */
+    public SyntheticYear overcast() {
+        overcast = true;
         return this;
     }
 
@@ -59,10 +66,11 @@ public final class SyntheticYear {
         int[] years = new int[HourOfYear.HOURS];
         Arrays.fill(years, 2001);
         SunPath sun = SunPath.ofHourlyMeans(site, years, 0.5);
-        double[] direct = filled(hour -> sunny && sun.isUp(hour)
+        double[] direct = filled(hour -> sunny && !overcast && sun.isUp(hour)
                 ? sun.upFraction(hour) * 950 * Math.exp(-0.1 / Math.max(0.02, sun.cosZenith(hour)))
                 : 0);
-        double[] diffuse = filled(hour -> direct[hour] / 8);
+        double[] diffuse = filled(hour ->
+                overcast && sun.isUp(hour) ? sun.upFraction(hour) * 400 * sun.cosZenith(hour) : direct[hour] / 8);
         double[] air = filled(airC);
         double[] dew = filled(dewPointC);
         return UncheckedYear.of(WeatherYear.builder(site, "made for a test", sun)

@@ -111,7 +111,7 @@ public record CollectorArray(
 
     /**
      * Flat roof that it takes, m²: mats their area; racks their rows and the ways between them, the rows all of one
-     * length, area / (rows · chord); on a pitched roof nothing. It grows in proportion to the area: with more of it racks
+     * length, area / (rows · chord), tents with two chords to a row; on a pitched roof nothing. It grows in proportion to the area: with more of it racks
      * have longer rows, not more of them.
      */
     public double flatRoofTakenM2() {
@@ -119,8 +119,8 @@ public record CollectorArray(
     }
 
     private double takenByRows(Mounting.OpenRack racks) {
-        double rowLength = areaM2 / (racks.rows() * racks.chordM());
-        return rowLength * ((racks.rows() - 1) * racks.pitchM() + racks.rack().runM());
+        double rowLength = areaM2 / (racks.rows() * racks.collectorPerRowM());
+        return rowLength * ((racks.rows() - 1) * racks.pitchM() + racks.layout().coveredM());
     }
 
     /**

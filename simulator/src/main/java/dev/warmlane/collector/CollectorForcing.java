@@ -131,7 +131,7 @@ public final class CollectorForcing {
     /** A share of an array that sees the same things. */
     record Part(double weight, Exposure exposure) {}
 
-    /** The parts of an array: one, or for racks in rows the first row and the rest. */
+    /** The parts of an array: one, or for racks in rows the first row and the rest, for tents of both sides. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
         double roughness = array.model()
                 .match(
@@ -143,16 +143,20 @@ public final class CollectorForcing {
         return array.mounting()
                 .match(
                         flat -> List.of(new Part(1, exposures.flat(flat))),
-                        racks -> rows(racks, place -> exposures.rack(racks, place, collector)),
+                        racks -> sides(racks, exposures, collector),
                         pitched -> List.of(new Part(1, exposures.pitched(pitched))));
     }
 
-    private static List<Part> rows(Mounting.OpenRack racks, Function<RowPlace, Exposure> exposure) {
-        double single = 1.0 / racks.rows();
+    private static List<Part> sides(
+            Mounting.OpenRack racks, Exposures exposures, Function<Exposure, HourlyHeat> collector) {
+        List<Mounting.OpenRack> sides = racks.layout().tents() ? List.of(racks, racks.fromOtherSide()) : List.of(racks);
+        double single = 1.0 / (sides.size() * racks.rows());
         List<Part> parts = new ArrayList<>();
-        parts.add(new Part(single, exposure.apply(RowPlace.FIRST)));
-        if (racks.rows() > 1) {
-            parts.add(new Part(1 - single, exposure.apply(RowPlace.INTERIOR)));
+        for (Mounting.OpenRack side : sides) {
+            parts.add(new Part(single, exposures.rack(side, RowPlace.FIRST, collector)));
+            if (racks.rows() > 1) {
+                parts.add(new Part(1.0 / sides.size() - single, exposures.rack(side, RowPlace.INTERIOR, collector)));
+            }
         }
         return parts;
     }

@@ -83,7 +83,9 @@ final class Exposures {
         double backSky = rows.backSkyView(place);
         double platePerK = 4 * plate / (RoofUnderRacks.PLATE_C + Constants.KELVIN);
         double background = frontSky / plane.skyView();
-        double neighbour = rows.neighbourView(place);
+        double before = rows.frontNeighbourView(place);
+        double behind = rows.backNeighbourView(place);
+        boolean tents = rows.tents();
         double sky = incidence.skyDiffuse(rack.tiltDeg());
         double ground = incidence.groundReflected(rack.tiltDeg());
         for (int hour = 0; hour < weather.hours(); hour++) {
@@ -96,9 +98,9 @@ final class Exposures {
             exposure.irradiance[hour] = straight + diffuse + roof.lightOnFront;
             exposure.modifiedFront[hour] =
                     incidence.beam(angle) * straight + sky * diffuse + ground * roof.lightOnFront;
-            exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront + neighbour * plate;
-            double longWaveBehind = backSky * longWave + roof.longWaveOnBack + neighbour * plate;
-            double beamBehind = lit * light.beamOnBackWm2(hour);
+            exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront + before * plate;
+            double longWaveBehind = backSky * longWave + roof.longWaveOnBack + behind * plate;
+            double beamBehind = tents ? 0 : lit * light.beamOnBackWm2(hour);
             double skyBehind = backSky * weather.diffuseHorizontalWm2(hour);
             if (open) {
                 // a back that looks down on the roof takes its light as a front of the same tilt takes the sky's
@@ -115,14 +117,17 @@ final class Exposures {
                         longWaveBehind);
             }
             double backPerK = open ? 1 : exposure.closed.facePerK[hour];
+            // rows look at each other's other face, tents at the same
+            double beforePerK = tents ? 1 : backPerK;
+            double behindPerK = tents ? backPerK : 1;
             // about plates of 30 °C first, which finds the dry plate to a few kelvin; then about that
             exposure.dry.set(
                     hour,
                     RoofUnderRacks.PLATE_C,
                     0,
                     0,
-                    roof.frontPerK + neighbour * backPerK * platePerK,
-                    roof.backPerK + neighbour * platePerK);
+                    roof.frontPerK + before * beforePerK * platePerK,
+                    roof.backPerK + behind * behindPerK * platePerK);
             double dryC = dry.stagnationC(hour);
             double backC = open ? dryC : exposure.closed.faceC(hour, dryC);
             double runningOnFront = roof.longWaveOnFront;
@@ -130,13 +135,15 @@ final class Exposures {
             roof.withPlates(dryC, backC, backPerK);
             double front = Constants.blackBody(dryC);
             double back = Constants.blackBody(backC);
+            double frontRise = 4 * front / (dryC + Constants.KELVIN);
+            double backRise = backPerK * 4 * back / (backC + Constants.KELVIN);
             exposure.dry.set(
                     hour,
                     dryC,
-                    roof.longWaveOnFront - runningOnFront + neighbour * (back - plate),
-                    roof.longWaveOnBack - runningOnBack + neighbour * (front - plate),
-                    roof.frontPerK + neighbour * backPerK * 4 * back / (backC + Constants.KELVIN),
-                    roof.backPerK + neighbour * 4 * front / (dryC + Constants.KELVIN));
+                    roof.longWaveOnFront - runningOnFront + before * ((tents ? front : back) - plate),
+                    roof.longWaveOnBack - runningOnBack + behind * ((tents ? back : front) - plate),
+                    roof.frontPerK + before * (tents ? frontRise : backRise),
+                    roof.backPerK + behind * (tents ? backRise : frontRise));
         }
         return exposure;
     }

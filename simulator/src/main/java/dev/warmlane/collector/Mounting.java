@@ -68,7 +68,9 @@ public sealed interface Mounting {
     }
 
     /**
-     * Racks standing on a flat roof in parallel rows. Front and back meet the wind, the sky and the roof strips below.
+     * Racks standing on a flat roof in parallel rows. Front and back meet the wind, the sky and the roof strips below. Tents
+     * are two of them back to back, see {@link RackRows}: behind both the air goes through as it goes behind a rack, and there
+     * is no sky and no sun.
      *
      * @param layout the racks and how their rows stand; for more than one row at most 40 chords apart, beyond which rows
      *     no longer feel each other
@@ -106,7 +108,7 @@ public sealed interface Mounting {
             INNER_WIND.check(innerWind);
             windRun.check(layout.rack());
             double widest = layout.rows() == 1 ? PITCH.highest() : MOST_PITCH_CHORDS * layout.chordM();
-            PITCH.from(layout.runM()).upTo(widest).check(layout.pitchM());
+            PITCH.from(layout.coveredM()).upTo(widest).check(layout.pitchM());
         }
 
         /** A rack with an open back whose film is that of its own chord. */
@@ -156,6 +158,11 @@ public sealed interface Mounting {
             return rack().chordM();
         }
 
+        /** Length of the collectors of a row up their slopes, m: a chord, or two of a tent. */
+        public double collectorPerRowM() {
+            return layout.tents() ? 2 * chordM() : chordM();
+        }
+
         /** Height of the lower edge above the roof, m. */
         public double clearanceM() {
             return rack().clearanceM();
@@ -185,7 +192,13 @@ public sealed interface Mounting {
          */
         public OpenRack withClearanceM(double value) {
             Rack moved = rack().withClearanceM(value);
-            return new OpenRack(new RackRows(moved, pitchM(), rows()), back, windRun.within(moved), innerWind);
+            return new OpenRack(
+                    new RackRows(moved, pitchM(), rows(), layout.tents()), back, windRun.within(moved), innerWind);
+        }
+
+        /** The same tents seen from their other side. */
+        public OpenRack fromOtherSide() {
+            return new OpenRack(layout.fromOtherSide(), back, windRun, innerWind);
         }
 
         /** The same rack with another back. */

@@ -1,7 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RackRows;
-import dev.warmlane.irradiance.RoofStrips;
+import dev.warmlane.irradiance.RoofPieces;
 import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
 import dev.warmlane.physics.Constants;
@@ -39,7 +39,7 @@ final class RoofUnderRacks {
     private final FaceFilm film;
     private final HourlyWeather weather;
     private final RowShading shading;
-    private final RoofStrips strips;
+    private final RoofPieces strips;
     private final int count;
     private final double[] lit;
     private final double[] sky;
@@ -70,7 +70,7 @@ final class RoofUnderRacks {
         this.film = around.filmOfRoof(windShare);
         this.weather = around.weather();
         this.shading = shading;
-        this.strips = RoofStrips.below(rows, place);
+        this.strips = RoofPieces.around(rows, place);
         this.count = strips.count();
         this.lit = new double[count];
         this.sky = new double[count];

@@ -56,4 +56,9 @@ public record Rack(double tiltDeg, double azimuthDeg, double chordM, double clea
     public Rack withClearanceM(double value) {
         return new Rack(tiltDeg, azimuthDeg, chordM, value);
     }
+
+    /** The same rack facing the other way. */
+    public Rack turned() {
+        return new Rack(tiltDeg, (azimuthDeg + 180) % 360, chordM, clearanceM);
+    }
 }

@@ -10,12 +10,18 @@ import dev.warmlane.units.Range;
  * to 180 (the horizon behind them). The sun shines on the front up to a profile angle of 180 - tilt, beyond it on the
  * back.
  *
- * @param rack one of the equal racks
- * @param pitchM distance from row to row, m, at least the run of a plate on the roof, so that rows do not stand over each
+ * <p>A row may be a tent: two equal plates back to back, which meet at the ridge. Seen from one of its two sides the sky, the
+ * sun and the shade are those of single plates at the same pitch, since the upper edges are where they were; what is
+ * below the sky is the roof between the tents and the side of the next one, and behind the plate lie nothing but the other
+ * plate and the roof that both cover. What passes below lower edges is left out.
+ *
+ * @param rack one of the equal racks; of tents one that faces one of the two ways
+ * @param pitchM distance from row to row, m, at least the run of a row on the roof, so that rows do not stand over each
  *     other; infinite for a row alone, where it means nothing
  * @param rows how many rows
+ * @param tents whether a row is two plates back to back
  */
-public record RackRows(Rack rack, double pitchM, int rows) {
+public record RackRows(Rack rack, double pitchM, int rows, boolean tents) {
 
     /** Range of {@link #rows}. */
     public static final Range ROWS = Range.number("number of rows", 1, 1000);
@@ -23,15 +29,36 @@ public record RackRows(Rack rack, double pitchM, int rows) {
     /** Checks rows and pitch. */
     public RackRows {
         ROWS.check(rows);
-        double run = rack.runM();
+        double run = coveredM(rack, tents);
         if (!(pitchM >= run && pitchM > 0)) {
-            throw new IllegalArgumentException("row pitch must be at least the run of a plate on the roof, "
+            throw new IllegalArgumentException("row pitch must be at least the run of a "
+                    + (tents ? "tent" : "plate") + " on the roof, "
                     + run + " m for a chord of " + rack.chordM() + " m at " + rack.tiltDeg() + " degrees, was " + pitchM
                     + " m: widen the pitch or steepen the tilt");
         }
         if (rows > 1 && Double.isInfinite(pitchM)) {
             throw new IllegalArgumentException("row pitch must be finite where there is more than one row");
         }
+    }
+
+    /** Rows of single plates. */
+    public RackRows(Rack rack, double pitchM, int rows) {
+        this(rack, pitchM, rows, false);
+    }
+
+    /** How far a row reaches over the roof, m: a plate, or both of a tent. */
+    public static double coveredM(Rack rack, boolean tents) {
+        return tents ? 2 * rack.runM() : rack.runM();
+    }
+
+    /** How far a row reaches over the roof, m. */
+    public double coveredM() {
+        return coveredM(rack, tents);
+    }
+
+    /** The same tents seen from their other side. */
+    public RackRows fromOtherSide() {
+        return new RackRows(rack.turned(), pitchM, rows, tents);
     }
 
     /**
@@ -104,24 +131,33 @@ public record RackRows(Rack rack, double pitchM, int rows) {
         return alone(place) ? plane().skyView() : narrowView();
     }
 
-    /** View factor from the front to the roof. */
+    /** View factor from the front to the roof; of a tent among others to the roof between them. */
     public double frontRoofView(RowPlace place) {
-        return alone(place) ? 1 - plane().skyView() : wideView();
+        return alone(place) ? 1 - plane().skyView() : tents ? valleyView() : wideView();
     }
 
     /** View factor from the back to the sky. */
     public double backSkyView(RowPlace place) {
-        return alone(place) ? 1 - plane().skyView() : wideView();
+        return tents ? 0 : alone(place) ? 1 - plane().skyView() : wideView();
     }
 
-    /** View factor from the back to the roof. */
+    /** View factor from the back to the roof; of a tent to what it covers. */
     public double backRoofView(RowPlace place) {
-        return alone(place) ? plane().skyView() : narrowView();
+        return tents ? runM() / chordM() : alone(place) ? plane().skyView() : narrowView();
     }
 
-    /** View factor from the front to the back of the row before it, and equally from a back to the front behind it. */
-    public double neighbourView(RowPlace place) {
-        return alone(place) ? 0 : (shortDiagonal() + longDiagonal() - 2 * pitchM) / (2 * chordM());
+    /** View factor from the front to the row before it: its back, or the near side of a tent. */
+    public double frontNeighbourView(RowPlace place) {
+        return alone(place) ? 0 : tents ? 1 - narrowView() - valleyView() : neighbourView();
+    }
+
+    /** View factor from the back to the front of the row behind it, or to the other back of a tent. */
+    public double backNeighbourView(RowPlace place) {
+        return tents ? 1 - runM() / chordM() : alone(place) ? 0 : neighbourView();
+    }
+
+    private double neighbourView() {
+        return (shortDiagonal() + longDiagonal() - 2 * pitchM) / (2 * chordM());
     }
 
     private boolean alone(RowPlace place) {
@@ -136,6 +172,11 @@ public record RackRows(Rack rack, double pitchM, int rows) {
     /** Crossed strings over the triangle of plate, gap between lower edges and the long diagonal. */
     private double wideView() {
         return (chordM() + pitchM - longDiagonal()) / (2 * chordM());
+    }
+
+    /** Crossed strings over the triangle of a tent's side, the roof up to the next tent and the short diagonal. */
+    private double valleyView() {
+        return (chordM() + pitchM - 2 * runM() - shortDiagonal()) / (2 * chordM());
     }
 
     /** From a lower edge to the upper edge of the row before it. */

@@ -17,7 +17,7 @@ import java.util.stream.DoubleStream;
  * that lie almost flat, and there for light within 0.3 degrees of the horizon, which no shadow limits, darkness is
  * spread evenly over the pitch: an error below 1.3e-5, the weight of that light.
  */
-public final class RoofStrips {
+public final class RoofStrips implements RoofPieces {
 
     /** How far the roof around a row alone is cut into strips, in chords before it and behind it. */
     public static final double REACH_CHORDS = 6;
@@ -72,7 +72,7 @@ public final class RoofStrips {
         return new RoofStrips(rows, place, fineness);
     }
 
-    /** How many strips. */
+    @Override
     public int count() {
         return skyView.length;
     }
@@ -87,37 +87,32 @@ public final class RoofStrips {
         return strip < shadow.strips() ? shadow.stripM(strip) : Double.POSITIVE_INFINITY;
     }
 
-    /** View factor from a strip to the sky. */
+    @Override
     public double skyView(int strip) {
         return skyView[strip];
     }
 
-    /** View factor from a strip to the fronts of all rows. */
+    @Override
     public double viewOfFront(int strip) {
         return viewOfFront[strip];
     }
 
-    /** View factor from a strip to the backs of all rows. */
+    @Override
     public double viewOfBack(int strip) {
         return viewOfBack[strip];
     }
 
-    /** View factor from the front of a plate to a strip, all its repetitions together. */
+    @Override
     public double frontView(int strip) {
         return frontView[strip];
     }
 
-    /** View factor from the back of a plate to a strip, all its repetitions together. */
+    @Override
     public double backView(int strip) {
         return backView[strip];
     }
 
-    /**
-     * Finds the share of each strip that the sun reaches, 0 to 1. Allocates nothing.
-     *
-     * @param profileDeg profile angle of the sun, degrees, 0 to 180
-     * @param lit filled with the shares; at least {@link #count()} long
-     */
+    @Override
     public void litShares(double profileDeg, double[] lit) {
         double profile = Math.toRadians(profileDeg);
         double height = Math.max(1 / HORIZON_SLANT, Math.sin(profile));

@@ -19,7 +19,11 @@ final class MountingWords {
     }
 
     private static String racks(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
-        return "tilt " + angle(numbers, racks.tiltDeg()) + ", facing " + angle(numbers, racks.azimuthDeg())
+        return (racks.tents() ? "tents of two racks back to back, " : "")
+                + "tilt " + angle(numbers, racks.tiltDeg()) + ", facing " + angle(numbers, racks.azimuthDeg())
+                + (racks.tents()
+                        ? " and " + angle(numbers, racks.rack().turned().azimuthDeg())
+                        : "")
                 + " from north, " + numbers.show(Measure.LENGTH, racks.chordM()) + " up the slope, "
                 + numbers.show(Measure.LENGTH, racks.clearanceM()) + " above the roof, back "
                 + (racks.back().open()
@@ -46,7 +50,8 @@ final class MountingWords {
     private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {
         return racks.spacing()
                 .match(
-                        fixed -> "a row every " + numbers.show(Measure.LENGTH, fixed.pitchM()),
+                        fixed -> (racks.tents() ? "a ridge every " : "a row every ")
+                                + numbers.show(Measure.LENGTH, fixed.pitchM()),
                         unshaded -> unshaded(numbers, study, unshaded));
     }
 

@@ -10,6 +10,11 @@ public sealed interface Laying {
     /** One answer for each kind. */
     <T> T match(Function<Mats, T> mats, Function<Racks, T> racks);
 
+    /** Rows of banks in a row: one, or the two sides of a tent, whose banks are laid together or not at all. */
+    default int sides() {
+        return match(mats -> 1, racks -> racks.tents ? 2 : 1);
+    }
+
     /** Mats that lie on it, their tubes one way or the other. */
     record Mats() implements Laying {
         @Override
@@ -19,14 +24,16 @@ public sealed interface Laying {
     }
 
     /**
-     * Racks in rows, all at the same distance, on which panels stand with their length up the slope.
+     * Racks in rows, all at the same distance, on which panels stand with their length up the slope; or tents, each of two
+     * such racks back to back.
      *
      * @param tiltDeg tilt of the racks, degrees
-     * @param facingDeg where their fronts face, degrees clockwise from north
+     * @param facingDeg where their fronts face, degrees clockwise from north; of tents one of the two ways
      * @param chordM length of a panel up the slope, m
-     * @param pitchM distance from row to row, m
+     * @param pitchM distance from row to row, of tents from ridge to ridge, m
+     * @param tents whether a row is two racks back to back
      */
-    record Racks(double tiltDeg, double facingDeg, double chordM, double pitchM) implements Laying {
+    record Racks(double tiltDeg, double facingDeg, double chordM, double pitchM, boolean tents) implements Laying {
 
         private static final Range TILT = Range.of("tilt of the racks", Dimension.TILT, 0, 90);
         private static final Range PITCH = Range.of("rack row pitch", Dimension.LENGTH, 0.05, 1000);
@@ -39,9 +46,19 @@ public sealed interface Laying {
             PITCH.check(pitchM);
         }
 
+        /** Rows of single racks. */
+        public Racks(double tiltDeg, double facingDeg, double chordM, double pitchM) {
+            this(tiltDeg, facingDeg, chordM, pitchM, false);
+        }
+
+        /** The same rows at another distance, m. */
+        public Racks withPitchM(double value) {
+            return new Racks(tiltDeg, facingDeg, chordM, value, tents);
+        }
+
         /** Roof that a row takes, from front to back, with the headers of its panels, m. */
         public double depthM(PanelRules rules) {
-            return (chordM + rules.headersM()) * Math.cos(Math.toRadians(tiltDeg));
+            return sides() * (chordM + rules.headersM()) * Math.cos(Math.toRadians(tiltDeg));
         }
 
         /** Whether the rows leave the way between them that the rules ask for. */

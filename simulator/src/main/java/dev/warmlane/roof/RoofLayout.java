@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -118,9 +119,10 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
         List<Row> rows = laying.match(
                 mats -> MatRows.best(area, rules, even), racks -> RackLines.best(area, rules, racks, even));
         double foreshortening = laying.match(mats -> 1.0, racks -> Math.cos(Math.toRadians(racks.tiltDeg())));
+        int sides = laying.sides();
         List<Bank> banks = new ArrayList<>();
         for (int row = 0; row < rows.size(); row++) {
-            banks.addAll(rows.get(row).drawn(row + 1, frame, rules, foreshortening));
+            banks.addAll(rows.get(row).drawn(sides * row + 1, frame, rules, foreshortening, sides));
         }
         return new SurfaceLayout(surface, alongDeg, banks);
     }
@@ -134,11 +136,16 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
 
     /** The fewest of its banks that have an area, the last of them no larger than it takes; nothing where all are less. */
     private Optional<RoofLayout> fewest(double wantedM2) {
-        record Place(SurfaceLayout on, Bank bank) {}
+        record Place(SurfaceLayout on, List<Bank> banks) {
+            double areaM2() {
+                return banks.get(0).areaM2();
+            }
+        }
+        int sides = laying.sides();
         List<Place> largestFirst = surfaces.stream()
-                .flatMap(on -> on.banks().stream().map(bank -> new Place(on, bank)))
-                .sorted(Comparator.comparingDouble((Place place) -> place.bank.areaM2())
-                        .reversed())
+                .flatMap(on -> IntStream.range(0, on.banks().size() / sides)
+                        .mapToObj(i -> new Place(on, on.banks().subList(i * sides, (i + 1) * sides))))
+                .sorted(Comparator.comparingDouble(Place::areaM2).reversed())
                 .toList();
         IdentityHashMap<Bank, Bank> taken = new IdentityHashMap<>();
         double area = 0;
@@ -146,11 +153,15 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
             if (area >= wantedM2 - ROUNDING_M2) {
                 break;
             }
+            Bank first = place.banks.get(0);
             double missing = wantedM2 - area - ROUNDING_M2;
-            int panels = (int) Math.max(1, Math.ceil(missing / place.bank.panelAreaM2()));
-            Bank bank = place.on.cut(place.bank, panels);
-            taken.put(place.bank, bank);
-            area += bank.areaM2();
+            int panels = (int) Math.max(1, Math.ceil(missing / (sides * first.panelAreaM2())));
+            int laid = place.on.cut(first, panels).panels();
+            for (Bank bank : place.banks) {
+                Bank cut = bank.withPanels(laid);
+                taken.put(bank, cut);
+                area += cut.areaM2();
+            }
         }
         if (area < wantedM2 - ROUNDING_M2) {
             return Optional.empty();
@@ -181,6 +192,11 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
     /** Number of rows of banks, over all surfaces. */
     public int rows() {
         return surfaces.stream().mapToInt(SurfaceLayout::rows).sum();
+    }
+
+    /** Rows one behind the other, on the surface that has most of them; a tent is one. 1 where nothing is laid. */
+    public int rowsDeep() {
+        return surfaces.stream().mapToInt(SurfaceLayout::rows).max().orElse(laying.sides()) / laying.sides();
     }
 
     /** Length of all headers, two to each bank, m. */

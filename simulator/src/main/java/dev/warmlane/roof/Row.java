@@ -88,19 +88,30 @@ record Row(double from, double depthM, double panelLengthM, List<Start> banks) {
         return count == 0 ? Double.NEGATIVE_INFINITY : u;
     }
 
-    /** Its banks as they lie on the surface. */
-    List<Bank> drawn(int number, Frame frame, PanelRules rules, double foreshortening) {
-        double near = rules.headerM() * foreshortening / depthM;
-        double far = rules.farHeaderM() * foreshortening / depthM;
-        return banks.stream()
-                .map(bank -> new Bank(
-                        number,
-                        new Patch(frame.point(bank.u, from), frame.alongDeg(), bank.panels * rules.widthM(), depthM),
+    /**
+     * Its banks as they lie on the surface, both sides of a tent one after the other.
+     *
+     * @param number that of its first row of banks
+     * @param sides 1, or 2 for the sides of a tent, of which the far one stands mirrored
+     */
+    List<Bank> drawn(int number, Frame frame, PanelRules rules, double foreshortening, int sides) {
+        double deep = depthM / sides;
+        double near = rules.headerM() * foreshortening / deep;
+        double far = rules.farHeaderM() * foreshortening / deep;
+        List<Bank> drawn = new ArrayList<>();
+        for (Start bank : banks) {
+            for (int side = 0; side < sides; side++) {
+                RoofPoint corner = frame.point(bank.u, from + side * deep);
+                drawn.add(new Bank(
+                        number + side,
+                        new Patch(corner, frame.alongDeg(), bank.panels * rules.widthM(), deep),
                         bank.panels,
                         panelLengthM,
                         rules.widthM(),
-                        near,
-                        far))
-                .toList();
+                        side == 0 ? near : far,
+                        side == 0 ? far : near));
+            }
+        }
+        return drawn;
     }
 }

@@ -45,25 +45,29 @@ final class CollectorKeys {
     static final Key<MountingKind> MOUNTING = Key.required(
             "mounting",
             WordKinds.choice(MountingKind.class),
-            "flat on the flat roof, on racks standing on it, or lying on a pitched roof");
+            "flat on the flat roof, on racks standing on it, on tents of two racks back to back, or lying on a pitched roof;"
+                    + " what is said of racks holds for tents, and their pitch is from ridge to ridge");
     static final Key<Double> GAP =
             Key.assumed("gap", Mounting.USUAL_GAP, "mean gap between collector and roof, flat and pitched");
     static final Key<Double> TILT = Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
     static final Key<Double> AZIMUTH = Key.optional(
-            "azimuth", Plane.AZIMUTH, "direction the front faces, clockwise from north; 180 deg is south", WITH_TILT);
+            "azimuth",
+            Plane.AZIMUTH,
+            "direction the front faces, clockwise from north; 180 deg is south; of a tent one of its two sides",
+            WITH_TILT);
     static final Key<Double> CHORD =
             Key.optional("chord", Rack.CHORD, "length of a rack's collector up the slope", WITH_RACK);
     static final Key<Double> PITCH = Key.optional(
             "pitch",
             OpenRack.PITCH,
-            "distance from row to row on the roof, at least chord times cosine of tilt",
+            "distance from row to row on the roof, at least chord times cosine of tilt, for tents twice that",
             WITH_RACK);
     static final Key<Integer> ROWS =
             Key.optional("rows", Kinds.count(RackRows.ROWS), "number of rows", "required for racks without row_length");
     static final Key<Double> ROW_LENGTH = Key.optional(
             "row_length",
             ROW_LENGTHS,
-            "length of a row; rows is then area / (chord times row_length), rounded up",
+            "length of a row; rows is then area / (chord times row_length), or for tents half that, rounded up",
             "required for racks without rows");
     static final Key<Double> CLEARANCE =
             Key.optional("clearance", Rack.CLEARANCE, "height of a rack's lower edge above the roof", WITH_RACK);
@@ -133,6 +137,11 @@ final class CollectorKeys {
     enum MountingKind {
         FLAT,
         RACK,
-        PITCHED
+        TENT,
+        PITCHED;
+
+        static MountingKind of(RackRows rows) {
+            return rows.tents() ? TENT : RACK;
+        }
     }
 }

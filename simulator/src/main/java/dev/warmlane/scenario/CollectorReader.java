@@ -78,7 +78,7 @@ final class CollectorReader {
         }
         return switch (kind) {
             case FLAT -> flat(s);
-            case RACK -> rack(s, area, fit, broken);
+            case RACK, TENT -> rack(s, area, fit, broken, kind == CollectorKeys.MountingKind.TENT);
             case PITCHED -> pitched(s);
         };
     }
@@ -103,7 +103,8 @@ final class CollectorReader {
         return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap));
     }
 
-    private static @Nullable Mounting rack(Section s, double area, Optional<DrawnCollectors.Fit> fit, boolean broken) {
+    private static @Nullable Mounting rack(
+            Section s, double area, Optional<DrawnCollectors.Fit> fit, boolean broken, boolean tents) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH);
         Rack rack = rack(s, CollectorKeys.CHORD, CollectorKeys.CLEARANCE);
@@ -111,11 +112,11 @@ final class CollectorReader {
         Mounting.Back back = back(s);
         int rows = broken && !s.has(CollectorKeys.ROWS) && !s.has(CollectorKeys.ROW_LENGTH)
                 ? 1
-                : rows(s, area, rack.chordM(), fit);
+                : rows(s, area, tents ? 2 * rack.chordM() : rack.chordM(), fit);
         double innerWind = innerWind(s, rows == 1);
-        checkPitch(s, CollectorKeys.PITCH, pitch, rack);
+        checkPitch(s, CollectorKeys.PITCH, pitch, rack, tents);
         Mounting.WindRun run = windRun(s, rack);
-        return s.build(() -> new Mounting.OpenRack(new RackRows(rack, pitch, rows), back, run, innerWind));
+        return s.build(() -> new Mounting.OpenRack(new RackRows(rack, pitch, rows, tents), back, run, innerWind));
     }
 
     /** One rack; a stand-in for what is missing makes a rack too. */
@@ -124,13 +125,15 @@ final class CollectorReader {
     }
 
     /** Refuses rows that stand over each other. */
-    static void checkPitch(Section s, Key<Double> key, double pitch, Rack rack) {
-        if (!s.hasFailed() && pitch < rack.runM()) {
+    static void checkPitch(Section s, Key<Double> key, double pitch, Rack rack, boolean tents) {
+        double covered = RackRows.coveredM(rack, tents);
+        if (!s.hasFailed() && pitch < covered) {
             s.error(
                     key,
                     "found " + key.kind().show(pitch) + ", but a row covers "
-                            + key.kind().show(Math.round(rack.runM() * 1000) / 1000.0)
-                            + " of roof; allowed: at least chord times the cosine of tilt");
+                            + key.kind().show(Math.round(covered * 1000) / 1000.0)
+                            + " of roof; allowed: at least " + (tents ? "twice " : "")
+                            + "chord times the cosine of tilt");
         }
     }
 
@@ -159,13 +162,13 @@ final class CollectorReader {
         return run;
     }
 
-    private static int rows(Section s, double area, double chord, Optional<DrawnCollectors.Fit> fit) {
+    private static int rows(Section s, double area, double slopes, Optional<DrawnCollectors.Fit> fit) {
         if (s.has(CollectorKeys.ROWS)) {
             s.refuse("not allowed with rows; give rows or row_length", CollectorKeys.ROW_LENGTH);
             return s.get(CollectorKeys.ROWS);
         }
         if (s.has(CollectorKeys.ROW_LENGTH)) {
-            return (int) Math.ceil(area / (chord * s.get(CollectorKeys.ROW_LENGTH)) - 1e-9);
+            return (int) Math.ceil(area / (slopes * s.get(CollectorKeys.ROW_LENGTH)) - 1e-9);
         }
         if (fit.isPresent() && !s.hasFailed()) {
             return s.get(CollectorKeys.ROWS, fit.get().rows(area), "as they stand on the drawn roof");

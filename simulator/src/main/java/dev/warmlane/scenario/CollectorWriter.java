@@ -34,7 +34,7 @@ final class CollectorWriter {
         return mounting.match(
                 flat -> out.key(CollectorKeys.MOUNTING, MountingKind.FLAT).key(CollectorKeys.GAP, flat.gapM()),
                 rack -> {
-                    out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
+                    out.key(CollectorKeys.MOUNTING, MountingKind.of(rack.layout()))
                             .key(CollectorKeys.TILT, rack.tiltDeg())
                             .key(CollectorKeys.AZIMUTH, rack.azimuthDeg())
                             .key(CollectorKeys.CHORD, rack.chordM())

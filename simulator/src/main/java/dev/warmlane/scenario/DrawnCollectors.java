@@ -6,7 +6,6 @@ import dev.warmlane.roof.PanelRules;
 import dev.warmlane.roof.RoofLayout;
 import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.roof.Surface;
-import dev.warmlane.roof.SurfaceLayout;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.UnitSystem;
 import java.util.HashMap;
@@ -68,7 +67,7 @@ final class DrawnCollectors {
         if (surfaces.isEmpty()) {
             s.error(
                     CollectorKeys.MOUNTING,
-                    "no surface of the drawn roof is for it: flat and rack ask for one of at most 5 deg, pitched for one"
+                    "no surface of the drawn roof is for it: flat, rack and tent ask for one of at most 5 deg, pitched for one"
                             + " with the tilt and azimuth of the collectors; draw it or mount them otherwise");
             return Optional.empty();
         }
@@ -82,7 +81,7 @@ final class DrawnCollectors {
                 return Optional.empty();
             }
         }
-        if (kind != CollectorKeys.MountingKind.RACK) {
+        if (kind == CollectorKeys.MountingKind.FLAT || kind == CollectorKeys.MountingKind.PITCHED) {
             return Optional.of(new Fit(surfaces, plan.rules(), new Laying.Mats(), units));
         }
         if (!isGiven(s, CollectorKeys.CHORD, CollectorKeys.PITCH)) {
@@ -93,7 +92,8 @@ final class DrawnCollectors {
                 s.get(CollectorKeys.TILT),
                 s.get(CollectorKeys.AZIMUTH),
                 s.get(CollectorKeys.CHORD),
-                s.get(CollectorKeys.PITCH));
+                s.get(CollectorKeys.PITCH),
+                kind == CollectorKeys.MountingKind.TENT);
         return leaves(s, CollectorKeys.PITCH, racks)
                 ? Optional.of(new Fit(surfaces, plan.rules(), racks, units))
                 : Optional.empty();
@@ -129,10 +129,10 @@ final class DrawnCollectors {
     }
 
     /** Refuses a pitch that does not leave the walkway of the layout between rows. */
-    boolean leaves(Section s, Key<Double> key, Rack rack, double pitchM) {
+    boolean leaves(Section s, Key<Double> key, Rack rack, double pitchM, boolean tents) {
         return plan == null
                 || s.hasFailed()
-                || leaves(s, key, new Laying.Racks(rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), pitchM));
+                || leaves(s, key, new Laying.Racks(rack.tiltDeg(), rack.azimuthDeg(), rack.chordM(), pitchM, tents));
     }
 
     private boolean leaves(Section s, Key<Double> key, Laying.Racks racks) {
@@ -189,10 +189,7 @@ final class DrawnCollectors {
         int rows(double areaM2) {
             RoofLayout layout = RoofLayout.ofArea(surfaces, rules, laying, areaM2)
                     .orElseGet(() -> RoofLayout.most(surfaces, rules, laying));
-            return layout.surfaces().stream()
-                    .mapToInt(SurfaceLayout::rows)
-                    .max()
-                    .orElse(1);
+            return layout.rowsDeep();
         }
 
         /** Area of a panel where all are alike; 0 where they are not. */

@@ -20,7 +20,7 @@ final class MountingKeys {
     static final Key<Double> PITCH = Key.optional(
             "pitch",
             Mounting.OpenRack.PITCH,
-            "distance from row to row on the roof, at least chord times cosine of tilt",
+            "distance from row to row on the roof, at least chord times cosine of tilt, for tents twice that",
             "from spacing; not with spacing");
     static final Key<SolarHoursKind.SolarHours> SPACING = Key.assumed(
             "spacing",

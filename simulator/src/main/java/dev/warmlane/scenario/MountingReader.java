@@ -57,7 +57,7 @@ final class MountingReader {
         }
         return switch (kind) {
             case FLAT -> flat(s, name);
-            case RACK -> racks(s, name, drawn);
+            case RACK, TENT -> racks(s, name, drawn, kind == CollectorKeys.MountingKind.TENT);
             case PITCHED -> pitched(s, name);
         };
     }
@@ -87,20 +87,21 @@ final class MountingReader {
                 new MountingOption.Pitched(name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap), area));
     }
 
-    private static @Nullable MountingOption racks(Section s, String name, DrawnCollectors drawn) {
+    private static @Nullable MountingOption racks(Section s, String name, DrawnCollectors drawn, boolean tents) {
         s.refuse("not allowed for racks, which have a clearance", CollectorKeys.GAP);
         s.refuse("allowed for pitched roofs only", CollectorKeys.SLOPE_LENGTH, MountingKeys.ROOF_AREA);
         Rack rack = CollectorReader.rack(s, MountingKeys.CHORD, MountingKeys.CLEARANCE);
         Mounting.Back back = CollectorReader.back(s);
         double innerWind = CollectorReader.innerWind(s, false);
-        RowSpacing spacing = spacing(s, rack, drawn);
+        RowSpacing spacing = spacing(s, rack, drawn, tents);
         drawn.askew(s);
         MountingOption.RoofSide along = s.get(MountingKeys.ROWS_ALONG);
         Mounting.WindRun run = CollectorReader.windRun(s, rack);
-        return s.build(() -> new MountingOption.Racks(name, rack, back, run, innerWind, spacing, along));
+        return s.build(
+                () -> new MountingOption.Racks(name, rack, back, run, innerWind, spacing, along).withTents(tents));
     }
 
-    private static RowSpacing spacing(Section s, Rack rack, DrawnCollectors drawn) {
+    private static RowSpacing spacing(Section s, Rack rack, DrawnCollectors drawn, boolean tents) {
         if (!s.has(MountingKeys.PITCH)) {
             SolarHoursKind.SolarHours hours = s.get(MountingKeys.SPACING);
             return new RowSpacing.Unshaded(
@@ -112,8 +113,8 @@ final class MountingReader {
         }
         s.refuse("not allowed with pitch; give pitch or spacing", MountingKeys.SPACING, MountingKeys.SPACING_DATE);
         double pitch = s.get(MountingKeys.PITCH);
-        CollectorReader.checkPitch(s, MountingKeys.PITCH, pitch, rack);
-        drawn.leaves(s, MountingKeys.PITCH, rack, pitch);
+        CollectorReader.checkPitch(s, MountingKeys.PITCH, pitch, rack, tents);
+        drawn.leaves(s, MountingKeys.PITCH, rack, pitch, tents);
         return new RowSpacing.FixedPitch(pitch);
     }
 

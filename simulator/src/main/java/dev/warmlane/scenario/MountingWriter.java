@@ -24,7 +24,7 @@ final class MountingWriter {
     }
 
     private static TomlText racks(TomlText out, MountingOption.Racks racks) {
-        out.key(CollectorKeys.MOUNTING, MountingKind.RACK)
+        out.key(CollectorKeys.MOUNTING, racks.tents() ? MountingKind.TENT : MountingKind.RACK)
                 .key(CollectorKeys.TILT, racks.tiltDeg())
                 .key(CollectorKeys.AZIMUTH, racks.azimuthDeg())
                 .key(MountingKeys.CHORD, racks.chordM())

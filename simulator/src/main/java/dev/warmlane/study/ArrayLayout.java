@@ -70,7 +70,12 @@ public record ArrayLayout(CollectorArray array, RoofLayout layout, boolean fits)
     public static Laying laying(Mounting mounting) {
         return mounting.match(
                 flat -> new Laying.Mats(),
-                racks -> new Laying.Racks(racks.tiltDeg(), racks.azimuthDeg(), racks.chordM(), racks.pitchM()),
+                racks -> new Laying.Racks(
+                        racks.tiltDeg(),
+                        racks.azimuthDeg(),
+                        racks.chordM(),
+                        racks.pitchM(),
+                        racks.layout().tents()),
                 pitched -> new Laying.Mats());
     }
 }

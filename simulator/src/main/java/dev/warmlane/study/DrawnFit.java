@@ -4,7 +4,6 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.roof.Laying;
-import dev.warmlane.roof.PanelRules;
 import dev.warmlane.roof.RoofLayout;
 import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.roof.Surface;
@@ -19,8 +18,6 @@ import java.util.OptionalInt;
  * the sun leave at least the layout's walkway between them; where rows at a given pitch do not, nothing fits.
  */
 final class DrawnFit {
-
-    private static final double ROUNDING_M = 1e-6;
 
     private final Installation installation;
     private final RoofPlan plan;
@@ -92,7 +89,7 @@ final class DrawnFit {
             return Optional.empty();
         }
         RoofLayout layout = RoofLayout.most(plan.flat(), plan.rules(), laying);
-        return layout.banks() == 0 ? Optional.empty() : fit(layout, inRows(racks, laying, rows(layout)));
+        return layout.banks() == 0 ? Optional.empty() : fit(layout, racks.inRows(laying.pitchM(), layout.rowsDeep()));
     }
 
     private RoofFit racks(MountingOption.Racks racks, double areaM2) {
@@ -100,44 +97,26 @@ final class DrawnFit {
         Optional<RoofLayout> layout = laying.leaves(plan.rules())
                 ? RoofLayout.ofArea(plan.flat(), plan.rules(), laying, areaM2)
                 : Optional.empty();
-        int rows = layout.map(DrawnFit::rows).orElseGet(() -> rowsWithoutRoom(racks, laying, areaM2));
-        return fit(layout, inRows(racks, laying, rows), areaM2);
+        int rows = layout.map(RoofLayout::rowsDeep).orElseGet(() -> rowsWithoutRoom(racks, laying, areaM2));
+        return fit(layout, racks.inRows(laying.pitchM(), rows), areaM2);
     }
 
     /** As long as the longest row that the roof holds; a panel to a row where it holds none. */
     private int rowsWithoutRoom(MountingOption.Racks racks, Laying.Racks laying, double areaM2) {
         double longest = longestRowM(RoofLayout.most(plan.flat(), plan.rules(), laying));
-        double row = Math.max(longest, plan.rules().widthM()) * racks.chordM();
+        double row = Math.max(longest, plan.rules().widthM()) * racks.chordM() * laying.sides();
         return (int) Math.min(RackRows.ROWS.highest(), Math.ceil(areaM2 / row));
     }
 
     private Laying.Racks laying(MountingOption.Racks racks) {
-        double run = racks.rack().runM();
-        double asked = racks.spacing()
-                .pitchM(racks.chordM(), racks.tiltDeg(), racks.azimuthDeg(), latitudeDeg, installation.season());
-        if (asked < run - ROUNDING_M) {
-            throw new IllegalArgumentException("rows of \"" + racks.name() + "\" would overlap: their pitch is " + asked
-                    + " m, but a row covers " + run + " m of roof; widen the pitch");
-        }
-        PanelRules rules = plan.rules();
-        Laying.Racks laying =
-                new Laying.Racks(racks.tiltDeg(), racks.azimuthDeg(), racks.chordM(), Math.max(asked, run));
-        double least = laying.depthM(rules) + rules.walkwayM();
-        return racks.spacing()
-                .match(
-                        fixed -> laying,
-                        unshaded -> new Laying.Racks(
-                                racks.tiltDeg(), racks.azimuthDeg(), racks.chordM(), Math.max(laying.pitchM(), least)));
-    }
-
-    private static Mounting inRows(MountingOption.Racks racks, Laying.Racks laying, int rows) {
-        return new Mounting.OpenRack(
-                new RackRows(racks.rack(), laying.pitchM(), rows), racks.back(), racks.windRun(), racks.innerWind());
-    }
-
-    /** Rows one behind the other: those of the surface that has most of them. */
-    private static int rows(RoofLayout layout) {
-        return layout.surfaces().stream().mapToInt(SurfaceLayout::rows).max().orElse(1);
+        Laying.Racks laying = new Laying.Racks(
+                racks.tiltDeg(),
+                racks.azimuthDeg(),
+                racks.chordM(),
+                racks.pitchM(latitudeDeg, installation.season()),
+                racks.tents());
+        double least = laying.depthM(plan.rules()) + plan.rules().walkwayM();
+        return racks.spacing().match(fixed -> laying, unshaded -> laying.withPitchM(Math.max(laying.pitchM(), least)));
     }
 
     private static double longestRowM(RoofLayout layout) {

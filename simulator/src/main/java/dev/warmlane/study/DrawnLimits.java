@@ -16,7 +16,7 @@ final class DrawnLimits {
     /** An area that is missed by less fits, m². */
     private static final double ROUNDING_M2 = 1e-6;
 
-    /** For each array its areas, panel by panel and bank by bank; none where no surface is drawn for it. */
+    /** For each array its areas, panel by panel and bank by bank, of tents on both sides; none where no surface is drawn for it. */
     private final List<double[]> steps = new ArrayList<>();
 
     private final double panelWidthM;
@@ -36,13 +36,16 @@ final class DrawnLimits {
 
     private static double[] steps(RoofLayout layout) {
         List<Double> areas = new ArrayList<>();
+        int sides = layout.laying().sides();
+        List<Bank> banks =
+                layout.surfaces().stream().flatMap(on -> on.banks().stream()).toList();
         double before = 0;
-        for (Bank bank :
-                layout.surfaces().stream().flatMap(on -> on.banks().stream()).toList()) {
+        for (int i = 0; i < banks.size(); i += sides) {
+            Bank bank = banks.get(i);
             for (int panels = 1; panels <= bank.panels(); panels++) {
-                areas.add(before + panels * bank.panelAreaM2());
+                areas.add(before + sides * panels * bank.panelAreaM2());
             }
-            before += bank.areaM2();
+            before += sides * bank.areaM2();
         }
         return areas.stream().mapToDouble(area -> area).toArray();
     }

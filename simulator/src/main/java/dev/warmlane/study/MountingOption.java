@@ -3,6 +3,8 @@ package dev.warmlane.study;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
+import dev.warmlane.irradiance.RackRows;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Prices;
 import dev.warmlane.site.Site;
@@ -51,6 +53,7 @@ public sealed interface MountingOption {
                 racks -> new Racks(
                         racks.name,
                         racks.rack,
+                        racks.tents,
                         racks.back,
                         racks.windRun,
                         racks.innerWind,
@@ -110,7 +113,8 @@ public sealed interface MountingOption {
      * Rows of racks on the flat roof.
      *
      * @param name what the designer calls it
-     * @param rack one of the racks
+     * @param rack one of the racks; of tents one that faces one of the two ways
+     * @param tents whether a row is two racks back to back
      * @param back open to wind and roof, or closed by a board
      * @param windRun the surface the wind has run over
      * @param innerWind wind at every row but the first over that at the first
@@ -121,6 +125,7 @@ public sealed interface MountingOption {
     record Racks(
             String name,
             Rack rack,
+            boolean tents,
             Mounting.Back back,
             Mounting.WindRun windRun,
             double innerWind,
@@ -129,7 +134,9 @@ public sealed interface MountingOption {
             OptionalDouble pricePerM2)
             implements MountingOption {
 
-        /** At the price of the installation's collectors. */
+        private static final double ROUNDING_M = 1e-6;
+
+        /** Single racks at the price of the installation's collectors. */
         public Racks(
                 String name,
                 Rack rack,
@@ -138,7 +145,7 @@ public sealed interface MountingOption {
                 double innerWind,
                 RowSpacing spacing,
                 RoofSide along) {
-            this(name, rack, back, windRun, innerWind, spacing, along, OptionalDouble.empty());
+            this(name, rack, false, back, windRun, innerWind, spacing, along, OptionalDouble.empty());
         }
 
         /** Checks the wind and its run. */
@@ -169,37 +176,73 @@ public sealed interface MountingOption {
 
         /** The same racks built otherwise; where these cannot have a run over the roof, they have the film of their chord. */
         public Racks withRack(Rack value) {
-            return new Racks(name, value, back, windRun.within(value), innerWind, spacing, along, pricePerM2);
+            return new Racks(name, value, tents, back, windRun.within(value), innerWind, spacing, along, pricePerM2);
         }
 
         /** The same racks with another run of the wind. */
         public Racks withWindRun(Mounting.WindRun value) {
-            return new Racks(name, rack, back, value, innerWind, spacing, along, pricePerM2);
+            return new Racks(name, rack, tents, back, value, innerWind, spacing, along, pricePerM2);
         }
 
         /** The same racks with another spacing. */
         public Racks withSpacing(RowSpacing value) {
-            return new Racks(name, rack, back, windRun, innerWind, value, along, pricePerM2);
+            return new Racks(name, rack, tents, back, windRun, innerWind, value, along, pricePerM2);
         }
 
         /** The same racks along a side of the roof. */
         public Racks withAlong(RoofSide value) {
-            return new Racks(name, rack, back, windRun, innerWind, spacing, value, pricePerM2);
+            return new Racks(name, rack, tents, back, windRun, innerWind, spacing, value, pricePerM2);
         }
 
         /** The same racks with another back. */
         public Racks withBack(Mounting.Back value) {
-            return new Racks(name, rack, value, windRun, innerWind, spacing, along, pricePerM2);
+            return new Racks(name, rack, tents, value, windRun, innerWind, spacing, along, pricePerM2);
         }
 
         /** The same racks with another wind at their inner rows. */
         public Racks withInnerWind(double value) {
-            return new Racks(name, rack, back, windRun, value, spacing, along, pricePerM2);
+            return new Racks(name, rack, tents, back, windRun, value, spacing, along, pricePerM2);
         }
 
         /** The same racks at another tilt; too steep for a run over the roof, they have the film of their chord. */
         public Racks withTiltDeg(double value) {
             return withRack(rack.withTiltDeg(value));
+        }
+
+        /** The same as tents, or as single racks. */
+        public Racks withTents(boolean value) {
+            return new Racks(name, rack, value, back, windRun, innerWind, spacing, along, pricePerM2);
+        }
+
+        /** How far a row reaches over the roof, m. */
+        double coveredM() {
+            return RackRows.coveredM(rack, tents);
+        }
+
+        /**
+         * The distance from row to row, m: of tents from ridge to ridge, so that neither side is shaded, nor do they stand in
+         * each other.
+         *
+         * @throws IllegalArgumentException if the rule cannot be kept there, or rows would overlap
+         */
+        double pitchM(double latitudeDeg, OpeningSeason season) {
+            double asked = spacing.pitchM(chordM(), tiltDeg(), azimuthDeg(), latitudeDeg, season);
+            if (tents) {
+                double other = spacing.pitchM(chordM(), tiltDeg(), rack.turned().azimuthDeg(), latitudeDeg, season);
+                double both = Math.max(asked, other);
+                asked = spacing.match(fixed -> both, unshaded -> Math.max(both, coveredM()));
+            }
+            double covered = coveredM();
+            if (asked < covered - ROUNDING_M) {
+                throw new IllegalArgumentException("rows of \"" + name + "\" would overlap: their pitch is " + asked
+                        + " m, but a row covers " + covered + " m of roof; widen the pitch");
+            }
+            return Math.max(asked, covered);
+        }
+
+        /** These racks as they stand, at a distance and in a number. */
+        Mounting.OpenRack inRows(double pitchM, int rows) {
+            return new Mounting.OpenRack(new RackRows(rack, pitchM, rows, tents), back, windRun, innerWind);
         }
 
         @Override
@@ -310,10 +353,12 @@ public sealed interface MountingOption {
         return new Racks(
                 DESCRIBED,
                 racks.rack(),
+                racks.layout().tents(),
                 racks.back(),
                 racks.windRun(),
                 racks.innerWind(),
                 new RowSpacing.FixedPitch(Math.min(racks.pitchM(), widestM)),
-                RoofSide.LONG);
+                RoofSide.LONG,
+                OptionalDouble.empty());
     }
 }

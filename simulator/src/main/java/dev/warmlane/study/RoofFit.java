@@ -128,28 +128,26 @@ public record RoofFit(
             boolean along = racks.along() == MountingOption.RoofSide.LONG;
             double length = along ? longer : shorter;
             double depth = along ? shorter : longer;
-            double pitch = racks.spacing()
-                    .pitchM(racks.chordM(), racks.tiltDeg(), racks.azimuthDeg(), latitudeDeg, installation.season());
-            double run = racks.rack().runM();
-            if (pitch < run * (1 - ROUNDING)) {
-                throw new IllegalArgumentException("rows of \"" + racks.name() + "\" would overlap: their pitch is "
-                        + pitch + " m, but a row covers " + run + " m of roof; widen the pitch");
-            }
-            pitch = Math.max(pitch, run);
+            double pitch = racks.pitchM(latitudeDeg, installation.season());
+            double run = racks.coveredM();
             int most = depth < run * (1 - ROUNDING)
                     ? 0
                     : (int) Math.min(RackRows.ROWS.highest(), 1 + Math.floor((depth - run) / pitch + ROUNDING));
-            double perRow = panelM2 > 0
+            double oneSide = panelM2 > 0
                     ? Math.floor(length / (panelM2 / racks.chordM()) + ROUNDING) * panelM2
                     : length * racks.chordM();
+            double perRow = racks.tents() ? 2 * oneSide : oneSide;
             return new Rows(racks, pitch, length, most, perRow);
         }
 
         RoofFit fit(double areaM2, int rows, double panelM2) {
-            RackRows layout = new RackRows(racks.rack(), pitchM, rows);
-            Mounting rack = new Mounting.OpenRack(layout, racks.back(), racks.windRun(), racks.innerWind());
             return new RoofFit(
-                    areaM2, panels(areaM2, panelM2), rack, lengthM, rows <= most && areaOfOneM2 > 0, Optional.empty());
+                    areaM2,
+                    panels(areaM2, panelM2),
+                    racks.inRows(pitchM, rows),
+                    lengthM,
+                    rows <= most && areaOfOneM2 > 0,
+                    Optional.empty());
         }
     }
 }

@@ -65,7 +65,7 @@ class DryPlateTest {
             double found = 30;
             for (int repetition = 0; repetition < 100; repetition++) {
                 double black = black(found);
-                double neighbour = rackRows.neighbourView(place) * black;
+                double neighbour = rackRows.frontNeighbourView(place) * black;
                 double front = rackRows.frontSkyView(place) * weather.skyLongWaveWm2(hour) + neighbour;
                 double back = rackRows.backSkyView(place) * weather.skyLongWaveWm2(hour) + neighbour;
                 for (int i = 0; i < strips.count(); i++) {

@@ -21,6 +21,8 @@ import dev.warmlane.heater.HeatPumpRating;
 import dev.warmlane.heater.Heater;
 import dev.warmlane.heater.RatedPoint;
 import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.irradiance.Rack;
+import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.MainsWater;
@@ -125,7 +127,7 @@ final class RandomInstallations {
     private static Mounting mounting(boolean southern, Random chance) {
         double azimuth = Math.floorMod((southern ? 0 : 180) + chance.nextInt(121) - 60, 360);
         double chord = within(chance, 0.8, 4);
-        return switch (chance.nextInt(3)) {
+        return switch (chance.nextInt(4)) {
             case 0 -> new Mounting.FlatOnRoof(within(chance, 0.001, 0.03));
             case 1 ->
                 new Mounting.OpenRack(
@@ -137,6 +139,16 @@ final class RandomInstallations {
                         within(chance, 0.1, 1),
                         oneOf(chance, Mounting.Back.OPEN, Mounting.Back.BOARDED),
                         Mounting.WindRun.CHORD);
+            case 2 ->
+                new Mounting.OpenRack(
+                        new RackRows(
+                                new Rack(within(chance, 0, 40), azimuth, chord, within(chance, 0, 0.5)),
+                                chord * within(chance, 2, 5),
+                                1 + chance.nextInt(8),
+                                true),
+                        oneOf(chance, Mounting.Back.OPEN, Mounting.Back.BOARDED),
+                        Mounting.WindRun.CHORD,
+                        within(chance, 0.3, 1));
             default ->
                 new Mounting.FlushOnPitchedRoof(
                         within(chance, 10, 45), azimuth, within(chance, 3, 10), within(chance, 0.002, 0.05));

@@ -21,9 +21,9 @@ class RackRowsTest {
     void facesSeeSkyNeighbourAndRoofAndNothingElse(double tiltDeg, double chordM, double pitchM) {
         RackRows rows = new RackRows(new Rack(tiltDeg, 180, chordM, 0.2), pitchM, 3);
         for (RowPlace place : RowPlace.values()) {
-            assertThat(rows.frontSkyView(place) + rows.frontRoofView(place) + rows.neighbourView(place))
+            assertThat(rows.frontSkyView(place) + rows.frontRoofView(place) + rows.frontNeighbourView(place))
                     .isCloseTo(1, within(ROUNDING));
-            assertThat(rows.backSkyView(place) + rows.backRoofView(place) + rows.neighbourView(place))
+            assertThat(rows.backSkyView(place) + rows.backRoofView(place) + rows.frontNeighbourView(place))
                     .isCloseTo(1, within(ROUNDING));
         }
         assertThat(rows.frontSkyView(RowPlace.INTERIOR))
@@ -38,7 +38,7 @@ class RackRowsTest {
         assertThat(apart.backSkyView(RowPlace.INTERIOR)).isCloseTo(apart.backSkyView(RowPlace.FIRST), within(1e-4));
         RackRows alone = new RackRows(new Rack(35, 180, 1.2, 0.3), Double.POSITIVE_INFINITY, 1);
         assertThat(alone.frontSkyView(RowPlace.INTERIOR)).isEqualTo(alone.frontSkyView(RowPlace.FIRST));
-        assertThat(alone.neighbourView(RowPlace.INTERIOR)).isZero();
+        assertThat(alone.frontNeighbourView(RowPlace.INTERIOR)).isZero();
         assertThat(alone.shadedShare(0.1)).isZero();
     }
 

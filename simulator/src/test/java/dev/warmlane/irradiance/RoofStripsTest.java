@@ -51,9 +51,9 @@ class RoofStripsTest {
                 }
             }
             // strips by their shadows, sky and neighbour by crossed strings: two ways that must meet
-            assertThat(sum(strips, strips::frontView) + rows.frontSkyView(place) + rows.neighbourView(place))
+            assertThat(sum(strips, strips::frontView) + rows.frontSkyView(place) + rows.frontNeighbourView(place))
                     .isCloseTo(1, within(CLOSURE));
-            assertThat(sum(strips, strips::backView) + rows.backSkyView(place) + rows.neighbourView(place))
+            assertThat(sum(strips, strips::backView) + rows.backSkyView(place) + rows.frontNeighbourView(place))
                     .isCloseTo(1, within(CLOSURE));
         }
     }

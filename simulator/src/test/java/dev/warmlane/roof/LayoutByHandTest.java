@@ -149,6 +149,25 @@ class LayoutByHandTest {
     }
 
     @Test
+    void tentsOfTwoRacksBackToBack() {
+        Laying.Racks tents = new Laying.Racks(15, 90, 2, 5, true);
+
+        RoofLayout most = RoofLayout.most(List.of(HALL), RULES, tents);
+
+        // a tent is 2 (2 + 0.2) cos 15 = 4.25 m deep: 1 + (28 - 4.25) / 5 = 5 tents, twice 12 / 1.2 = 10 panels each
+        assertThat(tents.depthM(RULES)).isCloseTo(4.25007, within(1e-5));
+        assertThat(most.rowsDeep()).isEqualTo(5);
+        assertThat(most.rows()).isEqualTo(10);
+        assertThat(most.panels()).isEqualTo(100);
+        assertThat(most.banks()).isEqualTo(10);
+        // 7 panels ask for four to a side in one bank each
+        RoofLayout some =
+                RoofLayout.ofArea(List.of(HALL), RULES, tents, 7 * 2.4).orElseThrow();
+        assertThat(some.panels()).isEqualTo(8);
+        assertThat(some.banks()).isEqualTo(2);
+    }
+
+    @Test
     void racksFaceTheCompassWhateverTheRoofDoes() {
         // the long edge of the roof faces west: rows that face south run along the short side, 12 m of 14 m
         Surface west = Surface.flat("hall", Outline.rectangle(30, 14), 270, 6);

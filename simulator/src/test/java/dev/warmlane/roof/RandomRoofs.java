@@ -45,6 +45,13 @@ final class RandomRoofs {
         return new Laying.Racks(tilt, random.nextInt(360), chord, depth + between(0, 4));
     }
 
+    Laying.Racks tents(PanelRules rules) {
+        Laying.Racks racks = racks(rules);
+        double way = racks.pitchM() - racks.depthM(rules);
+        Laying.Racks tents = new Laying.Racks(racks.tiltDeg(), racks.facingDeg(), racks.chordM(), 1, true);
+        return tents.withPitchM(tents.depthM(rules) + way);
+    }
+
     private Obstacle obstacle() {
         RoofPoint middle = new RoofPoint(between(-12, 12), between(-12, 12));
         Obstacle.Shape shape = random.nextBoolean()

@@ -56,6 +56,53 @@ class RandomRoofsTest {
     }
 
     @Test
+    void tentsKeepTheirDistancesAndBothTheirSides() {
+        int laid = 0;
+        for (int seed = 0; seed < ROOFS; seed++) {
+            RandomRoofs random = new RandomRoofs(seed);
+            Surface surface = random.surface();
+            PanelRules rules = random.rules();
+            Laying.Racks tents = random.tents(rules);
+            RoofLayout most = RoofLayout.most(List.of(surface), rules, tents);
+            double way = Math.min(rules.walkwayM(), tents.pitchM() - tents.depthM(rules));
+            checkTents("tents " + seed, most, way);
+            if (seed % 5 == 0) {
+                RoofLayout some = RoofLayout.ofArea(List.of(surface), rules, tents, 0.6 * most.areaM2())
+                        .orElseThrow();
+                checkTents("some tents " + seed, some, way);
+                assertThat(some.areaM2()).isGreaterThanOrEqualTo(0.6 * most.areaM2() - ROUNDING_M);
+            }
+            laid += most.panels();
+        }
+        assertThat(laid).isGreaterThan(ROOFS);
+    }
+
+    /** Both sides together keep the distances of one; they touch at the ridge and have the same panels. */
+    private static void checkTents(String what, RoofLayout layout, double walkwayM) {
+        SurfaceLayout on = layout.surfaces().get(0);
+        List<Bank> whole = new ArrayList<>();
+        for (int i = 0; i < on.banks().size(); i += 2) {
+            Bank near = on.banks().get(i);
+            Bank far = on.banks().get(i + 1);
+            assertThat(far.row()).as(what).isEqualTo(near.row() + 1);
+            assertThat(far.panels()).as(what).isEqualTo(near.panels());
+            Patch place = near.place();
+            Patch ridge = place.part(0, place.depthM(), place.lengthM(), place.depthM());
+            assertThat(far.place().corner().distanceM(ridge.corner())).as(what).isLessThan(ROUNDING_M);
+            assertThat(far.nearHeader()).isEqualTo(near.farHeader());
+            whole.add(new Bank(
+                    near.row(),
+                    place.part(0, 0, place.lengthM(), 2 * place.depthM()),
+                    near.panels(),
+                    near.panelLengthM(),
+                    near.panelWidthM(),
+                    near.nearHeader(),
+                    near.farHeader()));
+        }
+        check(what, new RoofLayout(List.of(on.withBanks(whole)), layout.rules(), layout.laying()), walkwayM, 0);
+    }
+
+    @Test
     void anAreaThatFitsIsFoundAndNoMoreThanAPanelTooLarge() {
         for (int seed = 0; seed < ROOFS / 5; seed++) {
             RandomRoofs random = new RandomRoofs(seed);
@@ -116,13 +163,18 @@ class RandomRoofsTest {
             RandomRoofs random = new RandomRoofs(seed);
             Surface surface = random.surface();
             PanelRules rules = random.rules();
-            Laying laying = seed % 2 == 0 ? new Laying.Mats() : random.racks(rules);
+            Laying laying =
+                    seed % 3 == 0 ? new Laying.Mats() : seed % 3 == 1 ? random.racks(rules) : random.tents(rules);
             RoofLayout before = RoofLayout.most(List.of(surface), rules, laying);
             // turned anticlockwise on the drawing; the compass stays with the drawing, so what racks face turns too
             Laying turnedLaying = laying.match(
                     mats -> mats,
                     racks -> new Laying.Racks(
-                            racks.tiltDeg(), (racks.facingDeg() + 270) % 360, racks.chordM(), racks.pitchM()));
+                            racks.tiltDeg(),
+                            (racks.facingDeg() + 270) % 360,
+                            racks.chordM(),
+                            racks.pitchM(),
+                            racks.tents()));
             RoofLayout after = RoofLayout.most(List.of(turned(surface)), rules, turnedLaying);
 
             assertThat(after.pieces().stream().map(Piece::count))

@@ -46,6 +46,7 @@ class MountingSectionsTest {
                 new Pitched("slope", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.empty())
                         .pricedPerM2(131),
                 racks("fixed", new RowSpacing.FixedPitch(3.25), RoofSide.SHORT),
+                racks("tents", new RowSpacing.FixedPitch(6.5), RoofSide.LONG).withTents(true),
                 racks("noon", new RowSpacing.Unshaded(12, 12, Optional.empty()), RoofSide.LONG),
                 racks("hours", new RowSpacing.Unshaded(9.5, 15, Optional.of(MonthDay.of(12, 21))), RoofSide.LONG),
                 new Pitched("own", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.of(120.5)),

@@ -142,6 +142,11 @@ class RoundTripTest {
                 Mounting.Back.boarded(4.7),
                 Mounting.WindRun.ROOF,
                 0.73);
+        Mounting tents = new Mounting.OpenRack(
+                new RackRows(new Rack(11.3, 97, 1.7, 0.07), 4.3, 5, true),
+                Mounting.Back.OPEN,
+                Mounting.WindRun.CHORD,
+                0.83);
         Installation installation = Installation.builder(
                         "every variant",
                         new Pool(
@@ -180,6 +185,7 @@ class RoundTripTest {
                                 1.11,
                                 new CollectorArray.Filling(2.7, 3.3)),
                         new CollectorArray("racks", 44.4, low, certificate),
+                        new CollectorArray("tents", 43.3, tents, Absorber.USUAL_MAT),
                         new CollectorArray(
                                 "slope",
                                 55.5,
