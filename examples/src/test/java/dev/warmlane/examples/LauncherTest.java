@@ -96,6 +96,19 @@ class LauncherTest {
         assertThat(archives()).containsExactly(archive);
     }
 
+    /** Java takes an archive in no other place than its own. */
+    @Test
+    void aFolderThatWasMovedMakesItsOwnArchive() throws Exception {
+        run(launcher, "0", "-o", "out");
+        Path before = archives().get(0);
+        Path moved = temporary.resolve("moved");
+        Files.move(folder, moved);
+        folder = moved;
+
+        run(moved.resolve("warmlane"), "0", "-o", "out");
+        assertThat(archives()).hasSize(2).contains(moved.resolve(before.getFileName()));
+    }
+
     @Test
     void goesOnWithoutAnArchiveThatIsNone() throws Exception {
         run(launcher, "0", "-o", "out");
