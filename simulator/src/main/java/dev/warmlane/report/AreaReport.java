@@ -75,6 +75,7 @@ public final class AreaReport {
     private Section areas() {
         return Section.of("Collector area", Place.ANSWER)
                 .words(without())
+                .givingWay()
                 .with(
                         Set.of(Place.FIRST_SHEET),
                         new Picture("area-heat", name -> AreaCharts.heat(name, study, numbers)))

@@ -30,17 +30,22 @@ public final class Chart extends Painted {
 
     private static final int LABEL_ROW = 20;
 
+    /** What a picture needs beside the room between its axes, at the most. */
+    private static final int AROUND = 150;
+
     private final String name;
     private final String title;
     private final String subtitle;
     private final Plot plot;
     private final Notation notation;
+    private final int height;
 
     Chart(String name, String title, String subtitle, Plot plot) {
-        this(name, title, subtitle, plot, Notation.usual(UnitSystem.METRIC));
+        this(name, title, subtitle, plot, Notation.usual(UnitSystem.METRIC), plot.height());
     }
 
-    private Chart(String name, String title, String subtitle, Plot plot, Notation notation) {
+    private Chart(String name, String title, String subtitle, Plot plot, Notation notation, int height) {
+        this.height = height;
         this.notation = notation;
         this.name = name;
         this.title = title;
@@ -55,12 +60,20 @@ public final class Chart extends Painted {
 
     /** The same without the report's title, for a page that bears it already. */
     public Chart inPage() {
-        return new Chart(name, title, "", plot, notation);
+        return new Chart(name, title, "", plot, notation, height);
     }
 
     /** The same with the numbers and dates along its axes in a notation. */
     public Chart in(Notation other) {
-        return new Chart(name, title, subtitle, plot, other);
+        return new Chart(name, title, subtitle, plot, other, height);
+    }
+
+    /** The same for a place of a height, pixels, for as wide as it is; as near to it as it can be read. */
+    public Chart high(int pixels) {
+        int rows = plot.rows().isEmpty() ? 0 : plot.height();
+        // the library places nothing on an axis that is shorter than a step along x
+        int least = Math.max(rows, AROUND + plot.painter().getStyler().getXAxisTickMarkSpacingHint());
+        return new Chart(name, title, subtitle, plot, notation, Math.max(least, pixels));
     }
 
     @Override
@@ -70,7 +83,7 @@ public final class Chart extends Painted {
 
     @Override
     public int height() {
-        return plot.height();
+        return height;
     }
 
     @Override
@@ -125,6 +138,7 @@ public final class Chart extends Painted {
     private void paintPlot(Graphics2D g, int height) {
         AxesChart<?, ?> painter = plot.painter();
         PlotStyle.write(painter.getStyler(), plot, notation);
+        PlotStyle.high(painter.getStyler(), plot.y(), this.height - plot.height());
         AffineTransform before = g.getTransform();
         int beside = RowLabels.width(plot.rows());
         g.translate(beside, plotTop());

@@ -54,6 +54,11 @@ final class PlotStyle {
                 .setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT, y));
     }
 
+    /** Spreads the ticks along y over a picture that is so many pixels higher than usual. */
+    static void high(AxesChartStyler styler, Scale y, int more) {
+        styler.setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT + more, y));
+    }
+
     /** Has the numbers along the axes written; those of x are not seen, but take room. */
     static void write(AxesChartStyler styler, Plot plot, Notation notation) {
         styler.setYAxisTickLabelsFormattingFunction(

@@ -81,6 +81,14 @@ final class FirstSheet {
                 .toList();
     }
 
+    /** How high its charts are to be drawn so that they fill it, pixels. */
+    int chartPixels() {
+        long charts = pieces.stream()
+                .filter(piece -> piece.part.block().picture().isPresent())
+                .count();
+        return Paper.chartPixels((Paper.HEIGHT_MM - heightMm()) / Math.max(1, charts));
+    }
+
     /** By estimate, mm. */
     private double heightMm() {
         return Paper.head(report, type)

@@ -9,6 +9,7 @@ import dev.warmlane.report.Place;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Section;
 import dev.warmlane.report.Table;
+import dev.warmlane.report.chart.Chart;
 import dev.warmlane.scenario.Letterhead;
 import dev.warmlane.units.Notation;
 import java.io.IOException;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -46,9 +48,12 @@ public final class HtmlWriter {
      * @param withoutCharts why there are no charts on it; nothing where there are
      */
     public static String page(Report report, Optional<String> withoutCharts) {
-        Blocks blocks = new Blocks(withoutCharts.isEmpty(), report.notation());
         FirstSheet sheet = FirstSheet.of(report, withoutCharts.isEmpty());
-        List<Map<String, Object>> first = sections(report, sheet::of, blocks);
+        Blocks blocks = new Blocks(withoutCharts.isEmpty(), report.notation(), UnaryOperator.identity());
+        List<Map<String, Object>> first = sections(
+                report,
+                sheet::of,
+                new Blocks(withoutCharts.isEmpty(), report.notation(), chart -> chart.high(sheet.chartPixels())));
         List<Map<String, Object>> technical = new ArrayList<>(sections(report, sheet::gaveWay, blocks));
         technical.addAll(sections(report, section -> section.at(Place.TECHNICAL), blocks));
         return Mustache.compiler()
@@ -114,7 +119,8 @@ public final class HtmlWriter {
     }
 
     /** What the template has of each kind of block; nothing where it is not shown. */
-    private record Blocks(boolean charts, Notation notation) implements Block.Kinds<Map<String, Object>> {
+    private record Blocks(boolean charts, Notation notation, UnaryOperator<Chart> sized)
+            implements Block.Kinds<Map<String, Object>> {
 
         @Override
         public Map<String, Object> words(Block.Words words) {
@@ -145,8 +151,10 @@ public final class HtmlWriter {
         public Map<String, Object> picture(Block.Picture picture) {
             return charts
                     ? picture.chart()
+                            .map(chart -> sized.apply(chart.inPage().in(notation)))
                             .map(chart -> Map.<String, Object>of(
-                                    "picture", chart.inPage().in(notation).svg()))
+                                    "picture",
+                                    Map.of("svg", chart.svg(), "high", chart.height() / (double) chart.width())))
                             .orElse(Map.of())
                     : Map.of();
         }

@@ -4,6 +4,7 @@ import dev.warmlane.report.Block;
 import dev.warmlane.report.Column;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Table;
+import dev.warmlane.report.chart.Chart;
 import dev.warmlane.report.chart.RoofSheet;
 import dev.warmlane.scenario.Letterhead;
 import java.util.Arrays;
@@ -35,6 +36,9 @@ final class Paper implements Block.Kinds<Double> {
 
     /** A chart lower than this cannot be read, mm; own choice, and what the page's style gives it at least. */
     private static final double CHART_MM = 46;
+
+    /** A chart higher than this says no more, mm; own choice. */
+    private static final double HIGHEST_CHART_MM = 110;
 
     /** Fine print stands in two columns from this many points on. */
     private static final double COLUMNS = 2;
@@ -81,6 +85,12 @@ final class Paper implements Block.Kinds<Double> {
         this.type = type;
         this.drawn = drawn;
         this.answer = answer;
+    }
+
+    /** The height in which to draw a chart as wide as the sheet that has more room than it needs at least, mm. */
+    static int chartPixels(double moreMm) {
+        double mm = Math.min(HIGHEST_CHART_MM, CHART_MM + Math.max(0, moreMm));
+        return (int) (mm / WIDTH_MM * Chart.WIDTH);
     }
 
     /** Of what stands above the first section, mm. */
