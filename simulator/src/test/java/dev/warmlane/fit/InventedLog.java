@@ -23,7 +23,7 @@ import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /** Invented pools whose truth is known, and the logs that they would have left. */
-final class InventedLog {
+public final class InventedLog {
 
     /** The truth of {@link #POOL} that its description does not know. */
     static final double WIND = 0.22;
@@ -69,6 +69,14 @@ final class InventedLog {
     /** The described pool with its true wind and sun. */
     static Installation truth(Installation described) {
         return new WindAndSun(WIND, SUN).in(described);
+    }
+
+    /** What is found in a log of forty days, for whoever needs a fit to tell of. */
+    public static FittedPool fitted() {
+        WaterLog log = log(run(truth(POOL), JUNE, 40), new ErrorSize(0.3, 120, 0.05), 1);
+        return new PoolFit(POOL, WEATHER, log)
+                .with(FitOptions.USUAL.withDraws(400))
+                .fit();
     }
 
     /** Every hour of the truth. */

@@ -6,6 +6,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.DatesStudy;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
@@ -25,6 +26,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 
 /** Studies of the project's own scenarios, and small ones, for their charts and pages. */
 public final class SampleStudies {
@@ -41,6 +44,12 @@ public final class SampleStudies {
     /** Collectors that a certificate describes, on a pitched roof; a pool in a hall. */
     public static final SampleStudies INDOOR = usual(SampleReports.INDOOR);
 
+    /** A heat pump; for those that want all examples, as {@link #DRAWN}. */
+    public static final SampleStudies HOTEL = usual(SampleReports.HOTEL);
+
+    /** On a drawn roof, of which a layout makes the areas. */
+    public static final SampleStudies DRAWN = usual(SampleReports.DRAWN);
+
     /** One mounting and one area. */
     public static final SampleStudies SINGLE = new SampleStudies(
             SampleReports.MUNICIPAL,
@@ -48,20 +57,23 @@ public final class SampleStudies {
             new AreaRange(210, 210, 1));
 
     private final Subject described;
-    private final MountingStudy mountings;
-    private final AreaStudy areas;
-    private final ExposureStudy exposure;
-    private final SensitivityStudy sensitivity;
+    private final Supplier<MountingStudy> mountings;
+    private final Supplier<AreaStudy> areas;
+    private final Supplier<ExposureStudy> exposure;
+    private final Supplier<SensitivityStudy> sensitivity;
+    private final Supplier<DatesStudy> dates;
     private List<Report> made = List.of();
 
     private SampleStudies(Subject described, List<MountingOption> options, AreaRange range) {
         Installation built = described.forecast().installation();
         SharedForcing forcing = new SharedForcing(described.forecast().weather());
         this.described = described;
-        this.mountings = MountingStudy.of(built, described.forecast().weather(), options, Runs.onAllCores());
-        this.areas = AreaStudy.of(built, range, forcing, Runs.onAllCores());
-        this.exposure = ExposureStudy.of(built, forcing, Runs.onAllCores());
-        this.sensitivity = SensitivityStudy.of(built, forcing, Runs.onAllCores());
+        this.mountings =
+                once(() -> MountingStudy.of(built, described.forecast().weather(), options, Runs.onAllCores()));
+        this.areas = once(() -> AreaStudy.of(built, range, forcing, Runs.onAllCores()));
+        this.exposure = once(() -> ExposureStudy.of(built, forcing, Runs.onAllCores()));
+        this.sensitivity = once(() -> SensitivityStudy.of(built, forcing, Runs.onAllCores()));
+        this.dates = once(() -> DatesStudy.of(built, DatesStudy.USUAL_WEEKS, forcing, Runs.onAllCores()));
     }
 
     private SampleStudies(SampleStudies of, Subject described) {
@@ -70,6 +82,20 @@ public final class SampleStudies {
         this.areas = of.areas;
         this.exposure = of.exposure;
         this.sensitivity = of.sensitivity;
+        this.dates = of.dates;
+    }
+
+    /** Computes when it is first asked. */
+    private static <T> Supplier<T> once(Supplier<T> study) {
+        AtomicReference<T> done = new AtomicReference<>();
+        return () -> {
+            synchronized (done) {
+                if (done.get() == null) {
+                    done.set(study.get());
+                }
+                return done.get();
+            }
+        };
     }
 
     /** The same for a reader who wants it otherwise. */
@@ -132,22 +158,22 @@ public final class SampleStudies {
 
     /** The comparison. */
     public MountingStudy mountings() {
-        return mountings;
+        return mountings.get();
     }
 
     /** The areas. */
     public AreaStudy areas() {
-        return areas;
+        return areas.get();
     }
 
     /** Pool and roof in the wind. */
     public ExposureStudy exposure() {
-        return exposure;
+        return exposure.get();
     }
 
     /** One thing at a time. */
     public SensitivityStudy sensitivity() {
-        return sensitivity;
+        return sensitivity.get();
     }
 
     /** Its reports, made and drawn once for all tests. */
@@ -155,8 +181,8 @@ public final class SampleStudies {
         if (made.isEmpty()) {
             made = List.of(
                     makeMountingReport(),
-                    AreaReport.of(areas, described),
-                    SensitivityReport.of(exposure, sensitivity, described),
+                    AreaReport.of(areas(), described),
+                    SensitivityReport.of(exposure(), sensitivity(), described),
                     makeYearsReport());
         }
         return made;
@@ -169,7 +195,7 @@ public final class SampleStudies {
 
     private Report makeMountingReport() {
         List<String> names =
-                mountings.compared().stream().map(one -> one.option().name()).toList();
+                mountings().compared().stream().map(one -> one.option().name()).toList();
         Optional<TurningPoints> turning = names.size() < 2
                 ? Optional.empty()
                 : Optional.of(new TurningPoints(
@@ -182,7 +208,7 @@ public final class SampleStudies {
                                 24,
                                 new TurningPoint.Crossings(
                                         List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
-        return MountingReport.of(mountings, turning, turning.map(found -> InventedMap.of(true)), described);
+        return MountingReport.of(mountings(), turning, turning.map(found -> InventedMap.of(true)), described);
     }
 
     /** The report of the areas. */
@@ -210,8 +236,13 @@ public final class SampleStudies {
         return YearsReport.of(study, years, Optional.of(TypicalYear.of(years)), described);
     }
 
-    /** All of them. */
+    /** All of them, save that of the dates. */
     public List<Report> reports() {
         return made();
+    }
+
+    /** The report of other dates of opening and closing. */
+    public Report datesReport() {
+        return DatesReport.of(dates.get(), described);
     }
 }

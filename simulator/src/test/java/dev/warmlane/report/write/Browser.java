@@ -87,6 +87,7 @@ final class Browser {
                         "--disable-dev-shm-usage",
                         "--no-first-run",
                         "--disable-extensions",
+                        "--hide-scrollbars",
                         "--disable-background-networking",
                         "--remote-debugging-port=0",
                         "--user-data-dir=" + folder.resolve("profile"))

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -45,6 +46,19 @@ final class Pdf {
                 .map(m -> m.group(1))
                 .distinct()
                 .count();
+    }
+
+    /** Lines of text below the last line of a colour, as the PDF writes it, on a sheet; nothing where there is none. */
+    OptionalLong linesAfter(String colour, int sheet) {
+        String drawn = sheets.get(sheet);
+        int last = drawn.lastIndexOf(colour);
+        return last < 0
+                ? OptionalLong.empty()
+                : OptionalLong.of(BASELINE.matcher(drawn.substring(last)).results()
+                                .map(m -> m.group(1))
+                                .distinct()
+                                .count()
+                        - 1);
     }
 
     /** The sheets on which something is drawn in a colour, as the PDF writes it. */
