@@ -154,7 +154,7 @@ public final class HtmlWriter {
                             .map(chart -> sized.apply(chart.inPage().in(notation)))
                             .map(chart -> Map.<String, Object>of(
                                     "picture",
-                                    Map.of("svg", chart.svg(), "high", chart.height() / (double) chart.width())))
+                                    Map.of("svg", chart.svg(), "high", chart.height())))
                             .orElse(Map.of())
                     : Map.of();
         }
