@@ -1,16 +1,19 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.scenario.ScenarioAnswer;
+import dev.warmlane.units.Dimension;
+import dev.warmlane.units.Quantity;
+import dev.warmlane.units.QuantityException;
 import dev.warmlane.weather.WeatherYear;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What was answered so far, and what is known from it. */
 final class Answers {
 
-    private final Map<String, ScenarioAnswer> given = new HashMap<>();
+    private final Map<String, Answer> given = new HashMap<>();
     private final Path file;
     private @Nullable WeatherYear weather;
 
@@ -19,12 +22,20 @@ final class Answers {
         this.file = file;
     }
 
+    /** The same answers, to try others with. */
+    Answers copy() {
+        Answers copy = new Answers(file);
+        copy.given.putAll(given);
+        copy.weather = weather;
+        return copy;
+    }
+
     /** The scenario file that is to be. */
     Path file() {
         return file;
     }
 
-    void put(String id, ScenarioAnswer answer) {
+    void put(String id, Answer answer) {
         given.put(id, answer);
     }
 
@@ -32,29 +43,46 @@ final class Answers {
         given.remove(id);
     }
 
+    /** The answer to a question; nothing where it was not answered. */
+    Optional<Answer> to(String id) {
+        return Optional.ofNullable(given.get(id));
+    }
+
     boolean has(String id) {
         return given.containsKey(id);
     }
 
-    /** What was answered, or empty. */
+    /** What a question was answered with, or empty. */
     String text(String id) {
-        ScenarioAnswer answer = given.get(id);
-        return answer == null ? "" : answer.text();
-    }
-
-    /** How it is written into the file. */
-    String toml(String id) {
-        ScenarioAnswer answer = given.get(id);
-        return answer == null ? "" : answer.toml();
+        return to(id).map(Answer::text).orElse("");
     }
 
     boolean is(String id, String text) {
         return text(id).equals(text);
     }
 
+    /** The answer that a key of the file has its value from. */
+    Optional<Answer> of(String key) {
+        return given.values().stream().filter(a -> a.values().containsKey(key)).findFirst();
+    }
+
+    /** How the value of a key is written into the file, or empty. */
+    String toml(String key) {
+        return of(key).map(a -> String.valueOf(a.values().get(key))).orElse("");
+    }
+
+    /** A quantity of the file in the base unit of its dimension; 0 where there is none. */
+    double number(String key, Dimension dimension) {
+        try {
+            return Quantity.parse(toml(key).replace("\"", ""), dimension);
+        } catch (QuantityException none) {
+            return 0;
+        }
+    }
+
     /** Whether numbers without a unit are in US units. */
     boolean us() {
-        return is("report.units", "us");
+        return is(Questions.UNITS, "us");
     }
 
     /** One of two, by the units that were chosen. */

@@ -1,13 +1,13 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.files.Printable;
-import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -56,7 +56,8 @@ final class DescribeCommand implements Callable<Integer> {
         out.println("An empty line takes what stands in [brackets], a number alone is in the unit that stands there;");
         out.println("? says more, back goes back, quit leaves and writes nothing.");
         Answers answers = new Answers(file);
-        interview.ask(Questions.all(out), answers);
+        List<Question> questions = Questions.all(out);
+        interview.ask(questions, answers, new LookAhead(questions, out));
         write(DescribedScenario.of(answers), there, out);
         return 0;
     }
@@ -68,15 +69,12 @@ final class DescribeCommand implements Callable<Integer> {
         Path aside = folder.resolve("." + file.getFileName() + ".part");
         try {
             Files.writeString(aside, text);
-            Scenario scenario = ScenarioReader.read(aside);
+            ScenarioReader.read(aside);
             if (over) {
                 Files.move(aside, file, StandardCopyOption.REPLACE_EXISTING);
             } else {
                 Files.move(aside, file);
             }
-            scenario.warnings()
-                    .forEach(warning -> out.println("Look at this: [" + warning.section() + "] "
-                            + (warning.key().isEmpty() ? "" : warning.key() + ": ") + warning.message()));
         } finally {
             Files.deleteIfExists(aside);
         }

@@ -1,7 +1,6 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.files.Printable;
-import dev.warmlane.scenario.ScenarioAnswer;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -9,13 +8,32 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /** Asks questions one after the other, each until its answer is a good one; one may go back, or leave. */
 final class Interview {
 
+    /** What people write who do not know. */
+    private static final Pattern UNKNOWN = Pattern.compile(
+            "(?i)(i )?(do not|don'?t) know|dunno|no idea|not (sure|known)|unknown|unsure|n/?a|-+|\\?+|tbd|xx+");
+
     private final BufferedReader in;
     private final PrintWriter out;
     private final boolean echo;
+
+    /** Looks at what was answered so far, as soon as it is. */
+    interface Look {
+
+        /**
+         * Tells what is to be told after an answer.
+         *
+         * @param at the place of the question among all
+         * @throws IllegalArgumentException if nothing can come of the answers with this one
+         */
+        void after(int at, Answers answers);
+    }
 
     /** With an echo of every answer where nobody sees what is typed, as when answers come from a file. */
     Interview(BufferedReader in, PrintWriter out, boolean echo) {
@@ -34,11 +52,11 @@ final class Interview {
     }
 
     /**
-     * Asks everything.
+     * Asks everything, of the rare questions only if somebody wants to be asked.
      *
      * @throws Left if somebody quits, or the answers end before the questions do
      */
-    void ask(List<Question> questions, Answers answers) throws IOException {
+    void ask(List<Question> questions, Answers answers, Look look) throws IOException {
         Deque<Integer> before = new ArrayDeque<>();
         int at = 0;
         while (at < questions.size()) {
@@ -46,7 +64,10 @@ final class Interview {
             if (!question.asked().test(answers)) {
                 answers.forget(question.id());
                 at++;
-            } else if (answered(question, answers)) {
+            } else if (question.rare() && !MoreQuestions.wanted(answers)) {
+                question.assume(answers);
+                at++;
+            } else if (answered(questions, at, answers, look)) {
                 before.push(at);
                 at++;
             } else if (!before.isEmpty()) {
@@ -58,12 +79,20 @@ final class Interview {
     }
 
     /** Asks until there is a good answer, true, or somebody wants to go back, false. */
-    private boolean answered(Question question, Answers answers) throws IOException {
+    private boolean answered(List<Question> questions, int at, Answers answers, Look look) throws IOException {
+        Question question = questions.get(at);
+        if (!question.heading().isEmpty()) {
+            out.println();
+            out.println(question.heading());
+        }
         while (true) {
-            // an answer given before one went back is the usual one now
-            String known = answers.text(question.id());
-            String usual = known.isEmpty() ? question.usual().apply(answers) : known;
-            String written = line(question.words() + (usual.isEmpty() ? ": " : " [" + usual + "]: "));
+            // what somebody said before going back is the usual answer now
+            String said = answers.to(question.id())
+                    .filter(answer -> !answer.assumed())
+                    .map(Answer::text)
+                    .orElse("");
+            String usual = said.isEmpty() ? question.usual().apply(answers) : said;
+            String written = line(question.words().apply(answers) + (usual.isEmpty() ? ": " : " [" + usual + "]: "));
             switch (written.toLowerCase(Locale.ROOT)) {
                 case "back", "<" -> {
                     return false;
@@ -71,7 +100,9 @@ final class Interview {
                 case "quit", "exit" -> throw new Left("left before the end; nothing was written");
                 case "?", "help" -> out.println("  " + question.more());
                 default -> {
-                    if (checked(question, written.isEmpty() ? usual : written, answers)) {
+                    boolean taken = written.isEmpty() && said.isEmpty();
+                    if (checked(
+                            question, written.isEmpty() ? usual : written, taken, answers, a -> look.after(at, a))) {
                         return true;
                     }
                 }
@@ -79,16 +110,25 @@ final class Interview {
         }
     }
 
-    private boolean checked(Question question, String written, Answers answers) {
+    private boolean checked(
+            Question question, String written, boolean taken, Answers answers, Consumer<Answers> lookAfter) {
         if (written.isEmpty()) {
             out.println("  Please answer this one; ? says more, back goes back, quit leaves.");
             return false;
         }
+        if (UNKNOWN.matcher(written).matches()) {
+            out.println(
+                    "  An empty line takes what stands in brackets, and the file says that it is assumed; ? says more.");
+            return false;
+        }
+        Optional<Answer> earlier = answers.to(question.id());
         try {
-            ScenarioAnswer answer = question.check().of(written, answers);
-            answers.put(question.id(), answer);
+            Answer answer = question.check().of(written, answers);
+            answers.put(question.id(), taken ? answer.taken() : answer);
+            lookAfter.accept(answers);
             return true;
         } catch (IllegalArgumentException wrong) {
+            earlier.ifPresentOrElse(answer -> answers.put(question.id(), answer), () -> answers.forget(question.id()));
             out.println(
                     "  " + Printable.lines(String.valueOf(wrong.getMessage())).replace("\n", "\n  "));
             return false;

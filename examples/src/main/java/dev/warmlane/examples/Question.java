@@ -7,15 +7,25 @@ import java.util.function.Predicate;
 /**
  * One question at the terminal.
  *
- * @param id section and key that the answer ends in, such as {@code pool.depth}
+ * @param id what it is called among the answers; of one that a single key comes of, section and key such as
+ *     {@code pool.depth}
+ * @param heading what is printed above it; empty except for the first of a group
  * @param words what is asked
  * @param more what is said to somebody who answers with a question mark
- * @param asked whether it is asked, after what was answered before
+ * @param asked whether it concerns this pool, after what was answered before
+ * @param rare whether it is asked only of those who want to say more; else what is usual is taken
  * @param usual what an empty line means; empty where there is no usual answer
  * @param check makes the answer of what was written, or says what is wrong with it
  */
 record Question(
-        String id, String words, String more, Predicate<Answers> asked, Function<Answers, String> usual, Check check) {
+        String id,
+        String heading,
+        Function<Answers, String> words,
+        String more,
+        Predicate<Answers> asked,
+        boolean rare,
+        Function<Answers, String> usual,
+        Check check) {
 
     /** Makes an answer of what was written. */
     interface Check {
@@ -25,7 +35,12 @@ record Question(
          *
          * @throws IllegalArgumentException if it cannot be one, with what is wrong and how to mend it
          */
-        ScenarioAnswer of(String written, Answers before);
+        Answer of(String written, Answers before);
+    }
+
+    /** A question with a check of its own. */
+    static Question own(String id, String words, String more, Check check) {
+        return new Question(id, "", before -> words, more, before -> true, false, before -> "", check);
     }
 
     /** A question for a key of the scenario file, which says itself what it means and what is allowed. */
@@ -33,13 +48,11 @@ record Question(
         String section = id.substring(0, id.indexOf('.'));
         String key = id.substring(id.indexOf('.') + 1);
         String more = ScenarioAnswer.meaning(section, key) + "; allowed: " + ScenarioAnswer.allowed(section, key);
-        return new Question(
+        return own(
                 id,
                 words,
                 more,
-                before -> true,
-                before -> "",
-                (written, before) -> ScenarioAnswer.of(section, key, written, unit.apply(before)));
+                (written, before) -> Answer.of(id, ScenarioAnswer.of(section, key, written, unit.apply(before))));
     }
 
     /** The same for a key without a unit. */
@@ -47,29 +60,57 @@ record Question(
         return key(id, words, before -> "");
     }
 
+    Question under(String group) {
+        return new Question(id, group, words, more, asked, rare, usual, check);
+    }
+
+    Question asking(Function<Answers, String> otherWords) {
+        return new Question(id, heading, otherWords, more, asked, rare, usual, check);
+    }
+
     Question when(Predicate<Answers> condition) {
-        return new Question(id, words, more, condition, usual, check);
+        return new Question(id, heading, words, more, condition, rare, usual, check);
+    }
+
+    Question ifMore() {
+        return new Question(id, heading, words, more, asked, true, usual, check);
     }
 
     Question usually(Function<Answers, String> answer) {
-        return new Question(id, words, more, asked, answer, check);
+        return new Question(id, heading, words, more, asked, rare, answer, check);
     }
 
     Question usually(String answer) {
         return usually(before -> answer);
     }
 
-    /** The same with other words for somebody who asks, and an answer of its own beside those of the key. */
+    /** The same with more for somebody who asks. */
+    Question saying(String further) {
+        return new Question(id, heading, words, more + "; " + further, asked, rare, usual, check);
+    }
+
+    /** The same with an answer of its own, of which nothing comes for the file. */
     Question or(String word, String moreOfIt) {
-        Check keys = check;
-        return new Question(
-                id,
-                words,
-                more + "; or \"" + word + "\": " + moreOfIt,
-                asked,
-                usual,
-                (written, before) -> written.strip().equalsIgnoreCase(word)
-                        ? new ScenarioAnswer(word, "")
-                        : keys.of(written, before));
+        return checked((written, before) ->
+                        written.strip().equalsIgnoreCase(word) ? Answer.nothing(word) : check.of(written, before))
+                .saying("or \"" + word + "\": " + moreOfIt);
+    }
+
+    /** The same with another check. */
+    Question checked(Check other) {
+        return new Question(id, heading, words, more, asked, rare, usual, other);
+    }
+
+    /** Takes what is usual, unless somebody said it before or there is nothing usual. */
+    void assume(Answers answers) {
+        boolean said = answers.to(id).filter(a -> !a.assumed()).isPresent();
+        if (!asked.test(answers)) {
+            answers.forget(id);
+        } else if (!said) {
+            String taken = usual.apply(answers);
+            if (!taken.isEmpty()) {
+                answers.put(id, check.of(taken, answers).taken());
+            }
+        }
     }
 }

@@ -1,100 +1,135 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.scenario.ScenarioAnswer;
-import dev.warmlane.units.Dimension;
-import dev.warmlane.units.Quantity;
-import dev.warmlane.units.QuantityException;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
- * The questions that a scenario file is made of, in the order a person thinks. What is usual is our own choice, and every
- * one of them is told before it is taken.
+ * The questions that a scenario file is made of, in the order a person thinks: first those that every pool has an answer of
+ * its own to, then, for those who want to say more, the rest. What is usual is our own choice, see {@link Usual}, and every
+ * one is told before it is taken.
  */
 final class Questions {
 
-    /** Collectors over water surface in the usual answer; common practice, no source. */
-    private static final double AREA_OVER_WATER = 0.6;
+    static final String UNITS = "report.units";
+    static final String WEATHER = "site.weather";
+    static final String PLACE = "pool.setting";
+    static final String COVER = "cover.kind";
+    static final String SEASON = "season";
+    static final String MOUNTING = "collectors.mounting";
 
-    /** Share of a flat roof that the usual answer covers, as the scenario's usable_share. */
-    private static final double SHARE_OF_ROOF = 0.8;
+    /** What heats the pool, one of {@link Heaters}. */
+    static final String HEATER = "heater.kind";
 
-    private static final Function<Answers, String> LENGTH = unit("m", "ft");
-    private static final Function<Answers, String> AREA = unit("m2", "ft2");
-    private static final Function<Answers, String> TEMPERATURE = unit("degC", "degF");
+    static final String CURRENCY = "prices.currency";
+
+    /** Whether somebody wants to be asked the rest. */
+    static final String MORE = "more";
 
     static final String NONE = "none";
 
-    /** What heats the pool: a fuel, or a kind of heater that burns none. */
-    static final String HEATER = "heater.kind";
+    /** Nobody who answers has to know what standard time is. */
+    static final String STANDARD_TIME = "in standard time: 9 by a clock put forward for summer is 8";
 
-    private static final String OIL = "heating-oil";
+    static final Function<Answers, String> LENGTH = before -> before.by("m", "ft");
+    static final Function<Answers, String> AREA = before -> before.by("m2", "ft2");
+    static final Function<Answers, String> TEMPERATURE = before -> before.by("degC", "degF");
+
+    private static final String ALL_YEAR = "all year";
+    private static final Pattern FROM_TO =
+            Pattern.compile("(.+?)(?:\\s+(?:to|till|until|through)\\s+|\\s*[\u2013\u2014]\\s*|\\s+-\\s+)(.+)");
+    private static final Pattern SIDES = Pattern.compile("(.+?)\\s*(?:x|\u00d7|\\bby\\b)\\s*(.+)");
 
     private Questions() {}
 
-    private static Function<Answers, String> unit(String metric, String us) {
-        return before -> before.by(metric, us);
-    }
-
-    private static Function<Answers, String> by(String metric, String us) {
-        return unit(metric, us);
-    }
-
     static List<Question> all(PrintWriter out) {
-        Question weather = Question.key("site.weather", "Weather file of a typical year (.epw, .csv, .tm2)");
+        List<Question> all = new ArrayList<>(job(out));
+        all.addAll(pool());
+        all.addAll(roof());
+        all.addAll(HeatQuestions.heater());
+        all.addAll(HeatQuestions.money());
+        all.addAll(MoreQuestions.all());
+        return List.copyOf(all);
+    }
+
+    private static List<Question> job(PrintWriter out) {
         return List.of(
-                Question.key("report.units", "Units, metric or us").usually("metric"),
-                Question.key("site.name", "What is the job called").usually("My pool"),
-                new Question(
-                        weather.id(),
-                        weather.words(),
+                Question.key(UNITS, "Units, metric or us").usually("metric").under("The job"),
+                Question.key("site.name", "What is it called").usually("My pool"),
+                Question.own(
+                        WEATHER,
+                        "Weather file of a typical year (.epw, .csv, .tm2)",
                         "the guide says where such files come from, and how to make one from monthly normals",
-                        weather.asked(),
-                        weather.usual(),
-                        new WeatherAnswer(out)),
-                Question.key("pool.setting", "Is the pool outdoor or indoor").usually("outdoor"),
-                Question.key("pool.area", "Water surface, or length x width", AREA)
-                        .usually(by("25 m x 12.5 m", "75 ft x 40 ft")),
-                Question.key("pool.depth", "Mean depth of the water", LENGTH).usually(by("1.5 m", "5 ft")),
-                Question.key("pool.wind_shelter", "Is the water sheltered, suburban or exposed to wind")
+                        new WeatherAnswer(out)));
+    }
+
+    private static List<Question> pool() {
+        return List.of(
+                Question.own(
+                                PLACE,
+                                "Sheltered, suburban or exposed to wind, or indoor",
+                                "outdoors the wind at the water matters most: sheltered by hedges and walls all around and"
+                                        + " higher than people, suburban among houses and trees, exposed in open land or"
+                                        + " at a shore",
+                                (written, before) -> place(written))
                         .usually("suburban")
-                        .when(Questions::outdoor),
+                        .under("The pool"),
                 Question.key("pool.hall_temperature", "Temperature of the hall", TEMPERATURE)
-                        .usually(by("28 degC", "82 degF"))
-                        .when(before -> !outdoor(before)),
-                Question.key("pool.hall_humidity", "Relative humidity of the hall")
+                        .usually(before -> before.by("30 degC", "86 degF"))
+                        .when(Questions::indoor),
+                Question.key("pool.hall_humidity", "Relative humidity of the hall", before -> "%")
                         .usually("55 %")
-                        .when(before -> !outdoor(before)),
-                Question.key("cover.kind", "Cover: none, bubble, foam, solid-track or liquid-film")
+                        .when(Questions::indoor),
+                Question.key("pool.area", "Water surface, or length x width", AREA)
+                        .usually(before -> before.by("25 m x 12.5 m", "75 ft x 40 ft")),
+                Question.key("pool.depth", "Mean depth of the water", LENGTH)
+                        .usually(before -> before.by("1.5 m", "5 ft")),
+                Question.key(COVER, "Cover: none, bubble, foam, solid-track or liquid-film")
                         .usually(NONE)
                         .or(NONE, "there is no cover"),
-                Question.key("cover.drawn", "Hours in which the cover lies on the water")
+                Question.key("cover.drawn", "Hours that it lies on the water, " + STANDARD_TIME)
                         .usually("8 pm to 8 am")
-                        .when(before -> !before.is("cover.kind", NONE)),
-                Question.key("season.first_day", "First day of the season")
-                        .usually(before -> before.south() ? "1 November" : "1 May"),
-                Question.key("season.last_day", "Last day of the season")
-                        .usually(before -> before.south() ? "31 March" : "30 September"),
+                        .when(before -> !before.is(COVER, NONE)),
+                Question.own(
+                                SEASON,
+                                "Season, first day to last day, or all year",
+                                "such as 15 May to 30 September; south of the equator it may run over New Year",
+                                (written, before) -> season(written))
+                        .usually(before -> indoor(before)
+                                ? ALL_YEAR
+                                : before.south() ? "1 November to 31 March" : "1 May to 30 September"),
                 Question.key(
                                 "season.comfort",
-                                "From which temperature do bathers find the water warm enough",
+                                "From which temperature is the water warm enough for bathers",
                                 TEMPERATURE)
-                        .usually(by("24 degC", "78 degF")),
-                Question.key("season.open", "Hours in which it is open").usually("8 am to 8 pm"),
-                Question.key("pool.bathers", "Bathers in the water at once when it is full, 0 where nobody counts them")
-                        .usually("0"),
-                Question.key(
-                                "collectors.mounting",
-                                "Collectors: flat on a flat roof, on a pitched roof, or on racks (flat, pitched, rack)")
-                        .usually("flat"),
-                Question.key("roof.length", "Roof or building, length", LENGTH).usually(by("25 m", "80 ft")),
-                Question.key("roof.width", "Roof or building, width", LENGTH).usually(by("12 m", "40 ft")),
-                Question.key("roof.height", "Its height above the ground", LENGTH)
-                        .usually(by("4 m", "13 ft")),
+                        .usually(before -> before.by("24 degC", "78 degF")));
+    }
+
+    private static List<Question> roof() {
+        return List.of(
+                Question.key(MOUNTING, "Flat on a flat roof, on a pitched roof, or on racks (flat, pitched, rack)")
+                        .usually("flat")
+                        .under("The collectors and their roof"),
+                Question.own(
+                                "roof",
+                                "",
+                                "the flat roof that they lie or stand on, or the building below a pitched one as seen from"
+                                        + " above; its area alone where the sides are not known",
+                                Questions::roof)
+                        .asking(before -> before.is(MOUNTING, "pitched")
+                                ? "Building below it, length x width"
+                                : "Roof, length x width")
+                        .usually(before -> before.by("25 m x 12 m", "80 ft x 40 ft")),
+                Question.key("collectors.slope_length", "Length of that slope, from eaves to ridge", LENGTH)
+                        .usually(before -> before.by("6 m", "20 ft"))
+                        .when(before -> before.is(MOUNTING, "pitched")),
                 Question.key("collectors.tilt", "Tilt of the collectors, or rise over run as 4:12", before -> "deg")
-                        .usually(before -> before.is("collectors.mounting", "pitched") ? "20 deg" : "25 deg")
+                        .usually(before -> before.is(MOUNTING, "pitched") ? "20 deg" : "25 deg")
                         .when(Questions::tilted),
                 Question.key(
                                 "collectors.azimuth",
@@ -102,102 +137,84 @@ final class Questions {
                                 before -> "deg")
                         .usually(before -> before.south() ? "north" : "south")
                         .when(Questions::tilted),
-                Question.key("collectors.slope_length", "Length of that roof up the slope", LENGTH)
-                        .usually(by("6 m", "20 ft"))
-                        .when(before -> before.is("collectors.mounting", "pitched")),
                 Question.key("collectors.pitch", "Distance from one row of racks to the next", LENGTH)
-                        .usually(by("4 m", "13 ft"))
-                        .when(before -> before.is("collectors.mounting", "rack")),
+                        .usually(before -> before.by("4 m", "13 ft"))
+                        .when(before -> before.is(MOUNTING, "rack")),
                 Question.key("collectors.area", "Collector area, or length x width", AREA)
-                        .usually(Questions::usualArea),
-                new Question(
-                        HEATER,
-                        "What heats the pool today: none, natural-gas, propane, heating-oil, electric, heat-pump",
-                        ScenarioAnswer.meaning("heater", "kind")
-                                + "; none where only the sun does; more can be said in the" + " file",
-                        before -> true,
-                        before -> NONE,
-                        (written, before) -> heater(written)),
-                Question.key("heater.capacity", "Heat that it gives to the water", by("kW", "Btu/h"))
-                        .usually(by("150 kW", "500,000 Btu/h"))
-                        .when(Questions::heated),
-                Question.key("heater.set_point", "Water temperature that it keeps", TEMPERATURE)
-                        .usually(before -> before.text("season.comfort"))
-                        .when(Questions::heated),
-                Question.key("heater.cop", "Its COP in air and water of 27 degC, by its data sheet")
-                        .when(before -> before.is(HEATER, "heat-pump")),
-                Question.key(
-                                "heater.fuel_co2",
-                                "Carbon dioxide of the electricity, as the supplier tells it",
-                                before -> "kg/kWh")
-                        .when(Questions::electric),
-                Question.key("prices.currency", "Currency for money, such as EUR, or none")
-                        .usually(NONE)
-                        .or(NONE, "nothing is said of money"),
-                Question.key("prices.gas", "Price of gas", by("per kWh", "per therm"))
-                        .usually(by("0.10 per kWh", "1.40 per therm"))
-                        .when(before -> priced(before) && !electric(before) && !before.is(HEATER, OIL)),
-                Question.key("prices.fuel", "Price of heating oil", by("per L", "per gal"))
-                        .when(before -> priced(before) && before.is(HEATER, OIL)),
-                Question.key("prices.electricity", "Price of electricity", before -> "per kWh")
-                        .usually(by("0.25 per kWh", "0.16 per kWh"))
-                        .when(before -> priced(before)),
-                Question.key("prices.collectors", "Price of the installed collectors", by("per m2", "per ft2"))
-                        .usually(by("150 per m2", "12 per ft2"))
-                        .when(before -> priced(before)));
+                        .usually(Usual::collectorArea));
     }
 
-    private static boolean outdoor(Answers before) {
-        return before.is("pool.setting", "outdoor");
+    static boolean indoor(Answers before) {
+        return before.is(PLACE, "indoor");
+    }
+
+    static boolean allYear(Answers before) {
+        return before.is(SEASON, ALL_YEAR);
     }
 
     private static boolean tilted(Answers before) {
-        return !before.is("collectors.mounting", "flat");
+        return !before.is(MOUNTING, "flat");
     }
 
-    private static boolean heated(Answers before) {
-        return !before.is(HEATER, NONE);
-    }
-
-    /** Whether it takes electricity. */
-    static boolean electric(Answers before) {
-        return before.is(HEATER, "electric") || before.is(HEATER, "heat-pump");
-    }
-
-    /** Nothing, what a boiler burns, or another kind of heater. */
-    private static ScenarioAnswer heater(String written) {
-        if (written.strip().equalsIgnoreCase(NONE)) {
-            return new ScenarioAnswer(NONE, "");
+    /** In a hall, or outdoors and how. */
+    private static Answer place(String written) {
+        String said = written.strip().toLowerCase(Locale.ROOT);
+        if (said.matches("indoors?|inside|(in a )?hall|enclosed")) {
+            return Answer.of("indoor", List.of(PLACE), List.of(ScenarioAnswer.of("pool", "setting", "indoor", "")));
         }
-        String joined = written.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_]+", "-");
-        return joined.matches("electric(ity)?|heat-?pump")
-                ? ScenarioAnswer.of("heater", "kind", joined.startsWith("e") ? "electric" : "heat-pump", "")
-                : ScenarioAnswer.of("heater", "fuel", written, "");
-    }
-
-    private static boolean priced(Answers before) {
-        return !before.is("prices.currency", NONE);
-    }
-
-    /** A share of the water surface, as far as a flat roof has room for it. */
-    private static String usualArea(Answers before) {
-        double most = AREA_OVER_WATER * number(before, "pool.area", Dimension.AREA);
-        if (before.is("collectors.mounting", "flat")) {
-            double roof =
-                    number(before, "roof.length", Dimension.LENGTH) * number(before, "roof.width", Dimension.LENGTH);
-            most = Math.min(most, SHARE_OF_ROOF * roof);
+        if (said.matches("outdoors?|outside|open|open.air")) {
+            throw new IllegalArgumentException(
+                    "how does the wind get at it? write sheltered (hedges and walls all around),"
+                            + " suburban (houses and trees) or exposed (open land, a shore)");
         }
-        double shown = before.us() ? Quantity.in("ft2", most, Dimension.AREA) : most;
-        double step = shown >= 100 ? 10 : 1;
-        return String.format(
-                Locale.ROOT, "%.0f %s", Math.max(1, Math.floor(shown / step) * step), before.by("m2", "ft2"));
-    }
-
-    private static double number(Answers before, String id, Dimension dimension) {
+        ScenarioAnswer shelter;
         try {
-            return Quantity.parse(before.text(id), dimension);
-        } catch (QuantityException none) {
-            return 0;
+            shelter = ScenarioAnswer.of("pool", "wind_shelter", written, "");
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(e.getMessage() + ", or \"indoor\"", e);
         }
+        return Answer.of(
+                shelter.text(),
+                List.of(PLACE, "pool.wind_shelter"),
+                List.of(ScenarioAnswer.of("pool", "setting", "outdoor", ""), shelter));
+    }
+
+    /** Both days of a season, or none for a pool that is always open. */
+    private static Answer season(String written) {
+        String said = written.strip();
+        if (said.toLowerCase(Locale.ROOT)
+                .matches("all(-| )year(( |-)round)?|always|whole year|12 months|year(-| )round")) {
+            return Answer.nothing(ALL_YEAR);
+        }
+        Matcher days = FROM_TO.matcher(said);
+        if (!days.matches()) {
+            throw new IllegalArgumentException(
+                    "found \"" + said + "\"; write both days, \"15 May to 30 September\", or \"all year\"");
+        }
+        return Answer.of(
+                said,
+                List.of("season.first_day", "season.last_day"),
+                List.of(
+                        ScenarioAnswer.of("season", "first_day", days.group(1), ""),
+                        ScenarioAnswer.of("season", "last_day", days.group(2), "")));
+    }
+
+    /** Two sides, or an area where they are not known. */
+    private static Answer roof(String written, Answers before) {
+        String said = written.strip();
+        Matcher sides = SIDES.matcher(said);
+        if (!sides.matches()) {
+            return Answer.of(
+                    said, List.of("roof.area"), List.of(ScenarioAnswer.of("roof", "area", said, AREA.apply(before))));
+        }
+        String unit = sides.group(2).replaceFirst("^[\\d.,/ ]+", "").strip();
+        String first =
+                sides.group(1).matches("[\\d.]+") && !unit.isEmpty() ? sides.group(1) + " " + unit : sides.group(1);
+        return Answer.of(
+                said,
+                List.of("roof.length", "roof.width"),
+                List.of(
+                        ScenarioAnswer.of("roof", "length", first, LENGTH.apply(before)),
+                        ScenarioAnswer.of("roof", "width", sides.group(2), LENGTH.apply(before))));
     }
 }

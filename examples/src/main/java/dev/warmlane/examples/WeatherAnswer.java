@@ -33,7 +33,7 @@ final class WeatherAnswer implements Question.Check {
     }
 
     @Override
-    public ScenarioAnswer of(String written, Answers before) {
+    public Answer of(String written, Answers before) {
         String bare = written.replaceAll("^[\"']|[\"']$", "");
         Path file = path(bare);
         try {
@@ -46,8 +46,7 @@ final class WeatherAnswer implements Question.Check {
             throw new IllegalArgumentException(wrong.getMessage(), wrong);
         }
         String named = seenFrom(before.file(), file);
-        return new ScenarioAnswer(
-                bare, ScenarioAnswer.of("site", "weather", named, "").toml());
+        return Answer.of(bare, List.of(Questions.WEATHER), List.of(ScenarioAnswer.of("site", "weather", named, "")));
     }
 
     private static Path path(String written) {

@@ -11,16 +11,17 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The command that asks, driven by answers as people give them, and the scenario that it writes. */
 class DescribeCommandTest {
@@ -91,12 +92,46 @@ class DescribeCommandTest {
         assertThat(scenario.installation().pool().areaM2()).isEqualTo(312.5);
         assertThat(scenario.installation().collectorAreaM2()).isEqualTo(180);
         assertThat(Files.readString(file))
-                .contains("weather = \"my town.csv\"", "first_day = \"1 May\"", "# mean depth");
+                .contains("weather = \"my town.csv\"", "first_day = \"1 May\"", "# assumed: mean depth")
+                .doesNotContain("[prices]", "[money]", "[heater]");
         assertThat(out)
                 .contains("48.0° north, 123.0° west, 20 m above the sea, UTC-8")
                 .contains("Quality: ")
-                .contains("Next:\n  warmlane forecast ");
+                .contains("Next:\n  warmlane forecast ")
+                .doesNotContain("Price of");
+        assertThat(PROMPT.matcher(out).results().count()).as("questions").isLessThanOrEqualTo(15);
         forecasts();
+    }
+
+    /** Every value of the file is either answered or marked, so that nobody takes a usual value for a measured one. */
+    @Test
+    void whatWasAnsweredAndWhatWasAssumedAreToldApart() throws IOException {
+        assertThat(describe(
+                        "",
+                        "Pool",
+                        weather("my town.csv"),
+                        "sheltered",
+                        "20 x 10",
+                        "",
+                        "bubble",
+                        "",
+                        "10 May to 15 September",
+                        "\n".repeat(40)))
+                .as(err)
+                .isZero();
+
+        List<String> lines = Files.readAllLines(file).stream()
+                .filter(line -> line.contains(" = ") && !line.startsWith("#"))
+                .toList();
+        assertThat(lines.stream().filter(line -> line.contains("# assumed")).map(DescribeCommandTest::key))
+                .contains("depth", "terrain", "drawn", "comfort", "height", "pump_power", "limit", "open", "units")
+                .doesNotContain("name", "weather", "wind_shelter", "kind", "first_day", "last_day");
+        assertThat(lines.stream().filter(line -> !line.contains("# assumed")).map(DescribeCommandTest::key))
+                .containsExactly("name", "weather", "area", "setting", "wind_shelter", "kind", "first_day", "last_day");
+    }
+
+    private static String key(String line) {
+        return line.substring(0, line.indexOf(" = "));
     }
 
     @Test
@@ -105,32 +140,40 @@ class DescribeCommandTest {
                         "US",
                         "Club pool",
                         "\"" + weather("my town.csv") + "\"",
-                        "Outdoor",
+                        "sheltered",
                         "75 x 42",
                         "5'6",
-                        "sheltered",
                         "bubble",
                         "9pm to 7am",
-                        "April 15",
-                        "15 October",
+                        "April 15 to 15 October",
                         "80",
-                        "6 am to 9 pm",
-                        "60",
                         "pitched",
-                        "90",
-                        "50 ft",
-                        "4 yd",
+                        "90 x 50 ft",
+                        "25",
                         "4:12",
                         "SSW",
-                        "25",
                         "1,600 sq ft",
-                        "Natural Gas",
+                        "LPG",
                         "400 MBH",
                         "82 F",
+                        "10 days",
                         "USD",
-                        "1.40",
+                        "$2.60",
                         "0.16",
-                        "12"))
+                        "12 USD/ft2",
+                        "2.50",
+                        "yes",
+                        "60",
+                        "6 am to 9 pm",
+                        "86",
+                        "88",
+                        "4 yd",
+                        "",
+                        "1 hp",
+                        "80",
+                        "9,500 gal",
+                        "150",
+                        "6"))
                 .as(err + out)
                 .isZero();
 
@@ -139,9 +182,12 @@ class DescribeCommandTest {
         assertThat(built.pool().areaM2()).isCloseTo(75 * 42 * 0.3048 * 0.3048, ROUNDING);
         assertThat(built.pool().depthM()).isCloseTo(5.5 * 0.3048, ROUNDING);
         assertThat(built.roof().heightM()).isCloseTo(12 * 0.3048, ROUNDING);
+        assertThat(built.roof().widthM()).isCloseTo(50 * 0.3048, ROUNDING);
         assertThat(built.collectorAreaM2()).isCloseTo(1600 * 0.3048 * 0.3048, ROUNDING);
         assertThat(built.heater().orElseThrow().setPointC()).isCloseTo(50 / 1.8, ROUNDING);
         assertThat(built.prices().orElseThrow().collectorPerM2()).isCloseTo(12 / 0.3048 / 0.3048, ROUNDING);
+        assertThat(built.pipes().pumpPowerW()).isCloseTo(745.69987, Offset.offset(1e-4));
+        assertThat(built.control().limitC()).isCloseTo(30, ROUNDING);
         assertThat(Files.readString(file))
                 .contains(
                         "bathers = 60",
@@ -149,14 +195,20 @@ class DescribeCommandTest {
                         "tilt = \"4:12\"",
                         "azimuth = \"SSW\"",
                         "slope_length = \"25 ft\"",
-                        "units = \"us\"");
+                        "upkeep = 150",
+                        "depth = \"5'6\"",
+                        "fuel = \"2.60 per gal\"",
+                        "sold_in = \"gal\"",
+                        "last_bill = \"9,500 gal\"",
+                        "heater_before = 10",
+                        "units = \"us\"")
+                .doesNotContain("heating value");
         forecasts();
     }
 
     @Test
     void southOfTheEquatorTheSeasonRunsOverNewYearAndRacksFaceNorth() throws IOException {
-        assertThat(describe(
-                        "", "", weather("south.csv"), "", "", "", "", "", "", "", "", "", "", "rack", "\n".repeat(40)))
+        assertThat(describe("", "", weather("south.csv"), "", "", "", "", "", "", "rack", "\n".repeat(40)))
                 .as(err)
                 .isZero();
 
@@ -166,7 +218,39 @@ class DescribeCommandTest {
                         "last_day = \"31 March\"",
                         "azimuth = \"north\"",
                         "row_length = \"25 m\"");
-        forecasts();
+        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
+    }
+
+    /** Without a heater there is no price of gas, and what the money could do is still asked for. */
+    @Test
+    void withoutAHeaterNobodyIsAskedForGas() throws IOException {
+        assertThat(describe(
+                        "",
+                        "",
+                        weather("south.csv"),
+                        "",
+                        "8 x 4",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "12 x 8",
+                        "",
+                        "none",
+                        "AUD",
+                        "0.30",
+                        "120",
+                        "25",
+                        "\n".repeat(40)))
+                .as(err + out)
+                .isZero();
+
+        assertThat(out).contains("Price of a bubble cover").doesNotContain("Price of gas", "heating begin");
+        assertThat(Files.readString(file))
+                .contains("electricity = \"0.30 per kWh\"", "cover_price = \"25 per m2\"")
+                .doesNotContain("gas =", "fuel =");
+        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
     }
 
     @Test
@@ -179,13 +263,21 @@ class DescribeCommandTest {
                         weather("town.normals.csv"),
                         weather("my town.csv"),
                         "outside",
-                        "outdoor",
+                        "windy",
+                        "suburban",
                         "25 m",
                         "25 m x 12,5 m",
                         "25 m x 12.5 m",
                         "20 m",
                         "?",
+                        "don't know",
                         "2 m",
+                        "",
+                        "1 May",
+                        "5/6 to 9/1",
+                        "1 May to 1 Sept",
+                        "42 degC",
+                        "26",
                         "\n".repeat(40)))
                 .as(err)
                 .isZero();
@@ -194,11 +286,68 @@ class DescribeCommandTest {
                 .contains("found \"furlongs\"; allowed: \"metric\", \"us\"")
                 .contains("not there.epw: there is no such file; in that folder there are my town.csv, south.csv")
                 .contains("monthly normals, twelve rows")
-                .contains("did you mean \"outdoor\"?")
+                .contains("how does the wind get at it? write sheltered")
+                .contains("did you mean \"exposed\"?")
                 .contains("\"25 m\" is a length")
                 .contains("found \"20 m\"; allowed: 0.2 to 10 m")
-                .contains("mean depth of the water; allowed: 0.2 to 10 m");
+                .contains("mean depth of the water; allowed: 0.2 to 10 m")
+                .contains("An empty line takes what stands in brackets")
+                .contains("write both days, \"15 May to 30 September\"")
+                .contains("may be 6 May or 5 June")
+                .contains("found \"42 degC\"; allowed: 10 to 40 degC");
         assertThat(ScenarioReader.read(file).installation().pool().depthM()).isEqualTo(2);
+    }
+
+    /** What is allowed but hardly meant is told with the answer it comes of, and not again after the next one. */
+    @Test
+    void collectorsThatOverrunTheRoofAreToldAtTheAnswer() {
+        assertThat(describe(
+                        "",
+                        "",
+                        weather("my town.csv"),
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "20 x 10",
+                        "400",
+                        "back",
+                        "",
+                        "back",
+                        "150",
+                        "\n".repeat(40)))
+                .as(err)
+                .isZero();
+        assertThat(out)
+                .containsOnlyOnce(
+                        "Look at this: usable share of the roof: collectors take 400 m² of roof, but only 160 m²");
+        assertThat(out.indexOf("Look at this")).isBetween(out.indexOf("Collector area"), out.indexOf("What heats"));
+
+        assertThat(describe(
+                        "yes",
+                        "",
+                        "",
+                        weather("my town.csv"),
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "pitched",
+                        "20 x 10",
+                        "6",
+                        "20",
+                        "",
+                        "400",
+                        "\n".repeat(40)))
+                .as(err)
+                .isZero();
+        assertThat(out)
+                .contains("what lies on pitched roofs covers 376 m2 of ground plan, the roof of [roof] has 200 m2");
     }
 
     @Test
@@ -214,7 +363,7 @@ class DescribeCommandTest {
                         "",
                         "indoor",
                         "back",
-                        "outdoor",
+                        "sheltered",
                         "\n".repeat(40)))
                 .as(err)
                 .isZero();
@@ -223,6 +372,38 @@ class DescribeCommandTest {
         assertThat(Files.readString(file))
                 .contains("name = \"New name\"", "setting = \"outdoor\"")
                 .doesNotContain("hall_temperature");
+    }
+
+    /** A usual value that was taken follows what is answered differently afterwards; one that was said does not. */
+    @Test
+    void whatIsUsualFollowsFromWhatWasAnsweredLast() throws IOException {
+        assertThat(describe(
+                        "",
+                        "",
+                        weather("my town.csv"),
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "back",
+                        "back",
+                        "back",
+                        "back",
+                        "back",
+                        "back",
+                        "back",
+                        "back",
+                        "100",
+                        "\n".repeat(40)))
+                .as(err)
+                .isZero();
+
+        assertThat(ScenarioReader.read(file).installation().collectorAreaM2()).isEqualTo(60);
     }
 
     @Test
@@ -252,15 +433,40 @@ class DescribeCommandTest {
         assertThat(List.of(folder.toFile().list())).noneMatch(name -> name.endsWith(".part"));
     }
 
+    /** A hall is open all year and kept warm: it neither opens cold nor is anybody asked when heating begins. */
     @Test
     void anIndoorPoolIsAskedForItsHall() throws IOException {
-        assertThat(describe("", "", weather("my town.csv"), "indoor", "\n".repeat(40)))
+        assertThat(describe(
+                        "",
+                        "",
+                        weather("my town.csv"),
+                        "indoor",
+                        "",
+                        "60",
+                        "",
+                        "",
+                        "",
+                        "",
+                        "31",
+                        "",
+                        "",
+                        "",
+                        "gas",
+                        "",
+                        "32",
+                        "\n".repeat(40)))
                 .as(err)
                 .isZero();
 
+        assertThat(out).doesNotContain("heating begin");
         assertThat(Files.readString(file))
-                .contains("hall_temperature = \"28 degC\"")
-                .doesNotContain("wind_shelter");
+                .contains(
+                        "hall_temperature = \"30 degC\"",
+                        "hall_humidity = \"60 %\"",
+                        "start_temperature = \"32 degC\"",
+                        "limit = \"34 degC\"",
+                        "comfort_maximum = \"34 degC\"")
+                .doesNotContain("wind_shelter", "first_day");
         forecasts();
     }
 
@@ -284,7 +490,7 @@ class DescribeCommandTest {
                     .isZero();
             assertThat(ScenarioReader.read(written).warnings()).isEmpty();
             String printed = out.lines()
-                    .skip(2)
+                    .skip(3)
                     .map(String::stripTrailing)
                     .collect(Collectors.joining("\n"))
                     .replace(folder + "/", "")
@@ -299,34 +505,77 @@ class DescribeCommandTest {
         }
     }
 
-    @Test
-    void whateverHeatsThePoolIsAskedForWhatItNeeds() throws IOException {
-        String[] untilHeater = {
-            "", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", "", "", "", "", "", ""
-        };
-        assertThat(describe(concat(untilHeater, "oil", "heating oil", "120", "", "EUR", "1.05", "", "")))
-                .as(err + out)
-                .isZero();
-        assertThat(out).contains("did you mean \"heating-oil\"?");
-        assertThat(Files.readString(file))
-                .contains("fuel = \"heating-oil\"", "fuel = \"1.05 per L\"")
-                .doesNotContain("gas =");
-        forecasts();
+    /** Heaters in the words of those who own them: what the file says of each, and what it costs. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    gas | boiler | natural-gas | 1.10/m3 | fuel = "1.10/m3" # of what the heater is fed with | m3
+                    Natural Gas | boiler | natural-gas | 0.09 | fuel = "0.09 per kWh" # on the higher heating value, as gas is billed | kWh
+                    condensing boiler | condensing | natural-gas | 2.93 per therm | fuel = "2.93 per therm" # on the higher heating value, as gas is billed | therm
+                    LPG | boiler | propane | 0.85 | fuel = "0.85 per L" # of what the heater is fed with | L
+                    condensing propane | condensing | propane | 2.50 per gallon | fuel = "2.50 per gallon" # of what the heater is fed with | gal
+                    Heating oil | boiler | heating-oil | 1.05 | fuel = "1.05 per L" # of what the heater is fed with | L
+                    district heating | district-heat | | 0.11 | fuel = "0.11 per kWh" # of what the heater is fed with | kWh
+                    """)
+    void whateverHeatsThePoolIsAskedForWhatItNeeds(
+            String said, String kind, String fuel, String price, String priced, String unit) throws IOException {
+        List<String> answers = new ArrayList<>(
+                List.of("", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", said, "120", "", "14"));
+        if (fuel == null) {
+            answers.add("0.2");
+        }
+        answers.addAll(List.of("EUR", price));
+        answers.add("\n".repeat(40));
+        assertThat(describe(answers.toArray(String[]::new))).as(err + out).isZero();
 
-        assertThat(describe(concat(untilHeater, "Heat Pump", "60", "", "5.5", "0.3", "EUR", "", "")))
-                .as(err + out)
-                .isOne();
-        assertThat(describe(concat(
-                        new String[] {"yes"}, concat(untilHeater, "Heat Pump", "60", "", "5.5", "0.3", "EUR", "", ""))))
-                .as(err + out)
-                .isZero();
-        assertThat(Files.readString(file))
-                .contains("kind = \"heat-pump\"", "cop = 5.5", "fuel_co2 = \"0.3 kg/kWh\"")
-                .doesNotContain("gas =", "fuel =");
-        forecasts();
+        assertThat(Files.readString(file).replaceAll(" +#", " #"))
+                .contains("kind = \"" + kind + "\"", "heater_before = 14", priced, "sold_in = \"" + unit + "\"");
+        assertThat(Files.readString(file).contains("fuel = \"" + fuel + "\"")).isEqualTo(fuel != null);
+        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
     }
 
-    private static String[] concat(String[] first, String... second) {
-        return Stream.concat(Arrays.stream(first), Arrays.stream(second)).toArray(String[]::new);
+    @ParameterizedTest
+    @CsvSource({"electricity, electric", "Heat Pump, heat-pump"})
+    void whatTakesElectricityHasNoOtherPrice(String said, String kind) throws IOException {
+        String[] electric = {"", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", said, "", "", "", ""};
+        String cop = kind.equals("heat-pump") ? "\n" : "";
+        assertThat(describe(String.join("\n", electric) + "\n" + cop + "EUR", "\n".repeat(40)))
+                .as(err + out)
+                .isZero();
+
+        assertThat(out).doesNotContain("Price of gas", "Efficiency");
+        assertThat(Files.readString(file))
+                .contains("kind = \"" + kind + "\"", "fuel_co2 = \"0.25 kg/kWh\"", "electricity = \"0.25 per kWh\"")
+                .doesNotContain("gas =", "fuel =", "heating value");
+        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
+    }
+
+    /** What a sales person types at this and that question, and what is said to it: each names the mend. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    heater | boiler | what does it burn? write one of: none, gas, condensing gas
+                    heater | pellets | another fuel needs its heat and its carbon dioxide
+                    heater | 120 kW | write one of: none, gas
+                    currency | yes | write how money is written
+                    currency | 0.10 | write how money is written
+                    electricity | 28 ct | did you mean "0.28"?
+                    electricity | 15 cents | did you mean "0.15"?
+                    electricity | cheap | does not begin with a number
+                    electricity | 0,28 | has a decimal comma
+                    electricity | 28 | allowed: 0 to 10 per kWh
+                    electricity | not sure | An empty line takes what stands in brackets
+                    more | maybe | write yes or no
+                    """)
+    void aSlipNamesItsMend(String question, String typed, String told) {
+        List<String> answers =
+                new ArrayList<>(List.of("", "", weather("my town.csv"), "", "", "", "", "", "", "", "", ""));
+        switch (question) {
+            case "heater" -> answers.add(typed);
+            case "currency" -> answers.addAll(List.of("none", typed));
+            case "electricity" -> answers.addAll(List.of("none", "EUR", typed));
+            default -> answers.addAll(List.of("none", "none", typed));
+        }
+        answers.add("\n".repeat(40));
+        assertThat(describe(answers.toArray(String[]::new))).as(err + out).isZero();
+        assertThat(out).contains(told);
     }
 }

@@ -2,7 +2,6 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
 import java.util.List;
-import org.tomlj.Toml;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 
@@ -37,9 +36,9 @@ final class BadValueException extends Exception {
         return toml instanceof TomlTable ? "a section" : String.valueOf(toml);
     }
 
-    /** A text in quotes, as TOML writes it. */
+    /** A text in quotes, as TOML writes it: what a person can see stands as it is. */
     static String quote(String text) {
-        return "\"" + Toml.tomlEscape(text) + "\"";
+        return "\"" + Printable.line(text.replace("\\", "\\\\").replace("\"", "\\\"")) + "\"";
     }
 
     @Override

@@ -23,7 +23,7 @@ final class PlantKeys {
             "gas",
             new EnergyPriceKind(),
             "price of gas on its higher heating value, or of a volume of it",
-            "required for a heater that burns gas, and where there is none; not allowed for oil, electricity and heat");
+            "required for a heater that burns gas, not needed without a heater; not allowed for oil, electricity and heat");
     static final Key<EnergyPrice> FUEL_PRICE = Key.optional(
             "fuel",
             new EnergyPriceKind(),

@@ -35,7 +35,8 @@ final class PlantReader {
             s.get(PlantKeys.ELECTRICITY_PRICE);
             return null;
         }
-        double fuel = fuelPrice(s, heater == null ? Fuel.NATURAL_GAS : heater.fuel());
+        boolean unheated = heater == null && !s.has(PlantKeys.GAS_PRICE) && !s.has(PlantKeys.FUEL_PRICE);
+        double fuel = unheated ? 0 : fuelPrice(s, heater == null ? Fuel.NATURAL_GAS : heater.fuel());
         double electricity = s.get(PlantKeys.ELECTRICITY_PRICE);
         double collectors = s.get(PlantKeys.COLLECTOR_PRICE);
         return s.build(() -> new Prices(currency, fuel, electricity, collectors));

@@ -33,6 +33,18 @@ public final class ScenarioReader {
         return ScenarioAssembly.of(new Document(Syntax.parse(text, notes), notes), notes, file);
     }
 
+    /**
+     * Reads a scenario that is not written yet, as if it stood in a file.
+     *
+     * @param text the scenario, TOML
+     * @param file where it is to stand; files that it names are seen from there
+     * @throws ScenarioException if anything in it is wrong, with all that is
+     */
+    public static Scenario parse(String text, Path file) {
+        Notes notes = new Notes(file);
+        return ScenarioAssembly.of(new Document(Syntax.parse(text, notes), notes), notes, file);
+    }
+
     /** A weather file or monthly normals, given where the scenario that names them should be. */
     private static void refuseWeather(String text, Notes notes, Path file) {
         if (SECTION.matcher(text).find()) {

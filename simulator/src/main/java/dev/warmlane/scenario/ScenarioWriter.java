@@ -184,7 +184,10 @@ public final class ScenarioWriter {
     private static void plant(TomlText out, Installation installation) {
         CircuitWriter.write(out, installation.pipes(), installation.hydraulics());
         installation.heater().ifPresent(h -> HeaterWriter.write(out, h, installation.lastBill()));
-        installation.prices().ifPresent(p -> prices(out, p, gas(installation)));
+        installation
+                .prices()
+                .ifPresent(p ->
+                        prices(out, p, gas(installation), installation.heater().isPresent()));
         money(out, installation);
         out.section("[control]")
                 .key(PlantKeys.ON_DIFFERENCE, installation.control().onDifferenceK())
@@ -200,11 +203,12 @@ public final class ScenarioWriter {
         return installation.heater().map(h -> h.fuel().carrier() == Carrier.GAS).orElse(true);
     }
 
-    private static void prices(TomlText out, Prices prices, boolean gas) {
-        out.section("[prices]")
-                .key(PlantKeys.CURRENCY, prices.currency())
-                .key(gas ? PlantKeys.GAS_PRICE : PlantKeys.FUEL_PRICE, EnergyPrice.perKwh(prices.gasPerKwh()))
-                .key(PlantKeys.ELECTRICITY_PRICE, prices.electricityPerKwh())
+    private static void prices(TomlText out, Prices prices, boolean gas, boolean heated) {
+        out.section("[prices]").key(PlantKeys.CURRENCY, prices.currency());
+        if (heated || prices.gasPerKwh() > 0) {
+            out.key(gas ? PlantKeys.GAS_PRICE : PlantKeys.FUEL_PRICE, EnergyPrice.perKwh(prices.gasPerKwh()));
+        }
+        out.key(PlantKeys.ELECTRICITY_PRICE, prices.electricityPerKwh())
                 .key(PlantKeys.COLLECTOR_PRICE, prices.collectorPerM2());
     }
 

@@ -7,8 +7,8 @@ import dev.warmlane.units.Range;
  * What energy and collectors cost, in one currency.
  *
  * @param currency how money is written after a number, such as EUR
- * @param gasPerKwh price of what the heater is fed with per kWh, a fuel by its higher heating value; of gas where there is
- *     no heater
+ * @param gasPerKwh price of what the heater is fed with per kWh, a fuel by its higher heating value; 0 where there is
+ *     no heater and none is known
  * @param electricityPerKwh price of electricity per kWh
  * @param collectorPerM2 cost of the installed collectors per m²; 0 where it is not known
  */

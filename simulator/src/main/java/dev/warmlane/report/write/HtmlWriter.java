@@ -153,8 +153,7 @@ public final class HtmlWriter {
                     ? picture.chart()
                             .map(chart -> sized.apply(chart.inPage().in(notation)))
                             .map(chart -> Map.<String, Object>of(
-                                    "picture",
-                                    Map.of("svg", chart.svg(), "high", chart.height())))
+                                    "picture", Map.of("svg", chart.svg(), "high", chart.height())))
                             .orElse(Map.of())
                     : Map.of();
         }

@@ -54,7 +54,8 @@ final class Pdf {
         int last = drawn.lastIndexOf(colour);
         return last < 0
                 ? OptionalLong.empty()
-                : OptionalLong.of(BASELINE.matcher(drawn.substring(last)).results()
+                : OptionalLong.of(BASELINE.matcher(drawn.substring(last))
+                                .results()
                                 .map(m -> m.group(1))
                                 .distinct()
                                 .count()

@@ -1,0 +1,160 @@
+package dev.warmlane.examples;
+
+import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.scenario.ScenarioAnswer;
+import dev.warmlane.units.Quantity;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The questions about what heats the pool today, and about money. */
+final class HeatQuestions {
+
+    private static final Pattern SOLD_BY = Pattern.compile(".*(?:\\bper\\s+|/\\s*)([^/]+?)");
+
+    private static final Pattern HUNDREDTHS =
+            Pattern.compile("(?i)(\\d+(?:\\.\\d+)?)\\s*(?:ct|cts|cents?|c|p|pence|\u00a2)");
+
+    private static final Function<Answers, String> AREA_PRICE = before -> before.by("per m2", "per ft2");
+
+    private HeatQuestions() {}
+
+    static List<Question> heater() {
+        return List.of(
+                Question.own(
+                                Questions.HEATER,
+                                Heaters.offered(),
+                                ScenarioAnswer.meaning("heater", "kind")
+                                        + "; none where only the sun warms it; solar collectors that are there already are"
+                                        + " no heater",
+                                (written, before) -> Heaters.answer(written))
+                        .usually(Questions.NONE)
+                        .under("What heats the pool today"),
+                Question.key("heater.capacity", "Heat that it gives to the water", before -> before.by("kW", "Btu/h"))
+                        .usually(Usual::capacity)
+                        .when(HeatQuestions::heated)
+                        .saying("the plate on it says its output; if you know only what it burns, give four fifths"),
+                Question.key("heater.set_point", "Water temperature that it keeps", Questions.TEMPERATURE)
+                        .usually(before -> before.text("season.comfort"))
+                        .when(HeatQuestions::heated),
+                Question.own(
+                                "before",
+                                "How many days before the first day does heating begin",
+                                "from then on heater and collectors may run, and the water warms up for opening; before, it"
+                                        + " stands as cold as the weather makes it; 0 to 180",
+                                (written, before) -> before(written, true))
+                        .usually("7")
+                        .when(before -> heated(before) && !Questions.allYear(before)),
+                Question.key("heater.cop", "Its COP in air and water of 27 degC, by its data sheet")
+                        .usually("5")
+                        .when(before -> Heaters.of(before) == Heaters.HEAT_PUMP),
+                Question.key("heater.fuel_co2", "", before -> "kg/kWh")
+                        .asking(before -> "Carbon dioxide of the "
+                                + (Heaters.of(before).electric() ? "electricity" : "network's heat")
+                                + ", as the supplier tells it")
+                        .usually(Usual::carbon)
+                        .when(before -> heated(before) && !Heaters.of(before).burns()));
+    }
+
+    static List<Question> money() {
+        return List.of(
+                Question.own(
+                                Questions.CURRENCY,
+                                "Currency, such as EUR, or none",
+                                ScenarioAnswer.meaning("prices", "currency") + "; with none nothing is said of money",
+                                (written, before) -> currency(written))
+                        .usually(Questions.NONE)
+                        .under("Money"),
+                Question.own(
+                                "prices.fuel",
+                                "",
+                                ScenarioAnswer.meaning("prices", "fuel") + "; allowed: "
+                                        + ScenarioAnswer.allowed("prices", "fuel"),
+                                HeatQuestions::fuelPrice)
+                        .asking(before -> "Price of " + Heaters.of(before).bought())
+                        .usually(Usual::fuelPrice)
+                        .when(before -> priced(before)
+                                && heated(before)
+                                && !Heaters.of(before).electric()),
+                price("prices.electricity", "Price of electricity", before -> "per kWh")
+                        .usually(before -> before.by("0.25 per kWh", "0.16 per kWh"))
+                        .when(HeatQuestions::priced),
+                price("prices.collectors", "Price of the collectors, installed", AREA_PRICE)
+                        .usually(before -> before.by("150 per m2", "12 per ft2"))
+                        .when(HeatQuestions::priced),
+                price("money.cover_price", "", AREA_PRICE)
+                        .asking(before -> before.is(Questions.COVER, Questions.NONE)
+                                ? "Price of a bubble cover for this pool, to compare with"
+                                : "Price of a new cover like this one, to compare with")
+                        .usually(Usual::coverPrice)
+                        .when(HeatQuestions::priced)
+                        .saying("for each area of water, with its roller"));
+    }
+
+    /** A price may be written with its currency. */
+    private static Question price(String id, String words, Function<Answers, String> unit) {
+        Question plain = Question.key(id, words, unit);
+        return plain.checked((written, before) -> plain.check().of(bare(written, before), before));
+    }
+
+    private static Answer currency(String written) {
+        String said = written.strip();
+        if (said.matches("(?i)none|no|nothing")) {
+            return Answer.nothing(Questions.NONE);
+        }
+        if (said.matches("(?i)y(es)?|.*\\d.*")) {
+            throw new IllegalArgumentException(
+                    "write how money is written, such as EUR, USD or $, or none; prices are asked for next");
+        }
+        return Answer.of(Questions.CURRENCY, ScenarioAnswer.of("prices", "currency", said, ""));
+    }
+
+    /** A price without the currency that was answered before, or a sign for it. */
+    private static String bare(String written, Answers before) {
+        Matcher hundredths = HUNDREDTHS.matcher(written.strip());
+        if (hundredths.matches()) {
+            double whole = Double.parseDouble(hundredths.group(1)) / 100;
+            throw new IllegalArgumentException(
+                    "found \"" + written.strip() + "\"; did you mean \"" + Quantity.plain(whole) + "\"?");
+        }
+        String currency = Pattern.quote(before.text(Questions.CURRENCY));
+        return written.replaceFirst("(?i)(?<![a-z])" + currency + "(?![a-z])", "")
+                .replaceFirst("[$\u20ac\u00a3]", "")
+                .replaceFirst("(\\d)\\s+/", "$1/")
+                .strip();
+    }
+
+    static boolean heated(Answers before) {
+        return Heaters.of(before).heats();
+    }
+
+    static boolean priced(Answers before) {
+        return !before.is(Questions.CURRENCY, Questions.NONE);
+    }
+
+    /** Days before opening from which on collectors may run, and with them the heater. */
+    static Answer before(String written, boolean heater) {
+        String days = written.strip().replaceFirst("(?i)\\s*days?( before)?$", "");
+        days = days.matches("\\d+(?i:\\s*weeks?)")
+                ? String.valueOf(7 * Integer.parseInt(days.replaceFirst("(?i)\\s*weeks?$", "")))
+                : days;
+        Answer collectors =
+                Answer.of("season.collectors_before", ScenarioAnswer.of("season", "collectors_before", days, ""));
+        return heater
+                ? collectors.with("season.heater_before", ScenarioAnswer.of("season", "heater_before", days, ""))
+                : collectors;
+    }
+
+    /** The price, and with it the unit in which what is bought is told. */
+    private static Answer fuelPrice(String written, Answers before) {
+        Answer price = Answer.of(
+                "prices.fuel", ScenarioAnswer.of("prices", "fuel", bare(written, before), Usual.fuelUnit(before)));
+        Matcher by =
+                SOLD_BY.matcher(price.values().getOrDefault("prices.fuel", "").replace("\"", ""));
+        Optional<SaleUnit> unit = by.matches() ? SaleUnit.of(by.group(1)) : Optional.empty();
+        return unit.map(u -> price.with("heater.sold_in", ScenarioAnswer.of("heater", "sold_in", u.symbol(), "")))
+                .orElse(price);
+    }
+}
