@@ -125,9 +125,10 @@ public record Fuel(String name, Carrier carrier, SaleUnit unit, double heatMjPer
         return new Fuel(name, carrier, other, mj, co2KgPerGj);
     }
 
-    /** What a bill calls it, in lower case: gas, oil, electricity, district heat; another fuel by its name. */
+    /** What a bill calls it, in lower case: gas, oil, electricity, district heat; propane and others by their names. */
     public String word() {
-        return carrier == Carrier.OTHER ? name : carrier.word();
+        boolean named = carrier == Carrier.OTHER || carrier == Carrier.GAS && !name.equals(NATURAL_GAS.name);
+        return named ? name : carrier.word();
     }
 
     /** Units of fuel that hold an amount of energy, given in kWh. */

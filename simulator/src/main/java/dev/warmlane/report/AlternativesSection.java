@@ -4,7 +4,9 @@ import dev.warmlane.report.chart.Chart;
 import dev.warmlane.report.chart.MoneyCharts;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.Alternative;
+import dev.warmlane.study.AlternativesBand;
 import dev.warmlane.study.AlternativesStudy;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,13 +18,15 @@ final class AlternativesSection {
 
     private final Subject subject;
     private final AlternativesStudy study;
+    private final AlternativesBand band;
     private final Numbers numbers;
     private final boolean heated;
     private final boolean held;
 
-    AlternativesSection(Subject subject, AlternativesStudy study) {
+    AlternativesSection(Subject subject, AlternativesStudy study, AlternativesBand band) {
         this.subject = subject;
         this.study = study;
+        this.band = band;
         this.numbers = subject.numbers();
         this.heated = PeriodColumn.displaces(subject.season());
         this.held = Telling.heldByHeater(subject.installation());
@@ -118,17 +122,22 @@ final class AlternativesSection {
     }
 
     private String energy() {
-        double cover = study.neither().boughtKwh() - study.coverAlone().boughtKwh();
-        double collectors = study.neither().boughtKwh() - study.collectors().boughtKwh();
-        String byCover = numbers.roughly(Measure.HEAT, cover);
-        String byCollectors = numbers.roughly(Measure.HEAT, collectors);
-        return "The cover alone saves " + byCover + " of what is bought, "
-                + (byCover.equals(byCollectors)
+        Estimate cover = band.savedKwh(study.coverAlone());
+        Estimate collectors = band.savedKwh(study.collectors());
+        boolean alike = heat(cover).equals(heat(collectors));
+        return "The cover alone saves " + heat(cover) + " of what is bought, "
+                + (alike
                         ? "as much as the collectors alone"
-                        : (cover > collectors ? "more than" : "less than") + " the collectors alone, " + byCollectors)
-                + "; both save "
-                + numbers.roughly(
-                        Measure.HEAT, study.neither().boughtKwh() - study.both().boughtKwh()) + ".";
+                        : (cover.likely() > collectors.likely() ? "more than" : "less than") + " the collectors alone, "
+                                + heat(collectors))
+                + "; both save " + heat(band.savedKwh(study.both())) + ".";
+    }
+
+    /** {@code 130,000 kWh (110,000 to 150,000)}. */
+    private String heat(Estimate kwh) {
+        String low = numbers.bare(Measure.HEAT, kwh.low(), kwh);
+        String high = numbers.bare(Measure.HEAT, kwh.high(), kwh);
+        return numbers.about(Measure.HEAT, kwh.likely(), kwh) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
     }
 
     private String warmth() {
@@ -161,8 +170,16 @@ final class AlternativesSection {
         return "Over " + study.terms().years() + " years "
                 + (least.equals(study.both()) ? "both together cost" : name(least) + " costs")
                 + " least: "
-                + numbers.roughlyMoney(least.cost().orElseThrow().overYears(), currency)
+                + money(band.overYears(least).orElseThrow(), currency)
                 + " for what is bought and for energy, as money of today.";
+    }
+
+    private String money(Estimate sum, String currency) {
+        String low = numbers.bare(Measure.MONEY, sum.low(), sum);
+        String high = numbers.bare(Measure.MONEY, sum.high(), sum);
+        return numbers.aboutMoney(sum.likely(), sum, currency)
+                + (low.equals(high) ? "" : " (" + numbers.notation().lead(low, currency) + " to "
+                        + numbers.notation().lead(high, currency) + ")");
     }
 
     private String mean(Alternative one) {

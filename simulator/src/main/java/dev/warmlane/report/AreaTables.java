@@ -89,8 +89,6 @@ public final class AreaTables {
                             PeriodColumn.GAS_DISPLACED)
                     .optional("next area", fuel.csv("next_gas_displaced"), Measure.HEAT_PER_AREA, d -> d.next()
                             .displacedKwhPerM2());
-        } else {
-            table.periods(AreaDesign::season, PeriodColumn.GAS_OF_A_HEATER);
         }
         if (study.installation().prices().isPresent()) {
             table.optional("cost", "collectors_cost", Measure.MONEY, d -> d.money()

@@ -22,13 +22,13 @@ final class BandWords {
 
     /** The likely value with its unit: {@code 70,000 kWh}. */
     String likely(BandQuantity quantity) {
-        Estimate value = quantity.in(band);
+        Estimate value = of(quantity);
         return withUnit(quantity, value.likely(), value);
     }
 
     /** The bounds with their unit: {@code 59,000 to 76,000 kWh}; the likely value alone where nothing moves it. */
     String range(BandQuantity quantity) {
-        Estimate value = quantity.in(band);
+        Estimate value = of(quantity);
         String high = withUnit(quantity, value.high(), value);
         return isCertain(quantity, value) ? high : lead(quantity, value.low(), value) + " to " + high;
     }
@@ -42,7 +42,7 @@ final class BandWords {
 
     /** The bounds after a value that has the unit already: {@code 59,000 to 76,000}; empty where nothing moves it. */
     String beside(BandQuantity quantity) {
-        Estimate value = quantity.in(band);
+        Estimate value = of(quantity);
         return isCertain(quantity, value)
                 ? ""
                 : lead(quantity, value.low(), value) + " to " + lead(quantity, value.high(), value);
@@ -65,6 +65,20 @@ final class BandWords {
 
     private String bare(BandQuantity quantity, double one, Estimate value) {
         return numbers.bare(quantity.measure(), one, value);
+    }
+
+    /**
+     * The likely value and its bounds as they are shown: of a gain in temperature the difference of the two temperatures
+     * that stand beside it.
+     */
+    private Estimate of(BandQuantity quantity) {
+        Estimate value = quantity.in(band);
+        if (quantity.measure() != Measure.TEMPERATURE_DIFFERENCE) {
+            return value;
+        }
+        double shown = numbers.kelvinApart(
+                band.likely().water().meanC(), band.likely().waterWithout().meanC());
+        return new Estimate(Math.min(value.low(), shown), shown, Math.max(value.high(), shown));
     }
 
     /** Without a unit that may stand behind it, with a sign of money that stands before. */

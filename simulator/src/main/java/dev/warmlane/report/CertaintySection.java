@@ -65,7 +65,16 @@ final class CertaintySection {
                 .words("least certain", "least_certain", q -> words.leastCertain(q)
                         .map(DoubtWords::of)
                         .orElse(""))
-                .build(said(subject, BandQuantity.of(subject)));
+                .build(said(subject, told(subject)));
+    }
+
+    /** Days at comfort that the heater holds say nothing of the collectors; the csv has them all the same. */
+    private static List<BandQuantity> told(Subject subject) {
+        boolean held = Telling.heldByHeater(subject.installation())
+                && !subject.installation().arrays().isEmpty();
+        return BandQuantity.of(subject).stream()
+                .filter(q -> !(held && q.measure() == Measure.DAYS))
+                .toList();
     }
 
     private static List<BandQuantity> said(Subject subject, List<BandQuantity> quantities) {

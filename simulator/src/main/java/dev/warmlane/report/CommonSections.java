@@ -47,8 +47,7 @@ final class CommonSections {
     Section lookAt() {
         Section section = Section.of("To look at", Place.EVERYWHERE);
         List<String> points = LookAt.points(subject);
-        List<String> toItsWriter =
-                LookAt.held(numbers, subject.forecast().installation()).stream().toList();
+        List<String> toItsWriter = LookAt.toItsWriter(subject);
         section = points.isEmpty() ? section : section.with(Place.ANSWER, new Block.Points(points));
         return toItsWriter.isEmpty() ? section : section.with(Place.PRINTED, new Block.Points(toItsWriter));
     }

@@ -63,10 +63,9 @@ final class ExposureTables {
                         PeriodColumn.DELIVERED);
         table.fed(FuelWords.of(study.cases().get(0).season()));
         if (displaces(study)) {
-            table.periods(ExposureStudy.Case::season, PeriodColumn.GAS_BURNED);
+            table.periods(ExposureStudy.Case::season, PeriodColumn.GAS_BURNED, PeriodColumn.GAS_DISPLACED);
         }
-        return table.periods(ExposureStudy.Case::season, PeriodColumn.gas(displaces(study)))
-                .build(study.cases());
+        return table.build(study.cases());
     }
 
     static boolean displaces(ExposureStudy study) {

@@ -16,6 +16,9 @@ import java.util.stream.Stream;
 /** What a pool owner wants to know first, in sentences and in a few large numbers. */
 final class ForecastAnswer {
 
+    /** Heat not taken that is told, as a share of that delivered; own choice. */
+    private static final double WORTH_TELLING = 0.1;
+
     private final Subject subject;
     private final BandWords band;
     private final BandQuantity days;
@@ -51,34 +54,16 @@ final class ForecastAnswer {
                 .append(band.inBrackets(BandQuantity.MEAN));
         if (collectors) {
             text.append(", ")
-                    .append(numbers.show(
-                            Measure.TEMPERATURE_DIFFERENCE.in(subject.units(), Math.abs(season.gainedK())), 1))
-                    .append(season.gainedK() < 0 ? " degrees colder" : " degrees warmer")
+                    .append(numbers.degreesApart(
+                            season.water().meanC(), season.waterWithout().meanC()))
+                    .append(season.gainedK() < 0 ? " colder" : " warmer")
                     .append(band.inBrackets(BandQuantity.GAINED.said(season)))
                     .append(" than without collectors");
         }
-        text.append(". It is at ")
-                .append(comfort())
-                .append(" or above on ")
-                .append(season.comfort().daysAtComfort())
-                .append(band.inBrackets(days))
-                .append(" of ")
-                .append(days(season.comfort().openDays()));
-        if (collectors) {
-            text.append(", without collectors on ")
-                    .append(season.comfortWithout().daysAtComfort());
-        }
-        text.append('.');
-        if (collectors && heldByHeater) {
-            text.append(" The heater is set to hold that with and without collectors; with them it gives nothing on ")
-                    .append(days(warm.withoutHeater()))
-                    .append(", without them on ")
-                    .append(warm.withoutHeaterBefore())
-                    .append(
-                            warm.twoWarmer() > 0
-                                    ? ", and on " + days(warm.twoWarmer()) + " they make the water two degrees warmer."
-                                    : ".");
-        }
+        text.append(". ")
+                .append(collectors && heldByHeater ? held() : atComfortSaid())
+                .append(tooWarm())
+                .append(notTaken());
         Start.of(numbers, subject.forecast())
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
         season.gas()
@@ -97,6 +82,52 @@ final class ForecastAnswer {
             text.append(Telling.hardlyNeeded(subject.installation(), season));
         }
         return text.append(leastCertain()).toString();
+    }
+
+    private String atComfortSaid() {
+        return "It is at " + comfort() + " or above on "
+                + season.comfort().daysAtComfort() + band.inBrackets(days) + " of "
+                + days(season.comfort().openDays())
+                + (collectors
+                        ? ", without collectors on " + season.comfortWithout().daysAtComfort()
+                        : "")
+                + ".";
+    }
+
+    /** Days at comfort say nothing there. */
+    private String held() {
+        return Telling.held(numbers, subject.installation()) + "; with them it gives nothing on "
+                + days(warm.withoutHeater()) + " of " + warm.openDays() + ", without them on "
+                + warm.withoutHeaterBefore()
+                + (warm.twoWarmer() > 0
+                        ? ", and on " + days(warm.twoWarmer()) + " they make the water two degrees warmer."
+                        : ".");
+    }
+
+    /** The other side of warm water, which an owner should not find out in July. */
+    private String tooWarm() {
+        int tooWarm = season.comfort().daysTooWarm();
+        return tooWarm == 0
+                ? ""
+                : " Warmer than " + temperature(subject.installation().comfortMaximumC()) + ", which many find too warm, it is on "
+                        + days(tooWarm)
+                        + (collectors
+                                ? ", without collectors on "
+                                        + (season.comfortWithout().daysTooWarm() == 0
+                                                ? "none"
+                                                : season.comfortWithout().daysTooWarm())
+                                : "")
+                        + ".";
+    }
+
+    /** Heat that the roof could give and the pool's limit refuses: more collectors would not be more heat. */
+    private String notTaken() {
+        double refused = season.collectors().refusedKwh();
+        return refused < WORTH_TELLING * season.collectors().deliveredKwh()
+                ? ""
+                : " On warm days the collectors could give " + numbers.roughly(Measure.HEAT, refused)
+                        + " more, but the pool is at its limit of "
+                        + temperature(subject.installation().control().limitC()) + " then.";
     }
 
     /** The large numbers, four or five. */
@@ -165,9 +196,17 @@ final class ForecastAnswer {
                 band.likely(displaced),
                 displaced.words(),
                 band.beside(displaced),
-                carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
+                byTheVolume() + carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
                                 + band.inBrackets(BandQuantity.CARBON.said(season)))
                         + (season.pump().electricityKwh() > 0 ? ", pump's electricity not counted" : ""));
+    }
+
+    /** What a bill counts by the litre, the gallon or the cubic metre is told in it too. */
+    private String byTheVolume() {
+        GasSummary gas = season.gas();
+        return gas.fuel().unit().isVolume()
+                ? numbers.aboutFuel(gas.fuel(), Math.abs(gas.replacedUnits())) + "; "
+                : "";
     }
 
     private Figure burned(GasSummary.Displaced gas) {
@@ -183,20 +222,25 @@ final class ForecastAnswer {
     }
 
     private Figure saved(MoneySummary money) {
-        String pump = Signs.pumpPaid(money).replaceFirst("^, ", "");
+        String pump = money.pumpCost() > 0
+                ? "after paying for the pump's electricity"
+                : "no electricity counted for pumping";
         BandQuantity saved = BandQuantity.saved(subject.installation()).said(season);
         return new Figure(
                 band.likely(saved),
                 saved.words(),
                 band.beside(saved),
                 worth.worth()
-                        .map(over -> paidBack(over) + (pump.isEmpty() ? "" : ", " + pump))
+                        .map(over -> paidBack(over) + ", " + pump)
                         .orElse(pump));
     }
 
     /** Its range stands with the money over the years. */
     private String paidBack(Worth over) {
-        return (worth.payback(over).startsWith("not") ? "paid back " : "paid back in ") + worth.payback(over);
+        String years = worth.payback(over);
+        return years.startsWith("not")
+                ? "paid back " + years
+                : "paid back in " + years + MoneyWords.withInterest(numbers, over.terms());
     }
 
     /** What leaves the two numbers that an owner looks at least certain, one sentence for both where it is the same. */

@@ -5,8 +5,11 @@ import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.ForecastCharts;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.AlternativesBand;
 import dev.warmlane.study.AlternativesStudy;
+import dev.warmlane.study.Runs;
 import dev.warmlane.study.SeasonBand;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.YearsStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,9 +34,11 @@ public final class ForecastReport {
         this.subject = subject;
         this.common = new CommonSections(subject);
         this.roof = RoofSection.of(subject.installation(), subject.numbers());
-        this.band = SeasonBand.of(subject.forecast());
-        this.alternatives =
-                AlternativesStudy.of(subject.forecast()).map(study -> new AlternativesSection(subject, study));
+        SharedForcing forcing = new SharedForcing(subject.forecast().weather());
+        this.band = SeasonBand.of(subject.forecast(), SeasonBand.USUAL, forcing, Runs.onAllCores());
+        this.alternatives = AlternativesStudy.of(subject.forecast())
+                .map(study -> new AlternativesSection(
+                        subject, study, AlternativesBand.of(subject.forecast(), band, forcing)));
     }
 
     /** The report of a scenario's season. */

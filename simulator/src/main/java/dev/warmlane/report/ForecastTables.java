@@ -42,10 +42,10 @@ public final class ForecastTables {
                 .period("pool", ITSELF, PeriodColumn.WATER_MEAN)
                 .period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)
                 .period("highest", ITSELF, PeriodColumn.WATER_HIGHEST)
-                .period("without", ITSELF, PeriodColumn.WITHOUT_MEAN);
+                .period("pool\nwithout", ITSELF, PeriodColumn.WITHOUT_MEAN);
         if (!Telling.heldByHeater(forecast.installation())) {
             table.optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
-                    .optionalCount("\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()));
+                    .optionalCount("days\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()));
         }
         table.period("solar\nheat", ITSELF, PeriodColumn.DELIVERED);
         if (PeriodColumn.displaces(season)) {
@@ -126,8 +126,6 @@ public final class ForecastTables {
                             PeriodColumn.GAS_BURNED_WITHOUT,
                             PeriodColumn.GAS_DISPLACED,
                             PeriodColumn.CO2_AVOIDED);
-        } else {
-            table.periods(ITSELF, PeriodColumn.GAS_OF_A_HEATER);
         }
         return table.build(rows);
     }

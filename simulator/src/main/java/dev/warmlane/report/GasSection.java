@@ -2,23 +2,29 @@ package dev.warmlane.report;
 
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.GasSummary;
+import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.NextSquareMetre;
 import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonSummary;
+import dev.warmlane.study.AreaStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Gas, carbon dioxide, money and the worth of more area. */
 final class GasSection {
 
     /** Less than this is told of no more than of a lamp left burning, kWh; own choice. */
     private static final double LEAST_MORE_KWH = 1;
+
+    /** Less room than this on a roof is no room, m²; own choice. */
+    private static final double TOO_LITTLE_TO_LAY_M2 = 1;
 
     private final Numbers numbers;
     private final FuelWords fuel;
@@ -34,7 +40,7 @@ final class GasSection {
         List<String> points = new ArrayList<>();
         if (!PeriodColumn.displaces(summary.season())) {
             // nothing is burned, so that nothing is said of it
-            summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
+            summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, subject)));
             return Section.of("More area", Place.OWNER).points(points).givingWay();
         }
         points.add(text.gas(summary.season()));
@@ -49,7 +55,7 @@ final class GasSection {
                 .ifPresent(points::add);
         boolean heated = PeriodColumn.displaces(summary.season());
         summary.money().ifPresent(money -> points.addAll(text.money(money, heated)));
-        summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, summary)));
+        summary.nextSquareMetre().ifPresent(next -> points.add(text.next(next, subject)));
         return Section.of(
                         FuelWords.capital(text.fuel.word()) + (summary.money().isPresent() ? " and money" : ""),
                         Place.OWNER)
@@ -124,8 +130,13 @@ final class GasSection {
         return points;
     }
 
-    private String next(NextSquareMetre next, SeasonSummary summary) {
-        boolean us = numbers.units() == UnitSystem.US;
+    /** What more area would bring, beside what the area planned brings; nothing to sell where the roof is full. */
+    private String next(NextSquareMetre next, Subject subject) {
+        Installation built = subject.installation();
+        OptionalDouble limit = AreaStudy.roofLimitM2(built);
+        if (limit.isPresent() && built.collectorAreaM2() > limit.getAsDouble() - TOO_LITTLE_TO_LAY_M2) {
+            return "The roof has no room for more collectors laid out like these";
+        }
         String text = "More area would "
                 + change("add", "take away", next.deliveredKwhPerM2())
                 + " of heat a season"
@@ -133,13 +144,20 @@ final class GasSection {
                         .mapToObj(gas -> " and " + change("displace", fuel.use(), gas) + (gas < 0 ? " more " : " of ")
                                 + fuel.word())
                         .findFirst()
+                        .orElse("")
+                + subject.season().collectors().deliveredKwhPerM2().stream()
+                        .mapToObj(all -> "; the area planned gives " + numbers.show(Measure.HEAT_PER_AREA, all)
+                                + " of heat")
+                        .findFirst()
                         .orElse("");
-        String currency = summary.money().map(MoneySummary::currency).orElse("");
+        boolean us = numbers.units() == UnitSystem.US;
+        String currency = subject.summary().money().map(MoneySummary::currency).orElse("");
         return text
                 + next.costPerKwh().stream()
-                        .mapToObj(cost -> "; more collectors would cost "
-                                + numbers.price(us ? cost * Units.THERM / Units.KWH : cost, 2, currency)
-                                + " for each " + (us ? "therm" : "kWh") + " of heat that they add a season")
+                        .mapToObj(cost -> ". Over " + built.offer().terms().years()
+                                + " years the heat that it adds costs "
+                                + numbers.price(us ? cost * Units.THERM / Units.KWH : cost, us ? 2 : 3, currency)
+                                + (us ? " a therm" : " a kWh"))
                         .findFirst()
                         .orElse("");
     }

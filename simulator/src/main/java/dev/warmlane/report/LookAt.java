@@ -14,6 +14,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What is allowed but hardly meant, in the scenario and in the weather file: the reader should look at it first. */
 final class LookAt {
@@ -64,8 +65,30 @@ final class LookAt {
                         : ". If the summer is meant, give its dates"));
     }
 
+    /** What only the writer of a scenario can mend. */
+    static List<String> toItsWriter(Subject subject) {
+        return Stream.of(held(subject.numbers(), subject.installation()), opensCold(subject))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** A heated pool that opens cold because nobody said how it starts. */
+    private static Optional<String> opensCold(Subject subject) {
+        boolean assumed = subject.assumed().stream()
+                .anyMatch(one -> one.section().equals("season") && one.key().equals("days_standing"));
+        return assumed && Start.isCold(subject.forecast())
+                ? Optional.of("The heater starts on the day the pool opens, in water of "
+                        + subject.numbers()
+                                .show(
+                                        Measure.TEMPERATURE,
+                                        subject.forecast().with().waterC(0))
+                        + ". If the pool is warm when it opens, give the days before opening in which the heater runs, and"
+                        + " those in which the collectors do")
+                : Optional.empty();
+    }
+
     /** A comfort temperature that the heater makes by itself. */
-    static Optional<String> held(Numbers numbers, Installation built) {
+    private static Optional<String> held(Numbers numbers, Installation built) {
         return built.heater()
                 .filter(heater -> Telling.heldByHeater(built) && !built.arrays().isEmpty())
                 .map(heater -> "The heater is set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC())

@@ -99,7 +99,7 @@ final class MoneySection {
                         money.payback(worth),
                         worth.payback().match(years -> "until they are paid back", () -> "are they paid back"),
                         money.paybackRange(worth),
-                        ""));
+                        MoneyWords.withInterest(numbers, worth.terms()).strip()));
     }
 
     private void worth(Worth worth) {

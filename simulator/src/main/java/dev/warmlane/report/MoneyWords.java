@@ -95,6 +95,11 @@ final class MoneyWords {
                 () -> "not within " + Payback.LONGEST_YEARS + " years");
     }
 
+    /** That interest is counted, after a payback: who divides what is paid by what is saved a year finds less. */
+    static String withInterest(Numbers numbers, Terms terms) {
+        return terms.interest() == 0 ? "" : " with interest of " + percent(numbers, terms.interest());
+    }
+
     /** Interest, growth and years, in words. */
     String terms(Terms terms) {
         return terms(numbers, terms);

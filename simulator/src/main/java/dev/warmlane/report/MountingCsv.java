@@ -76,8 +76,10 @@ final class MountingCsv {
                         PeriodColumn.WATER_MEAN,
                         PeriodColumn.AT_COMFORT,
                         PeriodColumn.REFUSED,
-                        PeriodColumn.PUMP,
-                        PeriodColumn.gas(displaces));
+                        PeriodColumn.PUMP);
+        if (displaces) {
+            table.periods(Row::period, PeriodColumn.GAS_DISPLACED);
+        }
         if (!byMonth && rows.stream().anyMatch(r -> r.result.worth().isPresent())) {
             worth(table);
         }

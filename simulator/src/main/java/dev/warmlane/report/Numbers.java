@@ -13,6 +13,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.MonthDay;
+import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -94,6 +95,17 @@ public record Numbers(UnitSystem units, Notation notation) {
         return show(Measure.TEMPERATURE_DIFFERENCE.in(units, kelvin), 1) + " degrees";
     }
 
+    /** How far two temperatures are apart as they are shown, so that a reader who takes one from the other agrees. */
+    String degreesApart(double oneC, double otherC) {
+        return degrees(kelvinApart(oneC, otherC));
+    }
+
+    /** The same, K. */
+    double kelvinApart(double oneC, double otherC) {
+        double shown = Math.abs(rounded(Measure.TEMPERATURE, oneC) - rounded(Measure.TEMPERATURE, otherC));
+        return shown / Measure.TEMPERATURE_DIFFERENCE.in(units, 1);
+    }
+
     /** An amount of money for a headline. */
     public String aboutMoney(double amount, String currency) {
         return notation.money(show(threeDigits(amount), 0), currency);
@@ -169,14 +181,23 @@ public record Numbers(UnitSystem units, Notation notation) {
 
     /** An amount of a fuel in the units it is sold in; US gases by the cubic foot and the gallon. */
     public String fuel(Fuel fuel, double amount) {
+        return fuel(fuel, amount, shown -> shown);
+    }
+
+    /** Two digits of the same. */
+    String aboutFuel(Fuel fuel, double amount) {
+        return "about " + fuel(fuel, amount, shown -> digits(shown, 2));
+    }
+
+    private String fuel(Fuel fuel, double amount, DoubleUnaryOperator round) {
         boolean us = units == UnitSystem.US;
         if (us && fuel.unit() == SaleUnit.M3) {
-            return show(amount / Units.FOOT3, 0) + " ft³";
+            return show(round.applyAsDouble(amount / Units.FOOT3), 0) + " ft³";
         }
         if (us && fuel.unit() == SaleUnit.LITRE) {
-            return show(Units.usGallons(amount * Units.LITRE), 0) + " gal";
+            return show(round.applyAsDouble(Units.usGallons(amount * Units.LITRE)), 0) + " gal";
         }
-        return sold(fuel, amount);
+        return sold(fuel, round.applyAsDouble(amount));
     }
 
     /** An amount in the unit it is sold in, whatever the report's units. */

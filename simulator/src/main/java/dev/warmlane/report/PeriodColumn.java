@@ -62,8 +62,6 @@ enum PeriodColumn {
     GAS_BURNED_WITHOUT(
             "gas_burned_without", Measure.HEAT, of(p -> burnedKwh(p) + p.gas().replacedKwh())),
     GAS_DISPLACED("gas_displaced", Measure.HEAT, of(p -> p.gas().replacedKwh())),
-    GAS_OF_A_HEATER(
-            "gas_a_heater_would_have_burned", Measure.HEAT, of(p -> p.gas().replacedKwh())),
     CO2_AVOIDED("co2_avoided", Measure.MASS, of(p -> p.gas().replacedCo2Kg()));
 
     private final String csvName;
@@ -94,11 +92,6 @@ enum PeriodColumn {
     /** Whether gas is burned at all, so that collectors can displace some. */
     static boolean displaces(PeriodSummary period) {
         return period.gas().displaced().isPresent();
-    }
-
-    /** Gas displaced, or the gas that a heater would have burned for the same heat. */
-    static PeriodColumn gas(boolean displaces) {
-        return displaces ? GAS_DISPLACED : GAS_OF_A_HEATER;
     }
 
     private static double burnedKwh(PeriodSummary period) {

@@ -7,6 +7,7 @@ import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.season.TemperatureSummary;
+import dev.warmlane.season.WarmDays;
 import dev.warmlane.units.Measure;
 import java.time.MonthDay;
 import java.util.ArrayList;
@@ -26,6 +27,8 @@ final class PoolSection {
     private final Installation installation;
     private final SeasonSummary summary;
     private final OpeningSummary opening;
+    private final WarmDays warm;
+    private final boolean held;
     private final List<List<Cell>> rows = new ArrayList<>();
 
     private PoolSection(Subject subject) {
@@ -33,6 +36,8 @@ final class PoolSection {
         this.installation = subject.installation();
         this.summary = subject.summary();
         this.opening = subject.forecast().opening();
+        this.warm = WarmDays.of(subject.forecast());
+        this.held = Telling.heldByHeater(installation) && !installation.arrays().isEmpty();
     }
 
     /** Without its pictures. */
@@ -83,25 +88,35 @@ final class PoolSection {
         row("  warmest day", day(with.warmestDay()), day(without.warmestDay()));
     }
 
+    /** Days at comfort where they are the collectors'; days without the heater where it holds comfort by itself. */
     private void comfort(ComfortSummary with, ComfortSummary without) {
-        row(
-                "Days at " + temperature(installation.comfortC()) + " or above",
-                with.daysAtComfort() + " of " + with.openDays(),
-                without.daysAtComfort() + " of " + without.openDays());
-        row("  first and last of them", firstAndLast(with), firstAndLast(without));
-        row("Open hours at " + temperature(installation.comfortC()) + " or above", hours(with), hours(without));
+        if (held) {
+            row("Days without the heater", of(warm.withoutHeater()), of(warm.withoutHeaterBefore()));
+        } else {
+            row(
+                    "Days at " + temperature(installation.comfortC()) + " or above",
+                    with.daysAtComfort() + " of " + with.openDays(),
+                    without.daysAtComfort() + " of " + without.openDays());
+            row("  first and last of them", firstAndLast(with), firstAndLast(without));
+            row("Open hours at " + temperature(installation.comfortC()) + " or above", hours(with), hours(without));
+        }
         row(
                 "Days above " + temperature(installation.comfortMaximumC()),
                 String.valueOf(with.daysTooWarm()),
                 String.valueOf(without.daysTooWarm()));
     }
 
+    private String of(int days) {
+        return days + " of " + warm.openDays();
+    }
+
     private String gained(PeriodSummary season) {
         int days = season.daysGained();
         return "The collectors " + (season.gainedK() < 0 ? "cool" : "warm") + " the pool by "
-                + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(season.gainedK()))
-                + " in the season's mean and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
-                + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.";
+                + numbers.degreesApart(
+                        season.water().meanC(), season.waterWithout().meanC())
+                + " in the season's mean" + (held ? "." : " and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
+                + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.");
     }
 
     /** What is counted before opening; nothing where nothing runs then. */
@@ -116,7 +131,9 @@ final class PoolSection {
     }
 
     private String rule() {
-        return "A day is at comfort when the mean water temperature over its open hours is at or above "
+        return held
+                ? ""
+                : "A day is at comfort when the mean water temperature over its open hours is at or above "
                 + temperature(installation.comfortC()) + ".";
     }
 

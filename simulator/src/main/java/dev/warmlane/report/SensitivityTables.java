@@ -69,9 +69,8 @@ public final class SensitivityTables {
         List<Row> rows = study.effects().stream()
                 .flatMap(s -> Stream.of(new Row(s, "low", s.low()), new Row(s, "high", s.high())))
                 .toList();
-        PeriodColumn gas = PeriodColumn.gas(displaces(study));
         FuelWords fuel = FuelWords.of(study.described());
-        return new TableBuilder<Row>(units)
+        TableBuilder<Row> table = new TableBuilder<Row>(units)
                 .fed(fuel)
                 .words("parameter", r -> r.parameter.name())
                 .words("end", Row::end)
@@ -81,11 +80,13 @@ public final class SensitivityTables {
                 .number("water_mean_change", Measure.TEMPERATURE_DIFFERENCE, r -> r.change()
                         .meanK())
                 .periods(Row::season, PeriodColumn.DELIVERED)
-                .number("delivered_change", Measure.HEAT, r -> r.change().deliveredKwh())
-                .periods(Row::season, gas)
-                .number(fuel.csv(gas.csvName()) + "_change", Measure.HEAT, r -> r.change()
-                        .replacedKwh())
-                .words("why", r -> r.parameter.why())
+                .number("delivered_change", Measure.HEAT, r -> r.change().deliveredKwh());
+        if (displaces(study)) {
+            table.periods(Row::season, PeriodColumn.GAS_DISPLACED)
+                    .number(fuel.csv(PeriodColumn.GAS_DISPLACED.csvName()) + "_change", Measure.HEAT, r -> r.change()
+                            .replacedKwh());
+        }
+        return table.words("why", r -> r.parameter.why())
                 .build(rows);
     }
 

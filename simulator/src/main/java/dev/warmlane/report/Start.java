@@ -9,6 +9,9 @@ import java.util.Optional;
 /** How warm the pool is on its first morning: often the lowest temperature of the season, which nobody would guess. */
 final class Start {
 
+    /** Below the set point by more than this a swimmer calls the water cold, K; own choice. */
+    private static final double COLD_K = 2;
+
     private Start() {}
 
     /** In words after "it"; nothing for a pool that never closes and stood filled. */
@@ -32,10 +35,23 @@ final class Start {
 
     /** The mean of the first hour, as the lowest temperature is of hours. */
     private static Optional<String> unheated(Numbers numbers, SeasonForecast forecast, String date) {
-        return forecast.installation().season().days() == HourOfYear.DAYS
-                ? Optional.empty()
-                : Optional.of("starts at "
-                        + numbers.show(Measure.TEMPERATURE, forecast.with().waterC(0)) + date
-                        + ", unheated until then");
+        if (forecast.installation().season().days() == HourOfYear.DAYS) {
+            return Optional.empty();
+        }
+        String water = numbers.show(Measure.TEMPERATURE, forecast.with().waterC(0)) + date;
+        return Optional.of(
+                isCold(forecast)
+                        ? "opens cold, at " + water + ", because its heater starts on that day"
+                        : "starts at " + water + ", unheated until then");
+    }
+
+    /** Whether a heated pool opens far below what its heater holds, because nothing was said of heating before. */
+    static boolean isCold(SeasonForecast forecast) {
+        return forecast.installation().startWater().match(given -> false, standing -> true)
+                && !forecast.opening().early()
+                && forecast.installation()
+                        .heater()
+                        .filter(heater -> forecast.with().waterC(0) < heater.setPointC() - COLD_K)
+                        .isPresent();
     }
 }

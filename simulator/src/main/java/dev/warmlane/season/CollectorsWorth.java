@@ -42,4 +42,9 @@ public final class CollectorsWorth {
                                 .costPerKwh(season.balance().deliveredKwh(), money.pumpCost())))
                 .orElse(OptionalDouble.empty());
     }
+
+    /** The same of something that is paid once and needs no power. */
+    static OptionalDouble costPerKwh(Installation built, double paid, double heatKwh) {
+        return new Worth(new Investment(paid, 0, 0, ONCE), 0, built.offer().terms()).costPerKwh(heatKwh, 0);
+    }
 }

@@ -1,6 +1,5 @@
 package dev.warmlane.season;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -8,8 +7,8 @@ import java.util.OptionalDouble;
  *
  * @param deliveredKwhPerM2 heat that it would add to what is delivered, kWh/m² a season
  * @param displacedKwhPerM2 gas that it would displace, kWh/m² a season; nothing where there is no heater
- * @param costPerKwh cost of the installed collectors for each kWh of heat a season that it would add, in the currency
- *     of the prices; nothing where the cost is not known or it would add no heat
+ * @param costPerKwh levelised cost of a kWh of the heat that it would add over the years looked at, in the currency of
+ *     the prices, its price alone; nothing where that is not known or it would add no heat
  */
 public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displacedKwhPerM2, OptionalDouble costPerKwh) {
 
@@ -19,9 +18,9 @@ public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displaced
      *
      * @param one a season
      * @param other the same season with more or less collector area
-     * @param prices what collectors cost, where it is known
+     * @param built what collectors cost, where it is known, and how later years are counted
      */
-    public static NextSquareMetre between(PeriodSummary one, PeriodSummary other, Optional<Prices> prices) {
+    public static NextSquareMetre between(PeriodSummary one, PeriodSummary other, Installation built) {
         double addedM2 = other.collectors().areaM2() - one.collectors().areaM2();
         if (addedM2 == 0) {
             throw new IllegalArgumentException("two sizes must differ in collector area, both had "
@@ -32,8 +31,8 @@ public record NextSquareMetre(double deliveredKwhPerM2, OptionalDouble displaced
                 .match(
                         gas -> OptionalDouble.of((gas.replacedKwh() - one.gas().replacedKwh()) / addedM2),
                         none -> OptionalDouble.empty());
-        double price = prices.map(Prices::collectorPerM2).orElse(0.0);
+        double price = built.prices().map(Prices::collectorPerM2).orElse(0.0);
         return new NextSquareMetre(
-                perM2, displaced, price > 0 && perM2 > 0 ? OptionalDouble.of(price / perM2) : OptionalDouble.empty());
+                perM2, displaced, price > 0 ? CollectorsWorth.costPerKwh(built, price, perM2) : OptionalDouble.empty());
     }
 }

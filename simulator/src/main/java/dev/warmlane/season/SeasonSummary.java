@@ -45,7 +45,7 @@ public record SeasonSummary(
                 warmUpHours(forecast.without()),
                 installation.arrays().stream().map(ArraySummary::of).toList(),
                 WorkingRange.of(forecast),
-                grown.map(other -> NextSquareMetre.between(season, season(other), installation.prices())),
+                grown.map(other -> NextSquareMetre.between(season, season(other), installation)),
                 MoneySummary.of(installation, season));
     }
 

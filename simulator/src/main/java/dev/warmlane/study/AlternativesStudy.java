@@ -45,8 +45,7 @@ public record AlternativesStudy(
             return Optional.empty();
         }
         boolean covered = built.cover().isPresent();
-        Cover cover = built.cover().orElse(built.offer().cover().cover());
-        Installation other = built.toBuilder().cover(covered ? null : cover).build();
+        Installation other = other(built);
         PoolForcing pool =
                 PoolForcing.of(other.pool(), other.cover(), other.bathers(), other.makeUp(), forecast.weather());
         Season one = Season.of(forecast);
@@ -55,12 +54,23 @@ public record AlternativesStudy(
         Season bare = covered ? two : one;
         Season withCover = covered ? one : two;
         return Optional.of(new AlternativesStudy(
-                cover,
+                cover(built),
                 built.offer().terms(),
                 without(built, bare, false),
                 with(built, bare, false, !covered),
                 without(built, withCover, true),
                 with(built, withCover, true, covered)));
+    }
+
+    /** The same without its cover, or with the one offered where it has none. */
+    static Installation other(Installation built) {
+        return built.toBuilder()
+                .cover(built.cover().isPresent() ? null : cover(built))
+                .build();
+    }
+
+    private static Cover cover(Installation built) {
+        return built.cover().orElse(built.offer().cover().cover());
     }
 
     /** All four, from nothing bought to everything. */
@@ -87,11 +97,7 @@ public record AlternativesStudy(
                 bought,
                 season.gas().fuel().co2KgForKwh(bought),
                 season.pump().electricityKwh(),
-                cost(
-                        built,
-                        true,
-                        cover,
-                        MoneySummary.of(built, season).map(money -> money.gasCost() + money.pumpCost())));
+                cost(built, true, cover, season));
     }
 
     private static Alternative without(Installation built, Season of, boolean cover) {
@@ -106,13 +112,16 @@ public record AlternativesStudy(
                 bought,
                 season.gas().fuel().co2KgForKwh(bought),
                 0,
-                cost(built, false, cover, MoneySummary.of(built, season).map(MoneySummary::gasCostWithout)));
+                cost(built, false, cover, season));
     }
 
-    private static Optional<Alternative.Cost> cost(
-            Installation built, boolean collectors, boolean cover, Optional<Double> energy) {
+    /** What a season costs with or without the collectors. */
+    static Optional<Alternative.Cost> cost(
+            Installation built, boolean collectors, boolean cover, PeriodSummary season) {
+        Optional<Double> energy = MoneySummary.of(built, season)
+                .map(money -> collectors ? money.gasCost() + money.pumpCost() : money.gasCostWithout());
         Optional<Investment> roof = collectors ? CollectorsWorth.investment(built) : Optional.of(Investment.NONE);
-        Optional<Investment> sheet = cover ? cover(built) : Optional.of(Investment.NONE);
+        Optional<Investment> sheet = cover ? priced(built) : Optional.of(Investment.NONE);
         if (built.heater().isEmpty() || energy.isEmpty() || roof.isEmpty() || sheet.isEmpty()) {
             return Optional.empty();
         }
@@ -126,7 +135,7 @@ public record AlternativesStudy(
     }
 
     /** What the cover costs; nothing where that is not known. */
-    private static Optional<Investment> cover(Installation built) {
+    private static Optional<Investment> priced(Installation built) {
         CoverOffer offer = built.offer().cover();
         return offer.pricePerM2() > 0 && built.prices().isPresent()
                 ? Optional.of(new Investment(offer.pricePerM2() * built.pool().areaM2(), 0, 0, offer.lastsYears()))

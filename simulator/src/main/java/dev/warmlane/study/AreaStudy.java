@@ -83,7 +83,7 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
                 built.arrays().equals(template.arrays()),
                 fits,
                 season,
-                NextSquareMetre.between(season, larger, built.prices()));
+                NextSquareMetre.between(season, larger, built));
     }
 
     /**
@@ -95,7 +95,8 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
         return roofLimitM2(installation);
     }
 
-    static OptionalDouble roofLimitM2(Installation installation) {
+    /** The same of an installation that nobody has studied yet. */
+    public static OptionalDouble roofLimitM2(Installation installation) {
         Optional<DrawnLimits> drawn = DrawnLimits.of(installation);
         if (drawn.isPresent()) {
             return drawn.get().limitM2(installation);

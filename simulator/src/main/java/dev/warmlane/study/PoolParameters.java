@@ -1,10 +1,12 @@
 package dev.warmlane.study;
 
 import dev.warmlane.pool.Bathers;
+import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.Parameter.Ends;
 import dev.warmlane.study.Parameter.Lens;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.wind.PoolShelter;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -23,9 +25,11 @@ final class PoolParameters {
             "wind at pool over the station's",
             Dimension.FRACTION,
             new Lens(PoolParameters::windFactor, PoolParameters::withWindFactor),
-            new Ends(WindExposure.SHELTERED::poolWindFactor, WindExposure.EXPOSED::poolWindFactor),
-            "well sheltered 0.15 (ISO/TR 12596:1995, from memory) to open ground 0.40 (logarithmic profile over"
-                    + " short grass)",
+            new Ends(
+                    PoolShelter::moreSheltered,
+                    described -> Math.min(PoolShelter.moreOpen(described), Outdoor.WIND_FACTOR.highest())),
+            "one step more sheltered to one more open: well sheltered 0.15, suburban 0.30 (ISO/TR 12596:1995, from"
+                    + " memory), open ground 0.40 (logarithmic profile over short grass)",
             "the pool is in a hall"));
 
     static final Parameter EVAPORATION = new UnlessFitted(new EvaporationParameter());

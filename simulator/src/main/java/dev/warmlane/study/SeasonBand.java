@@ -24,8 +24,8 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts, Optiona
 
     /**
      * What is varied for every forecast: the inputs that move heat, temperature or fuel most in the examples, and that
-     * nobody knows from a drawing. Of the doubt that all of {@link Parameters#ALL} make together these eight make nine
-     * tenths and more in the examples (measured); a whole {@link SensitivityStudy} takes some three times as long.
+     * nobody knows from a drawing. Of the doubt that all of {@link Parameters#ALL} make together these eight make 0.89
+     * and more in the examples (measured); a whole {@link SensitivityStudy} takes some three times as long.
      */
     public static final List<Parameter> USUAL = List.of(
             FittedParameter.WIND,

@@ -72,6 +72,11 @@ class CertaintyTest {
                     .replaceAll("<[^>]*>", " "));
             for (BandQuantity quantity : BandQuantity.of(subject)) {
                 BandQuantity said = quantity.said(subject.season());
+                if (quantity.measure() == Measure.DAYS && Telling.heldByHeater(subject.installation())) {
+                    // days that the heater makes with and without collectors
+                    assertThat(text).as(name).doesNotContain(said.words() + " " + words.likely(said));
+                    continue;
+                }
                 String told = said.words() + " " + words.likely(said) + " " + words.range(said);
                 assertThat(text).as(name).contains(told);
                 assertThat(page).as(name).contains(told);

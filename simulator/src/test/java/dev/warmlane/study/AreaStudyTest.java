@@ -93,7 +93,7 @@ class AreaStudyTest {
         // the last row has a next one that is not shown
         AreaDesign last = designs.get(designs.size() - 1);
         AreaDesign beyond = study(HEATED, 450, 450, 1).designs().get(0);
-        assertThat(last.next()).isEqualTo(NextSquareMetre.between(last.season(), beyond.season(), HEATED.prices()));
+        assertThat(last.next()).isEqualTo(NextSquareMetre.between(last.season(), beyond.season(), HEATED));
     }
 
     @Test
@@ -149,7 +149,7 @@ class AreaStudyTest {
         AreaDesign only = study(HEATED, 0.1, 0.1, 1).designs().get(0);
         assertThat(only.panels()).hasValue(1);
         AreaDesign two = study(HEATED, 5, 5, 1).designs().get(0);
-        assertThat(only.next()).isEqualTo(NextSquareMetre.between(only.season(), two.season(), HEATED.prices()));
+        assertThat(only.next()).isEqualTo(NextSquareMetre.between(only.season(), two.season(), HEATED));
     }
 
     @Test
