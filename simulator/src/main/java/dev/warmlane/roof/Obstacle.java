@@ -47,15 +47,22 @@ public record Obstacle(String name, Shape shape, double heightM, double clearanc
     /** The line that panels stay outside of; around a disc as a ring of corners. */
     public List<RoofPoint> reach() {
         return shape.match(
-                disc -> IntStream.range(0, RING)
-                        .mapToObj(i -> around(disc, 2 * Math.PI * i / RING))
-                        .toList(),
+                disc -> ring(disc.centre, disc.diameterM / 2 + clearanceM),
                 block -> Shapes.around(block.outline(), clearanceM));
     }
 
-    private RoofPoint around(Disc disc, double angle) {
-        double radius = disc.diameterM / 2 + clearanceM;
-        return new RoofPoint(disc.centre.xM() + radius * Math.cos(angle), disc.centre.yM() + radius * Math.sin(angle));
+    /** Its own outline; of a disc a ring of corners. */
+    List<RoofPoint> outline() {
+        return shape.match(disc -> ring(disc.centre, disc.diameterM / 2), block -> block.outline()
+                .corners());
+    }
+
+    private static List<RoofPoint> ring(RoofPoint centre, double radiusM) {
+        return IntStream.range(0, RING)
+                .mapToDouble(i -> 2 * Math.PI * i / RING)
+                .mapToObj(angle -> new RoofPoint(
+                        centre.xM() + radiusM * Math.cos(angle), centre.yM() + radiusM * Math.sin(angle)))
+                .toList();
     }
 
     /** What an obstacle looks like from above the surface. */
