@@ -1,6 +1,7 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.RowPlace;
+import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
@@ -45,11 +46,22 @@ public final class CollectorForcing {
      * @param array what is mounted; its area does not matter
      */
     public static CollectorForcing of(CollectorSurroundings around, CollectorArray array) {
+        return of(around, array, Skylines.of(around.roof().horizon()));
+    }
+
+    /**
+     * Prepares a collector among things that hide sky from it.
+     *
+     * @param around roof, weather and the models chosen
+     * @param array what is mounted; its area does not matter
+     * @param skylines what it sees of the sky, the roof's horizon counted in
+     */
+    public static CollectorForcing of(CollectorSurroundings around, CollectorArray array, Skylines skylines) {
         int hours = around.weather().hours();
         double[] irradiance = new double[hours];
         HeatCurves curves = new HeatCurves(hours);
         int outside = 0;
-        List<Part> parts = parts(around, array);
+        List<Part> parts = parts(around, array, skylines);
         for (Part part : parts) {
             HourlyHeat heat = heat(around, array, part.exposure);
             outside = Math.max(outside, heat.hoursOutside());
@@ -133,12 +145,16 @@ public final class CollectorForcing {
 
     /** The parts of an array: one, or for racks in rows the first row and the rest, for tents of both sides. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
+        return parts(around, array, Skylines.of(around.roof().horizon()));
+    }
+
+    private static List<Part> parts(CollectorSurroundings around, CollectorArray array, Skylines skylines) {
         double roughness = array.model()
                 .match(
                         Absorber::roughnessFactor,
                         certificate -> CertificateBalance.ROUGHNESS,
                         curve -> CertificateBalance.ROUGHNESS);
-        Exposures exposures = new Exposures(around, array.model().incidence(), roughness);
+        Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skylines);
         Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
         return array.mounting()
                 .match(

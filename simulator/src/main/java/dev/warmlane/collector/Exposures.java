@@ -1,11 +1,13 @@
 package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.IncidenceModifier;
+import dev.warmlane.irradiance.LightPast;
 import dev.warmlane.irradiance.Plane;
 import dev.warmlane.irradiance.PlaneIrradiance;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
+import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.physics.Air;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.weather.HourlyWeather;
@@ -23,11 +25,18 @@ final class Exposures {
     private final CollectorSurroundings around;
     private final IncidenceModifier incidence;
     private final double roughnessFactor;
+    private final LightPast past;
 
+    /** Of collectors that see the sky above the roof's horizon. */
     Exposures(CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor) {
+        this(around, incidence, roughnessFactor, Skylines.of(around.roof().horizon()));
+    }
+
+    Exposures(CollectorSurroundings around, IncidenceModifier incidence, double roughnessFactor, Skylines skylines) {
         this.around = around;
         this.incidence = incidence;
         this.roughnessFactor = roughnessFactor;
+        this.past = LightPast.of(skylines, around.weather());
     }
 
     private int hours() {
@@ -77,12 +86,14 @@ final class Exposures {
         PlaneIrradiance light =
                 PlaneIrradiance.of(weather, plane, around.physics().sky());
         RowShading shading = RowShading.of(weather.sun(), rows);
-        RoofUnderRacks roof = new RoofUnderRacks(around, rows, place, shading, wind);
+        RoofUnderRacks roof = new RoofUnderRacks(around, new LightOnRoof(weather, past), rows, place, shading, wind);
         double plate = Constants.blackBody(RoofUnderRacks.PLATE_C);
         double frontSky = rows.frontSkyView(place);
         double backSky = rows.backSkyView(place);
+        double frontOpen = past.skylines().skyShare(rows, place, false);
+        double backOpen = past.skylines().skyShare(rows, place, true);
         double platePerK = 4 * plate / (RoofUnderRacks.PLATE_C + Constants.KELVIN);
-        double background = frontSky / plane.skyView();
+        double background = frontSky / plane.skyView() * frontOpen;
         double before = rows.frontNeighbourView(place);
         double behind = rows.backNeighbourView(place);
         boolean tents = rows.tents();
@@ -90,18 +101,22 @@ final class Exposures {
         double ground = incidence.groundReflected(rack.tiltDeg());
         for (int hour = 0; hour < weather.hours(); hour++) {
             roof.at(hour);
-            double lit = place == RowPlace.FIRST ? 1 : 1 - shading.shadedShare(hour);
+            double lit = past.lit(hour) * (place == RowPlace.FIRST ? 1 : 1 - shading.shadedShare(hour));
             double straight = lit * (light.beamWm2(hour) + light.circumsolarWm2(hour));
             double diffuse = background * light.backgroundWm2(hour);
             double angle = light.incidenceDeg(hour);
-            double longWave = weather.skyLongWaveWm2(hour);
+            double skyLongWave = weather.skyLongWaveWm2(hour);
             exposure.irradiance[hour] = straight + diffuse + roof.lightOnFront;
             exposure.modifiedFront[hour] =
                     incidence.beam(angle) * straight + sky * diffuse + ground * roof.lightOnFront;
-            exposure.longWaveFront[hour] = frontSky * longWave + roof.longWaveOnFront + before * plate;
-            double longWaveBehind = backSky * longWave + roof.longWaveOnBack + behind * plate;
+            double hidden = Constants.blackBody(weather.airTemperatureC(hour));
+            double longWaveBefore = frontOpen * skyLongWave + (1 - frontOpen) * hidden;
+            exposure.longWaveFront[hour] = frontSky * longWaveBefore + roof.longWaveOnFront + before * plate;
+            double longWaveBehind = backSky * (backOpen * skyLongWave + (1 - backOpen) * hidden)
+                    + roof.longWaveOnBack
+                    + behind * plate;
             double beamBehind = tents ? 0 : lit * light.beamOnBackWm2(hour);
-            double skyBehind = backSky * weather.diffuseHorizontalWm2(hour);
+            double skyBehind = backOpen * backSky * weather.diffuseHorizontalWm2(hour);
             if (open) {
                 // a back that looks down on the roof takes its light as a front of the same tilt takes the sky's
                 exposure.modifiedBack[hour] =
@@ -158,15 +173,20 @@ final class Exposures {
                 PlaneIrradiance.of(weather, plane, around.physics().sky());
         double sky = incidence.skyDiffuse(plane.tiltDeg());
         double ground = incidence.groundReflected(plane.tiltDeg());
+        double open = past.skylines().skyShare(plane);
+        double seen = open * plane.skyView();
+        LightOnRoof onGround = new LightOnRoof(weather, past);
         for (int hour = 0; hour < weather.hours(); hour++) {
-            double straight = light.beamWm2(hour) + light.circumsolarWm2(hour);
-            double reflected = light.groundReflectedWm2(hour, around.roof().albedo());
-            exposure.irradiance[hour] = straight + light.backgroundWm2(hour) + reflected;
+            double straight = past.lit(hour) * (light.beamWm2(hour) + light.circumsolarWm2(hour));
+            double background = open * light.backgroundWm2(hour);
+            double reflected = onGround.share(hour)
+                    * light.groundReflectedWm2(hour, around.roof().albedo());
+            exposure.irradiance[hour] = straight + background + reflected;
             exposure.modifiedFront[hour] = incidence.beam(light.incidenceDeg(hour)) * straight
-                    + sky * light.backgroundWm2(hour)
+                    + sky * background
                     + ground * reflected;
-            exposure.longWaveFront[hour] = plane.skyView() * weather.skyLongWaveWm2(hour)
-                    + (1 - plane.skyView()) * Constants.blackBody(weather.airTemperatureC(hour));
+            exposure.longWaveFront[hour] = seen * weather.skyLongWaveWm2(hour)
+                    + (1 - seen) * Constants.blackBody(weather.airTemperatureC(hour));
         }
     }
 

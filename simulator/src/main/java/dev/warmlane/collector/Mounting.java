@@ -3,9 +3,13 @@ package dev.warmlane.collector;
 import dev.warmlane.irradiance.Plane;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
+import dev.warmlane.roof.Laying;
+import dev.warmlane.roof.RoofPlan;
+import dev.warmlane.roof.Surface;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Usual;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -32,6 +36,27 @@ public sealed interface Mounting {
     /** Rows of racks; nothing for what does not stand in rows. */
     default Optional<OpenRack> racks() {
         return match(flat -> Optional.empty(), Optional::of, pitched -> Optional.empty());
+    }
+
+    /** How panels mounted so are laid on a roof that is drawn. */
+    default Laying laying() {
+        return match(
+                flat -> new Laying.Mats(),
+                racks -> new Laying.Racks(
+                        racks.tiltDeg(),
+                        racks.azimuthDeg(),
+                        racks.chordM(),
+                        racks.pitchM(),
+                        racks.layout().tents()),
+                pitched -> new Laying.Mats());
+    }
+
+    /** The surfaces of a drawn roof that it may be on: mats and racks on the flat ones. */
+    default List<Surface> surfaces(RoofPlan plan) {
+        return match(
+                flat -> plan.flat(),
+                racks -> plan.flat(),
+                pitched -> plan.pitched(pitched.tiltDeg(), pitched.azimuthDeg()));
     }
 
     /**

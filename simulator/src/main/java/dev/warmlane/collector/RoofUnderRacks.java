@@ -6,7 +6,6 @@ import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.RowShading;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.site.Roof;
-import dev.warmlane.weather.HourlyWeather;
 import java.util.Arrays;
 
 /**
@@ -37,7 +36,7 @@ final class RoofUnderRacks {
     private final Roof roof;
     private final AirHours air;
     private final FaceFilm film;
-    private final HourlyWeather weather;
+    private final LightOnRoof above;
     private final RowShading shading;
     private final RoofPieces strips;
     private final int count;
@@ -64,11 +63,17 @@ final class RoofUnderRacks {
     private double sunlitFilm;
     private double shadowFilm;
 
-    RoofUnderRacks(CollectorSurroundings around, RackRows rows, RowPlace place, RowShading shading, double windShare) {
+    RoofUnderRacks(
+            CollectorSurroundings around,
+            LightOnRoof above,
+            RackRows rows,
+            RowPlace place,
+            RowShading shading,
+            double windShare) {
         this.roof = around.roof();
         this.air = around.air();
         this.film = around.filmOfRoof(windShare);
-        this.weather = around.weather();
+        this.above = above;
         this.shading = shading;
         this.strips = RoofPieces.around(rows, place);
         this.count = strips.count();
@@ -100,9 +105,9 @@ final class RoofUnderRacks {
     /** Looks at an hour with plates at {@link #PLATE_C}; the hours one after another. */
     void at(int which) {
         hour = which;
-        double beam = weather.beamHorizontalWm2(hour);
-        double diffuse = weather.globalHorizontalWm2(hour) - beam;
-        double longWave = weather.skyLongWaveWm2(hour);
+        double beam = above.beamWm2(hour);
+        double diffuse = above.diffuseWm2(hour);
+        double longWave = above.longWaveWm2(hour);
         shadowC = bareC((1 - roof.albedo()) * diffuse, longWave, shadowC);
         shadowFilm = film.coefficient(hour, shadowC - air.temperatureC[hour]);
         sunlitFilm = shadowFilm;
@@ -154,9 +159,9 @@ final class RoofUnderRacks {
      * @param backShare by how much a back gets warmer with each kelvin of the front
      */
     void withPlates(double frontC, double backC, double backShare) {
-        double beam = weather.beamHorizontalWm2(hour);
-        double diffuse = weather.globalHorizontalWm2(hour) - beam;
-        double longWave = weather.skyLongWaveWm2(hour);
+        double beam = above.beamWm2(hour);
+        double diffuse = above.diffuseWm2(hour);
+        double longWave = above.longWaveWm2(hour);
         double front = Constants.blackBody(frontC);
         double back = Constants.blackBody(backC);
         double frontRise = blackPerK(frontC);

@@ -68,6 +68,11 @@ public final class LightPast {
         return skylines;
     }
 
+    /** Whether all light comes past, since nothing hides any sky. */
+    public boolean isOpen() {
+        return skylines.isOpen();
+    }
+
     /** Share of beam and circumsolar light that comes past, mean over the area and the hour, 0 to 1; 1 while the sun is down. */
     public double lit(int hour) {
         return lit.length == 0 ? 1 : lit[hour];

@@ -40,6 +40,7 @@ public final class PoolForcing {
     private final Bathers people;
     private final MakeUp makeUp;
     private final HourlyWeather weather;
+    private final PoolLight light;
     private final double heatCapacityJm2K;
     private final double waterEmittance;
     private final double groundWm2K;
@@ -74,6 +75,7 @@ public final class PoolForcing {
         this.people = people;
         this.makeUp = makeUp;
         this.weather = weather;
+        this.light = PoolLight.of(pool.setting(), pool.areaM2(), weather);
         this.heatCapacityJm2K =
                 (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
         this.waterEmittance = pool.waterEmittance();
@@ -98,7 +100,7 @@ public final class PoolForcing {
         PoolSetting setting = pool.setting();
         this.wallsWm2K = pool.walls().map(Walls::conductanceWK).orElse(0.0) / pool.areaM2();
         this.wallAirC =
-                pool.walls().map(walls -> wallAirC(setting, walls, weather)).orElse(airC);
+                pool.walls().map(walls -> wallAirC(setting, walls, light, weather)).orElse(airC);
         this.throughFlowWm2K = pool.throughFlow()
                 .map(flow -> pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK / flow.retentionS())
                 .orElse(0.0);
@@ -109,7 +111,7 @@ public final class PoolForcing {
             int ofYear = weather.hourOfYear(hour);
             airC[hour] = setting.airC(weather, hour);
             vapourKpa[hour] = setting.vapourKpa(weather, hour);
-            longWaveIn[hour] = setting.longWaveWm2(weather, hour);
+            longWaveIn[hour] = setting.longWaveWm2(light, weather, hour);
             moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), ofYear);
             longWaveIn[hour] *= waterEmittance;
             bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
@@ -124,6 +126,7 @@ public final class PoolForcing {
         this.people = like.people;
         this.makeUp = makeUp;
         this.weather = like.weather;
+        this.light = like.light;
         this.heatCapacityJm2K = like.heatCapacityJm2K;
         this.waterEmittance = like.waterEmittance;
         this.groundWm2K = like.groundWm2K;
@@ -145,7 +148,7 @@ public final class PoolForcing {
         this.wallsWm2K = like.wallsWm2K;
         // the walls' sun is shaded as the water's is
         this.wallAirC = pool.walls()
-                .map(walls -> wallAirC(pool.setting(), walls, weather))
+                .map(walls -> wallAirC(pool.setting(), walls, light, weather))
                 .orElse(airC);
         this.throughFlowWm2K = like.throughFlowWm2K;
         this.inflowC = like.inflowC;
@@ -164,7 +167,7 @@ public final class PoolForcing {
             evaporationWm2Kpa[hour] = evaporation;
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
-            sun[hour] = setting.sunWm2(weather, hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
+            sun[hour] = setting.sunWm2(light, hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
         }
     }
 
@@ -200,7 +203,7 @@ public final class PoolForcing {
     /** A pool without the wind, shade and absorptance that it has. */
     private static Pool fixed(Pool pool) {
         PoolSetting setting =
-                pool.setting().match(outdoor -> new PoolSetting.Outdoor(0, 0, outdoor.skyShare()), indoor -> indoor);
+                pool.setting().match(outdoor -> outdoor.withWindFactor(0).withShadedShare(0), indoor -> indoor);
         return pool.withSetting(setting).withSolarAbsorptance(1);
     }
 
@@ -287,9 +290,9 @@ public final class PoolForcing {
         out.evaporated(evaporated);
     }
 
-    private static double[] wallAirC(PoolSetting setting, Walls walls, HourlyWeather weather) {
+    private static double[] wallAirC(PoolSetting setting, Walls walls, PoolLight light, HourlyWeather weather) {
         double[] air = new double[weather.hours()];
-        Arrays.setAll(air, hour -> setting.wallAirC(walls, weather, hour));
+        Arrays.setAll(air, hour -> setting.wallAirC(walls, light, weather, hour));
         return air;
     }
 

@@ -21,7 +21,7 @@ public sealed interface PoolSetting {
     double windAtWaterMs(double stationWindMs);
 
     /** Sun on the water in an hour, W/m². */
-    double sunWm2(HourlyWeather weather, int hour);
+    double sunWm2(PoolLight light, int hour);
 
     /** Air over the water in an hour, °C. */
     double airC(HourlyWeather weather, int hour);
@@ -30,10 +30,10 @@ public sealed interface PoolSetting {
     double vapourKpa(HourlyWeather weather, int hour);
 
     /** The air that a basin's walls seem to meet in an hour, sun and sky counted in, °C; see {@link Walls}. */
-    double wallAirC(Walls walls, HourlyWeather weather, int hour);
+    double wallAirC(Walls walls, PoolLight light, HourlyWeather weather, int hour);
 
     /** Long-wave of sky and surroundings on the water in an hour, W/m². */
-    double longWaveWm2(HourlyWeather weather, int hour);
+    double longWaveWm2(PoolLight light, HourlyWeather weather, int hour);
 
     /** One answer for each kind. Who adds a kind adds a question here, and nothing compiles until it is answered everywhere. */
     <T> T match(Function<Outdoor, T> outdoor, Function<Indoor, T> indoor);
@@ -48,10 +48,13 @@ public sealed interface PoolSetting {
      *
      * @param windFactor wind at 0.3 m above the water over the station's wind at 10 m; {@link PoolShelter} has
      *     usual ones
-     * @param shadedShare share of the sun that buildings and trees keep from the water
-     * @param skyShare share of the sky that the water sees; the rest radiates at air temperature
+     * @param shadedShare share of the sun that buildings and trees keep from the water at all times, of what the skyline lets
+     *     past
+     * @param skyShare share of the sky that the water sees, of what the skyline leaves; the rest radiates at air temperature
+     * @param skyline what hides sun and sky from it by direction
      */
-    record Outdoor(double windFactor, double shadedShare, double skyShare) implements PoolSetting {
+    record Outdoor(double windFactor, double shadedShare, double skyShare, PoolSkyline skyline)
+            implements PoolSetting {
 
         /** Range of {@link #windFactor}. */
         public static final Range WIND_FACTOR = Range.number("pool wind factor", 0, 1.2);
@@ -78,8 +81,8 @@ public sealed interface PoolSetting {
         }
 
         @Override
-        public double sunWm2(HourlyWeather weather, int hour) {
-            return weather.globalHorizontalWm2(hour) * (1 - shadedShare);
+        public double sunWm2(PoolLight light, int hour) {
+            return light.globalWm2(hour) * (1 - shadedShare);
         }
 
         @Override
@@ -93,21 +96,32 @@ public sealed interface PoolSetting {
         }
 
         @Override
-        public double longWaveWm2(HourlyWeather weather, int hour) {
-            return skyShare * weather.skyLongWaveWm2(hour)
-                    + (1 - skyShare) * Constants.blackBody(weather.airTemperatureC(hour));
+        public double longWaveWm2(PoolLight light, HourlyWeather weather, int hour) {
+            double seen = skyShare * light.skyShare();
+            return seen * weather.skyLongWaveWm2(hour)
+                    + (1 - seen) * Constants.blackBody(weather.airTemperatureC(hour));
         }
 
         @Override
-        public double wallAirC(Walls walls, HourlyWeather weather, int hour) {
+        public double wallAirC(Walls walls, PoolLight light, HourlyWeather weather, int hour) {
             double air = weather.airTemperatureC(hour);
             double cosZenith = weather.sun().cosZenith(hour);
-            double beam = weather.directNormalWm2(hour) * Math.sqrt(1 - cosZenith * cosZenith) / Math.PI;
-            double even = (weather.diffuseHorizontalWm2(hour) + GROUND_ALBEDO * weather.globalHorizontalWm2(hour)) / 2;
-            double cold = skyShare * (weather.skyLongWaveWm2(hour) - Constants.blackBody(air)) / 2;
+            double beam = light.lit(hour)
+                    * weather.directNormalWm2(hour)
+                    * Math.sqrt(1 - cosZenith * cosZenith)
+                    / Math.PI;
+            double even = (light.skyShare() * weather.diffuseHorizontalWm2(hour)
+                            + GROUND_ALBEDO * light.globalWm2(hour))
+                    / 2;
+            double cold = skyShare * light.skyShare() * (weather.skyLongWaveWm2(hour) - Constants.blackBody(air)) / 2;
             return air
                     + Walls.OUTER_RESISTANCE
                             * (walls.absorptance() * (1 - shadedShare) * (beam + even) + Walls.EMITTANCE * cold);
+        }
+
+        /** A pool of which no direction is more open than others. */
+        public Outdoor(double windFactor, double shadedShare, double skyShare) {
+            this(windFactor, shadedShare, skyShare, PoolSkyline.OPEN);
         }
 
         /** An unshaded pool that sees the whole sky, in usual surroundings. */
@@ -122,7 +136,17 @@ public sealed interface PoolSetting {
 
         /** The same surroundings with another wind factor. */
         public Outdoor withWindFactor(double value) {
-            return new Outdoor(value, shadedShare, skyShare);
+            return new Outdoor(value, shadedShare, skyShare, skyline);
+        }
+
+        /** The same surroundings with another shaded share. */
+        public Outdoor withShadedShare(double value) {
+            return new Outdoor(windFactor, value, skyShare, skyline);
+        }
+
+        /** The same surroundings with another skyline. */
+        public Outdoor withSkyline(PoolSkyline value) {
+            return new Outdoor(windFactor, shadedShare, skyShare, value);
         }
 
         @Override
@@ -165,7 +189,7 @@ public sealed interface PoolSetting {
         }
 
         @Override
-        public double sunWm2(HourlyWeather weather, int hour) {
+        public double sunWm2(PoolLight light, int hour) {
             return 0;
         }
 
@@ -180,12 +204,12 @@ public sealed interface PoolSetting {
         }
 
         @Override
-        public double wallAirC(Walls walls, HourlyWeather weather, int hour) {
+        public double wallAirC(Walls walls, PoolLight light, HourlyWeather weather, int hour) {
             return hallTemperatureC;
         }
 
         @Override
-        public double longWaveWm2(HourlyWeather weather, int hour) {
+        public double longWaveWm2(PoolLight light, HourlyWeather weather, int hour) {
             return Constants.blackBody(hallTemperatureC);
         }
 

@@ -21,24 +21,18 @@ public final class StandingOnRoof {
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
-    private final RoofLayout layout;
     private final double tiltDeg;
     private final double clearanceM;
     private final double cellM;
 
     private StandingOnRoof(RoofLayout layout, double clearanceM) {
-        this.layout = layout;
         this.tiltDeg = layout.laying().match(mats -> 0.0, Laying.Racks::tiltDeg);
         this.clearanceM = clearanceM;
         this.cellM = Math.max(FINEST_M, Math.sqrt(layout.areaM2() / PLACES));
     }
 
-    /** Whether anything stands up on a roof, so that panels on it may be shaded. */
-    public static boolean anything(RoofPlan plan) {
-        return plan.surfaces().stream().anyMatch(StandingOnRoof::anything);
-    }
-
-    private static boolean anything(Surface surface) {
+    /** Whether anything stands up on a surface, so that panels on it may be shaded. */
+    public static boolean anything(Surface surface) {
         return surface.parapetM() > 0 || surface.obstacles().stream().anyMatch(one -> one.heightM() > 0);
     }
 

@@ -38,7 +38,8 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
         CollectorSurroundings around = new CollectorSurroundings(
                 weather, installation.roof(), installation.terrain(), installation.collectorPhysics());
         return installation.arrays().stream()
-                .map(array -> CollectorForcing.of(around, array))
+                .map(array -> CollectorForcing.of(
+                        around, array, ArraySky.of(installation, array).skylines()))
                 .toList();
     }
 

@@ -38,10 +38,9 @@ public record WindAndSun(double windFactor, double sunShare) {
         double absorptance = Math.max(pool.solarAbsorptance(), sunShare);
         return built.toBuilder()
                 .pool(pool.withSolarAbsorptance(absorptance)
-                        .withSetting(new Outdoor(
-                                windFactor,
-                                1 - sunShare / absorptance,
-                                outdoor(built).skyShare())))
+                        .withSetting(outdoor(built)
+                                .withWindFactor(windFactor)
+                                .withShadedShare(1 - sunShare / absorptance)))
                 .build();
     }
 

@@ -18,6 +18,7 @@ import dev.warmlane.units.Usual;
  * @param roughnessFactor roughness of the bare roof for forced convection, 1 (very smooth) to 2.2 (very rough)
  * @param windSpeedRatio wind speed along the roof over the undisturbed speed at its height
  * @param usableShare share of the roof's area that collectors may cover
+ * @param horizon what stands around it farther away and hides sky from the collectors
  */
 public record Roof(
         double lengthM,
@@ -29,7 +30,8 @@ public record Roof(
         double roomTemperatureC,
         double roughnessFactor,
         double windSpeedRatio,
-        double usableShare) {
+        double usableShare,
+        Horizon horizon) {
 
     /** Range of {@link #lengthM}. */
     public static final Range LENGTH = Range.of("roof length", Dimension.LENGTH, 1, 500);
@@ -116,7 +118,8 @@ public record Roof(
                 .roomTemperatureC(roomTemperatureC)
                 .roughnessFactor(roughnessFactor)
                 .windSpeedRatio(windSpeedRatio)
-                .usableShare(usableShare);
+                .usableShare(usableShare)
+                .horizon(horizon);
     }
 
     /** Area, m². */
@@ -141,6 +144,7 @@ public record Roof(
         private double roughnessFactor = USUAL_ROUGHNESS.value();
         private double windSpeedRatio = USUAL_WIND_SPEED_RATIO.value();
         private double usableShare = USUAL_USABLE_SHARE.value();
+        private Horizon horizon = Horizon.LEVEL;
 
         private Builder(double lengthM, double widthM, double heightM) {
             this.lengthM = lengthM;
@@ -190,6 +194,12 @@ public record Roof(
             return this;
         }
 
+        /** See {@link Roof#horizon}; level where nothing is said. */
+        public Builder horizon(Horizon value) {
+            horizon = value;
+            return this;
+        }
+
         /** The finished roof. */
         public Roof build() {
             return new Roof(
@@ -202,7 +212,8 @@ public record Roof(
                     roomTemperatureC,
                     roughnessFactor,
                     windSpeedRatio,
-                    usableShare);
+                    usableShare,
+                    horizon);
         }
     }
 }

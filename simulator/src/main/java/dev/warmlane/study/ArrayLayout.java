@@ -1,7 +1,6 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.CollectorArray;
-import dev.warmlane.collector.Mounting;
 import dev.warmlane.roof.Laying;
 import dev.warmlane.roof.RoofLayout;
 import dev.warmlane.roof.RoofPlan;
@@ -34,7 +33,7 @@ public record ArrayLayout(CollectorArray array, RoofLayout layout, boolean fits)
         Set<String> taken = new HashSet<>();
         installation.plan().ifPresent(plan -> {
             for (CollectorArray array : installation.arrays()) {
-                List<Surface> surfaces = surfaces(plan, array.mounting());
+                List<Surface> surfaces = array.mounting().surfaces(plan);
                 if (!surfaces.isEmpty()) {
                     surfaces.forEach(surface -> take(surface, taken));
                     layouts.add(of(array, surfaces, plan));
@@ -52,30 +51,9 @@ public record ArrayLayout(CollectorArray array, RoofLayout layout, boolean fits)
     }
 
     private static ArrayLayout of(CollectorArray array, List<Surface> surfaces, RoofPlan plan) {
-        Laying laying = laying(array.mounting());
+        Laying laying = array.mounting().laying();
         Optional<RoofLayout> wanted = RoofLayout.ofArea(surfaces, plan.rules(), laying, array.areaM2());
         return new ArrayLayout(
                 array, wanted.orElseGet(() -> RoofLayout.most(surfaces, plan.rules(), laying)), wanted.isPresent());
-    }
-
-    /** The surfaces of a drawn roof that a mounting may be on. */
-    public static List<Surface> surfaces(RoofPlan plan, Mounting mounting) {
-        return mounting.match(
-                flat -> plan.flat(),
-                racks -> plan.flat(),
-                pitched -> plan.pitched(pitched.tiltDeg(), pitched.azimuthDeg()));
-    }
-
-    /** How a mounting is laid. */
-    public static Laying laying(Mounting mounting) {
-        return mounting.match(
-                flat -> new Laying.Mats(),
-                racks -> new Laying.Racks(
-                        racks.tiltDeg(),
-                        racks.azimuthDeg(),
-                        racks.chordM(),
-                        racks.pitchM(),
-                        racks.layout().tents()),
-                pitched -> new Laying.Mats());
     }
 }

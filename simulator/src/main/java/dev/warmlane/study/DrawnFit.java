@@ -131,7 +131,7 @@ final class DrawnFit {
     }
 
     private List<Surface> drawn(MountingOption.Pitched pitched) {
-        return ArrayLayout.surfaces(plan, pitched.mounting());
+        return pitched.mounting().surfaces(plan);
     }
 
     /** A pitched roof that is not on the drawing has its given area, or room for as much as the flat surfaces. */

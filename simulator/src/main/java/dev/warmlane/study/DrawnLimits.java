@@ -24,8 +24,8 @@ final class DrawnLimits {
     private DrawnLimits(Installation installation, RoofPlan plan) {
         this.panelWidthM = plan.rules().widthM();
         installation.arrays().forEach(array -> {
-            List<Surface> surfaces = ArrayLayout.surfaces(plan, array.mounting());
-            steps.add(steps(RoofLayout.most(surfaces, plan.rules(), ArrayLayout.laying(array.mounting()))));
+            List<Surface> surfaces = array.mounting().surfaces(plan);
+            steps.add(steps(RoofLayout.most(surfaces, plan.rules(), array.mounting().laying())));
         });
     }
 

@@ -5,6 +5,7 @@ import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.season.HeatBalance;
+import dev.warmlane.season.ArraySky;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;
@@ -221,7 +222,10 @@ public final class MountingDuel {
                 new SeasonForcing(
                         pool,
                         built.arrays().stream()
-                                .map(array -> CollectorForcing.of(where, array))
+                                .map(array -> CollectorForcing.of(
+                                        where,
+                                        array,
+                                        ArraySky.of(built, array).skylines()))
                                 .toList()));
     }
 

@@ -7,11 +7,13 @@ import dev.warmlane.collector.CollectorPhysics;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.FlowSplit;
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolForcing;
+import dev.warmlane.season.ArraySky;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.site.Roof;
@@ -40,6 +42,7 @@ public final class SharedForcing {
     private final int most;
     private final Map<PoolKey, PoolForcing> pools = new ConcurrentHashMap<>();
     private final Map<RoofKey, CollectorSurroundings> roofs = new ConcurrentHashMap<>();
+    private final Map<ArraySky, Skylines> skies = new ConcurrentHashMap<>();
     private final Map<CollectorKey, CollectorForcing> collectors = new ConcurrentHashMap<>();
 
     /** Starts with nothing prepared, and holds up to {@link #USUAL_MOST}. */
@@ -68,6 +71,7 @@ public final class SharedForcing {
     public void clear() {
         pools.clear();
         roofs.clear();
+        skies.clear();
         collectors.clear();
     }
 
@@ -81,7 +85,9 @@ public final class SharedForcing {
         RoofKey roof = roofKey(installation);
         return new SeasonForcing(
                 held(pools, poolKey(installation), this::prepare),
-                installation.arrays().stream().map(array -> of(roof, array)).toList());
+                installation.arrays().stream()
+                        .map(array -> of(roof, array, ArraySky.of(installation, array)))
+                        .toList());
     }
 
     /**
@@ -97,8 +103,9 @@ public final class SharedForcing {
         pools.put(poolKey(installation), prepared.pool());
         RoofKey roof = roofKey(installation);
         for (int a = 0; a < prepared.collectors().size(); a++) {
+            CollectorArray array = installation.arrays().get(a);
             collectors.put(
-                    collectorKey(roof, installation.arrays().get(a)),
+                    collectorKey(roof, array, ArraySky.of(installation, array)),
                     prepared.collectors().get(a));
         }
     }
@@ -114,11 +121,14 @@ public final class SharedForcing {
         return kind.computeIfAbsent(key, prepare);
     }
 
-    private CollectorForcing of(RoofKey roof, CollectorArray array) {
+    private CollectorForcing of(RoofKey roof, CollectorArray array, ArraySky sky) {
         CollectorSurroundings around =
                 held(roofs, roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics));
-        // prepared with the first area that asks; area has no part in it
-        return held(collectors, collectorKey(roof, array), key -> CollectorForcing.of(around, array));
+        // prepared with the first area that asks; area has no part in it, save where its layout is shaded
+        return held(
+                collectors,
+                collectorKey(roof, array, sky),
+                key -> CollectorForcing.of(around, array, held(skies, sky, ArraySky::skylines)));
     }
 
     private static PoolKey poolKey(Installation installation) {
@@ -129,8 +139,8 @@ public final class SharedForcing {
         return new RoofKey(installation.roof(), installation.terrain(), installation.collectorPhysics());
     }
 
-    private static CollectorKey collectorKey(RoofKey roof, CollectorArray array) {
-        return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), array.split(), roof);
+    private static CollectorKey collectorKey(RoofKey roof, CollectorArray array, ArraySky sky) {
+        return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), array.split(), sky, roof);
     }
 
     private PoolForcing prepare(PoolKey key) {
@@ -151,5 +161,5 @@ public final class SharedForcing {
     private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics) {}
 
     private record CollectorKey(
-            Mounting mounting, CollectorModel model, double flowKgSM2, FlowSplit split, RoofKey roof) {}
+            Mounting mounting, CollectorModel model, double flowKgSM2, FlowSplit split, ArraySky sky, RoofKey roof) {}
 }

@@ -60,6 +60,7 @@ import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
+import dev.warmlane.site.Horizon;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Terrain;
@@ -161,7 +162,7 @@ class RoundTripTest {
                                 Optional.of(new Walls(12.3, 3.45, 0.67)),
                                 Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
                                 0.0321),
-                        new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7))
+                        new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7, Horizon.LEVEL))
                 .fitted(new FittedDoubt("a log, some days", 0.013, 0.021, -0.37, 0.41, 57.3))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
