@@ -39,7 +39,7 @@ final class DrawnKeys {
     static final Key<Double> HEIGHT =
             Key.optional("height", Roof.HEIGHT, "height of the surface above the ground", "that of the roof");
     static final Key<Double> PARAPET =
-            Key.assumed("parapet", Surface.USUAL_PARAPET, "height of the parapet around it; on the drawing alone");
+            Key.assumed("parapet", Surface.USUAL_PARAPET, "height of the parapet around it, which shades the panels");
     static final Key<Double> EDGE_DISTANCE = Key.assumed(
             "edge_distance", Surface.USUAL_EDGE_DISTANCE, "how far panels and headers stay away from every edge");
 
@@ -69,7 +69,7 @@ final class DrawnKeys {
     static final Key<Outline> OBSTACLE_OUTLINE = Key.optional(
             "outline", new PointsKind(), "corners of any other shape, in the surface's x and y", "it has a middle");
     static final Key<Double> OBSTACLE_HEIGHT =
-            Key.assumed("height", Obstacle.USUAL_HEIGHT, "how far it stands up; on the drawing alone");
+            Key.assumed("height", Obstacle.USUAL_HEIGHT, "how far it stands up and shades the panels");
     static final Key<Double> CLEARANCE =
             Key.assumed("clearance", Obstacle.USUAL_CLEARANCE, "how far panels and headers stay away from it");
 

@@ -2,6 +2,7 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
 import dev.warmlane.roof.RoofPlan;
+import dev.warmlane.site.Horizon;
 import dev.warmlane.site.Roof;
 import dev.warmlane.units.DateOrder;
 import dev.warmlane.units.Notation;
@@ -27,7 +28,7 @@ final class PlaceReader {
      * @param drawn whether it is drawn
      * @param plan the drawing, where it is sound; sides that are not given follow from it
      */
-    static @Nullable Roof roof(Section s, boolean drawn, @Nullable RoofPlan plan) {
+    static @Nullable Roof roof(Section s, Horizon horizon, boolean drawn, @Nullable RoofPlan plan) {
         double length = drawn ? side(s, PlaceKeys.LENGTH, plan) : side(s, PlaceKeys.LENGTH, PlaceKeys.WIDTH);
         double width = drawn ? side(s, PlaceKeys.WIDTH, plan) : side(s, PlaceKeys.WIDTH, PlaceKeys.LENGTH);
         if (drawn) {
@@ -41,7 +42,8 @@ final class PlaceReader {
                 .uValueWm2K(s.get(PlaceKeys.U_VALUE))
                 .roomTemperatureC(s.get(PlaceKeys.ROOM_TEMPERATURE))
                 .roughnessFactor(s.get(PlaceKeys.ROUGHNESS))
-                .windSpeedRatio(s.get(PlaceKeys.WIND_SPEED_RATIO));
+                .windSpeedRatio(s.get(PlaceKeys.WIND_SPEED_RATIO))
+                .horizon(horizon);
         // on a drawn roof edges and obstacles are known, and nothing is assumed of their share
         if (!drawn || s.has(PlaceKeys.USABLE_SHARE)) {
             roof.usableShare(s.get(PlaceKeys.USABLE_SHARE));

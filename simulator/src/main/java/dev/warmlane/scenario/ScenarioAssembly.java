@@ -20,6 +20,7 @@ import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
+import dev.warmlane.site.Horizon;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.study.MountingOption;
@@ -50,7 +51,10 @@ final class ScenarioAssembly {
         Terrain terrain = siteSection.get(PlaceKeys.TERRAIN);
 
         Section poolSection = document.one(PoolKeys.POOL);
-        Pool pool = PoolReader.pool(poolSection);
+        Section horizonSection = document.one(ShadeKeys.HORIZON);
+        Horizon horizon = ShadeReader.horizon(horizonSection, file);
+        Pool pool = ShadeReader.under(
+                PoolReader.pool(poolSection), horizonSection, document.all(ShadeKeys.BESIDE_POOL), horizon, file);
         FittedDoubt fitted = FitKeys.read(document.one(FitKeys.FIT));
         Bathers bathers = PoolReader.bathers(poolSection, schedules, pool);
         MakeUp makeUp = PoolReader.makeUp(poolSection, document.one(PoolKeys.WATER));
@@ -63,7 +67,7 @@ final class ScenarioAssembly {
         boolean isDrawn = !surfaces.isEmpty() || layout.has(DrawnKeys.DRAWING);
         RoofPlan plan = DrawnReader.plan(
                 surfaces, document.all(DrawnKeys.OBSTACLE), layout, roofSection.get(PlaceKeys.HEIGHT), file);
-        Roof roof = PlaceReader.roof(roofSection, isDrawn, plan);
+        Roof roof = PlaceReader.roof(roofSection, horizon, isDrawn, plan);
         List<Document.Group> collectors = document.all(CollectorKeys.COLLECTORS);
         DrawnCollectors drawn = new DrawnCollectors(isDrawn, plan, notes.units());
         Section pipesSection = document.one(CircuitKeys.PIPES);

@@ -7,6 +7,8 @@ import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Pool;
+import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.PoolSkyline;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.PoolKeys.CoverKind;
@@ -80,6 +82,15 @@ public final class ScenarioWriter {
         installation.cover().ifPresent(c -> cover(out, c));
         roof(out, installation.roof());
         installation.plan().ifPresent(plan -> DrawnWriter.write(out, plan));
+        ShadeReader.write(
+                out,
+                installation.roof().horizon(),
+                installation
+                        .pool()
+                        .setting()
+                        .outdoor()
+                        .map(PoolSetting.Outdoor::skyline)
+                        .orElseGet(() -> new PoolSkyline(installation.roof().horizon(), List.of())));
         for (CollectorArray array : installation.arrays()) {
             CollectorWriter.write(out, array);
         }

@@ -16,6 +16,8 @@ final class Schema {
             DrawnKeys.SURFACE,
             DrawnKeys.OBSTACLE,
             DrawnKeys.LAYOUT,
+            ShadeKeys.HORIZON,
+            ShadeKeys.BESIDE_POOL,
             CollectorKeys.COLLECTORS,
             MountingKeys.MOUNTINGS,
             CircuitKeys.PIPES,

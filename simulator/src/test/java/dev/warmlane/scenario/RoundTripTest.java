@@ -45,6 +45,8 @@ import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.PoolSkyline;
+import dev.warmlane.pool.Screen;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
@@ -153,7 +155,13 @@ class RoundTripTest {
                         new Pool(
                                 333.3,
                                 1.37,
-                                new PoolSetting.Outdoor(0.234, 0.11, 0.87),
+                                new PoolSetting.Outdoor(
+                                        0.234,
+                                        0.11,
+                                        0.87,
+                                        new PoolSkyline(
+                                                new Horizon(List.of(new Horizon.Height(12.5, 3.25))),
+                                                List.of(new Screen("hedge", 271.5, 3.3, 22.2, 4.4)))),
                                 0.83,
                                 0.94,
                                 Evaporation.ISO_TR_12596,
@@ -162,7 +170,7 @@ class RoundTripTest {
                                 Optional.of(new Walls(12.3, 3.45, 0.67)),
                                 Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
                                 0.0321),
-                        new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7, Horizon.LEVEL))
+                        new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7, new Horizon(List.of(new Horizon.Height(0, 1.5), new Horizon.Height(222.2, 9)))))
                 .fitted(new FittedDoubt("a log, some days", 0.013, 0.021, -0.37, 0.41, 57.3))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
