@@ -55,13 +55,13 @@ final class PoolKeys {
     static final Key<Double> SHADED_SHARE = Key.assumed(
             "shaded_share",
             Outdoor.SHADED_SHARE,
-            "share of the sun that buildings and trees keep from the water, outdoors",
+            "share of the sun that is kept from the water at all hours, outdoors; what shades by direction is for horizon and beside_pool",
             0.0,
-            "nothing shades the pool");
+            "nothing shades the pool at all hours");
     static final Key<Double> SKY_SHARE = Key.assumed(
             "sky_share",
             Outdoor.SKY_SHARE,
-            "share of the sky that the water sees, outdoors",
+            "share of the sky that the water sees, outdoors, of what horizon and beside_pool leave",
             1.0,
             "nothing hides the sky");
     static final Key<Double> HALL_TEMPERATURE = Key.optional(
