@@ -126,18 +126,18 @@ public final class Skylines {
         return (double) below / heights.length;
     }
 
-    /** Height of the highest line of all in a direction, degrees; what a chart of the sky shows. */
-    public double highestDeg(double azimuthDeg) {
-        return isOpen() ? 0 : heightsDeg[(int) Math.round(azimuthDeg / STEP_DEG) % STEPS][last()];
-    }
-
-    /** Height below which half of the area's lines lie in a direction, degrees. */
-    public double middleDeg(double azimuthDeg) {
-        return isOpen() ? 0 : heightsDeg[(int) Math.round(azimuthDeg / STEP_DEG) % STEPS][last() / 2];
-    }
-
-    private int last() {
-        return heightsDeg[0].length - 1;
+    /**
+     * Height below which a direction is dark for a share of the area, degrees; what a chart of the sky shows.
+     *
+     * @param azimuthDeg degrees clockwise from north, 0 to 360
+     * @param share of the area, above 0 to 1
+     */
+    public double darkBelowDeg(double azimuthDeg, double share) {
+        if (isOpen()) {
+            return 0;
+        }
+        double[] heights = heightsDeg[(int) Math.round(azimuthDeg / STEP_DEG) % STEPS];
+        return heights[(int) Math.min(heights.length - 1, Math.floor((1 - share) * heights.length))];
     }
 
     /**

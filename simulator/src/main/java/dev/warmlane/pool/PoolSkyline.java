@@ -38,8 +38,10 @@ public record PoolSkyline(Horizon horizon, List<Screen> screens) {
     /**
      * The skylines of the water. A round pool of the same area stands for it, since nobody says which way the pool lies: own
      * choice.
+     *
+     * @param areaM2 area of the water, m²
      */
-    Skylines skylines(double areaM2) {
+    public Skylines skylines(double areaM2) {
         double radius = Math.sqrt(areaM2 / Math.PI);
         List<Wall.Eye> places = IntStream.range(0, screens.isEmpty() ? 1 : PLACES)
                 .mapToObj(i -> {

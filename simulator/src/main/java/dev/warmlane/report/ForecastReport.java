@@ -9,6 +9,7 @@ import dev.warmlane.study.AlternativesBand;
 import dev.warmlane.study.AlternativesStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SeasonBand;
+import dev.warmlane.study.ShadeStudy;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.YearsStudy;
 import java.util.ArrayList;
@@ -27,6 +28,7 @@ public final class ForecastReport {
     private final RoofSection roof;
     private final Optional<YearsStudy> years;
     private final SeasonBand band;
+    private final Optional<ShadeStudy> shade;
     private final Optional<AlternativesSection> alternatives;
 
     private ForecastReport(Subject subject, Optional<YearsStudy> years) {
@@ -39,6 +41,7 @@ public final class ForecastReport {
         this.alternatives = AlternativesStudy.of(subject.forecast())
                 .map(study -> new AlternativesSection(
                         subject, study, AlternativesBand.of(subject.forecast(), band, forcing)));
+        this.shade = ShadeStudy.of(subject.forecast());
     }
 
     /** The report of a scenario's season. */
@@ -74,6 +77,7 @@ public final class ForecastReport {
                         pool(),
                         HeatSections.collectors(subject),
                         roof.section(),
+                        ShadeSection.of(subject, shade),
                         MoneySection.of(subject, band),
                         GasSection.of(subject),
                         alternatives(),
@@ -99,6 +103,7 @@ public final class ForecastReport {
         alternatives.ifPresent(what -> data.add(new Data("alternatives", what::all)));
         MoneySection.years(subject, band).ifPresent(years -> data.add(new Data("money", () -> years)));
         data.addAll(roof.data());
+        shade.ifPresent(study -> data.add(new Data("shade", () -> ShadeSection.data(subject, study))));
         data.addAll(List.of(
                 new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
                 new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),

@@ -34,6 +34,11 @@ public record RoofPlan(List<Surface> surfaces, PanelRules rules) {
         surfaces = List.copyOf(surfaces);
     }
 
+    /** The same roof with nothing that stands up on it: its obstacles keep their place and have no height. */
+    public RoofPlan withoutHeights() {
+        return new RoofPlan(surfaces.stream().map(Surface::withoutHeights).toList(), rules);
+    }
+
     /** The flat surfaces. */
     public List<Surface> flat() {
         return surfaces.stream().filter(Surface::isFlat).toList();

@@ -92,6 +92,14 @@ public record Surface(
         return new Surface(name, outline, azimuthDeg, slopeDeg, heightM, parapetM, edgeDistanceM, value);
     }
 
+    /** The same surface without a parapet, its obstacles level with it. */
+    Surface withoutHeights() {
+        List<Obstacle> flat = obstacles.stream()
+                .map(one -> new Obstacle(one.name(), one.shape(), 0, one.clearanceM()))
+                .toList();
+        return new Surface(name, outline, azimuthDeg, slopeDeg, heightM, 0, edgeDistanceM, flat);
+    }
+
     /** The same surface with another distance from its edges, m. */
     public Surface withEdgeDistanceM(double value) {
         return new Surface(name, outline, azimuthDeg, slopeDeg, heightM, parapetM, value, obstacles);

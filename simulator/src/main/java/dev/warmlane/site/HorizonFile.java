@@ -81,7 +81,7 @@ public final class HorizonFile {
                 continue;
             }
             String[] cells = cells(line);
-            if (cells.length < 2 || !more && cells.length > 2) {
+            if (cells.length < 2 || (!more && cells.length > 2)) {
                 throw wrong(i, line, "an azimuth and a height, as in 90,12.5");
             }
             double azimuth = number(i, cells[0]);

@@ -2,6 +2,7 @@ package dev.warmlane.report.chart;
 
 import dev.warmlane.report.Subject;
 import dev.warmlane.study.SeasonBand;
+import dev.warmlane.study.ShadeStudy;
 import java.util.Optional;
 
 /** The charts of a forecast; each is given the name of its files. */
@@ -27,6 +28,11 @@ public final class ForecastCharts {
     /** Heat and gas by month; nothing for a pool with neither collectors nor a heater. */
     public static Optional<Chart> heatAndGas(String name, Subject subject) {
         return HeatAndGasChart.of(name, subject);
+    }
+
+    /** What hides the sky, and the ways of the sun. */
+    public static Chart sky(String name, String title, ShadeStudy study) {
+        return SkyChart.of(name, title, study);
     }
 
     /** Open hours by temperature; nothing for a season without open hours. */
