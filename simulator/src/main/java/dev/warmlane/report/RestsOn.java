@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.heater.CondensingBoiler;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.PoolSkyline;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.HourOfYear;
@@ -126,7 +127,9 @@ final class RestsOn {
     private void sun(PoolSetting.Outdoor outdoor) {
         point(
                 outdoor.shadedShare() == 0
-                        ? "Nothing shades the pool"
+                        ? outdoor.skyline().equals(PoolSkyline.OPEN)
+                                ? "Nothing shades the pool"
+                                : "Nothing shades the pool but what is described around it"
                         : "Buildings and trees keep " + numbers.show(Measure.SHARE, outdoor.shadedShare())
                                 + " of the sun from the pool",
                 isAssumed("pool", "shaded_share"));
