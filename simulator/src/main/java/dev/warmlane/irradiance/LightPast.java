@@ -7,7 +7,7 @@ import dev.warmlane.weather.HourlyWeather;
  * What of the sun's light comes past the things around an area, hour by hour. Immutable.
  *
  * <p>Over an hour the sun moves by 15 degrees about the axis of the earth, and a wall or the horizon may take it away
- * within the hour. So each hour is looked at in {@value #MOMENTS} moments, spread over the part of it in which the sun is
+ * within the hour. So each hour is looked at in six moments, spread over the part of it in which the sun is
  * up, and beam and circumsolar light are lit for the mean of them: each moment counts alike, own choice.
  */
 public final class LightPast {

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 /**
  * What an area sees of the sky above the things around it: the lines of the horizon from many places on it, each as large a
  * part of the area as the others. For light from a direction the share of the area that is lit is the share of the places
- * whose line lies below it. Directions are kept in steps of {@value #STEP_DEG} degrees, each for all within half a step.
+ * whose line lies below it. Directions are kept in steps of two degrees, each for all within half a step.
  * Immutable.
  */
 public final class Skylines {
