@@ -17,6 +17,7 @@ final class DoubtWords {
             entry("cover, hours a day", "how long the cover lies on the water"),
             entry("terrain around the roof", "the wind at the roof"),
             entry("wind along the roof, ratio", "the wind along the roof"),
+            entry("wind along the roof behind its parapet, ratio", "the wind behind the parapet"),
             entry("wind at inner rows over the first", "the wind between the rows"),
             entry("albedo of the roof", "how light the roof is"),
             entry("roughness of the collector", "how rough the collectors are to the wind"),

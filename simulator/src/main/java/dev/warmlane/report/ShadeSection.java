@@ -19,8 +19,8 @@ final class ShadeSection {
                     + " back and is as warm as the air. The sky's light is even but for what comes from about the sun.";
 
     private static final String PARAPET =
-            "A parapet also slows the wind behind it and stirs it above it; how much at the collectors is not known well enough"
-                    + " for a number. It is not counted: roof.wind_speed_ratio is for it.";
+            "A parapet also slows the wind behind it; how much at the collectors is not known well enough for a number. It is in"
+                    + " the doubt of the forecast and not in its likely value: roof.wind_speed_ratio is for it.";
 
     private final Subject subject;
     private final ShadeStudy study;

@@ -13,6 +13,16 @@ import java.util.function.ToDoubleFunction;
 /** Parameters of the roof and the wind over it. */
 final class RoofParameters {
 
+    /** What a parapet keeps of the wind, one way only: nothing is known that it adds at the height of collectors. */
+    static final Parameter PARAPET = new NumberParameter(
+            "wind along the roof behind its parapet, ratio",
+            Dimension.FRACTION,
+            roof(RoofParameters::hasParapet, Roof::windSpeedRatio, Roof.Builder::windSpeedRatio),
+            new Ends(ratio -> 0.7 * ratio, ratio -> ratio),
+            "a parapet shelters the roof behind it; what is published of parapets is loads and not wind, 30 % less is common"
+                    + " practice, no source",
+            "no parapet is drawn");
+
     static final List<Parameter> ALL = List.of(
             new TerrainParameter(),
             new NumberParameter(
@@ -50,6 +60,14 @@ final class RoofParameters {
                     "a certificate holds what the collectors' backs lose"));
 
     private RoofParameters() {}
+
+    private static boolean hasParapet(Installation installation) {
+        return !installation.arrays().isEmpty()
+                && installation
+                        .plan()
+                        .filter(plan -> plan.surfaces().stream().anyMatch(surface -> surface.parapetM() > 0))
+                        .isPresent();
+    }
 
     private static boolean hasRacks(Installation installation) {
         return installation.arrays().stream()

@@ -35,6 +35,7 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts, Optiona
             PoolParameters.BASIN,
             new CoverHoursParameter(),
             new TerrainParameter(),
+            RoofParameters.PARAPET,
             CollectorParameters.ROUGHNESS,
             new TestBackParameter(),
             PlantParameters.STOP);
