@@ -173,7 +173,7 @@ class ShadeStudyTest {
     }
 
     private static double sun(SeasonLedger ledger, Period period) {
-        return HeatBalance.of(ledger, period).kwh().get(Flow.SUN);
+        return HeatBalance.of(ledger, period).kwh().getOrDefault(Flow.SUN, 0.0);
     }
 
     @Test
