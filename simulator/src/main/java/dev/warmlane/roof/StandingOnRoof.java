@@ -21,11 +21,13 @@ public final class StandingOnRoof {
 
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
+    private final int sides;
     private final double tiltDeg;
     private final double clearanceM;
     private final double cellM;
 
     private StandingOnRoof(RoofLayout layout, double clearanceM) {
+        this.sides = layout.laying().sides();
         this.tiltDeg = layout.laying().match(mats -> 0.0, Laying.Racks::tiltDeg);
         this.clearanceM = clearanceM;
         this.cellM = Math.max(FINEST_M, Math.sqrt(layout.areaM2() / PLACES));
@@ -75,12 +77,18 @@ public final class StandingOnRoof {
                     double share = (j + aside) / up;
                     aside = (aside + GOLDEN) % 1;
                     RoofPoint point = panels.at(panels.lengthM() * (i + aside) / along, panels.depthM() * share);
-                    double above = clearanceM + share * bank.panelLengthM() * Math.sin(Math.toRadians(tiltDeg));
+                    double upSlope = isFarSide(bank) ? 1 - share : share;
+                    double above = clearanceM + upSlope * bank.panelLengthM() * Math.sin(Math.toRadians(tiltDeg));
                     places.add(new Wall.Eye(plumb.eastM(point), plumb.northM(point), plumb.upM(point) + above));
                 }
             }
         }
         return places;
+    }
+
+    /** Of tents every second row of banks falls away from the first. */
+    private boolean isFarSide(Bank bank) {
+        return sides == 2 && bank.row() % 2 == 0;
     }
 
     private static Patch panels(Bank bank) {
