@@ -8,6 +8,7 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.FlowStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Measure;
@@ -30,6 +31,7 @@ public final class AreaReport {
     private final AreaAnswer answer;
     private final Optional<AreaWorth> worth;
     private final RoofSection roof;
+    private final FlowSection flows;
 
     private AreaReport(AreaStudy study, Subject described) {
         this.study = study;
@@ -40,6 +42,7 @@ public final class AreaReport {
         this.worth = AreaWorth.of(study, forcing, Runs.onAllCores());
         this.answer = new AreaAnswer(study, worth, forcing, described);
         this.roof = RoofSection.of(study.installation(), numbers);
+        this.flows = new FlowSection(FlowStudy.of(described.forecast(), forcing, Runs.onAllCores()), numbers);
     }
 
     /**
@@ -62,13 +65,14 @@ public final class AreaReport {
 
     private List<Data> data() {
         List<Data> data = new ArrayList<>(List.of(new Data("areas", () -> AreaTables.all(study, worth, units))));
+        data.addAll(flows.data());
         data.addAll(roof.data());
         return data;
     }
 
     private List<Section> sections() {
         return CommonSections.list(
-                List.of(answer.section(), common.lookAt(), common.job(), areas(), worth(), reading(), roof.section()),
+                List.of(answer.section(), common.lookAt(), common.job(), areas(), worth(), reading(), flows.section(), roof.section()),
                 common.last(study.designs().stream().map(AreaDesign::season).toList()));
     }
 
@@ -153,13 +157,18 @@ public final class AreaReport {
         notes.add("All collectors grow and shrink together"
                 + (designs.get(0).panels().isPresent() ? ", in whole panels" : "")
                 + (hasRacks() ? "; racks keep their number of rows, which get longer or shorter" : "")
-                + ". The flow grows with the area; " + pump() + ". The pipes' heat loss stays as planned.");
+                + ". The flow grows with the area; " + pump()
+                + (built.hydraulics().isPresent() ? "." : ". The pipes' heat loss stays as planned."));
         return notes;
     }
 
     private String pump() {
         Installation built = study.installation();
         double powerW = built.pipes().pumpPowerW();
+        if (built.hydraulics().isPresent()) {
+            return "the pump's power and the pipes' loss are computed anew for each area, its layout and its flow, in pipes of"
+                    + " the same width; how the flow divides stays as planned";
+        }
         return powerW == 0
                 ? "no power of a pump is given, and none is counted for any area"
                 : "the pump's " + numbers.show(powerW, 0) + " W are taken as those of the "

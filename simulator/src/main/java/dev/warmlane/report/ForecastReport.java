@@ -26,6 +26,7 @@ public final class ForecastReport {
     private final Subject subject;
     private final CommonSections common;
     private final RoofSection roof;
+    private final WaterSection water;
     private final Optional<YearsStudy> years;
     private final SeasonBand band;
     private final Optional<ShadeStudy> shade;
@@ -42,6 +43,7 @@ public final class ForecastReport {
                 .map(study -> new AlternativesSection(
                         subject, study, AlternativesBand.of(subject.forecast(), band, forcing)));
         this.shade = ShadeStudy.of(subject.forecast());
+        this.water = new WaterSection(subject);
     }
 
     /** The report of a scenario's season. */
@@ -78,6 +80,7 @@ public final class ForecastReport {
                         HeatSections.collectors(subject),
                         roof.section(),
                         ShadeSection.of(subject, shade),
+                        water.section(),
                         MoneySection.of(subject, band),
                         GasSection.of(subject),
                         alternatives(),
@@ -104,6 +107,7 @@ public final class ForecastReport {
         MoneySection.years(subject, band).ifPresent(years -> data.add(new Data("money", () -> years)));
         data.addAll(roof.data());
         shade.ifPresent(study -> data.add(new Data("shade", () -> ShadeSection.data(subject, study))));
+        data.addAll(water.data());
         data.addAll(List.of(
                 new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
                 new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),

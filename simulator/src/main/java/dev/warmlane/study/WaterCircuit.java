@@ -277,6 +277,11 @@ public final class WaterCircuit {
         return flowKgS / WATER.densityKgM3();
     }
 
+    /** The same, m³/h. */
+    public double flowM3h() {
+        return 3600 * flowM3S();
+    }
+
     /** Head that the circuit takes at its flow, m. */
     public double headM() {
         return headM(flowM3S());

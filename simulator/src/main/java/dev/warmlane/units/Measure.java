@@ -64,8 +64,12 @@ public enum Measure {
     FLOW_PER_AREA(Dimension.MASS_FLOW_PER_AREA, as("kg/s/m2", 3), as("gal/min/ft2", 2)),
     /** Mass, kg. */
     MASS(Dimension.MASS, as("kg", 0), as("lb", 0)),
+    /** Pressure, kPa. */
+    PRESSURE(Dimension.PRESSURE, as("kPa", 1), as("psi", 1)),
     /** Wind speed, m/s. */
     SPEED(Dimension.SPEED, as("m/s", 1), as("mph", 1)),
+    /** Speed of water, m/s. */
+    WATER_SPEED(Dimension.SPEED, as("m/s", 1), as("ft/s", 1)),
     /** Time, h. */
     HOURS(Dimension.DURATION, as("h", 0), as("h", 0)),
     /** A number of days. */
