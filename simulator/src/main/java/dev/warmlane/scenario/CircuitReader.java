@@ -192,6 +192,19 @@ final class CircuitReader {
 
     /** Warns of pipes and lifts that are hardly meant. */
     private void warn(WaterCircuit circuit) {
+        double lift = circuit.hydraulics().lift().heightM();
+        circuit.hydraulics()
+                .pump()
+                .curve()
+                .map(curve -> curve.points().get(0).headM())
+                .filter(most -> most < lift)
+                .ifPresent(most -> pump.warning(
+                        CircuitKeys.CURVE,
+                        String.format(
+                                Locale.ROOT,
+                                "gives at most %.1f m and cannot fill the pipes up to the lift of %.1f m when it starts",
+                                most,
+                                lift)));
         if (circuit.pipeMs() > HARDLY_MEANT_MS) {
             pipes.warning(
                     CircuitKeys.INNER_DIAMETER,
