@@ -39,7 +39,12 @@ public final class Course implements Way {
         double[] y = new double[cells + 1];
         for (int i = 0; i <= cells; i++) {
             x[i] = i == cells ? to : from + i * (to - from) / cells;
-            y[i] = Math.log(way.dropPa(Math.exp(x[i])));
+            double drop = way.dropPa(Math.exp(x[i]));
+            if (!(drop > 0) || Double.isInfinite(drop)) {
+                throw new IllegalArgumentException(
+                        "a flow of " + (float) Math.exp(x[i]) + " kg/s would use up " + (float) drop + " Pa on its way");
+            }
+            y[i] = Math.log(drop);
         }
         return new Course(
                 new AkimaSplineInterpolator().interpolate(x, y),

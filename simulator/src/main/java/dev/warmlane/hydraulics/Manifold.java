@@ -3,6 +3,7 @@ package dev.warmlane.hydraulics;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
@@ -11,6 +12,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Ways side by side between a header that brings the water and one that takes it away: tubes of a panel, panels of a bank,
@@ -93,24 +95,38 @@ public record Manifold(
                 ways.stream().mapToDouble(way -> way.dropPa(even)).average().orElseThrow();
         double[] start = new double[n + 1];
         Arrays.fill(start, 1);
-        LeastSquaresOptimizer.Optimum found = new LevenbergMarquardtOptimizer()
-                .withCostRelativeTolerance(SETTLED)
-                .withParameterRelativeTolerance(SETTLED)
-                .withOrthoTolerance(SETTLED)
-                .optimize(new LeastSquaresBuilder()
-                        .model(point -> model(point, even, pressure))
-                        .start(start)
-                        .target(new double[n + 1])
-                        .lazyEvaluation(false)
-                        .maxEvaluations(MOST_STEPS)
-                        .maxIterations(MOST_STEPS)
-                        .build());
-        if (!(found.getResiduals().getLInfNorm() < SOLVED)) {
-            throw new IllegalArgumentException("how the flow divides among " + n
-                    + " ways cannot be solved: their headers are far too narrow for it, give wider ones");
-        }
-        double[] x = found.getPoint().toArray();
+        double[] x = solved(start, even, pressure);
         return new Split(IntStream.range(0, n).mapToObj(i -> x[i] * even).toList(), x[n] * pressure);
+    }
+
+    private double[] solved(double[] start, double even, double pressure) {
+        try {
+            LeastSquaresOptimizer.Optimum found = new LevenbergMarquardtOptimizer()
+                    .withCostRelativeTolerance(SETTLED)
+                    .withParameterRelativeTolerance(SETTLED)
+                    .withOrthoTolerance(SETTLED)
+                    .optimize(new LeastSquaresBuilder()
+                            .model(point -> model(point, even, pressure))
+                            .start(start)
+                            .target(new double[start.length])
+                            .lazyEvaluation(false)
+                            .maxEvaluations(MOST_STEPS)
+                            .maxIterations(MOST_STEPS)
+                            .build());
+            if (found.getResiduals().getLInfNorm() < SOLVED) {
+                return found.getPoint().toArray();
+            }
+        } catch (MathIllegalStateException unsolved) {
+            throw unsolved(start.length - 1, unsolved);
+        }
+        throw unsolved(start.length - 1, null);
+    }
+
+    private static IllegalArgumentException unsolved(int ways, @Nullable Throwable cause) {
+        return new IllegalArgumentException(
+                "how the flow divides among " + ways
+                        + " ways cannot be solved: headers or pipes are far too narrow for it, or their ways far too wide",
+                cause);
     }
 
     private Pair<RealVector, RealMatrix> model(RealVector point, double even, double pressure) {

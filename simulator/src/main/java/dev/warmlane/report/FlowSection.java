@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** More and less flow through the collectors, and which of them gains most. */
 final class FlowSection {
@@ -78,15 +77,13 @@ final class FlowSection {
         found.prices()
                 .ifPresent(prices -> table.optional(
                         "net\ngain", "net_gain", Measure.MONEY, one -> OptionalDouble.of(one.netGain(prices))));
-        Choice best = found.best().orElse(null);
-        return table.words("", "remark", one -> remark(one, best)).build(found.choices());
+        return table.words("", "remark", one -> remark(one, found.best())).build(found.choices());
     }
 
-    private static String remark(Choice one, @Nullable Choice best) {
+    private static String remark(Choice one, Optional<Choice> best) {
         boolean described = one.overDescribed() == 1;
-        if (one == best) {
-            return described ? "as planned, gains most" : "gains most";
-        }
-        return described ? "as planned" : "";
+        boolean most = best.map(known -> known.overDescribed() == one.overDescribed())
+                .orElse(false);
+        return described ? most ? "as planned, gains most" : "as planned" : most ? "gains most" : "";
     }
 }

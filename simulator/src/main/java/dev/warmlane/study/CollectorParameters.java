@@ -61,7 +61,7 @@ final class CollectorParameters {
             new NumberParameter(
                     "flow per collector area",
                     Dimension.MASS_FLOW_PER_AREA,
-                    arrays(array -> Optional.of(array.flowKgSM2()), CollectorArray::withFlowKgSM2),
+                    pumped(arrays(array -> Optional.of(array.flowKgSM2()), CollectorArray::withFlowKgSM2)),
                     Ends.at(0.03, 0.07),
                     "the range of common practice, no source",
                     ""),
@@ -108,6 +108,11 @@ final class CollectorParameters {
                                         .orElse(array))
                                 .toList())
                         .build());
+    }
+
+    /** Where the circuit is described, another flow asks for another power of the pump and divides otherwise. */
+    private static Lens pumped(Lens flow) {
+        return new Lens(flow.get(), (i, to) -> WaterCircuit.applied(flow.change().apply(i, to)));
     }
 
     private static Lens absorbers(ToDoubleFunction<Absorber> get, BiFunction<Absorber, Double, Absorber> with) {

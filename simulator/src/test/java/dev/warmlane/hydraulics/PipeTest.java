@@ -29,6 +29,22 @@ class PipeTest {
                 .isCloseTo(4.5 * FOOT, within(READ_OFF * 4.5 * FOOT));
     }
 
+    /**
+     * 0.2 ft³/s through 400 ft of 2 in pipe of roughness 0.001 of it, with fittings of 12.2 together and 100 ft up: f is 0.0216,
+     * 84 ft are lost, and the pump gives 184 ft, 4.2 hp: White, Fluid Mechanics, example 6.16, from memory.
+     */
+    @Test
+    void losesTheHeadOfAHandbooksPumpedLineWithFittings() {
+        double inner = 2.0 / 12 * FOOT;
+        Pipe line = new Pipe(inner, 400 * FOOT, 0.001 * inner, 12.2);
+        double m3s = 0.2 * Math.pow(FOOT, 3);
+        Liquid water = new Liquid(1000, 1000 * 1.1e-5 * FOOT * FOOT);
+        double lost = line.dropPa(1000 * m3s, water) / (1000 * Constants.GRAVITY);
+        assertThat(lost / FOOT).isCloseTo(84, within(READ_OFF * 84));
+        double horsepower = 1000 * Constants.GRAVITY * m3s * (lost + 100 * FOOT) / 745.7;
+        assertThat(horsepower).isCloseTo(4.2, within(READ_OFF * 4.2));
+    }
+
     /** Hagen and Poiseuille: 128 μ L V / (π d⁴). */
     @Test
     void losesTheExactPressureInASmallTube() {
