@@ -18,10 +18,8 @@ public final class Friction {
     /** From here on it is turbulent. */
     public static final double TURBULENT_FROM = 4000;
 
-    /** 1/√f of any pipe from Re 4000 up: f between 0.2 and 0.0016. */
-    private static final double LEAST_ROOT = 1;
-
-    private static final double GREATEST_ROOT = 25;
+    /** The explicit equation of Haaland is within 2 % of the root that is looked for; so far around it is looked. */
+    private static final double AROUND = 0.1;
 
     private static final double SETTLED = 1e-11;
 
@@ -46,13 +44,16 @@ public final class Friction {
         return (1 - turbulent) * 64 / LAMINAR_UP_TO + turbulent * colebrook(TURBULENT_FROM, relativeRoughness);
     }
 
+    /** Looked for around 1/√f = −1.8 log10((k/3.7 d)^1.11 + 6.9/Re), Haaland, J. Fluids Engineering 105, 1983 (from memory). */
     private static double colebrook(double reynolds, double relativeRoughness) {
+        double near = -1.8 * Math.log10(Math.pow(relativeRoughness / 3.7, 1.11) + 6.9 / reynolds);
         double root = new BrentSolver(SETTLED)
                 .solve(
                         MOST_STEPS,
                         x -> x + 2 * Math.log10(relativeRoughness / 3.7 + 2.51 * x / reynolds),
-                        LEAST_ROOT,
-                        GREATEST_ROOT);
+                        (1 - AROUND) * near,
+                        (1 + AROUND) * near,
+                        near);
         return 1 / (root * root);
     }
 }

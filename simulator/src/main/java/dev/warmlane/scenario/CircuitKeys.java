@@ -1,10 +1,12 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Hydraulics;
+import dev.warmlane.circuit.PanelInside;
 import dev.warmlane.circuit.PanelTubes;
 import dev.warmlane.circuit.PipeRun;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.circuit.PumpChoice;
+import dev.warmlane.hydraulics.MeasuredDrop;
 import dev.warmlane.hydraulics.PumpCurve;
 import dev.warmlane.roof.PanelRules;
 
@@ -12,6 +14,7 @@ import dev.warmlane.roof.PanelRules;
 final class CircuitKeys {
 
     private static final String WITH_PANEL = "required with [panel]";
+    private static final String UNMEASURED = "required without pressure_drop";
     private static final String UNDRAWN = "required with [panel] where no roof is drawn";
 
     static final Key<Double> HEAT_LOSS = Key.assumed(
@@ -96,14 +99,25 @@ final class CircuitKeys {
             BURIED,
             DEPTH);
 
-    static final Key<Integer> TUBES =
-            Key.required("tubes", Kinds.count(PanelTubes.TUBES), "tubes of a panel, side by side");
-    static final Key<Double> TUBE_DIAMETER = Key.required("tube_diameter", PanelTubes.TUBE, "inner diameter of a tube");
+    static final Key<Integer> TUBES = Key.optional(
+            "tubes", Kinds.count(PanelInside.Tubes.NUMBER), "tubes of a panel, side by side", UNMEASURED);
+    static final Key<Double> TUBE_DIAMETER =
+            Key.optional("tube_diameter", PanelInside.Tubes.INNER, "inner diameter of a tube", UNMEASURED);
+    static final Key<MeasuredDrop> PRESSURE_DROP = Key.optional(
+            "pressure_drop",
+            new PanelDropKind(),
+            "what one panel takes between its headers as its maker measured it, instead of tubes and tube_diameter",
+            "its tubes tell it");
+    static final Key<Double> MEASURED_LENGTH = Key.optional(
+            "pressure_drop_length",
+            PanelRules.LENGTH,
+            "length of the panel that was measured; what others take is in proportion to theirs",
+            "required with pressure_drop where the roof is drawn, else length");
     static final Key<Double> HEADER_DIAMETER =
             Key.required("header_diameter", PanelTubes.HEADER, "inner diameter of a header");
     static final Key<Double> END_LOSSES = Key.assumed(
             "tube_end_losses",
-            PanelTubes.USUAL_END_LOSSES,
+            PanelInside.Tubes.USUAL_END_LOSSES,
             "loss factors at both ends of a tube together; more where they are throttled so that panels share evenly");
     static final Key<ConnectionKind> CONNECTION = Key.assumed(
             "connection",
@@ -125,6 +139,8 @@ final class CircuitKeys {
             "how water goes through the collectors; with it pressure, division of the flow and the pump's power are computed",
             TUBES,
             TUBE_DIAMETER,
+            PRESSURE_DROP,
+            MEASURED_LENGTH,
             HEADER_DIAMETER,
             END_LOSSES,
             CONNECTION,

@@ -1,11 +1,13 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.circuit.Hydraulics;
+import dev.warmlane.circuit.PanelInside;
 import dev.warmlane.circuit.PanelTubes;
 import dev.warmlane.circuit.PipeRun;
 import dev.warmlane.circuit.Pipes;
 import dev.warmlane.circuit.PumpChoice;
 import dev.warmlane.hydraulics.Manifold;
+import dev.warmlane.hydraulics.MeasuredDrop;
 import dev.warmlane.hydraulics.PumpCurve;
 import dev.warmlane.scenario.CircuitKeys.BanksKind;
 import dev.warmlane.scenario.CircuitKeys.ConnectionKind;
@@ -104,26 +106,46 @@ final class CircuitReader {
     }
 
     private @Nullable PanelTubes tubes(boolean drawn) {
-        int number = panel.get(CircuitKeys.TUBES);
-        double tube = panel.get(CircuitKeys.TUBE_DIAMETER);
+        PanelInside inside = inside(drawn);
         double header = panel.get(CircuitKeys.HEADER_DIAMETER);
-        double ends = panel.get(CircuitKeys.END_LOSSES);
         Manifold.Outlet outlet = panel.get(CircuitKeys.CONNECTION) == ConnectionKind.DIAGONAL
                 ? Manifold.Outlet.FAR_END
                 : Manifold.Outlet.SAME_END;
+        Optional<PanelTubes.Shape> shape = Optional.empty();
         if (drawn) {
             panel.refuse(
                     "not allowed where the roof is drawn: [layout] has it",
                     CircuitKeys.PANEL_LENGTH,
                     CircuitKeys.PANEL_WIDTH,
                     CircuitKeys.PER_BANK);
-            return panel.build(() -> new PanelTubes(number, tube, header, ends, outlet, Optional.empty()));
+        } else {
+            shape = Optional.of(new PanelTubes.Shape(
+                    panel.get(CircuitKeys.PANEL_LENGTH),
+                    panel.get(CircuitKeys.PANEL_WIDTH),
+                    panel.get(CircuitKeys.PER_BANK)));
         }
-        double length = panel.get(CircuitKeys.PANEL_LENGTH);
-        double width = panel.get(CircuitKeys.PANEL_WIDTH);
-        int perBank = panel.get(CircuitKeys.PER_BANK);
-        return panel.build(() -> new PanelTubes(
-                number, tube, header, ends, outlet, Optional.of(new PanelTubes.Shape(length, width, perBank))));
+        Optional<PanelTubes.Shape> known = shape;
+        return panel.build(() -> new PanelTubes(Objects.requireNonNull(inside), header, outlet, known));
+    }
+
+    private @Nullable PanelInside inside(boolean drawn) {
+        if (panel.has(CircuitKeys.PRESSURE_DROP)) {
+            panel.refuse(
+                    "not allowed with pressure_drop; give what was measured, or tubes and tube_diameter",
+                    CircuitKeys.TUBES,
+                    CircuitKeys.TUBE_DIAMETER,
+                    CircuitKeys.END_LOSSES);
+            MeasuredDrop drop = panel.get(CircuitKeys.PRESSURE_DROP);
+            double length = drawn || panel.has(CircuitKeys.MEASURED_LENGTH)
+                    ? panel.get(CircuitKeys.MEASURED_LENGTH)
+                    : panel.get(CircuitKeys.PANEL_LENGTH);
+            return panel.build(() -> new PanelInside.Measured(drop, length));
+        }
+        panel.refuse("is for pressure_drop", CircuitKeys.MEASURED_LENGTH);
+        int number = panel.get(CircuitKeys.TUBES);
+        double tube = panel.get(CircuitKeys.TUBE_DIAMETER);
+        double ends = panel.get(CircuitKeys.END_LOSSES);
+        return panel.build(() -> new PanelInside.Tubes(number, tube, ends));
     }
 
     private @Nullable PipeRun run() {
@@ -179,18 +201,24 @@ final class CircuitReader {
         if (built.hydraulics().isEmpty() || built.arrays().isEmpty()) {
             return built;
         }
-        Section told = flowIsThePumps() ? pump : panel;
-        Installation applied = told.build(() -> {
-            Installation made =
-                    flowIsThePumps() && !ownFlow ? WaterCircuit.atPumpsFlow(built) : WaterCircuit.applied(built);
-            WaterCircuit circuit = WaterCircuit.of(made).orElseThrow();
+        try {
+            WaterCircuit circuit = flowIsThePumps() && !ownFlow
+                    ? WaterCircuit.atPumpsFlow(built)
+                    : WaterCircuit.of(built).orElseThrow();
             if (ownFlow) {
                 checkReaches(circuit);
             }
             warn(circuit);
-            return made;
-        });
-        return Objects.requireNonNullElse(applied, built);
+            return circuit.applied();
+        } catch (IllegalArgumentException e) {
+            String why = String.valueOf(e.getMessage());
+            if (flowIsThePumps()) {
+                pump.error(CircuitKeys.CURVE, why);
+            } else {
+                panel.error(CircuitKeys.HEADER_DIAMETER, why);
+            }
+            return built;
+        }
     }
 
     /** Warns of pipes and lifts that are hardly meant. */

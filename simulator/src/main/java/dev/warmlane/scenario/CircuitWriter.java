@@ -52,11 +52,15 @@ final class CircuitWriter {
     }
 
     private static void panel(TomlText out, PanelTubes tubes) {
-        out.section("[panel]")
-                .key(CircuitKeys.TUBES, tubes.tubes())
-                .key(CircuitKeys.TUBE_DIAMETER, tubes.tubeInnerM())
-                .key(CircuitKeys.HEADER_DIAMETER, tubes.headerInnerM())
-                .key(CircuitKeys.END_LOSSES, tubes.endLosses())
+        out.section("[panel]");
+        tubes.inside()
+                .match(
+                        inside -> out.key(CircuitKeys.TUBES, inside.number())
+                                .key(CircuitKeys.TUBE_DIAMETER, inside.innerM())
+                                .key(CircuitKeys.END_LOSSES, inside.endLosses()),
+                        measured -> out.key(CircuitKeys.PRESSURE_DROP, measured.drop())
+                                .key(CircuitKeys.MEASURED_LENGTH, measured.lengthM()));
+        out.key(CircuitKeys.HEADER_DIAMETER, tubes.headerInnerM())
                 .key(
                         CircuitKeys.CONNECTION,
                         tubes.outlet() == Manifold.Outlet.FAR_END ? ConnectionKind.DIAGONAL : ConnectionKind.SAME_END);

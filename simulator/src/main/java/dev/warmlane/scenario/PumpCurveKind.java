@@ -28,7 +28,7 @@ record PumpCurveKind() implements Kind<PumpCurve> {
         }
         List<Point> points = new ArrayList<>();
         for (Object item : array.toList()) {
-            points.add(point(item));
+            points.add(point(item, allowed()));
         }
         try {
             return new PumpCurve(points);
@@ -37,16 +37,17 @@ record PumpCurveKind() implements Kind<PumpCurve> {
         }
     }
 
-    private Point point(Object item) throws BadValueException {
+    /** A flow and a head, or what is allowed in their place. */
+    static Point point(Object item, String allowed) throws BadValueException {
         String[] parts =
                 item instanceof String text ? text.strip().split("\\s*(?:;|,\\s|\\sat\\s)\\s*", -1) : new String[0];
         if (parts.length != 2) {
-            throw BadValueException.of(item, allowed());
+            throw BadValueException.of(item, allowed);
         }
         try {
             return new Point(Quantity.parse(parts[0], Dimension.VOLUME_FLOW), headM(parts[1]));
         } catch (QuantityException e) {
-            throw new BadValueException(e.getMessage() + "; allowed: " + allowed());
+            throw new BadValueException(e.getMessage() + "; allowed: " + allowed);
         }
     }
 

@@ -192,15 +192,14 @@ public final class WaterCircuit {
     }
 
     /**
-     * The same with the flow at which the pump's curve meets the circuit in place of that of the arrays, the same for each m²
-     * of all of them.
+     * The circuit at the flow at which its pump's curve meets it, in place of that of the arrays, the same for each m² of all
+     * of them.
      *
      * @throws IllegalArgumentException if there is no such flow, or no collector takes it
      */
-    public static Installation atPumpsFlow(Installation installation) {
+    public static WaterCircuit atPumpsFlow(Installation installation) {
         WaterCircuit circuit = of(installation)
-                .orElseThrow(
-                        () -> new IllegalArgumentException("the flow of a pump asks for a circuit, which is not told"));
+                .orElseThrow(() -> new IllegalArgumentException("the flow of a pump asks for a circuit, which is not told"));
         double kgSM2 = circuit.pumpsFlowM3S().orElseThrow(() -> new IllegalArgumentException(circuit.noFlow()))
                 * WATER.densityKgM3()
                 / installation.collectorAreaM2();
@@ -208,11 +207,12 @@ public final class WaterCircuit {
             throw new IllegalArgumentException("the pump would drive " + CollectorArray.FLOW.write(kgSM2)
                     + " through the collectors; allowed: " + CollectorArray.FLOW.ends());
         }
-        return applied(installation.toBuilder()
-                .arrays(installation.arrays().stream()
-                        .map(array -> array.withFlowKgSM2(kgSM2))
-                        .toList())
-                .build());
+        return of(installation.toBuilder()
+                        .arrays(installation.arrays().stream()
+                                .map(array -> array.withFlowKgSM2(kgSM2))
+                                .toList())
+                        .build())
+                .orElseThrow();
     }
 
     private String noFlow() {
@@ -243,7 +243,8 @@ public final class WaterCircuit {
         return loss.isPresent() ? pipes.withHeatLossWK(loss.getAsDouble()) : pipes;
     }
 
-    private Installation applied() {
+    /** Its installation with the pump power, heat loss and division of the flow that it makes. */
+    public Installation applied() {
         return built.toBuilder()
                 .pipes(pipes())
                 .arrays(built.arrays().stream()
@@ -331,19 +332,21 @@ public final class WaterCircuit {
         return arrays.stream().mapToDouble(Watered::pipesM).sum();
     }
 
-    /** Water in all pipes, headers and tubes with them, m³. */
+    /** Water in pipes, headers and collectors, m³. */
     public double contentM3() {
-        PanelTubes tubes = hydraulics.panel();
-        double banks = arrays.stream()
+        double headers = arrays.stream()
                 .flatMap(one -> one.flowing.stream())
                 .map(Flowing::bank)
-                .mapToDouble(bank ->
-                        2 * tubes.header(bank.panels() * bank.panelWidthM()).contentM3()
-                                + bank.panels()
-                                        * tubes.tubes()
-                                        * new Pipe(tubes.tubeInnerM(), bank.panelLengthM(), 0, 0).contentM3())
+                .mapToDouble(bank -> 2
+                        * hydraulics
+                                .panel()
+                                .header(bank.panels() * bank.panelWidthM())
+                                .contentM3())
                 .sum();
-        return run().contentM3() + hydraulics.pipe().straight(pipesOnRoofM()).contentM3() + banks;
+        double panels = built.arrays().stream()
+                .mapToDouble(array -> array.areaM2() * array.filling().waterLM2() / 1000)
+                .sum();
+        return run().contentM3() + hydraulics.pipe().straight(pipesOnRoofM()).contentM3() + headers + panels;
     }
 
     /** Greatest speed in the pipe, m/s. */
@@ -380,6 +383,7 @@ public final class WaterCircuit {
                             / laid
                             * hydraulics
                                     .panel()
+                                    .inside()
                                     .panel(flowing.bank().panelLengthM(), WATER)
                                     .dropPa(kgS);
                 }

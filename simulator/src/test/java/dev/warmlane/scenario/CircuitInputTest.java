@@ -124,6 +124,28 @@ class CircuitInputTest {
     }
 
     @Test
+    void aPanelMayBeMeasuredInsteadOfDescribed() throws IOException {
+        String measured = "pressure_drop = [\"0.1 L/s, 1 kPa\", \"0.2 L/s, 3 kPa\"]";
+        String text = JOB.replace("FLOW", "flow = \"6 m3/h\"")
+                .replace("PIPES", "")
+                .replace("PUMP", "")
+                .replace("tubes = 120\ntube_diameter = \"5 mm\"", measured)
+                .replace("PANEL", "");
+        Installation built = Demos.read(text, folder).installation();
+        // by hand: 3 kPa at 0.2 L/s in 3 m of panel is 2 kPa in 2 m
+        assertThat(built.hydraulics()
+                        .orElseThrow()
+                        .panel()
+                        .inside()
+                        .panel(2, Hydraulics.WATER)
+                        .dropPa(0.2 * Hydraulics.WATER.densityKgM3() / 1000))
+                .isCloseTo(2000, within(1e-6));
+        ScenarioException both = catchThrowableOfType(
+                ScenarioException.class, () -> read("flow = \"6 m3/h\"", "", measured, ""));
+        assertThat(both).hasMessageContaining("not allowed with pressure_drop");
+    }
+
+    @Test
     void aFlowThatThePumpCannotGiveIsRefused() {
         ScenarioException found = catchThrowableOfType(
                 ScenarioException.class,

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.circuit.Control;
 import dev.warmlane.circuit.Hydraulics;
+import dev.warmlane.circuit.PanelInside;
 import dev.warmlane.circuit.PanelTubes;
 import dev.warmlane.circuit.PipeRun;
 import dev.warmlane.circuit.Pipes;
@@ -283,10 +284,8 @@ class RoundTripTest {
                 .arrays(new CollectorArray("mats", 36, new Mounting.FlatOnRoof(0.0047), Absorber.USUAL_MAT, 0.047, 3.6))
                 .hydraulics(new Hydraulics(
                         new PanelTubes(
-                                117,
-                                0.0051,
+                                new PanelInside.Tubes(117, 0.0051, 2.3),
                                 0.053,
-                                2.3,
                                 Manifold.Outlet.SAME_END,
                                 Optional.of(new PanelTubes.Shape(3.03, 1.19, 7))),
                         new PipeRun(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.circuit.Hydraulics;
+import dev.warmlane.circuit.PanelInside;
 import dev.warmlane.circuit.PanelTubes;
 import dev.warmlane.circuit.PipeRun;
 import dev.warmlane.circuit.PumpChoice;
@@ -22,7 +23,7 @@ class FlowStudyTest {
 
     private static final Hydraulics HYDRAULICS = new Hydraulics(
             new PanelTubes(
-                    120, 0.005, 0.054, 1.5, Outlet.SAME_END, Optional.of(new PanelTubes.Shape(3, 1.2, 8))),
+                    new PanelInside.Tubes(120, 0.005, 1.5), 0.054, Outlet.SAME_END, Optional.of(new PanelTubes.Shape(3, 1.2, 8))),
             new PipeRun(0.0814, 60, 1.5e-6, 15, Optional.empty()),
             Outlet.FAR_END,
             new Hydraulics.Lift(6, true),

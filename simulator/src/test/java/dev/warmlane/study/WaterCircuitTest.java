@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.circuit.Hydraulics;
+import dev.warmlane.circuit.PanelInside;
 import dev.warmlane.circuit.PanelTubes;
 import dev.warmlane.circuit.PipeRun;
 import dev.warmlane.circuit.Pipes;
@@ -43,7 +44,7 @@ class WaterCircuitTest {
     private static final PipeRun BARE = new PipeRun(0.059, 40, 1.5e-6, 15, Optional.empty());
 
     private static PanelTubes panel(Optional<PanelTubes.Shape> shape) {
-        return new PanelTubes(120, 0.005, 0.054, 1.5, Outlet.FAR_END, shape);
+        return new PanelTubes(new PanelInside.Tubes(120, 0.005, 1.5), 0.054, Outlet.FAR_END, shape);
     }
 
     private static final PanelTubes DRAWN = panel(Optional.empty());
@@ -152,7 +153,7 @@ class WaterCircuitTest {
         PumpCurve curve = new PumpCurve(List.of(new Point(0, 14), new Point(0.003, 12), new Point(0.008, 2)));
         Installation pumped = drawn(
                 new Hydraulics(DRAWN, BARE, Outlet.SAME_END, SIPHON, new PumpChoice(0.4, Optional.of(curve))), 180);
-        Installation built = WaterCircuit.atPumpsFlow(pumped);
+        Installation built = WaterCircuit.atPumpsFlow(pumped).applied();
         WaterCircuit circuit = circuit(built);
         double head = curve.headM(circuit.flowM3S()).orElseThrow();
         assertThat(circuit.headM()).isCloseTo(head, within(0.01 * head));
