@@ -173,6 +173,20 @@ final class CircuitReader {
         double depth = buried > 0 || pipes.has(CircuitKeys.DEPTH)
                 ? pipes.get(CircuitKeys.DEPTH)
                 : PipeRun.Coat.USUAL_DEPTH.value();
+        if (pipes.sound(CircuitKeys.OUTER_DIAMETER) && pipes.sound(CircuitKeys.INNER_DIAMETER) && outer <= inner) {
+            pipes.error(
+                    CircuitKeys.OUTER_DIAMETER,
+                    "must be above inner_diameter, " + CircuitKeys.INNER_DIAMETER.kind().show(inner));
+        }
+        if (pipes.sound(CircuitKeys.LENGTH) && buried > length) {
+            pipes.error(
+                    CircuitKeys.BURIED,
+                    "is more than length, " + CircuitKeys.LENGTH.kind().show(length)
+                            + "; what lies on the roof beside the banks is not in it");
+        }
+        if (buried > 0 && depth <= outer / 2 + thick) {
+            pipes.error(CircuitKeys.DEPTH, "is less than half of what the pipe is thick with its insulation");
+        }
         return pipes.build(() -> new PipeRun(
                 inner,
                 length,
