@@ -17,10 +17,14 @@ public final class FitRefusal extends IllegalArgumentException {
         FLAT,
         /** By night the log cools faster than water of that depth can. */
         OUT_OF_WATER,
+        /** Bills are given of a heater whose efficiency no fit finds, or of none. */
+        BILLS,
         /** The pool is one that sun and wind do not reach. */
         INDOORS,
         /** The log says no more of wind and sun than was known before. */
         NO_INFORMATION,
+        /** The chain does not move, so that nothing can be said of how sure it is; a log without any error does that. */
+        NOT_SETTLED,
         /** The best fit is at the end of what is possible. */
         AT_THE_EDGE
     }

@@ -10,6 +10,7 @@ import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.EigenDecomposition;
 
@@ -19,8 +20,8 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * @param installation the pool and all that is built, as it is described
  * @param weather the weather of the hours of the log; other hours than these are not looked at
  * @param log the water temperatures
- * @param bills what was bought for the heater, kWh; those that lie within the log are used, with a {@link
- *     dev.warmlane.heater.Boiler} alone
+ * @param bills what was bought for the heater, kWh; those that lie within the log are used; refused
+ *     without a {@link dev.warmlane.heater.Boiler}
  * @param meter what the make-up meter ran up, litres; those periods that lie within the log are used
  * @param options how the fit is made
  */
@@ -34,6 +35,9 @@ public record PoolFit(
 
     /** Own choice: where in no direction more than a fifth of the priors' width was taken away, the log said nothing. */
     private static final double NOTHING_SAID = 0.8;
+
+    /** Own choice: of fewer of its steps than this a chain has no spread to tell; usually it takes more than 0.3 of them. */
+    private static final double LEAST_TAKEN = 0.01;
 
     /** Own choice: share of a range that is its end. */
     private static final double EDGE = 0.002;
@@ -111,8 +115,16 @@ public record PoolFit(
      */
     public FittedPool fit() {
         PoolValues.outdoor(installation);
-        boolean boiler = PoolValues.boiler(installation).isPresent();
-        Observations seen = new Observations(log, weather, boiler ? bills : List.of(), meter, options.clockHours());
+        if (!bills.isEmpty() && PoolValues.boiler(installation).isEmpty()) {
+            throw new FitRefusal(
+                    FitRefusal.Reason.BILLS,
+                    "bills are given, and \"" + installation.name() + "\" has "
+                            + (installation.heater().isPresent() ? "a heater that is no boiler" : "no heater")
+                            + ": bills tell the one efficiency of a boiler for gas, oil or another fuel; what a condensing boiler, a"
+                            + " heat pump, an electric heater or district heat makes of what is bought is held as described. Leave"
+                            + " the bills out, or describe the boiler that they are of");
+        }
+        Observations seen = new Observations(log, weather, bills, meter, options.clockHours());
         LogChecks.check(installation, weather, seen);
         List<Prior> priors =
                 Priors.of(installation, seen.waterC[0], !seen.bills.isEmpty(), !seen.meter.isEmpty(), options);
@@ -122,7 +134,23 @@ public record PoolFit(
         Mode mode = mode(posterior);
         refuseEdges(posterior, mode);
         refuseNothingSaid(posterior, mode, seen);
-        return new FittedPool(this, seen, posterior, mode, Chain.of(posterior, mode, options));
+        Chain chain = Chain.of(posterior, mode, options);
+        refuseStanding(mode, chain);
+        return new FittedPool(this, seen, posterior, mode, chain);
+    }
+
+    private static void refuseStanding(Mode mode, Chain chain) {
+        if (!(chain.acceptedShare() >= LEAST_TAKEN)) {
+            throw new FitRefusal(
+                    FitRefusal.Reason.NOT_SETTLED,
+                    String.format(
+                            Locale.ROOT,
+                            "of the chain's steps %.1f of 100 were taken, too few to say how sure anything is. What lasts"
+                                    + " between log and model is %.3f K: below 0.02 K the log is nearer to the model than a logger"
+                                    + " can be, and was computed, not measured; otherwise log for longer",
+                            100 * chain.acceptedShare(),
+                            mode.error().errorK()));
+        }
     }
 
     /**

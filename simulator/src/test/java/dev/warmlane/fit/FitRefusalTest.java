@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import dev.warmlane.fit.FitRefusal.Reason;
 import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.ElectricHeater;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.RecordLedger;
+import dev.warmlane.site.Schedule;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -60,6 +64,29 @@ class FitRefusalTest {
                         .toList());
         assertThat(refused(Reason.NO_OVERLAP, InventedLog.POOL, later))
                 .contains("from 2020-06-01", "from 2019-05-30", "no hour in common");
+    }
+
+    @Test
+    void billsOfAnotherHeaterThanABoiler() {
+        List<Metered> bills =
+                List.of(new Metered(LocalDate.of(2019, 6, 2), LocalDate.of(2019, 6, 12), 4000));
+        Installation electric = InventedLog.POOL.toBuilder()
+                .heater(new ElectricHeater(Fuel.electricity(100), 30, 24, Schedule.ALWAYS))
+                .build();
+        for (Installation built : List.of(InventedLog.POOL, electric)) {
+            FitRefusal refusal = catchThrowableOfType(
+                    FitRefusal.class,
+                    () -> new PoolFit(built, InventedLog.WEATHER, LOG).withBills(bills).fit());
+            assertThat(refusal.reason()).isEqualTo(Reason.BILLS);
+            assertThat(refusal).hasMessageContaining("Leave the bills out");
+        }
+    }
+
+    /** A log that the simulation itself wrote, to every digit. */
+    @Test
+    void aLogWithoutAnyError() {
+        WaterLog exact = shown(LOG, reading -> TRUTH.waterC(reading.clock().minusHours(1)));
+        assertThat(refused(Reason.NOT_SETTLED, InventedLog.POOL, exact)).contains("computed, not measured");
     }
 
     @Test
