@@ -67,8 +67,8 @@ final class Observations {
                             + signed(log.utcOffsetHours()) + "), the weather from " + weather.start() + " to "
                             + weather.end() + " (UTC" + signed(weather.site().utcOffsetHours())
                             + "): they have no hour in common in which the weather was measured. Take the weather of the"
-                            + " hours in which the pool was logged; a typical year,"
-                            + " which counts as 2002 where its rows have no year, has none of them");
+                            + " hours in which the pool was logged; a typical year has"
+                            + " none of them");
         }
         LocalDateTime first = times.get(0);
         LocalDateTime last = times.get(times.size() - 1);

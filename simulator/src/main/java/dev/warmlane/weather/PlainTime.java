@@ -62,12 +62,19 @@ final class PlainTime implements CsvRows.TimeCells {
         if (hour == -1 && atTheEnd) {
             try {
                 LocalDateTime before = LocalDateTime.of(year, month, day, 0, 0).minusHours(1);
-                raw.add(line, before.getYear(), before.getMonthValue(), before.getDayOfMonth(), before.getHour());
+                add(raw, line, before.getYear(), before.getMonthValue(), before.getDayOfMonth(), before.getHour());
                 return;
             } catch (DateTimeException e) {
                 // no date: told where the row is placed
             }
         }
+        add(raw, line, year, month, day, hour);
+    }
+
+    private void add(RawWeather raw, int line, int year, int month, int day, int hour) {
         raw.add(line, year, month, day, hour);
+        if (!hasYear) {
+            raw.hasNoYears();
+        }
     }
 }

@@ -20,6 +20,7 @@ final class RawWeather {
     private final List<String> notes = new ArrayList<>();
     private final Set<WeatherColumn> declared = EnumSet.noneOf(WeatherColumn.class);
     private double windHeightM = WeatherReadOptions.USUAL_WIND_HEIGHT_M;
+    private boolean ofAnyYear;
     private int rows;
 
     RawWeather(FileText text, RawHeader header) {
@@ -46,6 +47,23 @@ final class RawWeather {
         day[rows] = dayOfMonth;
         hour[rows] = hourOfDay;
         rows++;
+    }
+
+    /** Says that the rows have no year of their own. */
+    void hasNoYears() {
+        ofAnyYear = true;
+    }
+
+    /** Whether the rows have no year. */
+    boolean isOfAnyYear() {
+        return ofAnyYear;
+    }
+
+    /** Says of which year rows without one are. */
+    void isOf(int yearOfRows) {
+        for (int row = 0; row < rows; row++) {
+            year[row] += yearOfRows - PlainFormat.YEAR_UNLESS_GIVEN;
+        }
     }
 
     /** Sets a value of the row added last. */

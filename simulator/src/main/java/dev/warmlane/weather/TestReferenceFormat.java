@@ -107,6 +107,7 @@ final class TestReferenceFormat implements WeatherFormat {
                 return; // the years of 2010 begin with their last record, which stands at the end again
             }
             raw.add(line, PlainFormat.YEAR_UNLESS_GIVEN, monthOfYear, dayOfMonth, label - 1);
+            raw.hasNoYears();
             for (int i = 0; i < cells.length; i++) {
                 Quantity quantity = QUANTITIES.get(names.get(i));
                 if (quantity != null) {
