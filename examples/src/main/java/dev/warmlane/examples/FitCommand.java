@@ -9,8 +9,8 @@ import dev.warmlane.fit.Metered;
 import dev.warmlane.fit.PoolFit;
 import dev.warmlane.fit.WaterLog;
 import dev.warmlane.report.FitReport;
+import dev.warmlane.scenario.FittedScenario;
 import dev.warmlane.scenario.Scenario;
-import dev.warmlane.scenario.ScenarioWriter;
 import dev.warmlane.weather.RecordOptions;
 import dev.warmlane.weather.WeatherRecord;
 import java.io.IOException;
@@ -86,6 +86,12 @@ final class FitCommand implements Callable<Integer> {
     private @Nullable Integer gapHours;
 
     @Option(
+            names = "--weather-year",
+            paramLabel = "YEAR",
+            description = "The year in which the weather was measured, where its rows have none.")
+    private @Nullable Integer weatherYear;
+
+    @Option(
             names = "--fitted",
             paramLabel = "FILE",
             description = "Write the scenario with what was found, and how sure that is, to FILE.")
@@ -106,20 +112,15 @@ final class FitCommand implements Callable<Integer> {
         FittedPool fit = new PoolFit(scenario.installation(), weather, log, bills, meter, options()).fit();
         job.hand(spec, FitReport.of(fit, scenario.report()));
         if (fittedFile != null) {
-            write(fittedFile, scenario, fit);
+            write(fittedFile, fit);
         }
         return 0;
     }
 
-    /** The same scenario with what was found, to which its weather file lies as before. */
-    private void write(Path file, Scenario scenario, FittedPool fit) throws IOException {
+    /** The same scenario with what was found. */
+    private void write(Path file, FittedPool fit) throws IOException {
         Path folder = Objects.requireNonNull(file.toAbsolutePath().normalize().getParent());
-        String weather = folder.relativize(
-                        scenario.weatherFile().toAbsolutePath().normalize())
-                .toString()
-                .replace('\\', '/');
-        String text = ScenarioWriter.write(
-                fit.installation(), scenario.mountings(), weather, scenario.weatherReading(), scenario.report());
+        String text = FittedScenario.text(job.scenarioFile(), fit.described(), fit.installation(), folder);
         List<Path> written =
                 new FileSet().add(String.valueOf(file.getFileName()), text).write(folder);
         spec.commandLine().getOut().println("Written: " + Printable.line(String.valueOf(written.get(0))));
@@ -128,9 +129,11 @@ final class FitCommand implements Callable<Integer> {
 
     private RecordOptions recordOptions() {
         try {
-            return gapHours == null ? RecordOptions.USUAL : RecordOptions.USUAL.withGapHours(gapHours);
+            RecordOptions options = RecordOptions.USUAL;
+            options = gapHours == null ? options : options.withGapHours(gapHours);
+            return weatherYear == null ? options : options.withYear(weatherYear);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), "--gap-hours: " + e.getMessage(), e);
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
         }
     }
 

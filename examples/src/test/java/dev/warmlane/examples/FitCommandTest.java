@@ -43,7 +43,7 @@ class FitCommandTest {
     private static final double NOISE_K = 0.05;
     private static final int DAYS = 50;
 
-    /** A year without years in its rows counts as 2002. */
+    /** The sample's rows have no year; the invented log is of this one. */
     private static final LocalDateTime FROM = LocalDateTime.of(2002, 1, 10, 0, 0);
 
     @TempDir
@@ -72,6 +72,8 @@ class FitCommandTest {
                 LOG.toString(),
                 "--weather",
                 WEATHER.toString(),
+                "--weather-year",
+                "2002",
                 "--output",
                 folder.resolve("fit").toString(),
                 "--fitted",
@@ -104,6 +106,25 @@ class FitCommandTest {
                 .doesNotContain("wind at pool over the station's");
     }
 
+    /** The sample is a typical year, whose rows have none: nobody said that the log's hours had this weather. */
+    @Test
+    void aWeatherWithoutYearsIsRefused() {
+        StringWriter err = new StringWriter();
+        assertThat(run(
+                        new StringWriter(),
+                        err,
+                        "fit",
+                        SCENARIO.toString(),
+                        "--log",
+                        LOG.toString(),
+                        "--weather",
+                        WEATHER.toString()))
+                .isEqualTo(1);
+        assertThat(err.toString())
+                .contains("no year in its rows", "A typical year cannot stand for them", "add a column \"year\"")
+                .doesNotContain("fault");
+    }
+
     @Test
     void saysWhatIsWrongWithALog() throws IOException {
         Path log =
@@ -117,7 +138,9 @@ class FitCommandTest {
                         "--log",
                         log.toString(),
                         "--weather",
-                        WEATHER.toString()))
+                        WEATHER.toString(),
+                        "--weather-year",
+                        "2002"))
                 .isEqualTo(1);
         assertThat(err.toString()).contains("log.csv:3: found \"10.1.02\"; expected a time such as 2019-06-01 14:30");
         Files.writeString(log, "time,water_degC\n2002-01-10 00:00,22.1\n2002-01-10 01:00,22.0\n");
@@ -130,7 +153,9 @@ class FitCommandTest {
                         "--log",
                         log.toString(),
                         "--weather",
-                        WEATHER.toString()))
+                        WEATHER.toString(),
+                        "--weather-year",
+                        "2002"))
                 .isEqualTo(1);
         assertThat(few.toString())
                 .contains("a fit needs 30 of them over 7 days")
@@ -143,7 +168,7 @@ class FitCommandTest {
 
     /** What a logger with a clock on summer time would have written of the invented pool in the invented weather. */
     private static String madeLog() throws IOException {
-        WeatherRecord weather = WeatherFiles.readRecord(WEATHER, RecordOptions.USUAL);
+        WeatherRecord weather = WeatherFiles.readRecord(WEATHER, RecordOptions.USUAL.withYear(2002));
         Installation truth = TRUTH.in(ScenarioReader.read(SCENARIO).installation());
         RecordLedger run = RecordSimulator.simulate(
                 truth, SeasonForcing.of(truth, weather), RecordState.water(FROM, 24), FROM.plusDays(DAYS));
