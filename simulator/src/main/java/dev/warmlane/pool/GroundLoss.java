@@ -84,7 +84,8 @@ public final class GroundLoss {
                 * (above * Math.log(YEARLY_DEPTH / FLOOR + 1) + 2 * (1 - above) * Math.log(YEARLY_DEPTH / WALLS + 1));
     }
 
-    private static double perimeterM(double areaM2) {
+    /** Perimeter of a basin that is given by its area alone, m. */
+    static double perimeterM(double areaM2) {
         return 2 * Math.sqrt(areaM2 / LENGTH_OVER_WIDTH) * (1 + LENGTH_OVER_WIDTH);
     }
 }

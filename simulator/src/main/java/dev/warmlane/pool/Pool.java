@@ -2,6 +2,7 @@ package dev.warmlane.pool;
 
 import dev.warmlane.physics.Constants;
 import dev.warmlane.physics.Water;
+import dev.warmlane.units.Checks;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Units;
@@ -9,6 +10,7 @@ import dev.warmlane.units.Usual;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * A well-mixed basin.
@@ -27,6 +29,10 @@ import java.util.Optional;
  * @param throughFlow water that flows through it, where any does
  * @param shellStoreM heat that walls, floor and ground take up and give back with the water over a day, as the depth of
  *     water that does the same, m: it makes the water's day lag and swing less
+ * @param groundStore ground that takes up heat and gives it back late, over hours to months, where that is counted; the
+ *     shell store is then that of the shell alone
+ * @param reflection how the light that the water reflects goes with the height of the sun
+ * @param freeboard walls of the basin that rise above its water, where they are counted
  */
 public record Pool(
         double areaM2,
@@ -39,7 +45,10 @@ public record Pool(
         double circulationW,
         Optional<Walls> walls,
         Optional<ThroughFlow> throughFlow,
-        double shellStoreM) {
+        double shellStoreM,
+        Optional<GroundStore> groundStore,
+        SurfaceReflection reflection,
+        Optional<Freeboard> freeboard) {
 
     /** Range of {@link #areaM2}. */
     public static final Range AREA = Range.of("pool area", Dimension.AREA, 1, 20_000);
@@ -96,6 +105,12 @@ public record Pool(
         GROUND_CONDUCTANCE.check(groundConductanceWK);
         CIRCULATION.check(circulationW);
         SHELL_STORE.check(shellStoreM);
+        freeboard.ifPresent(rim -> Checks.within(
+                "length times width of the walls above a water of " + areaM2 + " m2",
+                rim.lengthM() * rim.widthM(),
+                0.99 * areaM2,
+                1.01 * areaM2,
+                "m2"));
     }
 
     /** A pool in the ground, without through-flow, whose shell stores nothing. */
@@ -119,7 +134,10 @@ public record Pool(
                 circulationW,
                 Optional.empty(),
                 Optional.empty(),
-                0);
+                0,
+                Optional.empty(),
+                SurfaceReflection.EVEN,
+                Optional.empty());
     }
 
     /**
@@ -145,146 +163,62 @@ public record Pool(
 
     /** The same pool in another setting. */
     public Pool withSetting(PoolSetting value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                value,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                circulationW,
-                walls,
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.setting = value);
     }
 
     /** The same pool with another solar absorptance. */
     public Pool withSolarAbsorptance(double value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                value,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                circulationW,
-                walls,
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.solarAbsorptance = value);
     }
 
     /** The same pool with another emittance of its water. */
     public Pool withWaterEmittance(double value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                value,
-                evaporation,
-                groundConductanceWK,
-                circulationW,
-                walls,
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.waterEmittance = value);
     }
 
     /** The same pool with another correlation for evaporation. */
     public Pool withEvaporation(EvaporationCorrelation value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                waterEmittance,
-                value,
-                groundConductanceWK,
-                circulationW,
-                walls,
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.evaporation = value);
     }
 
     /** The same pool with another conductance to the ground, W/K. */
     public Pool withGroundConductanceWK(double value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                value,
-                circulationW,
-                walls,
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.groundConductanceWK = value);
     }
 
     /** The same pool with another heat of its circulation pump, W. */
     public Pool withCirculationW(double value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                value,
-                walls,
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.circulationW = value);
     }
 
     /** The same pool with walls above the ground. */
     public Pool withWalls(Walls value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                circulationW,
-                Optional.of(value),
-                throughFlow,
-                shellStoreM);
+        return changed(copy -> copy.walls = Optional.of(value));
     }
 
     /** The same pool with water that flows through it. */
     public Pool withThroughFlow(ThroughFlow value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                circulationW,
-                walls,
-                Optional.of(value),
-                shellStoreM);
+        return changed(copy -> copy.throughFlow = Optional.of(value));
     }
 
     /** The same pool with another heat store of its shell, m of water. */
     public Pool withShellStoreM(double value) {
-        return new Pool(
-                areaM2,
-                depthM,
-                setting,
-                solarAbsorptance,
-                waterEmittance,
-                evaporation,
-                groundConductanceWK,
-                circulationW,
-                walls,
-                throughFlow,
-                value);
+        return changed(copy -> copy.shellStoreM = value);
+    }
+
+    /** The same pool in ground whose store of heat is counted. */
+    public Pool withGroundStore(GroundStore value) {
+        return changed(copy -> copy.groundStore = Optional.of(value));
+    }
+
+    /** The same pool with light reflected otherwise. */
+    public Pool withReflection(SurfaceReflection value) {
+        return changed(copy -> copy.reflection = value);
+    }
+
+    /** The same pool with walls that rise above its water. */
+    public Pool withFreeboard(Freeboard value) {
+        return changed(copy -> copy.freeboard = Optional.of(value));
     }
 
     /** The kinds of heat that this pool can have: all of them, less those of walls and through-flow where it has none. */
@@ -308,5 +242,62 @@ public record Pool(
      */
     public static double circulationPowerW(double volumeM3, double turnoverS, double headM) {
         return Water.densityKgM3(PoolForcing.REFERENCE_C) * Constants.GRAVITY * volumeM3 / turnoverS * headM;
+    }
+
+    private Pool changed(Consumer<Copy> change) {
+        Copy copy = new Copy(this);
+        change.accept(copy);
+        return copy.pool();
+    }
+
+    /** A pool while one thing of it is changed. */
+    private static final class Copy {
+        private final Pool of;
+        private PoolSetting setting;
+        private double solarAbsorptance;
+        private double waterEmittance;
+        private EvaporationCorrelation evaporation;
+        private double groundConductanceWK;
+        private double circulationW;
+        private Optional<Walls> walls;
+        private Optional<ThroughFlow> throughFlow;
+        private double shellStoreM;
+        private Optional<GroundStore> groundStore;
+        private SurfaceReflection reflection;
+        private Optional<Freeboard> freeboard;
+
+        Copy(Pool of) {
+            this.of = of;
+            setting = of.setting;
+            solarAbsorptance = of.solarAbsorptance;
+            waterEmittance = of.waterEmittance;
+            evaporation = of.evaporation;
+            groundConductanceWK = of.groundConductanceWK;
+            circulationW = of.circulationW;
+            walls = of.walls;
+            throughFlow = of.throughFlow;
+            shellStoreM = of.shellStoreM;
+            groundStore = of.groundStore;
+            reflection = of.reflection;
+            freeboard = of.freeboard;
+        }
+
+        Pool pool() {
+            return new Pool(
+                    of.areaM2,
+                    of.depthM,
+                    setting,
+                    solarAbsorptance,
+                    waterEmittance,
+                    evaporation,
+                    groundConductanceWK,
+                    circulationW,
+                    walls,
+                    throughFlow,
+                    shellStoreM,
+                    groundStore,
+                    reflection,
+                    freeboard);
+        }
     }
 }

@@ -34,6 +34,13 @@ public final class PoolFlows {
         slope += slopeWm2K;
     }
 
+    /** Adds to a kind that was put in before, W/m² and W/m²K. */
+    public void add(Flow flow, double heatWm2, double slopeWm2K) {
+        wm2[flow.ordinal()] += heatWm2;
+        net += heatWm2;
+        slope += slopeWm2K;
+    }
+
     void evaporated(double kgSM2) {
         evaporatedKgSM2 = kgSM2;
     }

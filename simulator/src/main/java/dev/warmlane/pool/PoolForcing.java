@@ -44,6 +44,7 @@ public final class PoolForcing {
     private final double heatCapacityJm2K;
     private final double waterEmittance;
     private final double groundWm2K;
+    private final double groundFace;
     private final double circulationWm2;
     private final double makeUpKgSM2;
     private final double evaporationCut;
@@ -76,8 +77,9 @@ public final class PoolForcing {
         this.makeUp = makeUp;
         this.weather = weather;
         this.light = PoolLight.of(pool.setting(), pool.areaM2(), weather);
-        this.heatCapacityJm2K =
-                (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK;
+        this.groundFace = GroundStore.faceShare(pool);
+        this.heatCapacityJm2K = (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK
+                + pool.groundStore().map(ground -> groundFace * ground.inStepJm2K()).orElse(0.0);
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
         this.circulationWm2 = pool.circulationW() / pool.areaM2();
@@ -98,6 +100,7 @@ public final class PoolForcing {
         this.vapourKpa = new double[hours];
         this.coverShare = new double[hours];
         PoolSetting setting = pool.setting();
+        WaterLight onWater = new WaterLight(pool, light, weather);
         this.wallsWm2K = pool.walls().map(Walls::conductanceWK).orElse(0.0) / pool.areaM2();
         this.wallAirC =
                 pool.walls().map(walls -> wallAirC(setting, walls, light, weather)).orElse(airC);
@@ -111,7 +114,7 @@ public final class PoolForcing {
             int ofYear = weather.hourOfYear(hour);
             airC[hour] = setting.airC(weather, hour);
             vapourKpa[hour] = setting.vapourKpa(weather, hour);
-            longWaveIn[hour] = setting.longWaveWm2(light, weather, hour);
+            longWaveIn[hour] = onWater.longWaveWm2(hour);
             moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), ofYear);
             longWaveIn[hour] *= waterEmittance;
             bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
@@ -130,6 +133,7 @@ public final class PoolForcing {
         this.heatCapacityJm2K = like.heatCapacityJm2K;
         this.waterEmittance = like.waterEmittance;
         this.groundWm2K = like.groundWm2K;
+        this.groundFace = like.groundFace;
         this.circulationWm2 = like.circulationWm2;
         this.groundC = like.groundC;
         this.makeUpKgSM2 = makeUp.litresPerDay() / Units.DAY / pool.areaM2();
@@ -159,6 +163,7 @@ public final class PoolForcing {
     /** What the wind at the water and the share of the sun that stays in it make of the weather. */
     private void fillWindAndSun() {
         PoolSetting setting = pool.setting();
+        WaterLight onWater = new WaterLight(pool, light, weather);
         double quiet = pool.evaporation().quietFactor(setting);
         double solarLoss = cover.map(Cover::solarLoss).orElse(0.0);
         for (int hour = 0; hour < sun.length; hour++) {
@@ -167,7 +172,7 @@ public final class PoolForcing {
             evaporationWm2Kpa[hour] = evaporation;
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
-            sun[hour] = setting.sunWm2(light, hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
+            sun[hour] = onWater.sunWm2(hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
         }
     }
 
@@ -237,6 +242,11 @@ public final class PoolForcing {
     /** Heat that warms the water by one kelvin, J/m²K. */
     public double heatCapacityJm2K() {
         return heatCapacityJm2K;
+    }
+
+    /** Face between pool and ground for each m² of water, of which its {@link Pool#groundStore} has heat. */
+    public double groundFace() {
+        return groundFace;
     }
 
     /** Temperature of the air over the water, °C. */

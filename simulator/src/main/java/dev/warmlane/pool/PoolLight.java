@@ -40,6 +40,13 @@ public final class PoolLight {
                         + skyShare * onWater.backgroundWm2(hour);
     }
 
+    /** What of it comes from the sky and not straight from the sun, W/m². */
+    double diffuseWm2(int hour) {
+        return past.isOpen()
+                ? weather.diffuseHorizontalWm2(hour)
+                : past.lit(hour) * onWater.circumsolarWm2(hour) + skyShare * onWater.backgroundWm2(hour);
+    }
+
     /** Share of beam that comes past, 0 to 1. */
     double lit(int hour) {
         return past.lit(hour);

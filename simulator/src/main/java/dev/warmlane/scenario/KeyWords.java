@@ -18,6 +18,7 @@ final class KeyWords {
             entry("pool.water_emittance", "long-wave emittance of the water"),
             entry("pool.ground_conductance", "heat loss to the ground"),
             entry("pool.wall_absorptance", "share of the sun that the pool's walls absorb"),
+            entry("pool.freeboard_reflectance", "light that the walls above the water reflect"),
             entry("pool.through_flow_air_days", "days of air that the through-flow follows"),
             entry("pool.bathers", "number of bathers"),
             entry("pool.bather_heat", "heat of a bather"),

@@ -3,30 +3,31 @@ package dev.warmlane.scenario;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.Freeboard;
+import dev.warmlane.pool.GroundStore;
 import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting.Indoor;
 import dev.warmlane.pool.PoolSetting.Outdoor;
+import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
-import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.wind.PoolShelter;
 
 /** Keys of the sections pool, water and cover. */
 final class PoolKeys {
 
-    private static final Range SIDE = Range.of("side of the pool", Dimension.LENGTH, 0.5, 500);
     private static final String INDOOR_ONLY = "required indoors, not allowed outdoors";
 
     static final Key<Double> AREA =
             Key.optional("area", Pool.AREA, "water surface", "required without length and width");
     static final Key<Double> LENGTH =
-            Key.optional("length", SIDE, "length of a rectangular water surface", "required without area");
+            Key.optional("length", Freeboard.SIDE, "length of a rectangular water surface", "required without area");
     static final Key<Double> WIDTH =
-            Key.optional("width", SIDE, "width of a rectangular water surface", "required without area");
+            Key.optional("width", Freeboard.SIDE, "width of a rectangular water surface", "required without area");
     static final Key<Double> DEPTH = Key.required("depth", Pool.DEPTH, "mean depth of the water");
     static final Key<Setting> SETTING =
             Key.required("setting", WordKinds.choice(Setting.class), "under the sky or in a hall");
@@ -103,6 +104,31 @@ final class PoolKeys {
             "heat that walls, floor and ground store over a day, as the depth of water that stores the same; matters in"
                     + " basins of a few decimetres",
             0.0);
+    static final Key<GroundStore> GROUND_STORE = Key.optional(
+            "ground_store",
+            WordKinds.choice(GroundStore.class),
+            "counts the heat that the ground about the basin takes up and gives back over hours to months, by what it is made of;"
+                    + " shell_store is then that of the shell alone",
+            "not counted");
+    static final Key<SurfaceReflection> SURFACE_REFLECTION = Key.convention(
+            "surface_reflection",
+            WordKinds.choice(SurfaceReflection.class),
+            "whether the water reflects the same share of all light, or of the beam by its angle; outdoors",
+            SurfaceReflection.EVEN);
+    static final Key<Double> FREEBOARD = Key.optional(
+            "freeboard",
+            Freeboard.HEIGHT,
+            "height of the basin's walls above the water, which shade it; with length and width, outdoors",
+            "nothing of the basin shades its water");
+    static final Key<Double> LENGTH_DIRECTION = Key.optional(
+            "length_direction",
+            Freeboard.AXIS,
+            "direction in which the length lies, clockwise from north",
+            "required with freeboard");
+    static final Key<Double> FREEBOARD_REFLECTANCE = Key.assumed(
+            "freeboard_reflectance",
+            Freeboard.USUAL_REFLECTANCE,
+            "share of the light that the walls above the water reflect, with freeboard only");
     static final Key<Double> THROUGH_FLOW_RETENTION = Key.optional(
             "through_flow_retention",
             ThroughFlow.RETENTION,
@@ -172,6 +198,11 @@ final class PoolKeys {
             WALL_U_VALUE,
             WALL_ABSORPTANCE,
             SHELL_STORE,
+            GROUND_STORE,
+            SURFACE_REFLECTION,
+            FREEBOARD,
+            LENGTH_DIRECTION,
+            FREEBOARD_REFLECTANCE,
             THROUGH_FLOW_RETENTION,
             THROUGH_FLOW_TEMPERATURE,
             THROUGH_FLOW_AIR_DAYS,

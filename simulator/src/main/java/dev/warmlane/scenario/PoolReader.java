@@ -3,12 +3,15 @@ package dev.warmlane.scenario;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.Freeboard;
 import dev.warmlane.pool.GroundLoss;
+import dev.warmlane.pool.GroundStore;
 import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
 import dev.warmlane.scenario.PlantKeys.What;
@@ -36,6 +39,9 @@ final class PoolReader {
         Optional<Walls> walls = walls(s);
         Optional<ThroughFlow> throughFlow = throughFlow(s);
         double store = s.get(PoolKeys.SHELL_STORE);
+        Optional<GroundStore> groundStore = groundStore(s);
+        SurfaceReflection reflection = s.get(PoolKeys.SURFACE_REFLECTION);
+        Optional<Freeboard> freeboard = freeboard(s);
         return s.build(() -> new Pool(
                 area,
                 depth,
@@ -47,7 +53,31 @@ final class PoolReader {
                 circulation,
                 walls,
                 throughFlow,
-                store));
+                store,
+                groundStore,
+                reflection,
+                freeboard));
+    }
+
+    private static Optional<GroundStore> groundStore(Section s) {
+        return s.has(PoolKeys.GROUND_STORE) ? Optional.of(s.get(PoolKeys.GROUND_STORE)) : Optional.empty();
+    }
+
+    private static Optional<Freeboard> freeboard(Section s) {
+        if (!s.has(PoolKeys.FREEBOARD)) {
+            s.refuse("allowed with freeboard only", PoolKeys.LENGTH_DIRECTION, PoolKeys.FREEBOARD_REFLECTANCE);
+            return Optional.empty();
+        }
+        if (s.has(PoolKeys.AREA)) {
+            s.error(PoolKeys.FREEBOARD, "its shadow is that of a rectangle; give length and width in place of area");
+            return Optional.empty();
+        }
+        double height = s.get(PoolKeys.FREEBOARD);
+        double length = s.get(PoolKeys.LENGTH);
+        double width = s.get(PoolKeys.WIDTH);
+        double direction = s.get(PoolKeys.LENGTH_DIRECTION);
+        double reflectance = s.get(PoolKeys.FREEBOARD_REFLECTANCE);
+        return Optional.ofNullable(s.build(() -> new Freeboard(height, length, width, direction, reflectance)));
     }
 
     private static Optional<Walls> walls(Section s) {
@@ -128,7 +158,9 @@ final class PoolReader {
                 PoolKeys.WIND_SHELTER,
                 PoolKeys.WIND_FACTOR,
                 PoolKeys.SHADED_SHARE,
-                PoolKeys.SKY_SHARE);
+                PoolKeys.SKY_SHARE,
+                PoolKeys.SURFACE_REFLECTION,
+                PoolKeys.FREEBOARD);
         double temperature = s.get(PoolKeys.HALL_TEMPERATURE);
         double humidity = s.get(PoolKeys.HALL_HUMIDITY);
         double speed = s.get(PoolKeys.AIR_SPEED);

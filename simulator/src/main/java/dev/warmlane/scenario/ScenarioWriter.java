@@ -9,6 +9,7 @@ import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.PoolSkyline;
+import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.scenario.PlantKeys.What;
 import dev.warmlane.scenario.PoolKeys.CoverKind;
@@ -131,7 +132,16 @@ public final class ScenarioWriter {
 
     private static void pool(TomlText out, Installation installation) {
         Pool pool = installation.pool();
-        out.section("[pool]").key(PoolKeys.AREA, pool.areaM2()).key(PoolKeys.DEPTH, pool.depthM());
+        out.section("[pool]");
+        pool.freeboard()
+                .ifPresentOrElse(
+                        walls -> out.key(PoolKeys.LENGTH, walls.lengthM())
+                                .key(PoolKeys.WIDTH, walls.widthM())
+                                .key(PoolKeys.FREEBOARD, walls.heightM())
+                                .key(PoolKeys.LENGTH_DIRECTION, walls.axisDeg())
+                                .key(PoolKeys.FREEBOARD_REFLECTANCE, walls.reflectance()),
+                        () -> out.key(PoolKeys.AREA, pool.areaM2()));
+        out.key(PoolKeys.DEPTH, pool.depthM());
         pool.setting()
                 .match(
                         outdoor -> out.key(PoolKeys.SETTING, PoolKeys.Setting.OUTDOOR)
@@ -151,6 +161,10 @@ public final class ScenarioWriter {
                 .key(PoolKeys.WALL_ABSORPTANCE, walls.absorptance()));
         if (pool.shellStoreM() > 0) {
             out.key(PoolKeys.SHELL_STORE, pool.shellStoreM());
+        }
+        pool.groundStore().ifPresent(ground -> out.key(PoolKeys.GROUND_STORE, ground));
+        if (pool.reflection() != SurfaceReflection.EVEN) {
+            out.key(PoolKeys.SURFACE_REFLECTION, pool.reflection());
         }
         pool.throughFlow().ifPresent(flow -> {
             out.key(PoolKeys.THROUGH_FLOW_RETENTION, flow.retentionS());

@@ -15,6 +15,7 @@ final class HourBalance {
     private final PoolForcing pool;
     private final Pump[] pumps;
     private final @Nullable Heater heater;
+    private final GroundHeat ground;
     private final PoolFlows flows = new PoolFlows();
 
     private int hourOfYear;
@@ -31,10 +32,11 @@ final class HourBalance {
     private double coolingHeatSlope;
     private double coolingToAirSlope;
 
-    HourBalance(PoolForcing pool, Pump[] pumps, @Nullable Heater heater) {
+    HourBalance(PoolForcing pool, Pump[] pumps, @Nullable Heater heater, GroundHeat ground) {
         this.pool = pool;
         this.pumps = pumps;
         this.heater = heater;
+        this.ground = ground;
     }
 
     /** Finds the flows at a water temperature; circuits and heater join them by {@link #settle}. */
@@ -42,6 +44,7 @@ final class HourBalance {
         hourOfYear = hour;
         waterC = temperatureC;
         pool.evaluate(hour, temperatureC, inUse, flows);
+        ground.addTo(flows, temperatureC);
         warmingHeat = 0;
         warmingToAir = 0;
         warmingHeatSlope = 0;
@@ -108,6 +111,7 @@ final class HourBalance {
     /** Adds what was settled to the hour's account, for some seconds with the same share of the collectors. */
     void addTo(LedgerRow row, double seconds, double solarShare) {
         row.add(flows, seconds);
+        ground.took(waterC, seconds);
         if (heater != null && heaterWm2 > 0) {
             double airC = pool.weather().airTemperatureC(hourOfYear);
             row.bought(heaterWm2 / heater.heatPerBought(airC, waterC) * seconds);

@@ -45,6 +45,7 @@ final class PoolHour {
     // the state that goes on from hour to hour
     double waterC;
     final Ice ice = new Ice();
+    private final GroundHeat ground;
     private final Pump[] pumps;
 
     // of the hour that runs
@@ -69,13 +70,21 @@ final class PoolHour {
         this.limit = targets.limit(0);
         this.thermostat = targets.heater(0);
         this.shedAboveC = control.shedAboveC();
+        this.ground = new GroundHeat(forcing.pool(), installation.pool().groundStore());
         this.balance =
-                new HourBalance(forcing.pool(), pumps, installation.heater().orElse(null));
+                new HourBalance(forcing.pool(), pumps, installation.heater().orElse(null), ground);
     }
 
-    /** Takes up a state; without any pumps all of them stand. */
-    void resume(double fromC, double iceJm2, List<Boolean> pumpsRunning) {
+    /** Begins with water, and ground, of a temperature. */
+    void fill(double fromC) {
         waterC = fromC;
+        ground.settle(fromC);
+    }
+
+    /** Takes up a state; without any pumps all of them stand, without stores the ground is as warm as the water. */
+    void resume(double fromC, double iceJm2, List<Boolean> pumpsRunning, List<Double> groundC) {
+        waterC = fromC;
+        ground.resume(groundC, fromC);
         ice.set(iceJm2);
         for (int a = 0; a < pumpsRunning.size(); a++) {
             pumps[a].setRunning(pumpsRunning.get(a));
@@ -85,6 +94,11 @@ final class PoolHour {
     /** Which circuits run to warm the pool. */
     List<Boolean> pumpsRunning() {
         return Arrays.stream(pumps).map(Pump::running).toList();
+    }
+
+    /** Temperatures of the ground's stores, °C. */
+    List<Double> groundC() {
+        return ground.storesC();
     }
 
     /**
@@ -103,6 +117,7 @@ final class PoolHour {
         for (Pump pump : pumps) {
             pump.startHour(hour, waterC, mayPump, shedAboveC);
         }
+        ground.startHour();
         double left = Units.HOUR;
         for (int piece = 1; left > 0; piece++) {
             boolean hunting = piece > MOST_PIECES;
@@ -119,6 +134,7 @@ final class PoolHour {
             double frozen = waterC > Ice.FREEZING_C ? 0 : freezeOrMelt(left, solar > 0 || heat > 0, share, row);
             left -= frozen > 0 ? frozen : move(hour, left, inUse, share, heat, !hunting, row);
         }
+        ground.endHour();
         row.ice(ice.heatJm2());
     }
 

@@ -14,11 +14,13 @@ public final class RecordLedger {
     private final SeasonLedger ledger;
     private final LocalDateTime start;
     private final List<Boolean> pumpsAtEnd;
+    private final List<Double> groundAtEnd;
 
-    RecordLedger(SeasonLedger ledger, LocalDateTime start, List<Boolean> pumpsAtEnd) {
+    RecordLedger(SeasonLedger ledger, LocalDateTime start, List<Boolean> pumpsAtEnd, List<Double> groundAtEnd) {
         this.ledger = ledger;
         this.start = start;
         this.pumpsAtEnd = pumpsAtEnd;
+        this.groundAtEnd = groundAtEnd;
     }
 
     /** What was simulated. */
@@ -105,6 +107,6 @@ public final class RecordLedger {
     /** The state at the end, from which another run can go on. */
     public RecordState endState() {
         int last = hours() - 1;
-        return new RecordState(time(hours()), waterEndC(last), ledger.iceJm2(last), pumpsAtEnd);
+        return new RecordState(time(hours()), waterEndC(last), ledger.iceJm2(last), pumpsAtEnd, groundAtEnd);
     }
 }

@@ -39,7 +39,7 @@ public final class RecordSimulator {
                     + " must end after it begins and by the end of the weather record, " + weather.end());
         }
         PoolHour hour = new PoolHour(installation, forcing);
-        hour.resume(start.waterC(), start.iceJm2(), start.pumpsRunning());
+        hour.resume(start.waterC(), start.iceJm2(), start.pumpsRunning(), start.groundC());
         SeasonLedger ledger = new SeasonLedger(installation, forcing.pool().heatCapacityJm2K(), hour, 0, (int) count);
         LedgerRow row = ledger.rows();
         OpeningSeason season = installation.season();
@@ -49,7 +49,7 @@ public final class RecordSimulator {
             ledger.enter(index, hour);
         }
         ledger.close(hour);
-        return new RecordLedger(ledger, start.time(), hour.pumpsRunning());
+        return new RecordLedger(ledger, start.time(), hour.pumpsRunning(), hour.groundC());
     }
 
     private static void run(

@@ -13,14 +13,22 @@ import java.util.List;
  *     than its freezing point
  * @param pumpsRunning whether each collector circuit runs to warm the pool, in the installation's order; empty where all
  *     of them stand
+ * @param groundC temperatures of the ground's stores ({@link dev.warmlane.pool.GroundStore}), °C; empty where all are as warm
+ *     as the water, or none are counted
  */
-public record RecordState(LocalDateTime time, double waterC, double iceJm2, List<Boolean> pumpsRunning) {
+public record RecordState(LocalDateTime time, double waterC, double iceJm2, List<Boolean> pumpsRunning, List<Double> groundC) {
 
     /** Checks every range. */
     public RecordState {
         Checks.within("water temperature", waterC, Ice.FREEZING_C, ImpossibleSeasonException.HOTTEST_C, "degC");
         Ice.checkHeat(iceJm2, waterC);
         pumpsRunning = List.copyOf(pumpsRunning);
+        groundC = List.copyOf(groundC);
+    }
+
+    /** With ground that is as warm as the water, or whose store is not counted. */
+    public RecordState(LocalDateTime time, double waterC, double iceJm2, List<Boolean> pumpsRunning) {
+        this(time, waterC, iceJm2, pumpsRunning, List.of());
     }
 
     /** Water of a temperature without ice, every pump standing. */

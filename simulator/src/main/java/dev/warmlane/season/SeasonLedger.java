@@ -23,6 +23,7 @@ public final class SeasonLedger {
     private final double[] cells;
     private final double startIceJm2;
     private List<Boolean> pumpsAtEnd = List.of();
+    private List<Double> groundAtEnd = List.of();
 
     SeasonLedger(Installation installation, double heatCapacityJm2K, PoolHour start) {
         this(
@@ -60,6 +61,7 @@ public final class SeasonLedger {
     /** Enters the state that the season ends in. */
     void close(PoolHour hour) {
         pumpsAtEnd = hour.pumpsRunning();
+        groundAtEnd = hour.groundC();
     }
 
     /** What was simulated. */
@@ -119,7 +121,7 @@ public final class SeasonLedger {
 
     /** The state at the end of the season, from which another can go on. */
     public SeasonState endState() {
-        return new SeasonState(hourOfYear(hours), waterC[hours], iceJm2(hours - 1), pumpsAtEnd);
+        return new SeasonState(hourOfYear(hours), waterC[hours], iceJm2(hours - 1), pumpsAtEnd, groundAtEnd);
     }
 
     /** Heat of a kind in an hour, J per m² of water, positive into the water. */

@@ -1,8 +1,8 @@
 package dev.warmlane.season;
 
 import dev.warmlane.pool.BeforeOpening;
-import dev.warmlane.pool.StartWater;
 import dev.warmlane.site.HourOfYear;
+import java.util.OptionalDouble;
 
 /** Steps an installation through its season, hour by hour. Stateless and safe to use from many threads. */
 public final class SeasonSimulator {
@@ -45,7 +45,7 @@ public final class SeasonSimulator {
         forcing.checkServes(installation);
         start.checkBegins(installation);
         PoolHour hour = new PoolHour(installation, forcing);
-        hour.resume(start.waterC(), start.iceJm2(), start.pumpsRunning());
+        hour.resume(start.waterC(), start.iceJm2(), start.pumpsRunning(), start.groundC());
         return run(installation, forcing, hour);
     }
 
@@ -69,18 +69,22 @@ public final class SeasonSimulator {
 
     /** Fills the pool and lets it stand, or takes the temperature that is given. */
     private static void fill(Installation installation, SeasonForcing forcing, PoolHour hour) {
-        hour.waterC = installation
+        OptionalDouble given = installation
                 .startWater()
-                .match(StartWater.Given::temperatureC, standing -> stand(installation, forcing, hour, standing.days()));
+                .match(start -> OptionalDouble.of(start.temperatureC()), standing -> {
+                    stand(installation, forcing, hour, standing.days());
+                    return OptionalDouble.empty();
+                });
+        given.ifPresent(hour::fill);
     }
 
-    /** The temperature that the filled pool takes by itself in some days, °C. */
-    private static double stand(Installation installation, SeasonForcing forcing, PoolHour hour, int days) {
+    /** Lets the filled pool take the temperature that it has by itself after some days. */
+    private static void stand(Installation installation, SeasonForcing forcing, PoolHour hour, int days) {
         boolean neverCloses = installation.season().hours() == HourOfYear.HOURS;
         int first = installation.season().beginHour();
         // filled from the mains; a month later that hardly matters
         int before = days * 24;
-        hour.waterC = forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS));
+        hour.fill(forcing.pool().mainsC(Math.floorMod(first - before, HourOfYear.HOURS)));
         LedgerRow row = LedgerRow.alone(installation.arrays().size());
         for (int index = before; index > 0; index--) {
             int hourOfYear = Math.floorMod(first - index, HourOfYear.HOURS);
@@ -92,7 +96,6 @@ public final class SeasonSimulator {
                 check(installation, hour, hourOfYear);
             }
         }
-        return hour.waterC;
     }
 
     private static void open(Installation installation, PoolHour hour, int hourOfYear, LedgerRow row) {

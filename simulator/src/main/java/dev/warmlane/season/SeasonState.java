@@ -13,8 +13,10 @@ import java.util.List;
  *     than its freezing point
  * @param pumpsRunning whether each collector circuit runs to warm the pool, in the installation's order: a pump that runs
  *     goes on where one that stands would not start
+ * @param groundC temperatures of the ground's stores ({@link dev.warmlane.pool.GroundStore}), °C; empty where all are as warm
+ *     as the water, or none are counted
  */
-public record SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boolean> pumpsRunning) {
+public record SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boolean> pumpsRunning, List<Double> groundC) {
 
     /** Checks every range. */
     public SeasonState {
@@ -22,6 +24,12 @@ public record SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boo
         Checks.within("water temperature", waterC, Ice.FREEZING_C, ImpossibleSeasonException.HOTTEST_C, "degC");
         Ice.checkHeat(iceJm2, waterC);
         pumpsRunning = List.copyOf(pumpsRunning);
+        groundC = List.copyOf(groundC);
+    }
+
+    /** With ground that is as warm as the water, or whose store is not counted. */
+    public SeasonState(int hourOfYear, double waterC, double iceJm2, List<Boolean> pumpsRunning) {
+        this(hourOfYear, waterC, iceJm2, pumpsRunning, List.of());
     }
 
     /** Refuses an installation whose season begins elsewhere, or that has other circuits. */

@@ -40,6 +40,8 @@ import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Cover;
 import dev.warmlane.pool.Evaporation;
+import dev.warmlane.pool.Freeboard;
+import dev.warmlane.pool.GroundStore;
 import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
@@ -49,6 +51,7 @@ import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.PoolSkyline;
 import dev.warmlane.pool.Screen;
 import dev.warmlane.pool.StartWater;
+import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
 import dev.warmlane.roof.Obstacle;
@@ -154,7 +157,7 @@ class RoundTripTest {
         Installation installation = Installation.builder(
                         "every variant",
                         new Pool(
-                                333.3,
+                                33.3 * 10,
                                 1.37,
                                 new PoolSetting.Outdoor(
                                         0.234,
@@ -170,8 +173,22 @@ class RoundTripTest {
                                 2345.6,
                                 Optional.of(new Walls(12.3, 3.45, 0.67)),
                                 Optional.of(new ThroughFlow(123_456, new InflowTemperature.MeanAir(3.25))),
-                                0.0321),
-                        new Roof(33.3, 11.1, 7.7, 0.57, 0.88, 0.33, 19.5, 1.4, 0.9, 0.7, new Horizon(List.of(new Horizon.Height(0, 1.5), new Horizon.Height(222.2, 9)))))
+                                0,
+                                Optional.of(GroundStore.CLAY),
+                                SurfaceReflection.BY_ANGLE,
+                                Optional.of(new Freeboard(0.17, 33.3, 10, 37, 0.43))),
+                        new Roof(
+                                33.3,
+                                11.1,
+                                7.7,
+                                0.57,
+                                0.88,
+                                0.33,
+                                19.5,
+                                1.4,
+                                0.9,
+                                0.7,
+                                new Horizon(List.of(new Horizon.Height(0, 1.5), new Horizon.Height(222.2, 9)))))
                 .fitted(new FittedDoubt("a log, some days", 0.013, 0.021, -0.37, 0.41, 57.3))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))

@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.site.HourOfYear;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.events.EventHandler;
@@ -51,7 +52,7 @@ public final class AdaptiveSeason {
                     poolArea);
             pumps[a] = new Pump(circuit, null);
         }
-        this.balance = new HourBalance(forcing.pool(), pumps, null);
+        this.balance = new HourBalance(forcing.pool(), pumps, null, new GroundHeat(forcing.pool(), Optional.empty()));
         this.limit = new SolarLimit(installation.control().limitC());
         this.heater = installation
                 .heater()

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.warmlane.DocBlock;
 import dev.warmlane.pool.Evaporation;
 import dev.warmlane.pool.EvaporationCorrelation;
+import dev.warmlane.pool.Freeboard;
+import dev.warmlane.pool.GroundStore;
 import dev.warmlane.pool.InflowTemperature;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolSetting;
+import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
 import dev.warmlane.report.chart.ComputedOverMeasured;
@@ -71,11 +74,15 @@ class MeasuredBasinTest {
             GROUND_WK,
             0);
 
-    static final Pool DESCRIBED = WATER_ALONE
+    /** As this page had it first: the part of the ground's store that is in step with the water, reflexion of all light alike. */
+    static final Pool EARLIER = WATER_ALONE
             .withWalls(new Walls(WALL_M2, WALL_WM2K, Walls.USUAL_ABSORPTANCE.value()))
             .withShellStoreM(STORE_M)
             .withThroughFlow(new ThroughFlow(
                     RETENTION_S, new InflowTemperature.MeanAir(InflowTemperature.MeanAir.USUAL_DAYS.value())));
+
+    static final Pool DESCRIBED =
+            EARLIER.withShellStoreM(0).withGroundStore(GroundStore.SAND).withReflection(SurfaceReflection.BY_ANGLE);
 
     /** What the inputs are uncertain by, standard: own estimates, reasons in the page. */
     private static final List<BasinLog.Input> INPUTS = List.of(
@@ -99,6 +106,7 @@ class MeasuredBasinTest {
         DocBlock.check(PAGE, "clock", clockFound(log, found));
         DocBlock.check(PAGE, "results", results(weather, log, clock));
         DocBlock.check(PAGE, "months", months(alone, described));
+        DocBlock.check(PAGE, "swings", swings(weather, log, clock));
         DocBlock.check(PAGE, "hours of day", hoursOfDay(alone, described));
         DocBlock.check(PAGE, "wind and light", windAndLight(weather, alone, described));
         DocBlock.check(PAGE, "one at a time", oneAtATime(weather, log, clock));
@@ -130,8 +138,12 @@ class MeasuredBasinTest {
                 .toList());
         BasinRun alone = BasinRun.of(WATER_ALONE, weather, log, clock);
         BasinRun described = BasinRun.of(DESCRIBED, weather, log, clock);
-        assertThat(described.byHour().rms()).isLessThan(0.9 * alone.byHour().rms());
-        assertThat(described.byDay().rms()).isLessThan(0.95 * alone.byDay().rms());
+        // the aim: 0.8 K by the hour, 0.5 K by the day, every month within 0.4 K
+        assertThat(described.byHour().rms()).isLessThan(Math.min(0.8, alone.byHour().rms()));
+        assertThat(described.byDay().rms()).isLessThan(Math.min(0.5, 0.95 * alone.byDay().rms()));
+        assertThat(described.months()).allSatisfy(month -> assertThat(
+                        Math.abs(described.month(month).bias()))
+                .isLessThan(0.4));
     }
 
     private static List<Integer> clock(List<Double> found) {
@@ -187,6 +199,7 @@ class MeasuredBasinTest {
             row(rows, "as described, wind factor " + two(factor), weather, log, clock, windy(DESCRIBED, factor));
         }
         List<Integer> asLogged = clock.stream().map(any -> 0).toList();
+        row(rows, "as first described, wind factor 0.30", weather, log, clock, EARLIER);
         row(rows, "as described, 0.30, clock as logged", weather, log, asLogged, DESCRIBED);
         return rows.toString();
     }
@@ -224,6 +237,32 @@ class MeasuredBasinTest {
             run.months().forEach(month -> rows.append(' ')
                     .append(DocBlock.signed(run.month(month).bias(), 2))
                     .append(" |"));
+            rows.append('\n');
+        }
+        return rows.toString();
+    }
+
+    /** By how much the computed day swings more than the measured one, sum over the days of each month. */
+    private static String swings(WeatherRecord weather, BasinLog log, List<Integer> clock) {
+        StringBuilder rows = new StringBuilder();
+        for (Variant variant : List.of(
+                new Variant("as first described", EARLIER),
+                new Variant("as described", DESCRIBED),
+                new Variant("with walls 0.2 m above the water", rim(0.2, 0)))) {
+            BasinRun run = BasinRun.of(variant.pool, weather, log, clock);
+            if (rows.isEmpty()) {
+                rows.append("| day's swing, computed over measured |");
+                run.months().forEach(month -> rows.append(' ').append(month).append(" |"));
+                rows.append("\n|---")
+                        .append("|---".repeat(run.months().size()))
+                        .append("|\n");
+            }
+            rows.append("| ").append(variant.name).append(" |");
+            for (YearMonth month : run.months()) {
+                Residuals days = run.swing()
+                        .where(day -> YearMonth.from(run.dayStarts().get(day)).equals(month));
+                rows.append(' ').append(DocBlock.signed(days.sumPercent(), 0)).append(" % |");
+            }
             rows.append('\n');
         }
         return rows.toString();
@@ -336,8 +375,16 @@ class MeasuredBasinTest {
                 new Variant("walls of 1 W/m²K, insulated", walls(1, 0.6)),
                 new Variant("walls of 12 W/m²K, bare", walls(12, 0.6)),
                 new Variant("walls that absorb 0.3 of the sun", walls(WALL_WM2K, 0.3)),
-                new Variant("no heat store but the water's", DESCRIBED.withShellStoreM(0)),
-                new Variant("heat store of twice as much, 0.08 m", DESCRIBED.withShellStoreM(2 * STORE_M)),
+                new Variant("reflexion of all light alike", DESCRIBED.withReflection(SurfaceReflection.EVEN)),
+                new Variant("ground's store as 0.04 m of water", EARLIER.withReflection(SurfaceReflection.BY_ANGLE)),
+                new Variant("both of these, as first described", EARLIER),
+                new Variant("first described, twice the store, 0.08 m", EARLIER.withShellStoreM(2 * STORE_M)),
+                new Variant("first described, no store but the water's", EARLIER.withShellStoreM(0)),
+                new Variant("ground's store that of clay", DESCRIBED.withGroundStore(GroundStore.CLAY)),
+                new Variant("that of rock", DESCRIBED.withGroundStore(GroundStore.ROCK)),
+                new Variant("walls 0.1 m above the water", rim(0.1, 0)),
+                new Variant("walls 0.2 m above the water, lying north", rim(0.2, 0)),
+                new Variant("the same lying east", rim(0.2, 90)),
                 new Variant("ground of 0 W/K", DESCRIBED.withGroundConductanceWK(0)),
                 new Variant("ground of 16 W/K, by area and depth", DESCRIBED.withGroundConductanceWK(16)),
                 new Variant("through-flow that follows 30 days of air", DESCRIBED.withThroughFlow(slow)),
@@ -349,6 +396,12 @@ class MeasuredBasinTest {
         StringBuilder rows = new StringBuilder(HEAD);
         variants.forEach(variant -> row(rows, variant.name, weather, log, clock, variant.pool));
         return rows.toString();
+    }
+
+    /** Height and direction of what stands above the water are not told. */
+    private static Pool rim(double heightM, double axisDeg) {
+        return DESCRIBED.withFreeboard(
+                new Freeboard(heightM, LENGTH_M, WIDTH_M, axisDeg, Freeboard.USUAL_REFLECTANCE.value()));
     }
 
     private static Pool walls(double uValueWm2K, double absorptance) {
