@@ -2,15 +2,22 @@ package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Figure;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.study.AreaBands;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.SeasonBand;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What more and less area does, in sentences, and one of the areas in a few large numbers. */
 final class AreaAnswer {
@@ -20,6 +27,7 @@ final class AreaAnswer {
     private final Optional<AreaMoney> money;
     private final AreaDesign shown;
     private final BandWords band;
+    private final Map<Double, Estimate> added;
     private final boolean held;
 
     AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, SharedForcing forcing, Subject described) {
@@ -27,11 +35,15 @@ final class AreaAnswer {
         this.numbers = described.numbers();
         this.money = worth.map(known -> new AreaMoney(known, described.numbers()));
         this.shown = shown(study);
-        this.band = new BandWords(
-                described,
-                worth.flatMap(known -> known.of(shown))
-                        .map(AreaWorth.Doubted::band)
-                        .orElseGet(() -> AreaWorth.band(shown, forcing, Runs.onAllCores())));
+        Function<AreaDesign, SeasonBand> bands = design -> worth.flatMap(known -> known.of(design))
+                .map(AreaWorth.Doubted::band)
+                .orElseGet(() -> AreaBands.of(design, forcing, Runs.onAllCores()));
+        this.band = new BandWords(described, bands.apply(shown));
+        this.added = Stream.of(smallest(), shown, largest())
+                .distinct()
+                .collect(Collectors.toMap(
+                        AreaDesign::areaM2,
+                        design -> AreaBands.nextKwhPerM2(design, bands.apply(design), forcing, Runs.onAllCores())));
         this.held = Telling.heldByHeater(study.installation());
     }
 
@@ -41,8 +53,8 @@ final class AreaAnswer {
 
     /** The answer in a few sentences: what money says, where it is known; which area is right is for the owner to say. */
     String sentences() {
-        AreaDesign smallest = study.designs().get(0);
-        AreaDesign largest = study.designs().get(study.designs().size() - 1);
+        AreaDesign smallest = smallest();
+        AreaDesign largest = largest();
         PeriodSummary season = smallest.season();
         StringBuilder text = new StringBuilder();
         if (smallest.equals(largest)) {
@@ -82,9 +94,9 @@ final class AreaAnswer {
         text.append(Telling.hardlyNeeded(study.installation(), season));
         text.append(
                 smallest.equals(largest)
-                        ? " Each further " + numbers.unitOfArea() + " adds " + next(smallest) + "."
-                        : " What each further " + numbers.unitOfArea() + " adds goes from " + next(smallest) + " to "
-                                + next(largest) + ".");
+                        ? " Each further " + numbers.unitOfArea() + " adds " + nextInRange(smallest) + "."
+                        : " What each further " + numbers.unitOfArea() + " adds goes from " + nextInRange(smallest)
+                                + " to " + nextInRange(largest) + ".");
         study.roofLimitM2().ifPresent(limit -> text.append(" Laid out like this the roof holds ")
                 .append(numbers.show(Measure.AREA, limit))
                 .append('.'));
@@ -123,6 +135,7 @@ final class AreaAnswer {
                 .orElseGet(() -> new Figure(
                         next(shown),
                         "heat that each further " + numbers.unitOfArea() + " adds",
+                        bounds(shown),
                         shown.fitsRoof() ? "" : "there is no room for it on the roof")));
         if (season.gas().displaced().isPresent()) {
             BandQuantity displaced = BandQuantity.DISPLACED.said(season);
@@ -158,7 +171,34 @@ final class AreaAnswer {
     }
 
     private String next(AreaDesign design) {
-        return numbers.show(Measure.HEAT_PER_AREA, design.next().deliveredKwhPerM2());
+        Estimate next = added(design);
+        return numbers.about(Measure.HEAT_PER_AREA, next.likely(), next);
+    }
+
+    /** With its range: {@code 120 kWh/m² (91 to 150)}. */
+    private String nextInRange(AreaDesign design) {
+        String bounds = bounds(design);
+        return next(design) + (bounds.isEmpty() ? "" : " (" + bounds + ")");
+    }
+
+    private String bounds(AreaDesign design) {
+        Estimate next = added(design);
+        String low = numbers.bare(Measure.HEAT_PER_AREA, next.low(), next);
+        String high = numbers.bare(Measure.HEAT_PER_AREA, next.high(), next);
+        return low.equals(high) ? "" : low + " to " + high;
+    }
+
+    private Estimate added(AreaDesign design) {
+        return added.getOrDefault(
+                design.areaM2(), Estimate.exactly(design.next().deliveredKwhPerM2()));
+    }
+
+    private AreaDesign smallest() {
+        return study.designs().get(0);
+    }
+
+    private AreaDesign largest() {
+        return study.designs().get(study.designs().size() - 1);
     }
 
     private static int days(AreaDesign design) {

@@ -1,5 +1,7 @@
 package dev.warmlane.report;
 
+import dev.warmlane.money.Worth;
+import dev.warmlane.season.CollectorsWorth;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
@@ -49,6 +51,14 @@ record BandQuantity(
             free("heat from the collectors", "heat taken from the pool", "delivered", Measure.HEAT, p -> p.collectors()
                     .deliveredKwh());
 
+    /** The same from a unit of the collectors' area. */
+    static final BandQuantity HEAT_PER_AREA = free(
+            "heat from a unit of area",
+            "",
+            "delivered_per_area",
+            Measure.HEAT_PER_AREA,
+            p -> p.collectors().deliveredKwh() / p.collectors().areaM2());
+
     /** Gas displaced, or what a heater would have burned for the same heat. */
     static final BandQuantity DISPLACED =
             free("gas displaced", "more gas burned", "gas_displaced", Measure.HEAT, p -> p.gas()
@@ -88,6 +98,22 @@ record BandQuantity(
     /** Money saved in the season, of an installation whose prices are known. */
     static BandQuantity saved(Installation built) {
         return money("saved in the season", "more spent in the season", "saved", built, MoneySummary::saved);
+    }
+
+    /** What the collectors of an installation are worth over the years, with its sign; of one whose worth is known. */
+    static BandQuantity netPresentValue(Installation built) {
+        return worth(built, "net present value", "", "net_present_value", Worth::netPresentValue);
+    }
+
+    /** Money that the worth of an installation comes to. */
+    static BandQuantity worth(
+            Installation built, String words, String turned, String csvName, ToDoubleFunction<Worth> number) {
+        return free(
+                words,
+                turned,
+                csvName,
+                Measure.MONEY,
+                p -> number.applyAsDouble(CollectorsWorth.of(built, p).orElseThrow()));
     }
 
     /** Money that something comes to. */

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.season.Installation;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.units.Estimate;
@@ -14,9 +15,13 @@ final class BandWords {
     private final SeasonBand band;
 
     BandWords(Subject subject, SeasonBand band) {
-        this.numbers = subject.numbers();
-        this.currency =
-                subject.installation().prices().map(prices -> prices.currency()).orElse("");
+        this(subject.numbers(), subject.installation(), band);
+    }
+
+    /** Of an installation's season. */
+    BandWords(Numbers numbers, Installation built, SeasonBand band) {
+        this.numbers = numbers;
+        this.currency = built.prices().map(prices -> prices.currency()).orElse("");
         this.band = band;
     }
 

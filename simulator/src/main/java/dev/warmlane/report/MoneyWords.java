@@ -37,7 +37,7 @@ final class MoneyWords {
 
     /** Net present value, with its sign. */
     BandQuantity netPresentValue() {
-        return worth("net present value", "", "net_present_value", Worth::netPresentValue);
+        return BandQuantity.netPresentValue(built);
     }
 
     /** Saved in a year when upkeep is paid. */
@@ -52,14 +52,7 @@ final class MoneyWords {
     }
 
     private BandQuantity worth(String words, String turned, String csvName, ToDoubleFunction<Worth> number) {
-        return new BandQuantity(
-                words,
-                turned,
-                csvName,
-                Measure.MONEY,
-                Double.NEGATIVE_INFINITY,
-                Double.POSITIVE_INFINITY,
-                p -> number.applyAsDouble(CollectorsWorth.of(built, p).orElseThrow()));
+        return BandQuantity.worth(built, words, turned, csvName, number);
     }
 
     /** When they have paid for themselves: {@code 7.6 years}, {@code not within 40 years}. */

@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Figure;
 import dev.warmlane.study.LightBudget;
+import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.units.Measure;
@@ -17,12 +18,14 @@ import java.util.stream.Stream;
 final class MountingAnswer {
 
     private final MountingStudy study;
+    private final MountingBands bands;
     private final Numbers numbers;
     private final List<MountingResult> area;
     private final List<MountingResult> roof;
 
-    MountingAnswer(MountingStudy study, Numbers numbers) {
+    MountingAnswer(MountingStudy study, MountingBands bands, Numbers numbers) {
         this.study = study;
+        this.bands = bands;
         this.numbers = numbers;
         this.area = ranked(study.sameArea());
         this.roof = ranked(study.sameRoof());
@@ -51,10 +54,10 @@ final class MountingAnswer {
 
     /** Which mounting leads, in both comparisons; nothing where there is one alone. */
     private String conclusion() {
-        String same = MountingLead.of(area, study, numbers)
+        String same = MountingLead.of(area, bands, numbers)
                 .map(lead -> "With the same area " + lead.words() + " ")
                 .orElse("");
-        String most = MountingLead.of(roof, study, numbers)
+        String most = MountingLead.of(roof, bands, numbers)
                 .map(lead -> "With all that fits the roof " + lead.words() + " ")
                 .orElse("");
         return same + most;
@@ -65,33 +68,57 @@ final class MountingAnswer {
         return Telling.hardlyNeeded(study.template(), area.get(0).season());
     }
 
-    /** The large numbers, three or four. */
+    /** The large numbers, each with its range. */
     List<Figure> figures() {
         MountingResult best = area.get(0);
         Optional<MountingResult> next = area.stream().skip(1).findFirst();
         List<Figure> keys = new ArrayList<>();
-        keys.add(new Figure(
-                perArea(best),
+        keys.add(figure(
+                best,
+                BandQuantity.HEAT_PER_AREA,
                 "from " + name(best) + ", same collector area",
                 next.map(other -> perArea(other) + " from " + name(other) + ", the next")
                         .orElse("")));
         roof.stream()
                 .findFirst()
-                .ifPresent(most -> keys.add(new Figure(
-                        heat(most),
+                .ifPresent(most -> keys.add(figure(
+                        most,
+                        BandQuantity.HEAT,
                         "from " + name(most) + ", the most that fits the roof",
                         numbers.show(Measure.AREA, most.fit().areaM2()) + " of collectors")));
-        keys.add(new Figure(
-                mean(best),
+        keys.add(figure(
+                best,
+                BandQuantity.MEAN,
                 "mean pool temperature with " + name(best) + ", same area",
                 mean(best.season().waterWithout().meanC()) + " without collectors"));
         if (best.season().gas().displaced().isPresent()) {
-            keys.add(new Figure(
-                    gas(best),
-                    FuelWords.of(best.season()).wordDisplaced() + " with " + name(best) + ", same area",
+            BandQuantity displaced = BandQuantity.DISPLACED.said(best.season());
+            keys.add(figure(
+                    best,
+                    displaced,
+                    displaced.words() + " with " + name(best) + ", same area",
                     next.map(other -> gas(other) + " with " + name(other)).orElse("")));
         }
+        worthMost().ifPresent(keys::add);
         return keys;
+    }
+
+    private Figure figure(MountingResult of, BandQuantity quantity, String meaning, String beside) {
+        BandWords words = new BandWords(numbers, of.forecast().installation(), bands.of(of));
+        return new Figure(words.likely(quantity), meaning, words.beside(quantity), beside);
+    }
+
+    /** Of the same area what is worth most over the years; nothing where no price is known. */
+    private Optional<Figure> worthMost() {
+        return area.stream()
+                .filter(one -> one.worth().isPresent())
+                .max(Comparator.comparingDouble(
+                        one -> one.worth().orElseThrow().netPresentValue()))
+                .map(most -> figure(
+                        most,
+                        BandQuantity.netPresentValue(most.forecast().installation()),
+                        "net present value of " + name(most) + ", same area" + (area.size() < 2 ? "" : ", the highest"),
+                        ""));
     }
 
     private String sameArea() {

@@ -6,11 +6,10 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Prices;
+import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
-import dev.warmlane.study.Runs;
 import dev.warmlane.study.SeasonBand;
-import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
@@ -24,26 +23,23 @@ import java.util.stream.Stream;
 /** What each mounting costs and brings over the years, with all that is uncertain. */
 final class MountingMoney {
 
+    private static final String SAME_AREA = "same area";
+    private static final String SAME_ROOF = "same roof";
+
     private final MountingStudy study;
     private final Numbers numbers;
     private final List<Row> rows = new ArrayList<>();
 
-    MountingMoney(MountingStudy study, Numbers numbers) {
+    MountingMoney(MountingStudy study, MountingBands bands, Numbers numbers) {
         this.study = study;
         this.numbers = numbers;
-        SharedForcing forcing = new SharedForcing(study.weather());
-        add("same area", study.sameArea(), forcing);
-        add("same roof", study.sameRoof(), forcing);
+        add(SAME_AREA, study.sameArea(), bands);
+        add(SAME_ROOF, study.sameRoof(), bands);
     }
 
-    private void add(String comparison, List<MountingResult> results, SharedForcing forcing) {
+    private void add(String comparison, List<MountingResult> results, MountingBands bands) {
         for (MountingResult result : results) {
-            result.worth()
-                    .ifPresent(worth -> rows.add(new Row(
-                            comparison,
-                            result,
-                            worth,
-                            SeasonBand.of(result.forecast(), SeasonBand.USUAL, forcing, Runs.onAllCores()))));
+            result.worth().ifPresent(worth -> rows.add(new Row(comparison, result, worth, bands.of(result))));
         }
     }
 
@@ -57,7 +53,7 @@ final class MountingMoney {
                                 + "; fixed cost, grant and upkeep are those of [money] for every mounting, and the pump's"
                                 + " power follows the flow. " + prices())
                         .with(table())
-                        .words(Stream.of("same area", "same roof")
+                        .words(Stream.of(SAME_AREA, SAME_ROOF)
                                 .map(this::most)
                                 .filter(words -> !words.isEmpty())
                                 .collect(Collectors.joining(" ")));
@@ -88,7 +84,7 @@ final class MountingMoney {
         if (ranked.size() < 2) {
             return "";
         }
-        return (comparison.equals("same area") ? "With the same area " : "With all that fits the roof ")
+        return (comparison.equals(SAME_AREA) ? "With the same area " : "With all that fits the roof ")
                 + told(ranked.get(0)) + " is worth most; the next is " + told(ranked.get(1)) + ".";
     }
 

@@ -9,6 +9,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Roof;
 import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.TurningPoints;
@@ -78,6 +79,16 @@ public final class MountingReport {
      */
     public static Report of(
             MountingStudy study, Optional<TurningPoints> turning, Optional<BreakEvenMap> map, Subject described) {
+        return of(study, new MountingBands(study), turning, map, described);
+    }
+
+    /** The same with doubts that may be known already. */
+    static Report of(
+            MountingStudy study,
+            MountingBands bands,
+            Optional<TurningPoints> turning,
+            Optional<BreakEvenMap> map,
+            Subject described) {
         MountingReport report = new MountingReport(study, turning, map, described);
         return new Report(
                 "mountings",
@@ -85,7 +96,7 @@ public final class MountingReport {
                 report.common.place(),
                 described.settings().letterhead(),
                 described.settings().notation(),
-                report.sections(),
+                report.sections(bands),
                 report.data());
     }
 
@@ -101,10 +112,10 @@ public final class MountingReport {
         return data;
     }
 
-    private List<Section> sections() {
+    private List<Section> sections(MountingBands bands) {
         return CommonSections.list(
-                List.of(new MountingAnswer(study, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
-                List.of(new MountingMoney(study, numbers).section()),
+                List.of(new MountingAnswer(study, bands, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
+                List.of(new MountingMoney(study, bands, numbers).section()),
                 MountingWhy.of(numbers, study),
                 List.of(held(), turning(), nearness(), months(), roof.section()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())

@@ -21,9 +21,12 @@ final class MountingTables {
 
     private MountingTables() {}
 
-    /** One mounting a row: what stands on the roof and what it gives; heat compared with that of the first. */
+    /** One mounting a row: what stands on the roof and what it gives; how far the one that gives most is ahead of it. */
     static Table comparison(List<MountingResult> results, UnitSystem units) {
-        double first = results.isEmpty() ? 0 : results.get(0).deliveredKwh();
+        double most = results.stream()
+                .mapToDouble(MountingResult::deliveredKwh)
+                .max()
+                .orElse(0);
         TableBuilder<MountingResult> table = new TableBuilder<MountingResult>(units)
                 .words("mounting", "mounting", r -> r.option().name())
                 .number("\narea", "area", Measure.AREA, r -> r.fit().areaM2());
@@ -35,11 +38,13 @@ final class MountingTables {
                     .optional("row\npitch", "row_pitch", Measure.LENGTH, MountingTables::pitch);
         }
         table.number("heat\ndelivered", "delivered", Measure.HEAT, MountingResult::deliveredKwh)
-                .number(
-                        "against\nfirst",
-                        "against_first",
+                .optional(
+                        "most is\nahead by",
+                        "most_ahead_by",
                         Measure.SHARE,
-                        r -> first == 0 ? 0 : r.deliveredKwh() / first - 1)
+                        r -> r.deliveredKwh() < most && r.deliveredKwh() > 0
+                                ? OptionalDouble.of(MountingLead.share(most, r.deliveredKwh()))
+                                : OptionalDouble.empty())
                 .number("per\narea", "delivered", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerM2)
                 .period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN);
         if (results.isEmpty() || !Telling.heldByHeater(results.get(0).forecast().installation())) {

@@ -20,10 +20,11 @@ import java.util.OptionalInt;
  * @param fitsRoof whether it leaves room on the flat roof: what its mats and rows of racks take is no more than the
  *     roof's usable area. Collectors on a pitched roof always fit, because its size is not known
  * @param season the season with these collectors and without any
+ * @param larger the next larger size
  * @param next what each further m² adds, on the mean up to the next larger design
  */
 public record AreaDesign(
-        Installation built, boolean asDescribed, boolean fitsRoof, PeriodSummary season, NextSquareMetre next) {
+        Installation built, boolean asDescribed, boolean fitsRoof, PeriodSummary season, Installation larger, NextSquareMetre next) {
 
     /** What the arrays are made of. */
     public List<ArraySummary> arrays() {

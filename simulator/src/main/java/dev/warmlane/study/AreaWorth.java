@@ -78,17 +78,10 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
                     || i == best
                     || i == designs.size() - 1
                     || designs.get(i).asDescribed()) {
-                doubted.add(new Doubted(designs.get(i), band(designs.get(i), forcing, runs)));
+                doubted.add(new Doubted(designs.get(i), AreaBands.of(designs.get(i), forcing, runs)));
             }
         }
         return Optional.of(new AreaWorth(study, doubted));
-    }
-
-    /** The doubt of one area's season, by {@link SeasonBand#USUAL}. */
-    public static SeasonBand band(AreaDesign design, SharedForcing forcing, Runs runs) {
-        return SeasonBand.of(
-                SensitivityStudy.vary(design.built(), SeasonBand.USUAL, forcing, runs),
-                design.built().fitted());
     }
 
     /** A design with its doubt, where it is known. */

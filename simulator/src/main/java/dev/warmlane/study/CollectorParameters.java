@@ -28,6 +28,15 @@ final class CollectorParameters {
             "very smooth to medium rough (ASHRAE after Walton, from memory)",
             CERTIFICATE);
 
+    static final Parameter INNER_WIND = new NumberParameter(
+                    "wind at inner rows over the first",
+                    Dimension.FRACTION,
+                    arrays(CollectorParameters::innerWind, CollectorParameters::withInnerWind),
+                    Ends.at(0.5, 1.2),
+                    "wind load falls from row to row (Warsido et al. 2014, abstract), rows may stir the air too; what heat"
+                            + " feels of either is not known",
+                    "there are no racks in several rows");
+
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
                     "absorptance of the collector",
@@ -86,14 +95,7 @@ final class CollectorParameters {
                     Ends.at(0.7, 11),
                     "50 mm of foam to 12 mm of plywood: conductivity over thickness, handbook tables, from memory",
                     "no racks are boarded, or a certificate or curve holds what their backs lose"),
-            new NumberParameter(
-                    "wind at inner rows over the first",
-                    Dimension.FRACTION,
-                    arrays(CollectorParameters::innerWind, CollectorParameters::withInnerWind),
-                    Ends.at(0.5, 1.2),
-                    "wind load falls from row to row (Warsido et al. 2014, abstract), rows may stir the air too; what heat"
-                            + " feels of either is not known",
-                    "there are no racks in several rows"),
+            INNER_WIND,
             new TestBackParameter());
 
     private CollectorParameters() {}

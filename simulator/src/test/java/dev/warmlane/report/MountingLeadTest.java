@@ -8,6 +8,7 @@ import dev.warmlane.heater.Fuel;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.WarmDays;
+import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -57,7 +58,7 @@ class MountingLeadTest {
         List<MountingResult> ranked = ranked(SampleStudies.MUNICIPAL.mountings().sameArea());
         MountingResult best = ranked.get(0);
 
-        assertThat(MountingLead.of(ranked, SampleStudies.MUNICIPAL.mountings(), new Numbers(UnitSystem.METRIC))
+        assertThat(MountingLead.of(ranked, SampleStudies.MUNICIPAL.bands(), new Numbers(UnitSystem.METRIC))
                         .orElseThrow()
                         .words())
                 .contains("“" + best.option().name() + "” is at 24.0 °C on "
@@ -91,9 +92,9 @@ class MountingLeadTest {
                 SampleForecasts.MUNICIPAL.weather(),
                 List.of(MountingOption.flat("flat"), MountingOption.racks("racks", 30, 180)));
 
-        assertThat(new MountingAnswer(study, new Numbers(UnitSystem.METRIC)).sentences())
+        assertThat(new MountingAnswer(study, new MountingBands(study), new Numbers(UnitSystem.METRIC)).sentences())
                 .contains("this pool hardly needs them");
-        assertThat(new MountingAnswer(CLUB.mountings(), NUMBERS).sentences()).doesNotContain("hardly needs");
+        assertThat(new MountingAnswer(CLUB.mountings(), CLUB.bands(), NUMBERS).sentences()).doesNotContain("hardly needs");
     }
 
     @Test
@@ -115,12 +116,12 @@ class MountingLeadTest {
 
     @Test
     void conclusionStandsFirst() {
-        assertThat(new MountingAnswer(CLUB.mountings(), new Numbers(CLUB.units())).sentences())
+        assertThat(new MountingAnswer(CLUB.mountings(), CLUB.bands(), new Numbers(CLUB.units())).sentences())
                 .startsWith("With the same area ")
                 .contains(" With all that fits the roof ");
     }
 
     private static String words(List<MountingResult> ranked) {
-        return MountingLead.of(ranked, CLUB.mountings(), NUMBERS).orElseThrow().words();
+        return MountingLead.of(ranked, CLUB.bands(), NUMBERS).orElseThrow().words();
     }
 }

@@ -8,6 +8,7 @@ import dev.warmlane.money.Worth;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.Installation;
+import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -62,6 +63,15 @@ class MountingMoneyTest {
                 .contains("paid_money", "saved_a_year_money", "net_present_value_money", "payback_years");
         assertThat(csv.lines().skip(1).findFirst().orElseThrow())
                 .contains(String.valueOf(Math.round(flat.investment().paid())));
+    }
+
+    @Test
+    void whatIsWorthMostStandsOnTheFirstSheetWithItsRange() {
+        assertThat(new MountingAnswer(STUDY, new MountingBands(STUDY), new Numbers(UnitSystem.METRIC)).figures())
+                .anySatisfy(figure -> {
+                    assertThat(figure.meaning()).contains("net present value of “flat”");
+                    assertThat(figure.range()).contains(" to ");
+                });
     }
 
     @Test

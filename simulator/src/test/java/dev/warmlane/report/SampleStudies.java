@@ -8,6 +8,7 @@ import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.DatesStudy;
 import dev.warmlane.study.ExposureStudy;
+import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Runs;
@@ -58,6 +59,7 @@ public final class SampleStudies {
 
     private final Subject described;
     private final Supplier<MountingStudy> mountings;
+    private final Supplier<MountingBands> bands;
     private final Supplier<AreaStudy> areas;
     private final Supplier<ExposureStudy> exposure;
     private final Supplier<SensitivityStudy> sensitivity;
@@ -70,6 +72,7 @@ public final class SampleStudies {
         this.described = described;
         this.mountings =
                 once(() -> MountingStudy.of(built, described.forecast().weather(), options, Runs.onAllCores()));
+        this.bands = once(() -> new MountingBands(mountings()));
         this.areas = once(() -> AreaStudy.of(built, range, forcing, Runs.onAllCores()));
         this.exposure = once(() -> ExposureStudy.of(built, forcing, Runs.onAllCores()));
         this.sensitivity = once(() -> SensitivityStudy.of(built, forcing, Runs.onAllCores()));
@@ -79,6 +82,7 @@ public final class SampleStudies {
     private SampleStudies(SampleStudies of, Subject described) {
         this.described = described;
         this.mountings = of.mountings;
+        this.bands = of.bands;
         this.areas = of.areas;
         this.exposure = of.exposure;
         this.sensitivity = of.sensitivity;
@@ -161,6 +165,11 @@ public final class SampleStudies {
         return mountings.get();
     }
 
+    /** How far the mountings are to be trusted. */
+    MountingBands bands() {
+        return bands.get();
+    }
+
     /** The areas. */
     public AreaStudy areas() {
         return areas.get();
@@ -208,7 +217,7 @@ public final class SampleStudies {
                                 24,
                                 new TurningPoint.Crossings(
                                         List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
-        return MountingReport.of(mountings(), turning, turning.map(found -> InventedMap.of(true)), described);
+        return MountingReport.of(mountings(), bands(), turning, turning.map(found -> InventedMap.of(true)), described);
     }
 
     /** The report of the areas. */
