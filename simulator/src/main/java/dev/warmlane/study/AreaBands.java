@@ -3,7 +3,6 @@ package dev.warmlane.study;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.NextSquareMetre;
 import dev.warmlane.units.Estimate;
-import java.util.Optional;
 
 /** How far the seasons of an area study are to be trusted, by what is doubtful in every forecast. */
 public final class AreaBands {
@@ -34,7 +33,7 @@ public final class AreaBands {
      */
     public static Estimate nextKwhPerM2(AreaDesign design, SeasonBand band, SharedForcing forcing, Runs runs) {
         return new PairedBand(band, of(design.larger(), forcing, runs))
-                .of((season, larger) -> NextSquareMetre.between(season, larger, Optional.empty())
+                .of((season, larger) -> NextSquareMetre.between(season, larger, design.built())
                         .deliveredKwhPerM2());
     }
 
