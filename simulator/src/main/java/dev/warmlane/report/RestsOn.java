@@ -43,7 +43,7 @@ final class RestsOn {
                 .words(
                         more == 0
                                 ? ""
-                                : "In all " + more + (more == 1 ? " value was" : " values were")
+                                : "In all, " + more + (more == 1 ? " value was" : " values were")
                                         + " assumed because nothing else was given. The technical part lists them, each"
                                         + " with where it comes from.");
     }

@@ -74,7 +74,7 @@ class PagesInBrowserTest {
               const slide = e => e.querySelector('.slide');
               const tells = e => saying(slide(e), '::before')
                 && parseFloat(getComputedStyle(slide(e), '::before').paddingBottom) > 8;
-              const shows = e => slide(e) ? tells(e) : saying(e, '::after');
+              const shows = e => slide(e) ? tells(e) : saying(e, '::before');
               const idle = all.filter(e => e.classList.contains('scrolls') && slide(e) && tells(e)
                   && e.scrollWidth <= e.clientWidth).map(e => 'says that it slides: ' + named(e));
               const out = all.filter(e => !e.closest('.scrolls') && e.getBoundingClientRect().right > wide + 0.5)
@@ -91,8 +91,8 @@ class PagesInBrowserTest {
 
     /** What of the hints to slide is left on paper. */
     private static final String HINTS_ON_PAPER = """
-            [...document.querySelectorAll('.scrolls, .slide')].flatMap(e => ['::before', '::after']
-              .map(where => getComputedStyle(e, where).content)).filter(words => words.includes('sideways')).join('; ')""";
+            [...document.querySelectorAll('.scrolls, .slide')].map(e => getComputedStyle(e, '::before').content)
+              .filter(words => words.includes('sideways')).join('; ')""";
 
     /** The headings of the first sheet. */
     private static final String FIRST_HEADINGS =
