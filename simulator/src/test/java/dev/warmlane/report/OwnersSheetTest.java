@@ -1,0 +1,122 @@
+package dev.warmlane.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.warmlane.SampleForecasts;
+import dev.warmlane.circuit.Pipes;
+import dev.warmlane.heater.Boiler;
+import dev.warmlane.heater.Fuel;
+import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.money.Terms;
+import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.scenario.ReportSettings;
+import dev.warmlane.season.CoverOffer;
+import dev.warmlane.season.Installation;
+import dev.warmlane.season.Offer;
+import dev.warmlane.units.UnitSystem;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** What an owner who reads the first sheet with a pen in the hand would stumble over. */
+class OwnersSheetTest {
+
+    private static final Installation BUILT = SampleForecasts.MUNICIPAL.installation();
+
+    private static final Pattern MEANS = Pattern.compile(
+            "averages ([0-9.]+) °[CF].*?([0-9.]+) degrees (warmer|colder).*?\\(([0-9.]+) °[CF] without collectors\\)");
+
+    private static final Pattern GAINED = Pattern.compile("The collectors (?:warm|cool) the pool by ([0-9.]+) degrees");
+
+    private static Subject subject(UnaryOperator<Installation.Builder> change, UnitSystem units) {
+        return Subject.of(
+                SampleForecasts.municipal(change.apply(BUILT.toBuilder()).build()),
+                new ReportSettings("A pool", units));
+    }
+
+    /** The words of the first sheet. */
+    private static String sheet(Subject subject) {
+        String page = SampleReports.page(SampleReports.report(subject));
+        return page.substring(page.indexOf("<main"), page.indexOf("</main>"))
+                .replaceAll("(?s)<svg.*?</svg>", "")
+                .replaceAll("<[^>]*>", " ")
+                .replace("&#39;", "'")
+                .replaceAll("\\s+", " ");
+    }
+
+    private static String text(Subject subject) {
+        return TextWriter.full(SampleReports.report(subject)).replaceAll("\\s+", " ");
+    }
+
+    /** Who divides what is paid by what is saved a year finds a shorter time. */
+    @Test
+    void paybackSaysWhetherInterestIsInIt() {
+        assertThat(sheet(SampleReports.MUNICIPAL))
+                .containsPattern("paid back in [0-9.]+ years with interest of 3 %")
+                .containsPattern("until they are paid back [0-9.]+ to [0-9.]+ years with interest of 3 %");
+
+        Subject without = subject(
+                built -> built.offer(new Offer(0, 0, 0, new Terms(0, 0, 20), CoverOffer.USUAL)), UnitSystem.METRIC);
+        assertThat(sheet(without)).contains("paid back").doesNotContain("with interest");
+    }
+
+    @Test
+    void moreAreaIsNotSoldForARoofThatIsFull() {
+        double limit = 336; // 80 % of 30 m by 14 m
+        Subject full = subject(
+                built -> built.arrays(List.of(BUILT.arrays().get(0).withAreaM2(limit))), UnitSystem.METRIC);
+
+        assertThat(text(full)).contains("The roof has no room for more collectors").doesNotContain("More area would");
+        assertThat(text(SampleReports.MUNICIPAL)).contains("More area would add").doesNotContain("has no room for more");
+    }
+
+    @Test
+    void aPumpThatNobodyGaveIsNotPassedOver() {
+        Subject free = subject(
+                built -> built.pipes(new Pipes(BUILT.pipes().heatLossWK(), 0)), UnitSystem.METRIC);
+
+        assertThat(sheet(free)).contains("no electricity counted for pumping");
+        assertThat(sheet(SampleReports.MUNICIPAL))
+                .contains("after paying for the pump's electricity")
+                .doesNotContain("no electricity counted");
+    }
+
+    @Test
+    void propaneByTheGallonIsToldByTheGallonAndByItsName() {
+        Subject propane = subject(
+                built -> built.heater(new Boiler(Fuel.PROPANE.soldIn(SaleUnit.GALLON), 0.85, 250, 23)), UnitSystem.US);
+
+        assertThat(sheet(propane))
+                .containsPattern("propane displaced .*about [0-9,]+ gal;")
+                .doesNotContain("gas displaced", "of the gas");
+    }
+
+    /** Take one shown temperature from the other and the shown gain comes out; the club's are °F. */
+    @Test
+    void gainIsTheDifferenceOfWhatStandsBesideIt() {
+        for (Map.Entry<String, Subject> one : SampleReports.usual().entrySet()) {
+            String said = text(one.getValue());
+            Matcher means = MEANS.matcher(said);
+            Matcher gained = GAINED.matcher(said);
+
+            assertThat(means.find()).as(one.getKey()).isTrue();
+            assertThat(gained.find()).as(one.getKey()).isTrue();
+            BigDecimal apart = new BigDecimal(means.group(1)).subtract(new BigDecimal(means.group(4)));
+            assertThat(new BigDecimal(means.group(2))).as(one.getKey()).isEqualByComparingTo(apart.abs());
+            assertThat(new BigDecimal(gained.group(1))).as(one.getKey()).isEqualByComparingTo(apart.abs());
+        }
+    }
+
+    @Test
+    void noTwoColumnsOfTheMonthsAreCalledAlike() {
+        for (Subject subject : SampleReports.usual().values()) {
+            assertThat(ForecastTables.months(subject.forecast(), subject.numbers()).columns())
+                    .extracting(column -> column.header().strip())
+                    .doesNotHaveDuplicates();
+        }
+    }
+}
