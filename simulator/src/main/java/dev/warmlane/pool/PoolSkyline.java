@@ -20,7 +20,7 @@ public record PoolSkyline(Horizon horizon, List<Screen> screens) {
     /** The most things beside a pool; own choice. */
     public static final int MOST_SCREENS = 50;
 
-    /** How many places on the water look at the sky; own choice, half as many move a share by less than 0.01. */
+    /** How many places on the water look at the sky; own choice. */
     private static final int PLACES = 200;
 
     /** From place to place, so that they lie evenly on a disc (Vogel 1979, Mathematical Biosciences 44:179; from memory). */
