@@ -72,7 +72,8 @@ public sealed interface PanelInside permits PanelInside.Tubes, PanelInside.Measu
         /** Refuses a panel of no length. */
         public Measured {
             if (!(lengthM > 0)) {
-                throw new IllegalArgumentException("a panel whose drop was measured has a length, was " + lengthM + " m");
+                throw new IllegalArgumentException(
+                        "a panel whose drop was measured has a length, was " + lengthM + " m");
             }
         }
 

@@ -112,9 +112,8 @@ final class Exposures {
             double hidden = Constants.blackBody(weather.airTemperatureC(hour));
             double longWaveBefore = frontOpen * skyLongWave + (1 - frontOpen) * hidden;
             exposure.longWaveFront[hour] = frontSky * longWaveBefore + roof.longWaveOnFront + before * plate;
-            double longWaveBehind = backSky * (backOpen * skyLongWave + (1 - backOpen) * hidden)
-                    + roof.longWaveOnBack
-                    + behind * plate;
+            double longWaveBehind =
+                    backSky * (backOpen * skyLongWave + (1 - backOpen) * hidden) + roof.longWaveOnBack + behind * plate;
             double beamBehind = tents ? 0 : lit * light.beamOnBackWm2(hour);
             double skyBehind = backOpen * backSky * weather.diffuseHorizontalWm2(hour);
             if (open) {
@@ -182,9 +181,8 @@ final class Exposures {
             double reflected = onGround.share(hour)
                     * light.groundReflectedWm2(hour, around.roof().albedo());
             exposure.irradiance[hour] = straight + background + reflected;
-            exposure.modifiedFront[hour] = incidence.beam(light.incidenceDeg(hour)) * straight
-                    + sky * background
-                    + ground * reflected;
+            exposure.modifiedFront[hour] =
+                    incidence.beam(light.incidenceDeg(hour)) * straight + sky * background + ground * reflected;
             exposure.longWaveFront[hour] = seen * weather.skyLongWaveWm2(hour)
                     + (1 - seen) * Constants.blackBody(weather.airTemperatureC(hour));
         }

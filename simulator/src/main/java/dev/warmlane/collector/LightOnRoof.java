@@ -34,8 +34,7 @@ final class LightOnRoof {
 
     /** Long-wave, W/m². */
     double longWaveWm2(int hour) {
-        return open * weather.skyLongWaveWm2(hour)
-                + (1 - open) * Constants.blackBody(weather.airTemperatureC(hour));
+        return open * weather.skyLongWaveWm2(hour) + (1 - open) * Constants.blackBody(weather.airTemperatureC(hour));
     }
 
     /** Share of all light that reaches it, 0 to 1. */

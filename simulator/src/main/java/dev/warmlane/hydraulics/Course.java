@@ -41,8 +41,8 @@ public final class Course implements Way {
             x[i] = i == cells ? to : from + i * (to - from) / cells;
             double drop = way.dropPa(Math.exp(x[i]));
             if (!(drop > 0) || Double.isInfinite(drop)) {
-                throw new IllegalArgumentException(
-                        "a flow of " + (float) Math.exp(x[i]) + " kg/s would use up " + (float) drop + " Pa on its way");
+                throw new IllegalArgumentException("a flow of " + (float) Math.exp(x[i]) + " kg/s would use up "
+                        + (float) drop + " Pa on its way");
             }
             y[i] = Math.log(drop);
         }

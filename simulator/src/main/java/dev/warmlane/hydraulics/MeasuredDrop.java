@@ -30,8 +30,9 @@ public record MeasuredDrop(List<Point> points) implements Way {
             boolean grows =
                     i == 0 || (point.flowKgS > points.get(i - 1).flowKgS && point.dropPa > points.get(i - 1).dropPa);
             if (!(point.flowKgS > 0) || !(point.dropPa > 0) || !grows) {
-                throw new IllegalArgumentException("the points of a drop of pressure go from small flow to large, each with"
-                        + " more pressure than the one before, all above 0; point " + (i + 1) + " does not");
+                throw new IllegalArgumentException(
+                        "the points of a drop of pressure go from small flow to large, each with"
+                                + " more pressure than the one before, all above 0; point " + (i + 1) + " does not");
             }
         }
     }

@@ -161,9 +161,8 @@ public final class Skylines {
         return skyShare(
                 rows.plane(),
                 back,
-                (azimuthDeg, zenithDeg) -> place == RowPlace.FIRST
-                        ? 1
-                        : 1 - rows.shadedShare(rows.profileDeg(zenithDeg, azimuthDeg)));
+                (azimuthDeg, zenithDeg) ->
+                        place == RowPlace.FIRST ? 1 : 1 - rows.shadedShare(rows.profileDeg(zenithDeg, azimuthDeg)));
     }
 
     private double skyShare(Plane plane, boolean back, DoubleBinaryOperator reached) {
@@ -183,9 +182,7 @@ public final class Skylines {
                 double height = Math.toRadians(heightDeg);
                 double cos = Math.cos(tilt) * Math.sin(height) + Math.sin(tilt) * Math.cos(height) * towards;
                 fromHere[i] = fromHere[i + 1]
-                        + Math.max(0, side * cos)
-                                * Math.cos(height)
-                                * reached.applyAsDouble(azimuth, 90 - heightDeg);
+                        + Math.max(0, side * cos) * Math.cos(height) * reached.applyAsDouble(azimuth, 90 - heightDeg);
             }
             whole += fromHere[0];
             double here = 0;

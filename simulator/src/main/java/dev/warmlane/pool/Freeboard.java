@@ -35,8 +35,8 @@ public record Freeboard(double heightM, double lengthM, double widthM, double ax
     public static final Range REFLECTANCE = Range.share("reflectance of the walls above the water", 0, 1);
 
     /** Usual {@link #reflectance}. */
-    public static final Usual USUAL_REFLECTANCE =
-            REFLECTANCE.usually(0.4, "what concrete and paint of middle colour do not absorb, handbook tables from memory");
+    public static final Usual USUAL_REFLECTANCE = REFLECTANCE.usually(
+            0.4, "what concrete and paint of middle colour do not absorb, handbook tables from memory");
 
     /** Checks every range. */
     public Freeboard {

@@ -79,7 +79,9 @@ public final class PoolForcing {
         this.light = PoolLight.of(pool.setting(), pool.areaM2(), weather);
         this.groundFace = GroundStore.faceShare(pool);
         this.heatCapacityJm2K = (pool.depthM() + pool.shellStoreM()) * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK
-                + pool.groundStore().map(ground -> groundFace * ground.inStepJm2K()).orElse(0.0);
+                + pool.groundStore()
+                        .map(ground -> groundFace * ground.inStepJm2K())
+                        .orElse(0.0);
         this.waterEmittance = pool.waterEmittance();
         this.groundWm2K = pool.groundConductanceWK() / pool.areaM2();
         this.circulationWm2 = pool.circulationW() / pool.areaM2();
@@ -102,8 +104,9 @@ public final class PoolForcing {
         PoolSetting setting = pool.setting();
         WaterLight onWater = new WaterLight(pool, light, weather);
         this.wallsWm2K = pool.walls().map(Walls::conductanceWK).orElse(0.0) / pool.areaM2();
-        this.wallAirC =
-                pool.walls().map(walls -> wallAirC(setting, walls, light, weather)).orElse(airC);
+        this.wallAirC = pool.walls()
+                .map(walls -> wallAirC(setting, walls, light, weather))
+                .orElse(airC);
         this.throughFlowWm2K = pool.throughFlow()
                 .map(flow -> pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK / flow.retentionS())
                 .orElse(0.0);

@@ -28,8 +28,7 @@ public final class PoolLight {
     /** The light over a pool of an area in a setting. */
     static PoolLight of(PoolSetting setting, double areaM2, HourlyWeather weather) {
         return new PoolLight(
-                weather,
-                setting.match(outdoor -> outdoor.skyline().skylines(areaM2), indoor -> Skylines.OPEN));
+                weather, setting.match(outdoor -> outdoor.skyline().skylines(areaM2), indoor -> Skylines.OPEN));
     }
 
     /** All light on the water, W/m². */

@@ -53,8 +53,7 @@ public sealed interface PoolSetting {
      * @param skyShare share of the sky that the water sees, of what the skyline leaves; the rest radiates at air temperature
      * @param skyline what hides sun and sky from it by direction
      */
-    record Outdoor(double windFactor, double shadedShare, double skyShare, PoolSkyline skyline)
-            implements PoolSetting {
+    record Outdoor(double windFactor, double shadedShare, double skyShare, PoolSkyline skyline) implements PoolSetting {
 
         /** Range of {@link #windFactor}. */
         public static final Range WIND_FACTOR = Range.number("pool wind factor", 0, 1.2);
@@ -106,13 +105,10 @@ public sealed interface PoolSetting {
         public double wallAirC(Walls walls, PoolLight light, HourlyWeather weather, int hour) {
             double air = weather.airTemperatureC(hour);
             double cosZenith = weather.sun().cosZenith(hour);
-            double beam = light.lit(hour)
-                    * weather.directNormalWm2(hour)
-                    * Math.sqrt(1 - cosZenith * cosZenith)
-                    / Math.PI;
-            double even = (light.skyShare() * weather.diffuseHorizontalWm2(hour)
-                            + GROUND_ALBEDO * light.globalWm2(hour))
-                    / 2;
+            double beam =
+                    light.lit(hour) * weather.directNormalWm2(hour) * Math.sqrt(1 - cosZenith * cosZenith) / Math.PI;
+            double even =
+                    (light.skyShare() * weather.diffuseHorizontalWm2(hour) + GROUND_ALBEDO * light.globalWm2(hour)) / 2;
             double cold = skyShare * light.skyShare() * (weather.skyLongWaveWm2(hour) - Constants.blackBody(air)) / 2;
             return air
                     + Walls.OUTER_RESISTANCE

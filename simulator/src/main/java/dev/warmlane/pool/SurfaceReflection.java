@@ -15,8 +15,6 @@ public enum SurfaceReflection {
 
     /** How much of a beam stays in the water, over what stays of an even sky's light. */
     double beamOverSky(double cosZenith) {
-        return this == EVEN
-                ? 1
-                : (1 - WaterSurface.reflectance(cosZenith)) / (1 - WaterSurface.EVEN_SKY_REFLECTANCE);
+        return this == EVEN ? 1 : (1 - WaterSurface.reflectance(cosZenith)) / (1 - WaterSurface.EVEN_SKY_REFLECTANCE);
     }
 }

@@ -137,7 +137,8 @@ final class AlternativesSection {
     private String heat(Estimate kwh) {
         String low = numbers.bare(Measure.HEAT, kwh.low(), kwh);
         String high = numbers.bare(Measure.HEAT, kwh.high(), kwh);
-        return numbers.about(Measure.HEAT, kwh.likely(), kwh) + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
+        return numbers.about(Measure.HEAT, kwh.likely(), kwh)
+                + (low.equals(high) ? "" : " (" + low + " to " + high + ")");
     }
 
     private String warmth() {
@@ -178,8 +179,10 @@ final class AlternativesSection {
         String low = numbers.bare(Measure.MONEY, sum.low(), sum);
         String high = numbers.bare(Measure.MONEY, sum.high(), sum);
         return numbers.aboutMoney(sum.likely(), sum, currency)
-                + (low.equals(high) ? "" : " (" + numbers.notation().lead(low, currency) + " to "
-                        + numbers.notation().lead(high, currency) + ")");
+                + (low.equals(high)
+                        ? ""
+                        : " (" + numbers.notation().lead(low, currency) + " to "
+                                + numbers.notation().lead(high, currency) + ")");
     }
 
     private String mean(Alternative one) {

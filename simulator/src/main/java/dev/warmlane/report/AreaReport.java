@@ -72,7 +72,15 @@ public final class AreaReport {
 
     private List<Section> sections() {
         return CommonSections.list(
-                List.of(answer.section(), common.lookAt(), common.job(), areas(), worth(), reading(), flows.section(), roof.section()),
+                List.of(
+                        answer.section(),
+                        common.lookAt(),
+                        common.job(),
+                        areas(),
+                        worth(),
+                        reading(),
+                        flows.section(),
+                        roof.section()),
                 common.last(study.designs().stream().map(AreaDesign::season).toList()));
     }
 

@@ -109,7 +109,8 @@ final class ForecastAnswer {
         int tooWarm = season.comfort().daysTooWarm();
         return tooWarm == 0
                 ? ""
-                : " Warmer than " + temperature(subject.installation().comfortMaximumC()) + ", which many find too warm, it is on "
+                : " Warmer than " + temperature(subject.installation().comfortMaximumC())
+                        + ", which many find too warm, it is on "
                         + days(tooWarm)
                         + (collectors
                                 ? ", without collectors on "
@@ -196,7 +197,8 @@ final class ForecastAnswer {
                 band.likely(displaced),
                 displaced.words(),
                 band.beside(displaced),
-                byTheVolume() + carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
+                byTheVolume()
+                        + carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
                                 + band.inBrackets(BandQuantity.CARBON.said(season)))
                         + (season.pump().electricityKwh() > 0 ? ", pump's electricity not counted" : ""));
     }
@@ -204,9 +206,7 @@ final class ForecastAnswer {
     /** What a bill counts by the litre, the gallon or the cubic metre is told in it too. */
     private String byTheVolume() {
         GasSummary gas = season.gas();
-        return gas.fuel().unit().isVolume()
-                ? numbers.aboutFuel(gas.fuel(), Math.abs(gas.replacedUnits())) + "; "
-                : "";
+        return gas.fuel().unit().isVolume() ? numbers.aboutFuel(gas.fuel(), Math.abs(gas.replacedUnits())) + "; " : "";
     }
 
     private Figure burned(GasSummary.Displaced gas) {
@@ -222,17 +222,14 @@ final class ForecastAnswer {
     }
 
     private Figure saved(MoneySummary money) {
-        String pump = money.pumpCost() > 0
-                ? "after paying for the pump's electricity"
-                : "no electricity counted for pumping";
+        String pump =
+                money.pumpCost() > 0 ? "after paying for the pump's electricity" : "no electricity counted for pumping";
         BandQuantity saved = BandQuantity.saved(subject.installation()).said(season);
         return new Figure(
                 band.likely(saved),
                 saved.words(),
                 band.beside(saved),
-                worth.worth()
-                        .map(over -> paidBack(over) + ", " + pump)
-                        .orElse(pump));
+                worth.worth().map(over -> paidBack(over) + ", " + pump).orElse(pump));
     }
 
     /** Its range stands with the money over the years. */

@@ -146,8 +146,8 @@ final class GasSection {
                         .findFirst()
                         .orElse("")
                 + subject.season().collectors().deliveredKwhPerM2().stream()
-                        .mapToObj(all -> "; the area planned gives " + numbers.show(Measure.HEAT_PER_AREA, all)
-                                + " of heat")
+                        .mapToObj(all ->
+                                "; the area planned gives " + numbers.show(Measure.HEAT_PER_AREA, all) + " of heat")
                         .findFirst()
                         .orElse("");
         boolean us = numbers.units() == UnitSystem.US;

@@ -30,8 +30,9 @@ final class ModelSources {
                                 + " it has none.");
         boolean described = installation.hydraulics().isPresent();
         if (described) {
-            lines.add("Pressure after Darcy and Weisbach with the friction factor of Colebrook 1939, laminar below Re 2300; headers"
-                    + " after Bajura and Jones 1976; heat of pipes by conduction through round layers.");
+            lines.add(
+                    "Pressure after Darcy and Weisbach with the friction factor of Colebrook 1939, laminar below Re 2300; headers"
+                            + " after Bajura and Jones 1976; heat of pipes by conduction through round layers.");
         }
         lines.add("Not modelled, and small: heat content of the array at start-up (0.8 to 3.4 %), dew on the collectors"
                 + " in the morning (1 to 4 % in humid places), "

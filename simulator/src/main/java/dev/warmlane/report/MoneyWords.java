@@ -8,7 +8,6 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Estimate;
-import dev.warmlane.units.Measure;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 

@@ -112,8 +112,7 @@ final class MountingAnswer {
     private Optional<Figure> worthMost() {
         return area.stream()
                 .filter(one -> one.worth().isPresent())
-                .max(Comparator.comparingDouble(
-                        one -> one.worth().orElseThrow().netPresentValue()))
+                .max(Comparator.comparingDouble(one -> one.worth().orElseThrow().netPresentValue()))
                 .map(most -> figure(
                         most,
                         BandQuantity.netPresentValue(most.forecast().installation()),

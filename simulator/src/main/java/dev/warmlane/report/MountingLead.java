@@ -36,8 +36,7 @@ final class MountingLead {
     private final String comfort;
     private final Numbers numbers;
 
-    private MountingLead(
-            MountingResult best, MountingResult next, PairedBand band, String comfort, Numbers numbers) {
+    private MountingLead(MountingResult best, MountingResult next, PairedBand band, String comfort, Numbers numbers) {
         this.best = best;
         this.next = next;
         this.band = band;
@@ -132,8 +131,8 @@ final class MountingLead {
 
     /** Nothing where one of them gives none at an end of a doubt, so that there is no share of it. */
     private Optional<Estimate> lead(ToDoubleFunction<PeriodSummary> number) {
-        double least = Math.min(
-                band.one().of(number).low(), band.other().of(number).low());
+        double least =
+                Math.min(band.one().of(number).low(), band.other().of(number).low());
         return least > 0 ? Optional.of(band.of(ratio(number))) : Optional.empty();
     }
 

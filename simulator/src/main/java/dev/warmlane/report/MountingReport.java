@@ -114,7 +114,12 @@ public final class MountingReport {
 
     private List<Section> sections(MountingBands bands) {
         return CommonSections.list(
-                List.of(new MountingAnswer(study, bands, numbers).section(), common.lookAt(), job(), sameArea(), sameRoof()),
+                List.of(
+                        new MountingAnswer(study, bands, numbers).section(),
+                        common.lookAt(),
+                        job(),
+                        sameArea(),
+                        sameRoof()),
                 List.of(new MountingMoney(study, bands, numbers).section()),
                 MountingWhy.of(numbers, study),
                 List.of(held(), turning(), nearness(), months(), roof.section()),

@@ -23,10 +23,8 @@ final class MountingTables {
 
     /** One mounting a row: what stands on the roof and what it gives; how far the one that gives most is ahead of it. */
     static Table comparison(List<MountingResult> results, UnitSystem units) {
-        double most = results.stream()
-                .mapToDouble(MountingResult::deliveredKwh)
-                .max()
-                .orElse(0);
+        double most =
+                results.stream().mapToDouble(MountingResult::deliveredKwh).max().orElse(0);
         TableBuilder<MountingResult> table = new TableBuilder<MountingResult>(units)
                 .words("mounting", "mounting", r -> r.option().name())
                 .number("\narea", "area", Measure.AREA, r -> r.fit().areaM2());

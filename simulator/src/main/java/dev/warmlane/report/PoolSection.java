@@ -115,8 +115,11 @@ final class PoolSection {
         return "The collectors " + (season.gainedK() < 0 ? "cool" : "warm") + " the pool by "
                 + numbers.degreesApart(
                         season.water().meanC(), season.waterWithout().meanC())
-                + " in the season's mean" + (held ? "." : " and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
-                + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.");
+                + " in the season's mean"
+                + (held
+                        ? "."
+                        : " and " + (days < 0 ? "lose " : "gain ") + Math.abs(days)
+                                + (Math.abs(days) == 1 ? " day" : " days") + " at comfort.");
     }
 
     /** What is counted before opening; nothing where nothing runs then. */
@@ -134,7 +137,7 @@ final class PoolSection {
         return held
                 ? ""
                 : "A day is at comfort when the mean water temperature over its open hours is at or above "
-                + temperature(installation.comfortC()) + ".";
+                        + temperature(installation.comfortC()) + ".";
     }
 
     private void row(String what, String with, String without) {

@@ -86,8 +86,7 @@ public final class SensitivityTables {
                     .number(fuel.csv(PeriodColumn.GAS_DISPLACED.csvName()) + "_change", Measure.HEAT, r -> r.change()
                             .replacedKwh());
         }
-        return table.words("why", r -> r.parameter.why())
-                .build(rows);
+        return table.words("why", r -> r.parameter.why()).build(rows);
     }
 
     /** Whether collectors displace gas, because there is a heater. */

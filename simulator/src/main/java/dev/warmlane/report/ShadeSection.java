@@ -53,7 +53,9 @@ final class ShadeSection {
                 .with(
                         Set.of(Place.TECHNICAL),
                         new Block.Picture(
-                                "sky", name -> Optional.of(ForecastCharts.sky(name, subject.settings().title(), study))))
+                                "sky",
+                                name -> Optional.of(ForecastCharts.sky(
+                                        name, subject.settings().title(), study))))
                 .with(Place.DETAIL, new Block.Words(hasParapet() ? ASSUMED + " " + PARAPET : ASSUMED));
     }
 
@@ -70,13 +72,17 @@ final class ShadeSection {
         String taken = little
                 ? "What stands around takes next to nothing of the season's sun"
                 : "What stands around takes "
-                        + (collectors ? share(season.collectorsLight()) + " of the season's sun from the collectors and " : "")
+                        + (collectors
+                                ? share(season.collectorsLight()) + " of the season's sun from the collectors and "
+                                : "")
                         + share(season.poolLight()) + (collectors ? "" : " of the season's sun") + " from the pool";
-        String pool = "With nothing in the way " + (collectors ? "of the pool's sun too " : "") + "the pool would average "
+        String pool = "With nothing in the way " + (collectors ? "of the pool's sun too " : "")
+                + "the pool would average "
                 + numbers.show(Measure.TEMPERATURE, season.open().water().meanC()) + " instead of "
                 + numbers.show(Measure.TEMPERATURE, season.shaded().water().meanC()) + ".";
         String heat = "With nothing in the way of the collectors they would give "
-                + numbers.show(Measure.HEAT, season.openCollectors().collectors().deliveredKwh())
+                + numbers.show(
+                        Measure.HEAT, season.openCollectors().collectors().deliveredKwh())
                 + " instead of "
                 + numbers.show(Measure.HEAT, season.shaded().collectors().deliveredKwh()) + ".";
         return taken + ". " + (collectors ? heat + " " : "") + pool;
@@ -88,10 +94,7 @@ final class ShadeSection {
 
     private Table table() {
         TableBuilder<Loss> table = new TableBuilder<Loss>(subject.units())
-                .words(
-                        "month",
-                        "month",
-                        loss -> numbers.label(loss.shaded().period()));
+                .words("month", "month", loss -> numbers.label(loss.shaded().period()));
         if (collectors) {
             table.number("sun lost,\ncollectors", "collectors_sun_lost", Measure.SHARE, Loss::collectorsLight)
                     .number("heat\nlost", "heat_lost", Measure.SHARE, Loss::heat)

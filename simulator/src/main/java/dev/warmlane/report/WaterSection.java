@@ -74,8 +74,8 @@ final class WaterSection {
 
     private List<String> points(WaterCircuit water) {
         List<String> points = new ArrayList<>();
-        points.add("Flow " + numbers.show(Measure.FLOW, water.flowM3h()) + " against a head of "
-                + head(water.headM()) + "; water of " + numbers.show(Measure.TEMPERATURE, WATER_C));
+        points.add("Flow " + numbers.show(Measure.FLOW, water.flowM3h()) + " against a head of " + head(water.headM())
+                + "; water of " + numbers.show(Measure.TEMPERATURE, WATER_C));
         points.add(pump(water));
         points.add("In the pipe it runs at " + numbers.show(Measure.WATER_SPEED, water.pipeMs()) + speed(water.pipeMs())
                 + fastHeaders(water));
@@ -87,9 +87,7 @@ final class WaterSection {
 
     private String head(double metres) {
         return numbers.show(Measure.LENGTH, metres) + " of water ("
-                + numbers.show(
-                        Measure.PRESSURE,
-                        metres * Hydraulics.WATER.densityKgM3() * Constants.GRAVITY / 1000)
+                + numbers.show(Measure.PRESSURE, metres * Hydraulics.WATER.densityKgM3() * Constants.GRAVITY / 1000)
                 + ")";
     }
 
@@ -141,13 +139,10 @@ final class WaterSection {
     }
 
     private static String moreEven(WaterCircuit water) {
-        boolean diagonal =
-                water.hydraulics().panel().outlet() == Manifold.Outlet.FAR_END;
+        boolean diagonal = water.hydraulics().panel().outlet() == Manifold.Outlet.FAR_END;
         return "fewer panels in a bank, wider headers, throttled tube ends, "
                 + (diagonal ? "a bank's return at the end of its supply" : "a bank's return across from its supply")
-                + (water.hydraulics().banks() == Manifold.Outlet.SAME_END
-                        ? ", or a reversed return of the banks"
-                        : "");
+                + (water.hydraulics().banks() == Manifold.Outlet.SAME_END ? ", or a reversed return of the banks" : "");
     }
 
     /** Share of the heat that an uneven flow costs, over the year's hours in which the collectors would give any. */
@@ -193,14 +188,18 @@ final class WaterSection {
     private String loss(WaterCircuit water) {
         double lengthM = water.hydraulics().pipe().lengthM() + water.pipesOnRoofM();
         double content = water.contentM3();
-        double nightKwh = Units.kwh(
-                content * Hydraulics.WATER.densityKgM3() * Water.specificHeatJKgK(WATER_C) * NIGHT_K);
+        double nightKwh =
+                Units.kwh(content * Hydraulics.WATER.densityKgM3() * Water.specificHeatJKgK(WATER_C) * NIGHT_K);
         return numbers.show(Measure.LENGTH, lengthM) + " of pipe "
                 + (subject.installation().pipes().heatLossWK() > 0
-                        ? "lose " + numbers.show(Measure.CONDUCTANCE, subject.installation().pipes().heatLossWK())
+                        ? "lose "
+                                + numbers.show(
+                                        Measure.CONDUCTANCE,
+                                        subject.installation().pipes().heatLossWK())
                                 + " while water runs, "
                                 + numbers.show(
-                                        Measure.HEAT, -subject.season().balance().kwh(Flow.PIPES))
+                                        Measure.HEAT,
+                                        -subject.season().balance().kwh(Flow.PIPES))
                                 + " in the season"
                         : "are counted without any loss of heat")
                 + ". Pipes, headers and tubes hold " + numbers.show(Measure.CONTENT, 1000 * content)
@@ -218,10 +217,7 @@ final class WaterSection {
                         "pressure",
                         "pressure",
                         Measure.PRESSURE,
-                        one -> one.headM()
-                                * Hydraulics.WATER.densityKgM3()
-                                * Constants.GRAVITY
-                                / 1000)
+                        one -> one.headM() * Hydraulics.WATER.densityKgM3() * Constants.GRAVITY / 1000)
                 .number("share", "share", Measure.SHARE, one -> whole > 0 ? one.headM() / whole : 0)
                 .build(water.parts());
     }

@@ -60,8 +60,8 @@ public record Obstacle(String name, Shape shape, double heightM, double clearanc
     private static List<RoofPoint> ring(RoofPoint centre, double radiusM) {
         return IntStream.range(0, RING)
                 .mapToDouble(i -> 2 * Math.PI * i / RING)
-                .mapToObj(angle -> new RoofPoint(
-                        centre.xM() + radiusM * Math.cos(angle), centre.yM() + radiusM * Math.sin(angle)))
+                .mapToObj(angle ->
+                        new RoofPoint(centre.xM() + radiusM * Math.cos(angle), centre.yM() + radiusM * Math.sin(angle)))
                 .toList();
     }
 

@@ -151,12 +151,7 @@ public final class StandingOnRoof {
                 RoofPoint from = corners.get(i);
                 RoofPoint to = corners.get((i + 1) % corners.size());
                 walls.add(new Wall(
-                        eastM(from),
-                        northM(from),
-                        upM(from) + heightM,
-                        eastM(to),
-                        northM(to),
-                        upM(to) + heightM));
+                        eastM(from), northM(from), upM(from) + heightM, eastM(to), northM(to), upM(to) + heightM));
             }
         }
     }

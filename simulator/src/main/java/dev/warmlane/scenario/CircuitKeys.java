@@ -99,8 +99,8 @@ final class CircuitKeys {
             BURIED,
             DEPTH);
 
-    static final Key<Integer> TUBES = Key.optional(
-            "tubes", Kinds.count(PanelInside.Tubes.NUMBER), "tubes of a panel, side by side", UNMEASURED);
+    static final Key<Integer> TUBES =
+            Key.optional("tubes", Kinds.count(PanelInside.Tubes.NUMBER), "tubes of a panel, side by side", UNMEASURED);
     static final Key<Double> TUBE_DIAMETER =
             Key.optional("tube_diameter", PanelInside.Tubes.INNER, "inner diameter of a tube", UNMEASURED);
     static final Key<MeasuredDrop> PRESSURE_DROP = Key.optional(

@@ -176,7 +176,8 @@ final class CircuitReader {
         if (pipes.sound(CircuitKeys.OUTER_DIAMETER) && pipes.sound(CircuitKeys.INNER_DIAMETER) && outer <= inner) {
             pipes.error(
                     CircuitKeys.OUTER_DIAMETER,
-                    "must be above inner_diameter, " + CircuitKeys.INNER_DIAMETER.kind().show(inner));
+                    "must be above inner_diameter, "
+                            + CircuitKeys.INNER_DIAMETER.kind().show(inner));
         }
         if (pipes.sound(CircuitKeys.LENGTH) && buried > length) {
             pipes.error(

@@ -37,12 +37,15 @@ public final class FittedScenario {
      * @param folder the folder that the new file will be in, to which weather, years and logo then lie as before
      * @throws IOException if the original cannot be read, or its pool is not a section with a heading of its own
      */
-    public static String text(Path original, Installation described, Installation fitted, Path folder) throws IOException {
+    public static String text(Path original, Installation described, Installation fitted, Path folder)
+            throws IOException {
         String before = ScenarioText.load(original, new Notes(original));
-        FittedScenario scenario = new FittedScenario(new ArrayList<>(before.lines().toList()));
+        FittedScenario scenario =
+                new FittedScenario(new ArrayList<>(before.lines().toList()));
         if (scenario.heading("pool") < 0) {
-            throw new IOException(original + " has no line [pool]: give its pool a section of that heading, so that what was"
-                    + " found can be written into it");
+            throw new IOException(
+                    original + " has no line [pool]: give its pool a section of that heading, so that what was"
+                            + " found can be written into it");
         }
         scenario.removeFit();
         scenario.pool(fitted);
@@ -104,8 +107,9 @@ public final class FittedScenario {
         int at = line(section, key.name());
         Matcher path = PATH.matcher(at < 0 ? "" : lines.get(at));
         if (path.matches() && !Path.of(path.group(2)).isAbsolute()) {
-            String moved =
-                    to.relativize(from.resolve(path.group(2)).normalize()).toString().replace('\\', '/');
+            String moved = to.relativize(from.resolve(path.group(2)).normalize())
+                    .toString()
+                    .replace('\\', '/');
             lines.set(at, path.group(1) + "\"" + moved + "\"" + path.group(3));
         }
     }

@@ -31,7 +31,8 @@ record HorizonKind() implements Kind<Horizon> {
             throw BadValueException.of(item, allowed());
         }
         return new Horizon.Height(
-                Kinds.of(Horizon.AZIMUTH).read(parts[0]), Kinds.of(Horizon.HEIGHT).read(parts[1]));
+                Kinds.of(Horizon.AZIMUTH).read(parts[0]),
+                Kinds.of(Horizon.HEIGHT).read(parts[1]));
     }
 
     @Override

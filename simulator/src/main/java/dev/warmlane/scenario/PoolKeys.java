@@ -14,7 +14,6 @@ import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
-import dev.warmlane.units.Range;
 import dev.warmlane.wind.PoolShelter;
 
 /** Keys of the sections pool, water and cover. */

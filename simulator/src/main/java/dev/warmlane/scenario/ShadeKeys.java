@@ -44,8 +44,7 @@ final class ShadeKeys {
             Key.required("distance", Screen.DISTANCE, "how far it stands from the edge of the water");
     static final Key<Double> BREADTH =
             Key.required("breadth", Screen.BREADTH, "how broad it stands before whoever looks there from the pool");
-    static final Key<Double> HEIGHT =
-            Key.required("height", Screen.HEIGHT, "how high it stands above the water");
+    static final Key<Double> HEIGHT = Key.required("height", Screen.HEIGHT, "how high it stands above the water");
 
     static final SectionSchema BESIDE_POOL = SectionSchema.repeated(
             "beside_pool",

@@ -36,8 +36,9 @@ final class ShadeReader {
                 screens.add(screen);
             }
         }
-        PoolSkyline skyline =
-                beside.isEmpty() ? new PoolSkyline(own, screens) : beside.get(0).main().build(() -> new PoolSkyline(own, screens));
+        PoolSkyline skyline = beside.isEmpty()
+                ? new PoolSkyline(own, screens)
+                : beside.get(0).main().build(() -> new PoolSkyline(own, screens));
         if (pool == null || skyline == null) {
             return pool;
         }
@@ -96,8 +97,7 @@ final class ShadeReader {
                 out.key(ShadeKeys.HEIGHTS, collectors);
             }
             if (!same) {
-                out.key(
-                        ShadeKeys.POOL_HEIGHTS, pool.horizon().heights().isEmpty() ? Horizon.even(0) : pool.horizon());
+                out.key(ShadeKeys.POOL_HEIGHTS, pool.horizon().heights().isEmpty() ? Horizon.even(0) : pool.horizon());
             }
         }
         pool.screens().forEach(screen -> out.section("[[beside_pool]]")

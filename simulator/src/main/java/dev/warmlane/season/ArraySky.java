@@ -34,9 +34,7 @@ public record ArraySky(Horizon horizon, Optional<Near> near) {
         private Skylines skylines(Horizon horizon) {
             RoofLayout layout = RoofLayout.ofArea(surfaces, plan.rules(), laying, areaM2)
                     .orElseGet(() -> RoofLayout.most(surfaces, plan.rules(), laying));
-            return layout.banks() == 0
-                    ? Skylines.of(horizon)
-                    : StandingOnRoof.skylines(layout, clearanceM, horizon);
+            return layout.banks() == 0 ? Skylines.of(horizon) : StandingOnRoof.skylines(layout, clearanceM, horizon);
         }
     }
 

@@ -33,7 +33,9 @@ final class GroundHeat {
     GroundHeat(PoolForcing pool, Optional<GroundStore> ground) {
         double[] rates = ground.map(GroundStore::rates).orElse(new double[0]);
         double[] conductances = ground.map(GroundStore::conductancesWm2K).orElse(new double[0]);
-        moves = Arrays.stream(rates).map(rate -> -Math.expm1(-rate * Units.HOUR)).toArray();
+        moves = Arrays.stream(rates)
+                .map(rate -> -Math.expm1(-rate * Units.HOUR))
+                .toArray();
         passes = IntStream.range(0, rates.length)
                 .mapToDouble(k -> pool.groundFace() * conductances[k] * moves[k] / (rates[k] * Units.HOUR))
                 .toArray();

@@ -16,7 +16,8 @@ import java.util.List;
  * @param groundC temperatures of the ground's stores ({@link dev.warmlane.pool.GroundStore}), °C; empty where all are as warm
  *     as the water, or none are counted
  */
-public record RecordState(LocalDateTime time, double waterC, double iceJm2, List<Boolean> pumpsRunning, List<Double> groundC) {
+public record RecordState(
+        LocalDateTime time, double waterC, double iceJm2, List<Boolean> pumpsRunning, List<Double> groundC) {
 
     /** Checks every range. */
     public RecordState {

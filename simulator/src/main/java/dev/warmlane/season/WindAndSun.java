@@ -38,9 +38,8 @@ public record WindAndSun(double windFactor, double sunShare) {
         double absorptance = Math.max(pool.solarAbsorptance(), sunShare);
         return built.toBuilder()
                 .pool(pool.withSolarAbsorptance(absorptance)
-                        .withSetting(outdoor(built)
-                                .withWindFactor(windFactor)
-                                .withShadedShare(1 - sunShare / absorptance)))
+                        .withSetting(
+                                outdoor(built).withWindFactor(windFactor).withShadedShare(1 - sunShare / absorptance)))
                 .build();
     }
 

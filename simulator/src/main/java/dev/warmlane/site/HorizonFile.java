@@ -47,7 +47,8 @@ public final class HorizonFile {
 
     /** The same of a text. */
     static Horizon parse(String text) {
-        List<String> lines = (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
+        List<String> lines =
+                (text.startsWith("\uFEFF") ? text.substring(1) : text).lines().toList();
         for (int i = 0; i < lines.size(); i++) {
             String[] names = cells(lines.get(i));
             if (names.length > 1 && (names[0].equals("A") || names[0].equals("A_hor")) && names[1].equals("H_hor")) {
@@ -95,8 +96,9 @@ public final class HorizonFile {
             }
         }
         if (heights.isEmpty()) {
-            throw new IllegalArgumentException("holds no horizon: it must have lines of an azimuth, degrees clockwise from"
-                    + " north, and a height in degrees, or be a horizon profile of PVGIS as csv");
+            throw new IllegalArgumentException(
+                    "holds no horizon: it must have lines of an azimuth, degrees clockwise from"
+                            + " north, and a height in degrees, or be a horizon profile of PVGIS as csv");
         }
         return new Horizon(heights);
     }
@@ -119,6 +121,7 @@ public final class HorizonFile {
     }
 
     private static IllegalArgumentException wrong(int line, String found, String wanted) {
-        return new IllegalArgumentException("line " + line + ": found \"" + Printable.quote(found) + "\"; wanted " + wanted);
+        return new IllegalArgumentException(
+                "line " + line + ": found \"" + Printable.quote(found) + "\"; wanted " + wanted);
     }
 }

@@ -34,8 +34,7 @@ public final class AlternativesBand {
         SeasonBand band = SeasonBand.of(
                 SensitivityStudy.vary(other, SeasonBand.USUAL, forcing, Runs.onAllCores()), other.fitted());
         return new AlternativesBand(
-                built,
-                built.cover().isPresent() ? new PairedBand(band, described) : new PairedBand(described, band));
+                built, built.cover().isPresent() ? new PairedBand(band, described) : new PairedBand(described, band));
     }
 
     /** What is bought for the heater with neither less what is bought with one of the others, kWh. */
@@ -45,8 +44,9 @@ public final class AlternativesBand {
 
     /** All that is paid over the years, {@link Alternative.Cost#overYears}; nothing where a price is missing. */
     public Optional<Estimate> overYears(Alternative one) {
-        return one.cost().map(cost -> seasons.of(
-                (bare, covered) -> AlternativesStudy.cost(built, one.collectors(), one.cover(), one.cover() ? covered : bare)
+        return one.cost()
+                .map(cost -> seasons.of((bare, covered) -> AlternativesStudy.cost(
+                                built, one.collectors(), one.cover(), one.cover() ? covered : bare)
                         .orElse(cost)
                         .overYears()));
     }

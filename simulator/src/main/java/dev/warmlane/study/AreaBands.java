@@ -33,8 +33,8 @@ public final class AreaBands {
      */
     public static Estimate nextKwhPerM2(AreaDesign design, SeasonBand band, SharedForcing forcing, Runs runs) {
         return new PairedBand(band, of(design.larger(), forcing, runs))
-                .of((season, larger) -> NextSquareMetre.between(season, larger, design.built())
-                        .deliveredKwhPerM2());
+                .of((season, larger) ->
+                        NextSquareMetre.between(season, larger, design.built()).deliveredKwhPerM2());
     }
 
     private static SeasonBand of(Installation built, SharedForcing forcing, Runs runs) {

@@ -24,7 +24,12 @@ import java.util.OptionalInt;
  * @param next what each further m² adds, on the mean up to the next larger design
  */
 public record AreaDesign(
-        Installation built, boolean asDescribed, boolean fitsRoof, PeriodSummary season, Installation larger, NextSquareMetre next) {
+        Installation built,
+        boolean asDescribed,
+        boolean fitsRoof,
+        PeriodSummary season,
+        Installation larger,
+        NextSquareMetre next) {
 
     /** What the arrays are made of. */
     public List<ArraySummary> arrays() {

@@ -71,14 +71,18 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
         for (int i = 0; i < sizes.size() - 1; i++) {
             Installation built = sizes.get(i);
             boolean fits = drawn.map(limits -> limits.fits(built)).orElseGet(() -> fitsUsableArea(built));
-            designs.add(design(
-                    installation, built, fits, seasons.get(i), sizes.get(i + 1), seasons.get(i + 1)));
+            designs.add(design(installation, built, fits, seasons.get(i), sizes.get(i + 1), seasons.get(i + 1)));
         }
         return new AreaStudy(installation, designs);
     }
 
     private static AreaDesign design(
-            Installation template, Installation built, boolean fits, PeriodSummary season, Installation larger, PeriodSummary grown) {
+            Installation template,
+            Installation built,
+            boolean fits,
+            PeriodSummary season,
+            Installation larger,
+            PeriodSummary grown) {
         return new AreaDesign(
                 built,
                 built.arrays().equals(template.arrays()),

@@ -29,13 +29,13 @@ final class CollectorParameters {
             CERTIFICATE);
 
     static final Parameter INNER_WIND = new NumberParameter(
-                    "wind at inner rows over the first",
-                    Dimension.FRACTION,
-                    arrays(CollectorParameters::innerWind, CollectorParameters::withInnerWind),
-                    Ends.at(0.5, 1.2),
-                    "wind load falls from row to row (Warsido et al. 2014, abstract), rows may stir the air too; what heat"
-                            + " feels of either is not known",
-                    "there are no racks in several rows");
+            "wind at inner rows over the first",
+            Dimension.FRACTION,
+            arrays(CollectorParameters::innerWind, CollectorParameters::withInnerWind),
+            Ends.at(0.5, 1.2),
+            "wind load falls from row to row (Warsido et al. 2014, abstract), rows may stir the air too; what heat"
+                    + " feels of either is not known",
+            "there are no racks in several rows");
 
     static final List<Parameter> ALL = List.of(
             new NumberParameter(
@@ -114,7 +114,8 @@ final class CollectorParameters {
 
     /** Where the circuit is described, another flow asks for another power of the pump and divides otherwise. */
     private static Lens pumped(Lens flow) {
-        return new Lens(flow.get(), (i, to) -> WaterCircuit.applied(flow.change().apply(i, to)));
+        return new Lens(
+                flow.get(), (i, to) -> WaterCircuit.applied(flow.change().apply(i, to)));
     }
 
     private static Lens absorbers(ToDoubleFunction<Absorber> get, BiFunction<Absorber, Double, Absorber> with) {

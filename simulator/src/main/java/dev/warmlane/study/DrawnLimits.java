@@ -25,7 +25,8 @@ final class DrawnLimits {
         this.panelWidthM = plan.rules().widthM();
         installation.arrays().forEach(array -> {
             List<Surface> surfaces = array.mounting().surfaces(plan);
-            steps.add(steps(RoofLayout.most(surfaces, plan.rules(), array.mounting().laying())));
+            steps.add(steps(
+                    RoofLayout.most(surfaces, plan.rules(), array.mounting().laying())));
         });
     }
 

@@ -90,8 +90,8 @@ public record FlowStudy(List<Choice> choices, Optional<Prices> prices) {
             }
         }
         List<Choice> tried = new ArrayList<>(runs.map(flows, over -> choice(forecast, forcing, over)));
-        built.prices().ifPresent(prices -> top(tried, prices)
-                .ifPresent(over -> tried.add(choice(forecast, forcing, over))));
+        built.prices()
+                .ifPresent(prices -> top(tried, prices).ifPresent(over -> tried.add(choice(forecast, forcing, over))));
         tried.sort(Comparator.comparingDouble(Choice::overDescribed));
         return Optional.of(new FlowStudy(tried, built.prices()));
     }

@@ -4,8 +4,8 @@ import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.PoolForcing;
-import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.ArraySky;
+import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;
@@ -223,9 +223,7 @@ public final class MountingDuel {
                         pool,
                         built.arrays().stream()
                                 .map(array -> CollectorForcing.of(
-                                        where,
-                                        array,
-                                        ArraySky.of(built, array).skylines()))
+                                        where, array, ArraySky.of(built, array).skylines()))
                                 .toList()));
     }
 

@@ -24,25 +24,25 @@ final class RoofParameters {
             "no parapet is drawn");
 
     static final Parameter WIND_RATIO = new NumberParameter(
-                    "wind along the roof, ratio",
-                    Dimension.FRACTION,
-                    roof(i -> true, Roof::windSpeedRatio, Roof.Builder::windSpeedRatio),
-                    new Ends(ratio -> 0.7 * ratio, ratio -> Math.min(2, 1.3 * ratio)),
-                    "parapets and neighbours slow it, the windward edge speeds it up; published ratios differ too much,"
-                            + " 30 % either way is common practice, no source",
-                    "");
+            "wind along the roof, ratio",
+            Dimension.FRACTION,
+            roof(i -> true, Roof::windSpeedRatio, Roof.Builder::windSpeedRatio),
+            new Ends(ratio -> 0.7 * ratio, ratio -> Math.min(2, 1.3 * ratio)),
+            "parapets and neighbours slow it, the windward edge speeds it up; published ratios differ too much,"
+                    + " 30 % either way is common practice, no source",
+            "");
 
     static final Parameter ALBEDO = new NumberParameter(
-                    "albedo of the roof",
-                    Dimension.FRACTION,
-                    roof(
-                            i -> i.arrays().stream()
-                                    .anyMatch(a -> a.mounting().match(flat -> false, racks -> true, pitched -> true)),
-                            Roof::albedo,
-                            Roof.Builder::albedo),
-                    Ends.at(0.1, 0.6),
-                    "dark roofing to a white membrane; common practice, no source",
-                    "mats lie on the roof and do not see it");
+            "albedo of the roof",
+            Dimension.FRACTION,
+            roof(
+                    i -> i.arrays().stream()
+                            .anyMatch(a -> a.mounting().match(flat -> false, racks -> true, pitched -> true)),
+                    Roof::albedo,
+                    Roof.Builder::albedo),
+            Ends.at(0.1, 0.6),
+            "dark roofing to a white membrane; common practice, no source",
+            "mats lie on the roof and do not see it");
 
     static final List<Parameter> ALL = List.of(
             new TerrainParameter(),

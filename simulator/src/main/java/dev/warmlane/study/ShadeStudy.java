@@ -67,8 +67,7 @@ public record ShadeStudy(SeasonForecast shaded, SeasonForecast collectors, Seaso
 
     private static Installation openPool(Installation built) {
         Pool pool = built.pool();
-        PoolSetting setting =
-                pool.setting().match(outdoor -> outdoor.withSkyline(PoolSkyline.OPEN), indoor -> indoor);
+        PoolSetting setting = pool.setting().match(outdoor -> outdoor.withSkyline(PoolSkyline.OPEN), indoor -> indoor);
         return built.toBuilder().pool(pool.withSetting(setting)).build();
     }
 
@@ -113,7 +112,8 @@ public record ShadeStudy(SeasonForecast shaded, SeasonForecast collectors, Seaso
         /** Share of the collectors' heat that is lost with the collectors' light. */
         public double heat() {
             return share(
-                    shaded.collectors().deliveredKwh(), openCollectors.collectors().deliveredKwh());
+                    shaded.collectors().deliveredKwh(),
+                    openCollectors.collectors().deliveredKwh());
         }
 
         private static double share(double left, double whole) {

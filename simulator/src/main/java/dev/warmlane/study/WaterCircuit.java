@@ -199,7 +199,8 @@ public final class WaterCircuit {
      */
     public static WaterCircuit atPumpsFlow(Installation installation) {
         WaterCircuit circuit = of(installation)
-                .orElseThrow(() -> new IllegalArgumentException("the flow of a pump asks for a circuit, which is not told"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("the flow of a pump asks for a circuit, which is not told"));
         double kgSM2 = circuit.pumpsFlowM3S().orElseThrow(() -> new IllegalArgumentException(circuit.noFlow()))
                 * WATER.densityKgM3()
                 / installation.collectorAreaM2();

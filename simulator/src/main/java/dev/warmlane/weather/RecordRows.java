@@ -24,15 +24,14 @@ final class RecordRows {
 
     static RecordRows of(RawWeather raw, RecordOptions options, Findings findings) throws WeatherFileException {
         if (raw.isOfAnyYear()) {
-            raw.isOf(options.year()
-                    .orElseThrow(() -> raw.text()
-                            .error(
-                                    0,
-                                    "",
-                                    "no year in its rows",
-                                    "a record of real hours, each with its year",
-                                    "A typical year cannot stand for them. If all rows were measured in one year, add a column"
-                                            + " \"year\", or say which it was.")));
+            raw.isOf(options.year().orElseThrow(() -> raw.text()
+                    .error(
+                            0,
+                            "",
+                            "no year in its rows",
+                            "a record of real hours, each with its year",
+                            "A typical year cannot stand for them. If all rows were measured in one year, add a column"
+                                    + " \"year\", or say which it was.")));
         }
         TimeResolver time = new TimeResolver(raw, options.reading(), findings);
         LocalDateTime first = LocalDateTime.MAX;

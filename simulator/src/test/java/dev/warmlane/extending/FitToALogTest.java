@@ -42,9 +42,8 @@ class FitToALogTest {
 
     @Test
     void theWeeksAfterLieWithinTheBand() throws IOException {
-        WeatherRecord weather =
-                WeatherFiles.readRecord(
-                        Path.of("..", "weather-samples", "cool-coast.csv"), RecordOptions.USUAL.withYear(2002));
+        WeatherRecord weather = WeatherFiles.readRecord(
+                Path.of("..", "weather-samples", "cool-coast.csv"), RecordOptions.USUAL.withYear(2002));
         Installation described = Installation.builder("pool alone", Pool.of(80, 1.4, new PoolSetting.Outdoor(0.3)))
                 .build();
         Installation truth = described.toBuilder()

@@ -68,15 +68,15 @@ class FitRefusalTest {
 
     @Test
     void billsOfAnotherHeaterThanABoiler() {
-        List<Metered> bills =
-                List.of(new Metered(LocalDate.of(2019, 6, 2), LocalDate.of(2019, 6, 12), 4000));
+        List<Metered> bills = List.of(new Metered(LocalDate.of(2019, 6, 2), LocalDate.of(2019, 6, 12), 4000));
         Installation electric = InventedLog.POOL.toBuilder()
                 .heater(new ElectricHeater(Fuel.electricity(100), 30, 24, Schedule.ALWAYS))
                 .build();
         for (Installation built : List.of(InventedLog.POOL, electric)) {
-            FitRefusal refusal = catchThrowableOfType(
-                    FitRefusal.class,
-                    () -> new PoolFit(built, InventedLog.WEATHER, LOG).withBills(bills).fit());
+            FitRefusal refusal =
+                    catchThrowableOfType(FitRefusal.class, () -> new PoolFit(built, InventedLog.WEATHER, LOG)
+                            .withBills(bills)
+                            .fit());
             assertThat(refusal.reason()).isEqualTo(Reason.BILLS);
             assertThat(refusal).hasMessageContaining("Leave the bills out");
         }

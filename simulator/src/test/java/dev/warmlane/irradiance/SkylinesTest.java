@@ -59,7 +59,8 @@ class SkylinesTest {
 
     @Test
     void rowsAndHorizonHideThePartOfTheSkyThatBothHideOnce() {
-        // at a pitch of 2 m and a tilt of 90° the row before is as high as the chord of 1 m: from the lower edge it hides
+        // at a pitch of 2 m and a tilt of 90° the row before is as high as the chord of 1 m: from the lower edge it
+        // hides
         // all below 26.6°, so that a horizon of 5° before it takes less than it takes from a row alone
         RackRows rows = new RackRows(new Rack(90, 180, 1, 0), 2, 10);
         Skylines low = Skylines.of(Horizon.even(5));
@@ -116,7 +117,8 @@ class SkylinesTest {
         WeatherYear year = Years.clear(new Site("equator", 0, 0, 0, 0));
         double far = 1000;
         double high = far * Math.tan(Math.toRadians(30));
-        Skylines west = Skylines.seen(List.of(HERE), List.of(new Wall(-far, -1e5, high, -far, 1e5, high)), Horizon.LEVEL);
+        Skylines west =
+                Skylines.seen(List.of(HERE), List.of(new Wall(-far, -1e5, high, -far, 1e5, high)), Horizon.LEVEL);
 
         LightPast past = LightPast.of(west, year);
 
@@ -130,7 +132,8 @@ class SkylinesTest {
     @Test
     void theSunMovesOnWithinTheHourAsItDoesFromHourToHour() {
         WeatherYear year = Years.clear(Years.SOUTH);
-        // in the middle of its hour the sun of one hour stands where the hour's own position says; half of all hours of a
+        // in the middle of its hour the sun of one hour stands where the hour's own position says; half of all hours of
+        // a
         // day are lit by a horizon that a morning's sun stands above and an evening's below
         Skylines evening = Skylines.of(new Horizon(List.of(
                 new Horizon.Height(0, 0),
@@ -138,7 +141,8 @@ class SkylinesTest {
                 new Horizon.Height(180.1, 90),
                 new Horizon.Height(359.9, 90))));
         LightPast past = LightPast.of(evening, year);
-        // from dawn to noon the sun goes from the east over north; the noon of 15 April is within a minute of 12 o'clock
+        // from dawn to noon the sun goes from the east over north; the noon of 15 April is within a minute of 12
+        // o'clock
         int day = HourOfYear.of(4, 15, 0);
         assertThat(IntStream.range(0, 12).allMatch(hour -> past.lit(day + hour) == 1))
                 .isTrue();

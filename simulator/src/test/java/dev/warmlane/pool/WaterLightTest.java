@@ -27,7 +27,17 @@ class WaterLightTest {
     /** Reflectance of a calm surface in per cent, n = 4/3: Jerlov, Marine Optics, table XVI (read). */
     // rounded to 0.1 there, and for n of 4/3
     @ParameterizedTest
-    @CsvSource({"0, 2.0", "20, 2.1", "40, 2.4", "50, 3.4", "60, 5.9", "65, 8.7", "70, 13.3", "75, 21.2", "80, 34.9", "85, 58.3"
+    @CsvSource({
+        "0, 2.0",
+        "20, 2.1",
+        "40, 2.4",
+        "50, 3.4",
+        "60, 5.9",
+        "65, 8.7",
+        "70, 13.3",
+        "75, 21.2",
+        "80, 34.9",
+        "85, 58.3"
     })
     void aCalmSurfaceReflectsByTheAngle(double incidenceDeg, double percent) {
         assertThat(100 * WaterSurface.reflectance(Math.cos(Math.toRadians(incidenceDeg))))

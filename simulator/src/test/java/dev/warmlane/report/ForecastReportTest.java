@@ -133,7 +133,8 @@ class ForecastReportTest {
         assertThat(text)
                 .contains(
                         "The heater is set to hold 80.0 °F with and without collectors; with them it gives nothing on 125 days of 184")
-                .contains("On warm days the collectors could give about", "Warmer than 86.0 °F, which many find too warm")
+                .contains(
+                        "On warm days the collectors could give about", "Warmer than 86.0 °F, which many find too warm")
                 .contains("125 days in which the heater gives nothing (103 without collectors, of 184)")
                 .doesNotContain("182 days at 80.0 °F");
     }

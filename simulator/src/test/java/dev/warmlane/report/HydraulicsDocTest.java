@@ -15,7 +15,8 @@ class HydraulicsDocTest {
     private static final Subject DRAWN = SampleReports.DRAWN;
 
     private static void check(String block, Report.Data data) throws IOException {
-        DocBlock.check("hydraulics.md", block, "```\n" + TextWriter.table(data.table().get()) + "```\n");
+        DocBlock.check(
+                "hydraulics.md", block, "```\n" + TextWriter.table(data.table().get()) + "```\n");
     }
 
     @Test
@@ -29,9 +30,7 @@ class HydraulicsDocTest {
     void flowsAreThoseOfTheAreasReport() throws IOException {
         FlowSection section = new FlowSection(
                 FlowStudy.of(
-                        DRAWN.forecast(),
-                        new SharedForcing(DRAWN.forecast().weather()),
-                        Runs.onAllCores()),
+                        DRAWN.forecast(), new SharedForcing(DRAWN.forecast().weather()), Runs.onAllCores()),
                 DRAWN.numbers());
         check("flows", section.data().get(0));
     }

@@ -117,8 +117,9 @@ class MoneySectionTest {
     @Test
     void coverIsPutBesideTheCollectors() {
         assertThat(text(SampleReports.MUNICIPAL))
-                .containsPattern("The cover alone saves 130,000 kWh \\([0-9,]+ to [0-9,]+\\) of what is bought, more than the"
-                        + " collectors alone, 64,000 kWh \\([0-9,]+ to [0-9,]+\\); both save 180,000 kWh \\(")
+                .containsPattern(
+                        "The cover alone saves 130,000 kWh \\([0-9,]+ to [0-9,]+\\) of what is bought, more than the"
+                                + " collectors alone, 64,000 kWh \\([0-9,]+ to [0-9,]+\\); both save 180,000 kWh \\(")
                 .contains("at comfort on 16 and 42 days");
         assertThat(text(SampleReports.SOUTHERN))
                 .contains("The pool has no cover. Beside the collectors, a bubble sheet");

@@ -94,7 +94,8 @@ class MountingLeadTest {
 
         assertThat(new MountingAnswer(study, new MountingBands(study), new Numbers(UnitSystem.METRIC)).sentences())
                 .contains("this pool hardly needs them");
-        assertThat(new MountingAnswer(CLUB.mountings(), CLUB.bands(), NUMBERS).sentences()).doesNotContain("hardly needs");
+        assertThat(new MountingAnswer(CLUB.mountings(), CLUB.bands(), NUMBERS).sentences())
+                .doesNotContain("hardly needs");
     }
 
     @Test

@@ -67,17 +67,20 @@ class OwnersSheetTest {
     @Test
     void moreAreaIsNotSoldForARoofThatIsFull() {
         double limit = 336; // 80 % of 30 m by 14 m
-        Subject full = subject(
-                built -> built.arrays(List.of(BUILT.arrays().get(0).withAreaM2(limit))), UnitSystem.METRIC);
+        Subject full =
+                subject(built -> built.arrays(List.of(BUILT.arrays().get(0).withAreaM2(limit))), UnitSystem.METRIC);
 
-        assertThat(text(full)).contains("The roof has no room for more collectors").doesNotContain("More area would");
-        assertThat(text(SampleReports.MUNICIPAL)).contains("More area would add").doesNotContain("has no room for more");
+        assertThat(text(full))
+                .contains("The roof has no room for more collectors")
+                .doesNotContain("More area would");
+        assertThat(text(SampleReports.MUNICIPAL))
+                .contains("More area would add")
+                .doesNotContain("has no room for more");
     }
 
     @Test
     void aPumpThatNobodyGaveIsNotPassedOver() {
-        Subject free = subject(
-                built -> built.pipes(new Pipes(BUILT.pipes().heatLossWK(), 0)), UnitSystem.METRIC);
+        Subject free = subject(built -> built.pipes(new Pipes(BUILT.pipes().heatLossWK(), 0)), UnitSystem.METRIC);
 
         assertThat(sheet(free)).contains("no electricity counted for pumping");
         assertThat(sheet(SampleReports.MUNICIPAL))
@@ -114,7 +117,8 @@ class OwnersSheetTest {
     @Test
     void noTwoColumnsOfTheMonthsAreCalledAlike() {
         for (Subject subject : SampleReports.usual().values()) {
-            assertThat(ForecastTables.months(subject.forecast(), subject.numbers()).columns())
+            assertThat(ForecastTables.months(subject.forecast(), subject.numbers())
+                            .columns())
                     .extracting(column -> column.header().strip())
                     .doesNotHaveDuplicates();
         }

@@ -116,20 +116,22 @@ class StudyPagesTest {
         MountingResult best = results.stream()
                 .max(Comparator.comparingDouble(MountingResult::deliveredKwh))
                 .orElseThrow();
-        MountingAnswer headline = new MountingAnswer(studies.mountings(), studies.bands(), new Numbers(studies.units()));
+        MountingAnswer headline =
+                new MountingAnswer(studies.mountings(), studies.bands(), new Numbers(studies.units()));
 
         assertThat(headline.details())
                 .contains(
                         "collectors “" + best.option().name() + "” gives",
                         new Numbers(studies.units()).show(Measure.HEAT, best.deliveredKwh()));
-        Estimate perArea = studies.bands().of(best).of(season -> season.balance().deliveredKwh()
-                / best.fit().areaM2());
+        Estimate perArea = studies.bands()
+                .of(best)
+                .of(season -> season.balance().deliveredKwh() / best.fit().areaM2());
         assertThat(headline.figures().get(0).value())
-                .isEqualTo(new Numbers(studies.units())
-                        .about(Measure.HEAT_PER_AREA, best.deliveredKwhPerM2(), perArea));
+                .isEqualTo(
+                        new Numbers(studies.units()).about(Measure.HEAT_PER_AREA, best.deliveredKwhPerM2(), perArea));
         // every large number has its range
-        assertThat(headline.figures()).allSatisfy(figure -> assertThat(figure.range())
-                .contains(" to "));
+        assertThat(headline.figures())
+                .allSatisfy(figure -> assertThat(figure.range()).contains(" to "));
     }
 
     @Test
@@ -157,7 +159,10 @@ class StudyPagesTest {
 
     @Test
     void oneMountingAndOneAreaAreNotCompared() {
-        assertThat(new MountingAnswer(SampleStudies.SINGLE.mountings(), SampleStudies.SINGLE.bands(), new Numbers(SampleStudies.SINGLE.units()))
+        assertThat(new MountingAnswer(
+                                SampleStudies.SINGLE.mountings(),
+                                SampleStudies.SINGLE.bands(),
+                                new Numbers(SampleStudies.SINGLE.units()))
                         .sentences())
                 .contains("With 210 m² of collectors “flat” gives")
                 .doesNotContain("most heat", "than");

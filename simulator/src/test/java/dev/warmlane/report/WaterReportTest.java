@@ -51,7 +51,8 @@ class WaterReportTest {
             sum += flow;
         }
         assertThat(sum).isCloseTo(CIRCUIT.flowM3h(), within(1e-3 * CIRCUIT.flowM3h()));
-        assertThat(column("water_banks", "over_mean_percent")).hasSize(CIRCUIT.banks().size());
+        assertThat(column("water_banks", "over_mean_percent"))
+                .hasSize(CIRCUIT.banks().size());
     }
 
     @Test

@@ -50,11 +50,13 @@ class StandingOnRoofTest {
     void theShadowOfAParapetByHand() {
         RoofLayout layout = mats(withParapet(HALL, 1));
         Skylines seen = seen(layout);
-        // seven banks of 12 m with panels of 3 m across the roof, from 1 m to 13 m off the edge in the south: at 45° the
+        // seven banks of 12 m with panels of 3 m across the roof, from 1 m to 13 m off the edge in the south: at 45°
+        // the
         // shadow of 1 m ends where the panels begin; of 4 m it covers 3 m of 12 m of each
         assertThat(seen.litShare(180, 45.1)).isEqualTo(1);
         assertThat(seen.litShare(180, Math.toDegrees(Math.atan(1 / 4.0)))).isCloseTo(9 / 12.0, PLACES);
-        assertThat(seen.litShare(180, Math.toDegrees(Math.atan(1 / 13.0)) - 0.1)).isZero();
+        assertThat(seen.litShare(180, Math.toDegrees(Math.atan(1 / 13.0)) - 0.1))
+                .isZero();
     }
 
     private static Surface withParapet(Surface surface, double heightM) {
@@ -108,8 +110,8 @@ class StandingOnRoofTest {
     @Test
     void aRoofAndItsSunTurnedBy90DegreesAreTheSame() {
         Surface here = withParapet(HALL.withObstacles(List.of(STAIRS, CHIMNEY)), 0.8);
-        Surface turned = new Surface(
-                here.name(), here.outline(), 270, 0, here.heightM(), here.parapetM(), 1, here.obstacles());
+        Surface turned =
+                new Surface(here.name(), here.outline(), 270, 0, here.heightM(), here.parapetM(), 1, here.obstacles());
         Skylines one = seen(mats(here));
         Skylines other = seen(mats(turned));
         for (int azimuth = 0; azimuth < 360; azimuth += 14) {
@@ -145,19 +147,27 @@ class StandingOnRoofTest {
     void aWallAtTheEavesOfAPitchedRoof() {
         double slope = 30;
         Surface pitched = new Surface("south", Outline.rectangle(30, 14), 180, slope, 6, 0, 1, List.of());
-        Obstacle wall = new Obstacle(
-                "wall", new Obstacle.Block(Outline.rectangle(new RoofPoint(0, 0), 30, 0.2)), 2, 0.3);
+        Obstacle wall =
+                new Obstacle("wall", new Obstacle.Block(Outline.rectangle(new RoofPoint(0, 0), 30, 0.2)), 2, 0.3);
         RoofLayout layout = mats(pitched.withObstacles(List.of(wall)));
-        // sun in the south, h high: it passes the top, 2 m above the eaves' plane at y 0.2 m, and meets the slope at s m
+        // sun in the south, h high: it passes the top, 2 m above the eaves' plane at y 0.2 m, and meets the slope at s
+        // m
         // farther up where 2 m + s sin 30° = ... 2 - s cos 30° tan h = s sin 30°: s = 2 / (cos 30° tan h + sin 30°)
         double h = 10;
-        double s = 2 / (Math.cos(Math.toRadians(slope)) * Math.tan(Math.toRadians(h)) + Math.sin(Math.toRadians(slope)));
+        double s =
+                2 / (Math.cos(Math.toRadians(slope)) * Math.tan(Math.toRadians(h)) + Math.sin(Math.toRadians(slope)));
         double from = 0.2;
         double dark = layout.surfaces().get(0).banks().stream()
                 .flatMap(bank -> bank.panelPatches().stream())
                 .mapToDouble(panel -> {
-                    double low = panel.corners().stream().mapToDouble(RoofPoint::yM).min().orElseThrow();
-                    double high = panel.corners().stream().mapToDouble(RoofPoint::yM).max().orElseThrow();
+                    double low = panel.corners().stream()
+                            .mapToDouble(RoofPoint::yM)
+                            .min()
+                            .orElseThrow();
+                    double high = panel.corners().stream()
+                            .mapToDouble(RoofPoint::yM)
+                            .max()
+                            .orElseThrow();
                     return panel.areaM2() * Math.max(0, Math.min(high, from + s) - low) / (high - low);
                 })
                 .sum();

@@ -140,8 +140,8 @@ class CircuitInputTest {
                         .panel(2, Hydraulics.WATER)
                         .dropPa(0.2 * Hydraulics.WATER.densityKgM3() / 1000))
                 .isCloseTo(2000, within(1e-6));
-        ScenarioException both = catchThrowableOfType(
-                ScenarioException.class, () -> read("flow = \"6 m3/h\"", "", measured, ""));
+        ScenarioException both =
+                catchThrowableOfType(ScenarioException.class, () -> read("flow = \"6 m3/h\"", "", measured, ""));
         assertThat(both).hasMessageContaining("not allowed with pressure_drop");
     }
 

@@ -50,7 +50,8 @@ class FittedScenarioTest {
         Scenario after = ScenarioReader.read(file);
         SameInstallation.check(after.installation(), fitted, SameInstallation.ROUNDING);
         assertThat(after.mountings()).isEqualTo(before.mountings());
-        assertThat(after.weatherFile().toRealPath()).isEqualTo(before.weatherFile().toRealPath());
+        assertThat(after.weatherFile().toRealPath())
+                .isEqualTo(before.weatherFile().toRealPath());
         assertThat(after.weatherReading()).isEqualTo(before.weatherReading());
         assertThat(after.realYears().isPresent()).isEqualTo(before.realYears().isPresent());
         assertThat(after.report().units()).isEqualTo(before.report().units());

@@ -113,16 +113,21 @@ class GroundHeatTest {
 
     private RecordLedger run(Pool pool, LocalDateTime end) {
         Installation built = Installation.builder("basin", pool).build();
-        return RecordSimulator.simulate(
-                built, SeasonForcing.of(built, weather), RecordState.water(START, 15), end);
+        return RecordSimulator.simulate(built, SeasonForcing.of(built, weather), RecordState.water(START, 15), end);
     }
 
     private static double swingK(RecordLedger run) {
         double sum = 0;
         for (int day = 10; day < DAYS; day++) {
             int first = 24 * day;
-            double high = IntStream.range(first, first + 24).mapToDouble(run::waterC).max().orElseThrow();
-            double low = IntStream.range(first, first + 24).mapToDouble(run::waterC).min().orElseThrow();
+            double high = IntStream.range(first, first + 24)
+                    .mapToDouble(run::waterC)
+                    .max()
+                    .orElseThrow();
+            double low = IntStream.range(first, first + 24)
+                    .mapToDouble(run::waterC)
+                    .min()
+                    .orElseThrow();
             sum += high - low;
         }
         return sum / (DAYS - 10);

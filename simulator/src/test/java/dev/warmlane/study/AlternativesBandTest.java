@@ -14,8 +14,7 @@ class AlternativesBandTest {
 
     private static final SeasonForecast FORECAST = SampleForecasts.MUNICIPAL;
     private static final SharedForcing FORCING = new SharedForcing(FORECAST.weather());
-    private static final SeasonBand DESCRIBED =
-            SeasonBand.of(FORECAST, SeasonBand.USUAL, FORCING, Runs.onAllCores());
+    private static final SeasonBand DESCRIBED = SeasonBand.of(FORECAST, SeasonBand.USUAL, FORCING, Runs.onAllCores());
     private static final AlternativesStudy STUDY =
             AlternativesStudy.of(FORECAST).orElseThrow();
     private static final AlternativesBand BAND = AlternativesBand.of(FORECAST, DESCRIBED, FORCING);

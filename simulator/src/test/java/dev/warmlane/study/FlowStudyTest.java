@@ -23,7 +23,10 @@ class FlowStudyTest {
 
     private static final Hydraulics HYDRAULICS = new Hydraulics(
             new PanelTubes(
-                    new PanelInside.Tubes(120, 0.005, 1.5), 0.054, Outlet.SAME_END, Optional.of(new PanelTubes.Shape(3, 1.2, 8))),
+                    new PanelInside.Tubes(120, 0.005, 1.5),
+                    0.054,
+                    Outlet.SAME_END,
+                    Optional.of(new PanelTubes.Shape(3, 1.2, 8))),
             new PipeRun(0.0814, 60, 1.5e-6, 15, Optional.empty()),
             Outlet.FAR_END,
             new Hydraulics.Lift(6, true),
@@ -45,7 +48,8 @@ class FlowStudyTest {
     void theBestGainsMostAndNoEndOfTheRangeDoes() {
         Prices prices = STUDY.prices().orElseThrow();
         double best = STUDY.best().orElseThrow().netGain(prices);
-        assertThat(STUDY.choices()).allSatisfy(one -> assertThat(one.netGain(prices)).isLessThanOrEqualTo(best));
+        assertThat(STUDY.choices())
+                .allSatisfy(one -> assertThat(one.netGain(prices)).isLessThanOrEqualTo(best));
         assertThat(STUDY.bestIsAtAnEnd()).isFalse();
         assertThat(STUDY.asGoodFromKgSM2().orElseThrow())
                 .isLessThanOrEqualTo(STUDY.best().orElseThrow().flowKgSM2());

@@ -58,8 +58,12 @@ class PairedBandTest {
         double up = 0;
         for (Sensitivity doubt : racks.doubts()) {
             boolean both = doubt.name().equals(flat.doubts().get(0).name());
-            double low = lead(both ? flat.doubts().get(0).low().season() : flat.likely(), doubt.low().season());
-            double high = lead(both ? flat.doubts().get(0).high().season() : flat.likely(), doubt.high().season());
+            double low = lead(
+                    both ? flat.doubts().get(0).low().season() : flat.likely(),
+                    doubt.low().season());
+            double high = lead(
+                    both ? flat.doubts().get(0).high().season() : flat.likely(),
+                    doubt.high().season());
             down = Math.hypot(down, likely - Math.min(likely, Math.min(low, high)));
             up = Math.hypot(up, Math.max(likely, Math.max(low, high)) - likely);
         }
@@ -79,7 +83,10 @@ class PairedBandTest {
                 List.of(MountingOption.flat("flat"), MountingOption.racks("racks", 30, 180)));
         MountingResult flat = study.sameArea().get(0);
         MountingResult racks = study.sameArea().get(1);
-        double doubt = new MountingBands(study).of(flat, racks).of(PairedBandTest::lead).doubt();
+        double doubt = new MountingBands(study)
+                .of(flat, racks)
+                .of(PairedBandTest::lead)
+                .doubt();
         double all = new PairedBand(
                         SeasonBand.of(flat.forecast(), Parameters.ALL, forcing, Runs.onAllCores()),
                         SeasonBand.of(racks.forecast(), Parameters.ALL, forcing, Runs.onAllCores()))

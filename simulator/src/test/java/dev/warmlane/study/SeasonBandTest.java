@@ -69,7 +69,8 @@ class SeasonBandTest {
                 List.of(PoolParameters.WIND),
                 new SharedForcing(forecast.weather()),
                 new Runs(1, Progress.SILENT));
-        double factor = forecast.installation().pool().setting().outdoor().orElseThrow().windFactor();
+        double factor =
+                forecast.installation().pool().setting().outdoor().orElseThrow().windFactor();
         SeasonForecast exposed = atPoolWind(forecast, PoolShelter.moreOpen(factor));
         SeasonForecast sheltered = atPoolWind(forecast, PoolShelter.moreSheltered(factor));
 

@@ -22,8 +22,8 @@ import dev.warmlane.season.Demo;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Period;
-import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
 import dev.warmlane.site.Horizon;
@@ -40,8 +40,8 @@ class ShadeStudyTest {
 
     private static final WeatherYear WEATHER = Demo.weather("warm-inland");
 
-    private static final Horizon HILLS = new Horizon(
-            List.of(new Horizon.Height(60, 4), new Horizon.Height(180, 0), new Horizon.Height(270, 25)));
+    private static final Horizon HILLS =
+            new Horizon(List.of(new Horizon.Height(60, 4), new Horizon.Height(180, 0), new Horizon.Height(270, 25)));
 
     private static final Mounting RACKS = new Mounting.OpenRack(
             new RackRows(new Rack(30, 200, 3, 0.3), 6, 2),
@@ -66,8 +66,7 @@ class ShadeStudyTest {
     private static Installation drawn(Mounting mounting, double heightM) {
         Surface hall = Surface.flat("hall", Outline.rectangle(30, 14), 200, 6);
         Surface slope = new Surface("slope", Outline.rectangle(12, 6), 110, 25, 6, 0, 0.5, List.of());
-        Obstacle stairs =
-                new Obstacle("stairs", Obstacle.Block.around(new RoofPoint(15, 1.5), 12, 1), heightM, 0.3);
+        Obstacle stairs = new Obstacle("stairs", Obstacle.Block.around(new RoofPoint(15, 1.5), 12, 1), heightM, 0.3);
         Obstacle chimney = new Obstacle("chimney", new Obstacle.Disc(new RoofPoint(6, 3), 0.8), heightM, 0.3);
         return built(mounting, Horizon.LEVEL, PoolSkyline.OPEN).toBuilder()
                 .plan(new RoofPlan(
@@ -91,8 +90,9 @@ class ShadeStudyTest {
         SeasonLedger first = SeasonSimulator.simulate(one, SeasonForcing.of(one, WEATHER));
         SeasonLedger second = SeasonSimulator.simulate(other, SeasonForcing.of(other, WEATHER));
         assertThat(IntStream.range(0, first.hours()).mapToDouble(second::waterC).toArray())
-                .isEqualTo(
-                        IntStream.range(0, first.hours()).mapToDouble(first::waterC).toArray());
+                .isEqualTo(IntStream.range(0, first.hours())
+                        .mapToDouble(first::waterC)
+                        .toArray());
     }
 
     @ParameterizedTest
@@ -125,8 +125,8 @@ class ShadeStudyTest {
                         .orElseThrow())
                 .isCloseTo(0, within(1e-9));
         assertThat(SeasonForecast.of(dark, WEATHER).months())
-                .allSatisfy(month ->
-                        assertThat(month.balance().kwh().get(Flow.SUN)).isCloseTo(0, within(1e-6)));
+                .allSatisfy(
+                        month -> assertThat(month.balance().kwh().get(Flow.SUN)).isCloseTo(0, within(1e-6)));
     }
 
     /**
@@ -136,10 +136,7 @@ class ShadeStudyTest {
     @Test
     void aPoolLosesItsBeamBelowTheHorizonAndTheSkyThatIsHidden() {
         ShadeStudy study = ShadeStudy.of(SeasonForecast.of(
-                        built(
-                                Mounting.FlatOnRoof.USUAL,
-                                Horizon.LEVEL,
-                                new PoolSkyline(Horizon.even(20), List.of())),
+                        built(Mounting.FlatOnRoof.USUAL, Horizon.LEVEL, new PoolSkyline(Horizon.even(20), List.of())),
                         WEATHER))
                 .orElseThrow();
         // of an even sky 1 - cos² 20° = 0.117 is hidden; in summer the sun stands above 20° for nearly all its energy

@@ -139,11 +139,13 @@ class MeasuredBasinTest {
         BasinRun alone = BasinRun.of(WATER_ALONE, weather, log, clock);
         BasinRun described = BasinRun.of(DESCRIBED, weather, log, clock);
         // the aim: 0.8 K by the hour, 0.5 K by the day, every month within 0.4 K
-        assertThat(described.byHour().rms()).isLessThan(Math.min(0.8, alone.byHour().rms()));
-        assertThat(described.byDay().rms()).isLessThan(Math.min(0.5, 0.95 * alone.byDay().rms()));
-        assertThat(described.months()).allSatisfy(month -> assertThat(
-                        Math.abs(described.month(month).bias()))
-                .isLessThan(0.4));
+        assertThat(described.byHour().rms())
+                .isLessThan(Math.min(0.8, alone.byHour().rms()));
+        assertThat(described.byDay().rms())
+                .isLessThan(Math.min(0.5, 0.95 * alone.byDay().rms()));
+        assertThat(described.months())
+                .allSatisfy(month ->
+                        assertThat(Math.abs(described.month(month).bias())).isLessThan(0.4));
     }
 
     private static List<Integer> clock(List<Double> found) {
@@ -253,9 +255,7 @@ class MeasuredBasinTest {
             if (rows.isEmpty()) {
                 rows.append("| day's swing, computed over measured |");
                 run.months().forEach(month -> rows.append(' ').append(month).append(" |"));
-                rows.append("\n|---")
-                        .append("|---".repeat(run.months().size()))
-                        .append("|\n");
+                rows.append("\n|---").append("|---".repeat(run.months().size())).append("|\n");
             }
             rows.append("| ").append(variant.name).append(" |");
             for (YearMonth month : run.months()) {

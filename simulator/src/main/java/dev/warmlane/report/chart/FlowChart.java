@@ -27,7 +27,9 @@ public final class FlowChart {
      * @param numbers the units
      */
     public static Optional<Chart> of(String name, FlowStudy study, Numbers numbers) {
-        return study.prices().filter(prices -> study.choices().size() > 1).map(prices -> chart(name, study, prices, numbers));
+        return study.prices()
+                .filter(prices -> study.choices().size() > 1)
+                .map(prices -> chart(name, study, prices, numbers));
     }
 
     private static Chart chart(String name, FlowStudy study, Prices prices, Numbers numbers) {
@@ -50,7 +52,10 @@ public final class FlowChart {
         plot.line(SAVED, x, saved, Palette.VERMILLION, Pen.DASHED);
         plot.line(NET, x, net, Palette.BLUE, Pen.THICK);
         return new Chart(
-                name, "How fast should the water run?", best.circuit().installation().name(), plot);
+                name,
+                "How fast should the water run?",
+                best.circuit().installation().name(),
+                plot);
     }
 
     private static double[] shown(FlowStudy study, ToDoubleFunction<Choice> number) {

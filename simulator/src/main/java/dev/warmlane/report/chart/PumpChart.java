@@ -48,8 +48,7 @@ public final class PumpChart {
         double[] x = shown(numbers, Measure.FLOW, perHour(flows));
         double[] takes = shown(numbers, Measure.LENGTH, heads);
         double[] pumpX = shown(numbers, Measure.FLOW, perHour(points(curve, PumpCurve.Point::flowM3S)));
-        double[] gives = shown(
-                numbers, Measure.LENGTH, points(curve, PumpCurve.Point::headM));
+        double[] gives = shown(numbers, Measure.LENGTH, points(curve, PumpCurve.Point::headM));
         double ceiling = curve.isPresent() ? 2 * Arrays.stream(gives).max().orElse(0) : Double.POSITIVE_INFINITY;
         // a circuit that takes far more than the pump ever gives would leave the pump no room
         int shown = (int) Math.max(
@@ -80,8 +79,7 @@ public final class PumpChart {
                 plot);
     }
 
-    private static double[] points(
-            Optional<PumpCurve> curve, ToDoubleFunction<PumpCurve.Point> number) {
+    private static double[] points(Optional<PumpCurve> curve, ToDoubleFunction<PumpCurve.Point> number) {
         return curve.stream()
                 .flatMapToDouble(known -> known.points().stream().mapToDouble(number))
                 .toArray();

@@ -76,8 +76,7 @@ final class SkyChart {
                 .toArray();
     }
 
-    private static void band(
-            LinePlot plot, String name, double left, DoubleUnaryOperator heightDeg, boolean dark) {
+    private static void band(LinePlot plot, String name, double left, DoubleUnaryOperator heightDeg, boolean dark) {
         double[] places = places(left);
         plot.band(
                 name,
