@@ -17,8 +17,6 @@ final class HeatQuestions {
     private static final Pattern HUNDREDTHS =
             Pattern.compile("(?i)(\\d+(?:\\.\\d+)?)\\s*(?:ct|cts|cents?|c|p|pence|\u00a2)");
 
-    private static final Function<Answers, String> AREA_PRICE = before -> before.by("per m2", "per ft2");
-
     private HeatQuestions() {}
 
     static List<Question> heater() {
@@ -81,10 +79,10 @@ final class HeatQuestions {
                 price("prices.electricity", "Price of electricity", before -> "per kWh")
                         .usually(before -> before.by("0.25 per kWh", "0.16 per kWh"))
                         .when(HeatQuestions::priced),
-                price("prices.collectors", "Price of the collectors, installed", AREA_PRICE)
+                price("prices.collectors", "Price of the collectors, installed", HeatQuestions::areaPrice)
                         .usually(before -> before.by("150 per m2", "12 per ft2"))
                         .when(HeatQuestions::priced),
-                price("money.cover_price", "", AREA_PRICE)
+                price("money.cover_price", "", HeatQuestions::areaPrice)
                         .asking(before -> before.is(Questions.COVER, Questions.NONE)
                                 ? "Price of a bubble cover for this pool, to compare with"
                                 : "Price of a new cover like this one, to compare with")
@@ -156,5 +154,9 @@ final class HeatQuestions {
         Optional<SaleUnit> unit = by.matches() ? SaleUnit.of(by.group(1)) : Optional.empty();
         return unit.map(u -> price.with("heater.sold_in", ScenarioAnswer.of("heater", "sold_in", u.symbol(), "")))
                 .orElse(price);
+    }
+
+    private static String areaPrice(Answers before) {
+        return before.by("per m2", "per ft2");
     }
 }

@@ -127,7 +127,7 @@ public record Fuel(String name, Carrier carrier, SaleUnit unit, double heatMjPer
 
     /** What a bill calls it, in lower case: gas, oil, electricity, district heat; propane and others by their names. */
     public String word() {
-        boolean named = carrier == Carrier.OTHER || carrier == Carrier.GAS && !name.equals(NATURAL_GAS.name);
+        boolean named = carrier == Carrier.OTHER || (carrier == Carrier.GAS && !name.equals(NATURAL_GAS.name));
         return named ? name : carrier.word();
     }
 

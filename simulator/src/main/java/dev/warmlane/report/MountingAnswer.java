@@ -179,10 +179,6 @@ final class MountingAnswer {
         return numbers.show(Measure.HEAT_PER_AREA, result.deliveredKwhPerM2());
     }
 
-    private String mean(MountingResult result) {
-        return mean(result.season().water().meanC());
-    }
-
     private String mean(double celsius) {
         return numbers.show(Measure.TEMPERATURE, celsius);
     }
