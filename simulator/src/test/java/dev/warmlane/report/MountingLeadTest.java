@@ -42,9 +42,9 @@ class MountingLeadTest {
 
         assertThat(words(List.of(best, last)))
                 .startsWith("“" + best.option().name() + "” leads “"
-                        + last.option().name() + "”, the next, by " + NUMBERS.show(Measure.SHARE, heat)
-                        + " in heat and " + NUMBERS.show(Measure.SHARE, gas) + " in gas displaced; ")
-                .endsWith("the heater gives nothing on "
+                        + last.option().name() + "”, the next, by " + NUMBERS.show(Measure.SHARE, heat) + " in heat (")
+                .contains(" and " + NUMBERS.show(Measure.SHARE, gas) + " in gas displaced (", " behind to ", " ahead)")
+                .contains("the heater gives nothing on "
                         + WarmDays.of(best.forecast()).withoutHeater() + " days with “"
                         + best.option().name() + "”, on "
                         + WarmDays.of(last.forecast()).withoutHeater() + " with “"

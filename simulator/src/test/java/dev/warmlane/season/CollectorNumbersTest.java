@@ -107,7 +107,10 @@ class CollectorNumbersTest {
                         0.09 * season.gas().replacedKwh() - 0.28 * season.pump().electricityKwh(), within(1e-6));
         assertThat(money.collectorCost()).hasValue(140.0 * 210);
         NextSquareMetre next = summary.nextSquareMetre().orElseThrow();
-        assertThat(next.costPerKwh().orElseThrow()).isCloseTo(140 / next.deliveredKwhPerM2(), within(1e-9));
+        // 20 years at 3 %: a sum of 1 a year is worth (1 - 1.03^-20) / 0.03 today
+        double years = (1 - Math.pow(1.03, -20)) / 0.03;
+        assertThat(next.costPerKwh().orElseThrow())
+                .isCloseTo(140 / (next.deliveredKwhPerM2() * years), within(1e-9));
     }
 
     @ParameterizedTest
