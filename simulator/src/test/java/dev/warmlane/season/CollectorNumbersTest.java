@@ -109,8 +109,7 @@ class CollectorNumbersTest {
         NextSquareMetre next = summary.nextSquareMetre().orElseThrow();
         // 20 years at 3 %: a sum of 1 a year is worth (1 - 1.03^-20) / 0.03 today
         double years = (1 - Math.pow(1.03, -20)) / 0.03;
-        assertThat(next.costPerKwh().orElseThrow())
-                .isCloseTo(140 / (next.deliveredKwhPerM2() * years), within(1e-9));
+        assertThat(next.costPerKwh().orElseThrow()).isCloseTo(140 / (next.deliveredKwhPerM2() * years), within(1e-9));
     }
 
     @ParameterizedTest
