@@ -4,16 +4,15 @@ import dev.warmlane.report.MountingReport;
 import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Scenario;
-import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
 import dev.warmlane.study.Runs;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TracedPair;
 import dev.warmlane.study.TurningPoints;
-import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -66,12 +65,12 @@ final class MountingsCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         Scenario scenario = job.scenario(err);
-        WeatherYear weather = scenario.readWeather();
+        SharedForcing forcing = new SharedForcing(scenario.readWeather());
         List<Assumption> assumed = new ArrayList<>(scenario.assumed());
         assumed.addAll(scenario.mountingsAssumed());
-        MountingStudy study = study(scenario, weather, assumed);
-        Subject described = Subject.of(SeasonForecast.of(study.template(), study.weather()), scenario);
-        Optional<MountingDuel> duel = duel(study);
+        MountingStudy study = study(scenario, forcing, assumed);
+        Subject described = StudyOptions.described(scenario, forcing);
+        Optional<MountingDuel> duel = duel(study, forcing);
         Runs runs = Runs.onAllCores(progress("looking for turning points"));
         job.hand(
                 spec,
@@ -83,10 +82,11 @@ final class MountingsCommand implements Callable<Integer> {
         return 0;
     }
 
-    private MountingStudy study(Scenario scenario, WeatherYear weather, List<Assumption> assumed) throws IOException {
+    private MountingStudy study(Scenario scenario, SharedForcing forcing, List<Assumption> assumed) throws IOException {
         List<MountingOption> options = scenario.mountings();
         if (options.isEmpty()) {
-            options = MountingOption.usual(scenario.installation(), weather.site());
+            options = MountingOption.usual(
+                    scenario.installation(), forcing.weather().site());
             assumed.add(new Assumption(
                     "mountings",
                     "name",
@@ -98,16 +98,16 @@ final class MountingsCommand implements Callable<Integer> {
         }
         try {
             return MountingStudy.of(
-                    scenario.installation(), weather, options, Runs.onAllCores(progress("comparing mountings")));
+                    scenario.installation(), forcing, options, Runs.onAllCores(progress("comparing mountings")));
         } catch (IllegalArgumentException e) {
             throw new IOException(job.scenarioFile() + ": " + e.getMessage(), e);
         }
     }
 
     /** The pair that is named, else the best of either kind that fits. */
-    private Optional<MountingDuel> duel(MountingStudy study) throws IOException {
+    private Optional<MountingDuel> duel(MountingStudy study, SharedForcing forcing) throws IOException {
         return traced(study)
-                .map(pair -> new MountingDuel(study.template(), study.weather(), pair.flat(), pair.racks()));
+                .map(pair -> new MountingDuel(study.template(), forcing, pair.flat(), pair.racks()));
     }
 
     private Optional<TracedPair> traced(MountingStudy study) throws IOException {

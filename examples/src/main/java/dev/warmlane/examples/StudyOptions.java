@@ -5,6 +5,8 @@ import dev.warmlane.report.Subject;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.Runs;
+import dev.warmlane.study.SeasonBands;
 import dev.warmlane.study.SharedForcing;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -34,7 +36,10 @@ final class StudyOptions {
     /** What the study starts from. */
     static Subject described(Scenario scenario, SharedForcing forcing) {
         Installation installation = scenario.installation();
-        return Subject.of(SeasonForecast.of(installation, forcing.of(installation), forcing.weather()), scenario);
+        return Subject.of(
+                SeasonForecast.of(installation, forcing.of(installation), forcing.weather()),
+                scenario,
+                new SeasonBands(forcing, Runs.onAllCores()));
     }
 
     /** Prints the report, and writes its files where a folder was given. */

@@ -61,11 +61,11 @@ public final class Skylines {
             double cos = Math.cos(azimuth);
             double far = horizon.heightDeg(STEP_DEG * step);
             for (int place = 0; place < places.size(); place++) {
-                double highest = far;
+                double steepest = 0;
                 for (Wall wall : walls) {
-                    highest = Math.max(highest, wall.heightDeg(places.get(place), sin, cos));
+                    steepest = Math.max(steepest, wall.slope(places.get(place), sin, cos));
                 }
-                heights[step][place] = highest;
+                heights[step][place] = Math.max(far, Math.toDegrees(Math.atan(steepest)));
             }
             Arrays.sort(heights[step]);
         }

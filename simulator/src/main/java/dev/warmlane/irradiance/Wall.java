@@ -19,14 +19,14 @@ public record Wall(
     private static final double TOUCHING_M = 1e-6;
 
     /**
-     * How high it stands above the level of whoever looks, degrees; 0 where the line of sight passes it by or its top is
+     * How steeply one looks up to its top, m of height for each m of distance; 0 where the line of sight passes it by or its top is
      * lower.
      *
      * @param from where one looks from
      * @param sinAzimuth sine of the direction one looks in, clockwise from north
      * @param cosAzimuth cosine of it
      */
-    double heightDeg(Eye from, double sinAzimuth, double cosAzimuth) {
+    double slope(Eye from, double sinAzimuth, double cosAzimuth) {
         double alongEast = toEastM - fromEastM;
         double alongNorth = toNorthM - fromNorthM;
         double east = fromEastM - from.eastM();
@@ -42,7 +42,7 @@ public record Wall(
             return 0;
         }
         double above = fromTopM + u * (toTopM - fromTopM) - from.upM();
-        return above > 0 ? Math.toDegrees(Math.atan2(above, t)) : 0;
+        return above > 0 ? above / t : 0;
     }
 
     /** A place that looks at the sky, m east, north and up. */

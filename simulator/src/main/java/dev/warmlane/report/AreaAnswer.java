@@ -2,20 +2,16 @@ package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Figure;
 import dev.warmlane.season.PeriodSummary;
-import dev.warmlane.study.AreaBands;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
-import dev.warmlane.study.Runs;
-import dev.warmlane.study.SeasonBand;
-import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.SeasonBands;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,20 +26,16 @@ final class AreaAnswer {
     private final Map<Double, Estimate> added;
     private final boolean held;
 
-    AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, SharedForcing forcing, Subject described) {
+    AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, Subject described) {
         this.study = study;
         this.numbers = described.numbers();
         this.money = worth.map(known -> new AreaMoney(known, described.numbers()));
         this.shown = shown(study);
-        Function<AreaDesign, SeasonBand> bands = design -> worth.flatMap(known -> known.of(design))
-                .map(AreaWorth.Doubted::band)
-                .orElseGet(() -> AreaBands.of(design, forcing, Runs.onAllCores()));
-        this.band = new BandWords(described, bands.apply(shown));
+        SeasonBands bands = described.bands();
+        this.band = new BandWords(described, bands.of(shown.built()));
         this.added = Stream.of(smallest(), shown, largest())
                 .distinct()
-                .collect(Collectors.toMap(
-                        AreaDesign::areaM2,
-                        design -> AreaBands.nextKwhPerM2(design, bands.apply(design), forcing, Runs.onAllCores())));
+                .collect(Collectors.toMap(AreaDesign::areaM2, bands::nextKwhPerM2));
         this.held = Telling.heldByHeater(study.installation());
     }
 

@@ -9,8 +9,7 @@ import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.FlowStudy;
-import dev.warmlane.study.Runs;
-import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.SeasonBands;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
@@ -38,11 +37,11 @@ public final class AreaReport {
         this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
-        SharedForcing forcing = new SharedForcing(described.forecast().weather());
-        this.worth = AreaWorth.of(study, forcing, Runs.onAllCores());
-        this.answer = new AreaAnswer(study, worth, forcing, described);
+        SeasonBands bands = described.bands();
+        this.worth = AreaWorth.of(study, bands);
+        this.answer = new AreaAnswer(study, worth, described);
         this.roof = RoofSection.of(study.installation(), numbers);
-        this.flows = new FlowSection(FlowStudy.of(described.forecast(), forcing, Runs.onAllCores()), numbers);
+        this.flows = new FlowSection(FlowStudy.of(described.forecast(), bands.forcing(), bands.runs()), numbers);
     }
 
     /**

@@ -7,10 +7,8 @@ import dev.warmlane.scenario.Scenario;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.AlternativesBand;
 import dev.warmlane.study.AlternativesStudy;
-import dev.warmlane.study.Runs;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.ShadeStudy;
-import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.YearsStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,11 +35,10 @@ public final class ForecastReport {
         this.subject = subject;
         this.common = new CommonSections(subject);
         this.roof = RoofSection.of(subject.installation(), subject.numbers());
-        SharedForcing forcing = new SharedForcing(subject.forecast().weather());
-        this.band = SeasonBand.of(subject.forecast(), SeasonBand.USUAL, forcing, Runs.onAllCores());
+        this.band = subject.bands().of(subject.installation());
         this.alternatives = AlternativesStudy.of(subject.forecast())
                 .map(study -> new AlternativesSection(
-                        subject, study, AlternativesBand.of(subject.forecast(), band, forcing)));
+                        subject, study, AlternativesBand.of(subject.forecast(), subject.bands())));
         this.shade = ShadeStudy.of(subject.forecast());
         this.water = new WaterSection(subject);
     }

@@ -79,16 +79,6 @@ public final class MountingReport {
      */
     public static Report of(
             MountingStudy study, Optional<TurningPoints> turning, Optional<BreakEvenMap> map, Subject described) {
-        return of(study, new MountingBands(study), turning, map, described);
-    }
-
-    /** The same with doubts that may be known already. */
-    static Report of(
-            MountingStudy study,
-            MountingBands bands,
-            Optional<TurningPoints> turning,
-            Optional<BreakEvenMap> map,
-            Subject described) {
         MountingReport report = new MountingReport(study, turning, map, described);
         return new Report(
                 "mountings",
@@ -96,7 +86,7 @@ public final class MountingReport {
                 report.common.place(),
                 described.settings().letterhead(),
                 described.settings().notation(),
-                report.sections(bands),
+                report.sections(new MountingBands(described.bands())),
                 report.data());
     }
 

@@ -25,14 +25,12 @@ public final class AlternativesBand {
      * Simulates the season that a forecast does not have: without its cover, or with the one offered.
      *
      * @param forecast the season as described
-     * @param described its band
-     * @param forcing of the same weather
+     * @param bands of the same weather
      */
-    public static AlternativesBand of(SeasonForecast forecast, SeasonBand described, SharedForcing forcing) {
+    public static AlternativesBand of(SeasonForecast forecast, SeasonBands bands) {
         Installation built = forecast.installation();
-        Installation other = AlternativesStudy.other(built);
-        SeasonBand band = SeasonBand.of(
-                SensitivityStudy.vary(other, SeasonBand.USUAL, forcing, Runs.onAllCores()), other.fitted());
+        SeasonBand described = bands.of(built);
+        SeasonBand band = bands.of(AlternativesStudy.other(built));
         return new AlternativesBand(
                 built, built.cover().isPresent() ? new PairedBand(band, described) : new PairedBand(described, band));
     }

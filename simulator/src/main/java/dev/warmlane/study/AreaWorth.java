@@ -60,12 +60,11 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
      * Simulates the doubt of a study's areas.
      *
      * @param study the study
-     * @param forcing of the same weather
-     * @param runs how to run
+     * @param bands of the same weather
      * @return nothing where the collectors' price is not known, or no heater is there to save for
      * @throws java.util.concurrent.CancellationException if the runs were cancelled
      */
-    public static Optional<AreaWorth> of(AreaStudy study, SharedForcing forcing, Runs runs) {
+    public static Optional<AreaWorth> of(AreaStudy study, SeasonBands bands) {
         List<AreaDesign> designs = study.designs();
         if (designs.stream().anyMatch(design -> design.worth().isEmpty())) {
             return Optional.empty();
@@ -78,7 +77,7 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
                     || i == best
                     || i == designs.size() - 1
                     || designs.get(i).asDescribed()) {
-                doubted.add(new Doubted(designs.get(i), AreaBands.of(designs.get(i), forcing, runs)));
+                doubted.add(new Doubted(designs.get(i), bands.of(designs.get(i).built())));
             }
         }
         return Optional.of(new AreaWorth(study, doubted));

@@ -1,13 +1,9 @@
 package dev.warmlane.study;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/**
- * How far the seasons of a mounting study are to be trusted, and how far their lead on each other. A season's doubt is
- * simulated when it is first asked for, on all cores; for one thread.
- */
+/** How far the seasons of a mounting study are to be trusted, and how far their lead on each other; for one thread. */
 public final class MountingBands {
 
     /**
@@ -21,12 +17,20 @@ public final class MountingBands {
                     Stream.of(RoofParameters.WIND_RATIO, RoofParameters.ALBEDO, CollectorParameters.INNER_WIND))
             .toList();
 
-    private final SharedForcing forcing;
-    private final List<Known> known = new ArrayList<>();
+    private final SeasonBands bands;
 
-    /** Of the mountings of a study. */
+    /**
+     * Of mountings in one weather.
+     *
+     * @param bands of that weather
+     */
+    public MountingBands(SeasonBands bands) {
+        this.bands = bands;
+    }
+
+    /** Of the mountings of a study, on all cores. */
     public MountingBands(MountingStudy study) {
-        this.forcing = new SharedForcing(study.weather());
+        this(new SeasonBands(new SharedForcing(study.weather()), Runs.onAllCores()));
     }
 
     /**
@@ -51,18 +55,6 @@ public final class MountingBands {
     }
 
     private SeasonBand withMounting(MountingResult result) {
-        return known.stream()
-                .filter(one -> one.result.equals(result))
-                .findFirst()
-                .map(Known::band)
-                .orElseGet(() -> simulated(result));
+        return bands.of(result.forecast().installation(), DOUBTS);
     }
-
-    private SeasonBand simulated(MountingResult result) {
-        SeasonBand band = SeasonBand.of(result.forecast(), DOUBTS, forcing, Runs.onAllCores());
-        known.add(new Known(result, band));
-        return band;
-    }
-
-    private record Known(MountingResult result, SeasonBand band) {}
 }

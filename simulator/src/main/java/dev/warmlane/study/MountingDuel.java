@@ -1,10 +1,6 @@
 package dev.warmlane.study;
 
-import dev.warmlane.collector.CollectorForcing;
-import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.pool.PoolForcing;
-import dev.warmlane.season.ArraySky;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
@@ -27,9 +23,7 @@ public final class MountingDuel {
 
     private final TracedPair names;
     private final Installation template;
-    private final WeatherYear weather;
-    private final PoolForcing pool;
-    private final CollectorSurroundings around;
+    private final SharedForcing forcing;
     private final Mounted flat;
     private final double flatKwhM2;
     private final MountingOption.Racks option;
@@ -42,18 +36,16 @@ public final class MountingDuel {
      * Puts up both.
      *
      * @param template an installation with collectors, all of them taken as one array of the first's kind
-     * @param weather the typical year
+     * @param forcing of the typical year; shared with other studies of it
      * @param flat the one mounting
      * @param racks the other
      * @throws IllegalArgumentException if the rows cannot be spaced as the racks ask
      */
     public MountingDuel(
-            Installation template, WeatherYear weather, MountingOption.Flat flat, MountingOption.Racks racks) {
+            Installation template, SharedForcing forcing, MountingOption.Flat flat, MountingOption.Racks racks) {
         this.names = new TracedPair(flat, racks);
         this.template = template;
-        this.weather = weather;
-        this.pool = PoolForcing.of(template.pool(), template.cover(), template.bathers(), template.makeUp(), weather);
-        this.around = around(template.roof());
+        this.forcing = forcing;
         this.flat = mounted(flat);
         this.flatKwhM2 = this.flat.heatKwhM2();
         this.option = racks;
@@ -111,7 +103,7 @@ public final class MountingDuel {
 
     /** The weather it is in. */
     WeatherYear weather() {
-        return weather;
+        return forcing.weather();
     }
 
     /** Both in another wind along the roof. */
@@ -205,30 +197,18 @@ public final class MountingDuel {
     }
 
     private Pair onRoof(Roof roof) {
-        CollectorSurroundings there = around(roof);
         return new Pair(
-                mounted(flat.built.toBuilder().roof(roof).build(), there),
-                mounted(racks.built.toBuilder().roof(roof).build(), there));
+                mounted(flat.built.toBuilder().roof(roof).build()),
+                mounted(racks.built.toBuilder().roof(roof).build()));
     }
 
     private Mounted mounted(MountingOption one) {
-        RoofFit fit = RoofFit.ofArea(template, weather.site().latitudeDeg(), one, template.collectorAreaM2());
-        return mounted(MountingStudy.mounted(template, one, fit), around);
+        RoofFit fit = RoofFit.ofArea(template, forcing.weather().site().latitudeDeg(), one, template.collectorAreaM2());
+        return mounted(MountingStudy.mounted(template, one, fit));
     }
 
-    private Mounted mounted(Installation built, CollectorSurroundings where) {
-        return new Mounted(
-                built,
-                new SeasonForcing(
-                        pool,
-                        built.arrays().stream()
-                                .map(array -> CollectorForcing.of(
-                                        where, array, ArraySky.of(built, array).skylines()))
-                                .toList()));
-    }
-
-    private CollectorSurroundings around(Roof roof) {
-        return new CollectorSurroundings(weather, roof, template.terrain(), template.collectorPhysics());
+    private Mounted mounted(Installation built) {
+        return new Mounted(built, forcing.once(built));
     }
 
     /** An installation with its forcing. */

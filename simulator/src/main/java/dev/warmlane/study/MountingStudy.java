@@ -39,16 +39,16 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
      */
     public record Compared(MountingOption option, MountingResult sameArea, Optional<MountingResult> sameRoof) {}
 
-    /** Simulates every option twice on all cores; see {@link #of(Installation, WeatherYear, List, Runs)}. */
+    /** Simulates every option twice on all cores; see {@link #of(Installation, SharedForcing, List, Runs)}. */
     public static MountingStudy of(Installation template, WeatherYear weather, List<MountingOption> options) {
-        return of(template, weather, options, Runs.onAllCores());
+        return of(template, new SharedForcing(weather), options, Runs.onAllCores());
     }
 
     /**
      * Simulates every option twice.
      *
      * @param template an installation with collectors
-     * @param weather the typical year
+     * @param forcing of the typical year; shared with other studies of it
      * @param options one or more options with different names
      * @param runs how to run, and who hears of it
      * @throws IllegalArgumentException if there are no collectors or options, two options have one name, or rows cannot
@@ -56,15 +56,14 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
      * @throws java.util.concurrent.CancellationException if the study was cancelled
      */
     public static MountingStudy of(
-            Installation template, WeatherYear weather, List<MountingOption> options, Runs runs) {
+            Installation template, SharedForcing forcing, List<MountingOption> options, Runs runs) {
         check(template, options);
-        double latitude = weather.site().latitudeDeg();
+        double latitude = forcing.weather().site().latitudeDeg();
         List<Run> asked = new ArrayList<>();
         for (MountingOption option : options) {
             asked.add(new Run(option, RoofFit.ofArea(template, latitude, option, template.collectorAreaM2()), true));
             RoofFit.most(template, latitude, option).ifPresent(fit -> asked.add(new Run(option, fit, false)));
         }
-        SharedForcing forcing = new SharedForcing(weather);
         List<MountingResult> results = runs.map(asked, run -> simulate(template, forcing, run));
         List<Compared> compared = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
@@ -76,7 +75,7 @@ public record MountingStudy(Installation template, WeatherYear weather, List<Com
                         fits ? Optional.of(results.get(i + 1)) : Optional.empty()));
             }
         }
-        return new MountingStudy(template, weather, compared);
+        return new MountingStudy(template, forcing.weather(), compared);
     }
 
     /** The results with the same collector area, in the order of the options. */

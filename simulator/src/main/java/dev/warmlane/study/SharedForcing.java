@@ -82,12 +82,31 @@ public final class SharedForcing {
 
     /** The forcing of an installation. */
     public SeasonForcing of(Installation installation) {
+        // prepared with the first area that asks; area has no part in it, save where its layout is shaded
+        return of(
+                installation,
+                (roof, array, sky) ->
+                        held(collectors, collectorKey(roof, array, sky), key -> prepare(roof, array, sky)));
+    }
+
+    /** The same for one who is not likely to be followed by another with the same collectors: they are not held. */
+    SeasonForcing once(Installation installation) {
+        return of(installation, this::prepare);
+    }
+
+    private SeasonForcing of(Installation installation, Collectors prepared) {
         RoofKey roof = roofKey(installation);
         return new SeasonForcing(
-                held(pools, poolKey(installation), this::prepare),
+                held(pools, poolKey(installation), this::preparePool),
                 installation.arrays().stream()
-                        .map(array -> of(roof, array, ArraySky.of(installation, array)))
+                        .map(array -> prepared.of(roof, array, ArraySky.of(installation, array)))
                         .toList());
+    }
+
+    /** Where the forcing of an array comes from. */
+    private interface Collectors {
+
+        CollectorForcing of(RoofKey roof, CollectorArray array, ArraySky sky);
     }
 
     /**
@@ -121,14 +140,10 @@ public final class SharedForcing {
         return kind.computeIfAbsent(key, prepare);
     }
 
-    private CollectorForcing of(RoofKey roof, CollectorArray array, ArraySky sky) {
+    private CollectorForcing prepare(RoofKey roof, CollectorArray array, ArraySky sky) {
         CollectorSurroundings around =
                 held(roofs, roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics));
-        // prepared with the first area that asks; area has no part in it, save where its layout is shaded
-        return held(
-                collectors,
-                collectorKey(roof, array, sky),
-                key -> CollectorForcing.of(around, array, held(skies, sky, ArraySky::skylines)));
+        return CollectorForcing.of(around, array, held(skies, sky, ArraySky::skylines));
     }
 
     private static PoolKey poolKey(Installation installation) {
@@ -143,7 +158,7 @@ public final class SharedForcing {
         return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), array.split(), sky, roof);
     }
 
-    private PoolForcing prepare(PoolKey key) {
+    private PoolForcing preparePool(PoolKey key) {
         return PoolForcing.of(key.pool, key.cover, key.bathers, key.makeUp, weather);
     }
 

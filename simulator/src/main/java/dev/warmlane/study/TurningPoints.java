@@ -43,7 +43,7 @@ public record TurningPoints(String flat, String racks, List<TurningPoint> points
             MountingOption.Flat flat,
             MountingOption.Racks racks,
             Runs runs) {
-        return of(new MountingDuel(template, weather, flat, racks), runs);
+        return of(new MountingDuel(template, new SharedForcing(weather), flat, racks), runs);
     }
 
     /**

@@ -104,7 +104,7 @@ class CredibilityTest {
             sensitivity = SensitivityStudy.of(built, forcing, Runs.onAllCores());
             mountings = MountingStudy.of(
                     built,
-                    described.forecast().weather(),
+                    forcing,
                     List.of(new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL)),
                     Runs.onAllCores());
         }

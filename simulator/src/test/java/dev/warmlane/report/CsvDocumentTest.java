@@ -55,7 +55,7 @@ class CsvDocumentTest {
         var built = forecast.installation();
         MountingStudy mountings = MountingStudy.of(
                 built,
-                forecast.weather(),
+                forcing,
                 MountingOption.usual(built, forecast.weather().site()).subList(0, 2),
                 runs);
         YearsStudy years = YearsStudy.of(

@@ -19,6 +19,7 @@ import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
 import dev.warmlane.study.Runs;
+import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
@@ -65,7 +66,7 @@ class MountingReportTest {
 
     private static MountingStudy study(Installation built) {
         return MountingStudy.of(
-                built, weather, MountingOption.usual(built, weather.site()), new Runs(2, Progress.SILENT));
+                built, new SharedForcing(weather), MountingOption.usual(built, weather.site()), new Runs(2, Progress.SILENT));
     }
 
     private static Subject described(MountingStudy study, UnitSystem units) {

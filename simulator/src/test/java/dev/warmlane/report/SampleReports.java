@@ -106,12 +106,7 @@ public final class SampleReports {
 
     /** The municipal pool under another title. */
     public static Subject titled(String title) {
-        return new Subject(
-                MUNICIPAL.forecast(),
-                MUNICIPAL.summary(),
-                new ReportSettings(title, MUNICIPAL.units()),
-                MUNICIPAL.assumed(),
-                List.of());
+        return MUNICIPAL.in(new ReportSettings(title, MUNICIPAL.units()));
     }
 
     /** The report of a subject that all tests share, so that its season is simulated and its charts are drawn once. */

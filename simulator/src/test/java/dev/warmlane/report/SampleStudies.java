@@ -59,7 +59,6 @@ public final class SampleStudies {
 
     private final Subject described;
     private final Supplier<MountingStudy> mountings;
-    private final Supplier<MountingBands> bands;
     private final Supplier<AreaStudy> areas;
     private final Supplier<ExposureStudy> exposure;
     private final Supplier<SensitivityStudy> sensitivity;
@@ -68,11 +67,10 @@ public final class SampleStudies {
 
     private SampleStudies(Subject described, List<MountingOption> options, AreaRange range) {
         Installation built = described.forecast().installation();
-        SharedForcing forcing = new SharedForcing(described.forecast().weather());
+        SharedForcing forcing = described.bands().forcing();
         this.described = described;
         this.mountings =
-                once(() -> MountingStudy.of(built, described.forecast().weather(), options, Runs.onAllCores()));
-        this.bands = once(() -> new MountingBands(mountings()));
+                once(() -> MountingStudy.of(built, forcing, options, Runs.onAllCores()));
         this.areas = once(() -> AreaStudy.of(built, range, forcing, Runs.onAllCores()));
         this.exposure = once(() -> ExposureStudy.of(built, forcing, Runs.onAllCores()));
         this.sensitivity = once(() -> SensitivityStudy.of(built, forcing, Runs.onAllCores()));
@@ -82,7 +80,6 @@ public final class SampleStudies {
     private SampleStudies(SampleStudies of, Subject described) {
         this.described = described;
         this.mountings = of.mountings;
-        this.bands = of.bands;
         this.areas = of.areas;
         this.exposure = of.exposure;
         this.sensitivity = of.sensitivity;
@@ -106,12 +103,7 @@ public final class SampleStudies {
     public SampleStudies in(ReportSettings settings) {
         return new SampleStudies(
                 this,
-                new Subject(
-                        described.forecast(),
-                        described.summary(),
-                        settings,
-                        described.assumed(),
-                        described.warnings()));
+described.in(settings));
     }
 
     private static SampleStudies usual(Subject described) {
@@ -167,7 +159,7 @@ public final class SampleStudies {
 
     /** How far the mountings are to be trusted. */
     MountingBands bands() {
-        return bands.get();
+        return new MountingBands(described.bands());
     }
 
     /** The areas. */
@@ -193,6 +185,8 @@ public final class SampleStudies {
                     AreaReport.of(areas(), described),
                     SensitivityReport.of(exposure(), sensitivity(), described),
                     makeYearsReport());
+            // the bands stay known; what they stood on would fill the room of all tests together
+            described.bands().forcing().clear();
         }
         return made;
     }
@@ -217,7 +211,7 @@ public final class SampleStudies {
                                 24,
                                 new TurningPoint.Crossings(
                                         List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
-        return MountingReport.of(mountings(), bands(), turning, turning.map(found -> InventedMap.of(true)), described);
+        return MountingReport.of(mountings(), turning, turning.map(found -> InventedMap.of(true)), described);
     }
 
     /** The report of the areas. */

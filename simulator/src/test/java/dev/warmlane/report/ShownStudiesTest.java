@@ -36,9 +36,7 @@ class ShownStudiesTest {
         AreaStudy areas = AreaStudy.of(
                 described.forecast().installation(), described.forecast().weather(), new AreaRange(100, 400, 7));
         show("areas.md", "areas", AreaTables.areas(areas, described.units()));
-        AreaWorth worth = AreaWorth.of(
-                        areas, new SharedForcing(described.forecast().weather()), Runs.onAllCores())
-                .orElseThrow();
+        AreaWorth worth = AreaWorth.of(areas, described.bands()).orElseThrow();
         show("areas.md", "areas, worth", new AreaMoney(worth, described.numbers()).table());
     }
 
@@ -76,7 +74,8 @@ class ShownStudiesTest {
         MountingStudy study = SampleStudies.MUNICIPAL.mountings();
         TracedPair pair = TracedPair.best(study).orElseThrow();
         BreakEvenMap map = BreakEvenMap.of(
-                        new MountingDuel(study.template(), study.weather(), pair.flat(), pair.racks()),
+                        new MountingDuel(
+                                study.template(), new SharedForcing(study.weather()), pair.flat(), pair.racks()),
                         Runs.onAllCores())
                 .orElseThrow();
         DocBlock.check(

@@ -173,12 +173,8 @@ class StudyPagesTest {
     }
 
     private static AreaAnswer answer(SampleStudies studies) {
-        SharedForcing forcing = new SharedForcing(studies.described().forecast().weather());
-        return new AreaAnswer(
-                studies.areas(),
-                AreaWorth.of(studies.areas(), forcing, Runs.onAllCores()),
-                forcing,
-                studies.described());
+        Subject described = studies.described();
+        return new AreaAnswer(studies.areas(), AreaWorth.of(studies.areas(), described.bands()), described);
     }
 
     @Test

@@ -13,11 +13,11 @@ import org.junit.jupiter.api.Test;
 class AlternativesBandTest {
 
     private static final SeasonForecast FORECAST = SampleForecasts.MUNICIPAL;
-    private static final SharedForcing FORCING = new SharedForcing(FORECAST.weather());
-    private static final SeasonBand DESCRIBED = SeasonBand.of(FORECAST, SeasonBand.USUAL, FORCING, Runs.onAllCores());
+    private static final SeasonBands BANDS = SeasonBands.of(FORECAST);
+    private static final SeasonBand DESCRIBED = BANDS.of(FORECAST.installation());
     private static final AlternativesStudy STUDY =
             AlternativesStudy.of(FORECAST).orElseThrow();
-    private static final AlternativesBand BAND = AlternativesBand.of(FORECAST, DESCRIBED, FORCING);
+    private static final AlternativesBand BAND = AlternativesBand.of(FORECAST, BANDS);
 
     @Test
     void likelyIsWhatTheStudySimulated() {

@@ -44,7 +44,7 @@ class BreakEvenMapTest {
     static void draw() {
         weather = Demo.weather("cool-coast");
         template = Demo.pool(1.8).heater(Demo.HEATER).build();
-        duel = new MountingDuel(template, weather, FLAT, RACKS);
+        duel = new MountingDuel(template, new SharedForcing(weather), FLAT, RACKS);
         map = BreakEvenMap.of(duel, new Runs(2, Progress.SILENT)).orElseThrow();
     }
 
@@ -187,7 +187,7 @@ class BreakEvenMapTest {
                 1,
                 new RowSpacing.FixedPitch(2),
                 MountingOption.RoofSide.LONG);
-        MountingDuel same = new MountingDuel(tight, weather, FLAT, laid);
+        MountingDuel same = new MountingDuel(tight, new SharedForcing(weather), FLAT, laid);
         for (double ratio : new double[] {0, 1.5}) {
             for (double water : new double[] {15, 25}) {
                 assertThat(Math.abs(same.held(ratio, water).lead())).isLessThan(1e-3);

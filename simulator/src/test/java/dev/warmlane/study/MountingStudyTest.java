@@ -44,12 +44,12 @@ class MountingStudyTest {
         weather = Demo.weather("cool-coast");
         template = Demo.pool(1.8).build();
         options = MountingOption.usual(template, weather.site());
-        study = MountingStudy.of(template, weather, options, new Runs(2, Progress.SILENT));
+        study = MountingStudy.of(template, new SharedForcing(weather), options, new Runs(2, Progress.SILENT));
     }
 
     @Test
     void sameBitsOnOneThreadAsOnTwo() {
-        MountingStudy one = MountingStudy.of(template, weather, options, new Runs(1, Progress.SILENT));
+        MountingStudy one = MountingStudy.of(template, new SharedForcing(weather), options, new Runs(1, Progress.SILENT));
 
         for (int i = 0; i < options.size(); i++) {
             sameBits(one.sameArea().get(i), study.sameArea().get(i));
@@ -152,7 +152,7 @@ class MountingStudyTest {
         List<Integer> heard = Collections.synchronizedList(new ArrayList<>());
         int[] total = new int[1];
 
-        MountingStudy.of(template, weather, options.subList(0, 2), new Runs(2, (finished, of) -> {
+        MountingStudy.of(template, new SharedForcing(weather), options.subList(0, 2), new Runs(2, (finished, of) -> {
             heard.add(finished);
             total[0] = of;
         }));
@@ -178,7 +178,7 @@ class MountingStudyTest {
         };
 
         assertThatExceptionOfType(CancellationException.class)
-                .isThrownBy(() -> MountingStudy.of(template, weather, options, new Runs(1, cancelling)));
+                .isThrownBy(() -> MountingStudy.of(template, new SharedForcing(weather), options, new Runs(1, cancelling)));
     }
 
     @Test
@@ -186,14 +186,14 @@ class MountingStudyTest {
         Runs runs = new Runs(1, Progress.SILENT);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MountingStudy.of(template.withoutCollectors(), weather, options, runs))
+                .isThrownBy(() -> MountingStudy.of(template.withoutCollectors(), new SharedForcing(weather), options, runs))
                 .withMessageContaining("needs an installation with collectors");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MountingStudy.of(template, weather, List.of(), runs))
+                .isThrownBy(() -> MountingStudy.of(template, new SharedForcing(weather), List.of(), runs))
                 .withMessageContaining("no mounting to compare");
         Flat flat = new Flat("twice", Mounting.FlatOnRoof.USUAL);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MountingStudy.of(template, weather, List.of(flat, flat), runs))
+                .isThrownBy(() -> MountingStudy.of(template, new SharedForcing(weather), List.of(flat, flat), runs))
                 .withMessageContaining("two mountings are called \"twice\"");
     }
 

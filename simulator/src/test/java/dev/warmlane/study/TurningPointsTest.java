@@ -46,7 +46,7 @@ class TurningPointsTest {
     void bothGiveTheSameHeatWhereTheRankingTurns() {
         WeatherYear weather = Demo.weather("cool-coast");
         MountingOption.Racks racks = racks(weather, 30);
-        MountingDuel duel = new MountingDuel(template(weather), weather, flat(), racks);
+        MountingDuel duel = new MountingDuel(template(weather), new SharedForcing(weather), flat(), racks);
 
         TurningPoints found = TurningPoints.of(template(weather), weather, flat(), racks, RUNS);
 
@@ -96,7 +96,7 @@ class TurningPointsTest {
                 Mounting.OpenRack.USUAL_INNER_WIND,
                 new RowSpacing.FixedPitch(1.6),
                 MountingOption.RoofSide.LONG);
-        MountingDuel duel = new MountingDuel(template(weather), weather, flat(), close);
+        MountingDuel duel = new MountingDuel(template(weather), new SharedForcing(weather), flat(), close);
         double lowest = duel.lowest(TurningVariable.RACK_TILT);
 
         assertThat(lowest).isCloseTo(Math.toDegrees(Math.acos(0.8)), within(1e-9));
@@ -108,7 +108,7 @@ class TurningPointsTest {
     void shelterOfInnerRowsAndABetterBoardHelpTheRacksAlone() {
         WeatherYear weather = Demo.weather("cool-coast");
         MountingDuel duel = new MountingDuel(
-                template(weather), weather, flat(), racks(weather, 30).withBack(Mounting.Back.BOARDED));
+                template(weather), new SharedForcing(weather), flat(), racks(weather, 30).withBack(Mounting.Back.BOARDED));
         assertThat(duel.variables()).containsExactly(TurningVariable.values());
         for (TurningVariable variable : List.of(TurningVariable.INNER_WIND, TurningVariable.BOARD_U_VALUE)) {
             MountingDuel.Heats low = duel.at(variable, variable.from());
@@ -127,7 +127,7 @@ class TurningPointsTest {
         MountingOption.Racks racks = racks(weather, 30);
         Installation few =
                 template(weather).toBuilder().arrays(Demo.FLAT.withAreaM2(20)).build();
-        assertThat(new MountingDuel(few, weather, flat(), racks).variables())
+        assertThat(new MountingDuel(few, new SharedForcing(weather), flat(), racks).variables())
                 .doesNotContain(TurningVariable.INNER_WIND);
     }
 
@@ -135,7 +135,7 @@ class TurningPointsTest {
     @ValueSource(strings = {"cool-coast", "warm-inland", "hot-dry", "southern-temperate"})
     void warmWaterIsBetterOffFlatAndColdWaterOnRacks(String site) {
         WeatherYear weather = Demo.weather(site);
-        MountingDuel duel = new MountingDuel(template(weather), weather, flat(), racks(weather, 30));
+        MountingDuel duel = new MountingDuel(template(weather), new SharedForcing(weather), flat(), racks(weather, 30));
         double before = Double.NEGATIVE_INFINITY;
 
         for (double water : new double[] {16, 20, 24, 28, 32}) {
@@ -151,7 +151,7 @@ class TurningPointsTest {
     @ValueSource(strings = {"cool-coast", "warm-inland", "hot-dry", "southern-temperate"})
     void windIsBorneBetterLyingFlat(String site) {
         WeatherYear weather = Demo.weather(site);
-        MountingDuel duel = new MountingDuel(template(weather), weather, flat(), racks(weather, 30));
+        MountingDuel duel = new MountingDuel(template(weather), new SharedForcing(weather), flat(), racks(weather, 30));
         double before = Double.NEGATIVE_INFINITY;
 
         for (double ratio : new double[] {0.25, 0.5, 1, 1.5}) {
