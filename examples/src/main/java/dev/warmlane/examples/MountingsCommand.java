@@ -106,8 +106,7 @@ final class MountingsCommand implements Callable<Integer> {
 
     /** The pair that is named, else the best of either kind that fits. */
     private Optional<MountingDuel> duel(MountingStudy study, SharedForcing forcing) throws IOException {
-        return traced(study)
-                .map(pair -> new MountingDuel(study.template(), forcing, pair.flat(), pair.racks()));
+        return traced(study).map(pair -> new MountingDuel(study.template(), forcing, pair.flat(), pair.racks()));
     }
 
     private Optional<TracedPair> traced(MountingStudy study) throws IOException {

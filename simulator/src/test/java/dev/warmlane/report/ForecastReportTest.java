@@ -22,9 +22,9 @@ import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.season.WorkingRange;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Site;
+import dev.warmlane.study.SeasonBands;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.Notation;
-import dev.warmlane.study.SeasonBands;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.wind.PoolShelter;
 import java.math.BigDecimal;
@@ -208,8 +208,7 @@ class ForecastReportTest {
                 forecast.summary(),
                 settings,
                 ASSUMED,
-                List.of(new Finding(
-                        Path.of("job.toml"), 7, 0, "heater", "set_point", "is above control.limit, 20 °C")),
+                List.of(new Finding(Path.of("job.toml"), 7, 0, "heater", "set_point", "is above control.limit, 20 °C")),
                 SeasonBands.of(forecast)));
 
         for (String text : List.of(TextWriter.full(report), TextWriter.brief(report))) {

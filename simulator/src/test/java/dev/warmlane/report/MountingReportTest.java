@@ -66,7 +66,10 @@ class MountingReportTest {
 
     private static MountingStudy study(Installation built) {
         return MountingStudy.of(
-                built, new SharedForcing(weather), MountingOption.usual(built, weather.site()), new Runs(2, Progress.SILENT));
+                built,
+                new SharedForcing(weather),
+                MountingOption.usual(built, weather.site()),
+                new Runs(2, Progress.SILENT));
     }
 
     private static Subject described(MountingStudy study, UnitSystem units) {

@@ -69,8 +69,7 @@ public final class SampleStudies {
         Installation built = described.forecast().installation();
         SharedForcing forcing = described.bands().forcing();
         this.described = described;
-        this.mountings =
-                once(() -> MountingStudy.of(built, forcing, options, Runs.onAllCores()));
+        this.mountings = once(() -> MountingStudy.of(built, forcing, options, Runs.onAllCores()));
         this.areas = once(() -> AreaStudy.of(built, range, forcing, Runs.onAllCores()));
         this.exposure = once(() -> ExposureStudy.of(built, forcing, Runs.onAllCores()));
         this.sensitivity = once(() -> SensitivityStudy.of(built, forcing, Runs.onAllCores()));
@@ -101,9 +100,7 @@ public final class SampleStudies {
 
     /** The same for a reader who wants it otherwise. */
     public SampleStudies in(ReportSettings settings) {
-        return new SampleStudies(
-                this,
-described.in(settings));
+        return new SampleStudies(this, described.in(settings));
     }
 
     private static SampleStudies usual(Subject described) {

@@ -7,8 +7,6 @@ import dev.warmlane.scenario.Assumption;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.MountingResult;
-import dev.warmlane.study.Runs;
-import dev.warmlane.study.SharedForcing;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.Notation;

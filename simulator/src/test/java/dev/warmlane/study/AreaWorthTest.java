@@ -27,7 +27,8 @@ class AreaWorthTest {
     private static final double CENT = 0.01;
 
     private static final AreaStudy STUDY = study(MUNICIPAL, 52.5, 420, 8);
-    private static final AreaWorth WORTH = AreaWorth.of(STUDY, new SeasonBands(FORCING, ALONE)).orElseThrow();
+    private static final AreaWorth WORTH =
+            AreaWorth.of(STUDY, new SeasonBands(FORCING, ALONE)).orElseThrow();
 
     private static AreaStudy study(Installation built, double fromM2, double toM2, int designs) {
         return AreaStudy.of(built, new AreaRange(fromM2, toM2, designs), FORCING, ALONE);
@@ -130,8 +131,10 @@ class AreaWorthTest {
         Installation unpriced =
                 MUNICIPAL.toBuilder().prices(new Prices("EUR", 0.09, 0.28, 0)).build();
         Installation unheated = MUNICIPAL.toBuilder().heater(null).build();
-        assertThat(AreaWorth.of(study(unpriced, 100, 200, 2), new SeasonBands(FORCING, ALONE))).isEmpty();
-        assertThat(AreaWorth.of(study(unheated, 100, 200, 2), new SeasonBands(FORCING, ALONE))).isEmpty();
+        assertThat(AreaWorth.of(study(unpriced, 100, 200, 2), new SeasonBands(FORCING, ALONE)))
+                .isEmpty();
+        assertThat(AreaWorth.of(study(unheated, 100, 200, 2), new SeasonBands(FORCING, ALONE)))
+                .isEmpty();
     }
 
     @Test
@@ -139,7 +142,8 @@ class AreaWorthTest {
         Installation dear = MUNICIPAL.toBuilder()
                 .offer(new Offer(200_000, 0, 0, Terms.USUAL, CoverOffer.USUAL))
                 .build();
-        AreaWorth worth = AreaWorth.of(study(dear, 100, 200, 2), new SeasonBands(FORCING, ALONE)).orElseThrow();
+        AreaWorth worth = AreaWorth.of(study(dear, 100, 200, 2), new SeasonBands(FORCING, ALONE))
+                .orElseThrow();
         assertThat(worth.best().netPresentValue().likely()).isNegative();
         assertThat(worth.asGoodM2()).isEmpty();
     }

@@ -49,7 +49,8 @@ class MountingStudyTest {
 
     @Test
     void sameBitsOnOneThreadAsOnTwo() {
-        MountingStudy one = MountingStudy.of(template, new SharedForcing(weather), options, new Runs(1, Progress.SILENT));
+        MountingStudy one =
+                MountingStudy.of(template, new SharedForcing(weather), options, new Runs(1, Progress.SILENT));
 
         for (int i = 0; i < options.size(); i++) {
             sameBits(one.sameArea().get(i), study.sameArea().get(i));
@@ -178,7 +179,8 @@ class MountingStudyTest {
         };
 
         assertThatExceptionOfType(CancellationException.class)
-                .isThrownBy(() -> MountingStudy.of(template, new SharedForcing(weather), options, new Runs(1, cancelling)));
+                .isThrownBy(
+                        () -> MountingStudy.of(template, new SharedForcing(weather), options, new Runs(1, cancelling)));
     }
 
     @Test
@@ -186,7 +188,8 @@ class MountingStudyTest {
         Runs runs = new Runs(1, Progress.SILENT);
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> MountingStudy.of(template.withoutCollectors(), new SharedForcing(weather), options, runs))
+                .isThrownBy(
+                        () -> MountingStudy.of(template.withoutCollectors(), new SharedForcing(weather), options, runs))
                 .withMessageContaining("needs an installation with collectors");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> MountingStudy.of(template, new SharedForcing(weather), List.of(), runs))

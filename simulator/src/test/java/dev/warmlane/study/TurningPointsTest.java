@@ -108,7 +108,10 @@ class TurningPointsTest {
     void shelterOfInnerRowsAndABetterBoardHelpTheRacksAlone() {
         WeatherYear weather = Demo.weather("cool-coast");
         MountingDuel duel = new MountingDuel(
-                template(weather), new SharedForcing(weather), flat(), racks(weather, 30).withBack(Mounting.Back.BOARDED));
+                template(weather),
+                new SharedForcing(weather),
+                flat(),
+                racks(weather, 30).withBack(Mounting.Back.BOARDED));
         assertThat(duel.variables()).containsExactly(TurningVariable.values());
         for (TurningVariable variable : List.of(TurningVariable.INNER_WIND, TurningVariable.BOARD_U_VALUE)) {
             MountingDuel.Heats low = duel.at(variable, variable.from());
