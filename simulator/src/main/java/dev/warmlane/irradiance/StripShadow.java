@@ -16,6 +16,7 @@ final class StripShadow {
     private final double riseM;
     private final double clearanceM;
     private final double[] boundsM;
+    private final double[] perM;
     private final double periodM;
     private final boolean repeating;
 
@@ -30,6 +31,9 @@ final class StripShadow {
         this.riseM = rows.riseM();
         this.clearanceM = rows.clearanceM();
         this.boundsM = boundsM.clone();
+        this.perM = IntStream.range(0, boundsM.length - 1)
+                .mapToDouble(i -> 1 / stripM(i))
+                .toArray();
         this.periodM = boundsM[boundsM.length - 1] - boundsM[0];
         this.repeating = repeating;
     }
@@ -71,8 +75,7 @@ final class StripShadow {
         double toM = to - toPeriod * periodM;
         double periods = toPeriod - fromPeriod;
         for (int i = 0; i < strips(); i++) {
-            double width = stripM(i);
-            share[i] = periods + clamp((toM - boundsM[i]) / width) - clamp((fromM - boundsM[i]) / width);
+            share[i] = periods + clamp((toM - boundsM[i]) * perM[i]) - clamp((fromM - boundsM[i]) * perM[i]);
         }
     }
 

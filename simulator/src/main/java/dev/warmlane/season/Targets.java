@@ -25,7 +25,7 @@ final class Targets {
             double limitC = own.limitC(weather.hourOfYear(hour), usualLimit.limitC());
             limits[hour] = limitC == usualLimit.limitC()
                     ? usualLimit
-                    : new SolarLimit(checked(most, weather.label(hour), limitC));
+                    : new SolarLimit(checked(most, weather, hour, limitC));
         }
         this.heaters = heater.map(built -> heaters(built, own, poolAreaM2, weather))
                 .orElseGet(() -> new Thermostat[] {Thermostat.OFF});
@@ -49,7 +49,7 @@ final class Targets {
                 heaters[hour] = usual;
             } else {
                 heaters[hour] = Thermostat.of(
-                        checked(Heater.SET_POINT, weather.label(hour), setPointC), capacityKw, poolAreaM2);
+                        checked(Heater.SET_POINT, weather, hour, setPointC), capacityKw, poolAreaM2);
             }
         }
         return heaters;
@@ -65,9 +65,10 @@ final class Targets {
         return heaters[heaters.length == 1 ? 0 : hour];
     }
 
-    private static double checked(Range range, String hour, double valueC) {
+    private static double checked(Range range, HourlyWeather weather, int hour, double valueC) {
         return range.holds(valueC)
                 ? valueC
-                : range.named(range.what() + " of the controller at " + hour).check(valueC);
+                : range.named(range.what() + " of the controller at " + weather.label(hour))
+                        .check(valueC);
     }
 }

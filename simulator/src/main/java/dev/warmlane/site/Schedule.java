@@ -27,14 +27,23 @@ public final class Schedule {
         this.otherwise = otherwise;
         this.rules = List.copyOf(rules);
         this.share = new double[HourOfYear.HOURS];
-        for (int hour = 0; hour < share.length; hour++) {
-            share[hour] = otherwise;
-            for (Rule rule : rules) {
-                if (rule.fits(HourOfYear.monthOf(hour), HourOfYear.hourOfDay(hour))) {
-                    share[hour] = rule.share;
-                }
+        double[][] days = new double[12][24];
+        for (int month = 1; month <= 12; month++) {
+            for (int hour = 0; hour < 24; hour++) {
+                days[month - 1][hour] = inMonth(month, hour);
             }
         }
+        Arrays.setAll(share, hour -> days[HourOfYear.monthOf(hour) - 1][HourOfYear.hourOfDay(hour)]);
+    }
+
+    private double inMonth(int month, int hourOfDay) {
+        double found = otherwise;
+        for (Rule rule : rules) {
+            if (rule.fits(month, hourOfDay)) {
+                found = rule.share;
+            }
+        }
+        return found;
     }
 
     /** The same share, 0 to 1, in every hour. */
