@@ -23,9 +23,8 @@ final class Targets {
         this.limits = new SolarLimit[different];
         for (int hour = 0; hour < different; hour++) {
             double limitC = own.limitC(weather.hourOfYear(hour), usualLimit.limitC());
-            limits[hour] = limitC == usualLimit.limitC()
-                    ? usualLimit
-                    : new SolarLimit(checked(most, weather, hour, limitC));
+            limits[hour] =
+                    limitC == usualLimit.limitC() ? usualLimit : new SolarLimit(checked(most, weather, hour, limitC));
         }
         this.heaters = heater.map(built -> heaters(built, own, poolAreaM2, weather))
                 .orElseGet(() -> new Thermostat[] {Thermostat.OFF});
@@ -48,8 +47,8 @@ final class Targets {
             } else if (setPointC == heater.setPointC() && capacityKw == heater.capacityKw()) {
                 heaters[hour] = usual;
             } else {
-                heaters[hour] = Thermostat.of(
-                        checked(Heater.SET_POINT, weather, hour, setPointC), capacityKw, poolAreaM2);
+                heaters[hour] =
+                        Thermostat.of(checked(Heater.SET_POINT, weather, hour, setPointC), capacityKw, poolAreaM2);
             }
         }
         return heaters;
