@@ -1,6 +1,5 @@
 package dev.warmlane.collector;
 
-import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.physics.Water;
 import dev.warmlane.site.Roof;
@@ -9,7 +8,7 @@ import dev.warmlane.weather.HourlyWeather;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * A collector of some model and flow, mounted some way on a roof in its weather, per m² and for every hour: its heat
@@ -57,21 +56,35 @@ public final class CollectorForcing {
      * @param skylines what it sees of the sky, the roof's horizon counted in
      */
     public static CollectorForcing of(CollectorSurroundings around, CollectorArray array, Skylines skylines) {
+        return CollectorPlaces.of(around, array, skylines).of(array);
+    }
+
+    /** Puts the places of an array together, each by its share. */
+    static CollectorForcing of(
+            CollectorSurroundings around, CollectorArray array, List<CollectorPlaces.Place> places) {
         int hours = around.weather().hours();
-        double[] irradiance = new double[hours];
-        HeatCurves curves = new HeatCurves(hours);
+        boolean one = places.size() == 1;
+        boolean even = array.split().parts().isEmpty();
+        // what one place has already is not kept twice
+        double[] irradiance = one ? places.get(0).exposure().irradiance : new double[hours];
+        HeatCurves curves = one && even ? places.get(0).curves() : new HeatCurves(hours);
         int outside = 0;
-        List<Part> parts = parts(around, array, skylines);
-        for (Part part : parts) {
-            HourlyHeat heat = heat(around, array, part.exposure);
-            outside = Math.max(outside, heat.hoursOutside());
-            for (int hour = 0; hour < hours; hour++) {
-                irradiance[hour] += part.weight * part.exposure.irradiance[hour];
-                curves.add(hour, part.weight, heat);
+        List<Double> shares = CollectorPlaces.shares(array.mounting());
+        List<Part> parts = new ArrayList<>();
+        for (int i = 0; i < places.size(); i++) {
+            CollectorPlaces.Place place = places.get(i);
+            double share = shares.get(i);
+            for (int hour = 0; hour < hours && !one; hour++) {
+                irradiance[hour] += share * place.exposure().irradiance[hour];
             }
+            if (curves != place.curves()) {
+                curves.add(share, place.curves());
+            }
+            outside = Math.max(outside, place.hoursOutside());
+            parts.add(new Part(share, place.exposure()));
         }
         boolean filmOfFace = around.physics().film().match(physical -> false, fit -> false, face -> true);
-        if (!array.split().parts().isEmpty()) {
+        if (!even) {
             curves.divide(array.split(), array.flowKgSM2() * Water.specificHeatJKgK(25));
         }
         if (array.model().curve().isPresent() || filmOfFace) {
@@ -143,47 +156,13 @@ public final class CollectorForcing {
     /** A share of an array that sees the same things. */
     record Part(double weight, Exposure exposure) {}
 
-    /** The parts of an array: one, or for racks in rows the first row and the rest, for tents of both sides. */
+    /** The parts of an array under the roof's horizon. */
     static List<Part> parts(CollectorSurroundings around, CollectorArray array) {
-        return parts(around, array, Skylines.of(around.roof().horizon()));
-    }
-
-    private static List<Part> parts(CollectorSurroundings around, CollectorArray array, Skylines skylines) {
-        double roughness = array.model()
-                .match(
-                        Absorber::roughnessFactor,
-                        certificate -> CertificateBalance.ROUGHNESS,
-                        curve -> CertificateBalance.ROUGHNESS);
-        Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skylines);
-        Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
-        return array.mounting()
-                .match(
-                        flat -> List.of(new Part(1, exposures.flat(flat))),
-                        racks -> sides(racks, exposures, collector),
-                        pitched -> List.of(new Part(1, exposures.pitched(pitched))));
-    }
-
-    private static List<Part> sides(
-            Mounting.OpenRack racks, Exposures exposures, Function<Exposure, HourlyHeat> collector) {
-        List<Mounting.OpenRack> sides = racks.layout().tents() ? List.of(racks, racks.fromOtherSide()) : List.of(racks);
-        double single = 1.0 / (sides.size() * racks.rows());
-        List<Part> parts = new ArrayList<>();
-        for (Mounting.OpenRack side : sides) {
-            parts.add(new Part(single, exposures.rack(side, RowPlace.FIRST, collector)));
-            if (racks.rows() > 1) {
-                parts.add(new Part(1.0 / sides.size() - single, exposures.rack(side, RowPlace.INTERIOR, collector)));
-            }
-        }
-        return parts;
-    }
-
-    static HourlyHeat heat(CollectorSurroundings around, CollectorArray array, Exposure exposure) {
-        double flow = array.flowKgSM2();
-        return array.model()
-                .match(
-                        absorber -> new PlateBalance(exposure, absorber, around.air(), flow),
-                        certificate -> new CertificateBalance(exposure, certificate, around.air(), flow),
-                        curve -> new MeasuredBalance(
-                                curve, exposure, around.air(), around.windMs(exposure.aboveRoofM, exposure.windShare)));
+        List<Exposure> exposures = CollectorPlaces.exposures(
+                around, array, Skylines.of(around.roof().horizon()));
+        List<Double> shares = CollectorPlaces.shares(array.mounting());
+        return IntStream.range(0, exposures.size())
+                .mapToObj(i -> new Part(shares.get(i), exposures.get(i)))
+                .toList();
     }
 }

@@ -51,6 +51,15 @@ public final class HeatCurves {
     private final double[] highestPlateC;
     private final double[] lowestPlateC;
 
+    /** The curves of a collector. */
+    static HeatCurves of(int hours, HourlyHeat collector) {
+        HeatCurves curves = new HeatCurves(hours);
+        for (int hour = 0; hour < hours; hour++) {
+            curves.solve(hour, collector);
+        }
+        return curves;
+    }
+
     /** To be filled for so many hours. */
     HeatCurves(int hours) {
         this.heats = new double[hours * ROW];
@@ -61,12 +70,24 @@ public final class HeatCurves {
         Arrays.fill(lowestPlateC, Double.POSITIVE_INFINITY);
     }
 
-    /** Adds a share of a collector to an hour's curve. */
-    void add(int hour, double share, HourlyHeat collector) {
+    /** Adds a share of an array. */
+    void add(double share, HeatCurves other) {
+        for (int i = 0; i < heats.length; i++) {
+            heats[i] += share * other.heats[i];
+        }
+        for (int hour = 0; hour < stagnationC.length; hour++) {
+            stagnationC[hour] += share * other.stagnationC[hour];
+            highestPlateC[hour] = Math.max(highestPlateC[hour], other.highestPlateC[hour]);
+            lowestPlateC[hour] = Math.min(lowestPlateC[hour], other.lowestPlateC[hour]);
+        }
+    }
+
+    /** Draws an hour's curve through what a collector gives. */
+    void solve(int hour, HourlyHeat collector) {
         double dryC = collector.stagnationC(hour);
-        stagnationC[hour] += share * dryC;
-        highestPlateC[hour] = Math.max(highestPlateC[hour], dryC);
-        lowestPlateC[hour] = Math.min(lowestPlateC[hour], dryC);
+        stagnationC[hour] = dryC;
+        highestPlateC[hour] = dryC;
+        lowestPlateC[hour] = dryC;
         int at = hour * ROW + 1;
         double last = 0;
         double step = 0;
@@ -77,7 +98,7 @@ public final class HeatCurves {
             step = heat - last;
             last = heat;
             cooling += heat < 0 ? 1 : 0;
-            heats[at + node] += share * heat;
+            heats[at + node] = heat;
         }
         heats[at - 1] = 2 * heats[at] - heats[at + 1];
         heats[at + NODES] = 2 * heats[at + NODES - 1] - heats[at + NODES - 2];

@@ -4,6 +4,7 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.CollectorModel;
 import dev.warmlane.collector.CollectorPhysics;
+import dev.warmlane.collector.CollectorPlaces;
 import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.FlowSplit;
 import dev.warmlane.collector.Mounting;
@@ -29,20 +30,22 @@ import java.util.function.Function;
  * Forcing for many installations in one weather, each part prepared once and shared by all that have it in common. Safe
  * for many threads; what it hands out does not depend on who asked first, nor on what is held. Lives as long as a study.
  *
- * <p>A collector's forcing takes 1.8 MB flat or on a pitched roof, 2.1 MB as one rack and 3.1 MB as racks in rows, a pool's
- * 0.8 MB, a roof's 0.3 MB (measured, Java 17). Once it holds as many of one of them as it may, it lets go of those and begins anew;
+ * <p>A collector's forcing takes 1.8 MB flat or on a pitched roof, 2.1 MB as one rack and 5.2 MB as racks in rows, of which
+ * other numbers of the same rows and other divisions of the flow share all but 1 MB; a pool's takes 0.8 MB, a roof's 0.3 MB
+ * (measured, Java 17; rows by counting). Once it holds as many of one of them as it may, it lets go of those and begins anew;
  * what was handed out stays good.
  */
 public final class SharedForcing {
 
     /** The most collectors that are held unless it is said: some 300 MB; own choice. */
-    public static final int USUAL_MOST = 100;
+    public static final int USUAL_MOST = 60;
 
     private final WeatherYear weather;
     private final int most;
     private final Map<PoolKey, PoolForcing> pools = new ConcurrentHashMap<>();
     private final Map<RoofKey, CollectorSurroundings> roofs = new ConcurrentHashMap<>();
     private final Map<ArraySky, Skylines> skies = new ConcurrentHashMap<>();
+    private final Map<PlacesKey, CollectorPlaces> places = new ConcurrentHashMap<>();
     private final Map<CollectorKey, CollectorForcing> collectors = new ConcurrentHashMap<>();
 
     /** Starts with nothing prepared, and holds up to {@link #USUAL_MOST}. */
@@ -72,6 +75,7 @@ public final class SharedForcing {
         pools.clear();
         roofs.clear();
         skies.clear();
+        places.clear();
         collectors.clear();
     }
 
@@ -85,13 +89,16 @@ public final class SharedForcing {
         // prepared with the first area that asks; area has no part in it, save where its layout is shaded
         return of(
                 installation,
-                (roof, array, sky) ->
-                        held(collectors, collectorKey(roof, array, sky), key -> prepare(roof, array, sky)));
+                (roof, array, sky) -> held(
+                        collectors,
+                        collectorKey(roof, array, sky),
+                        key -> held(places, placesKey(roof, array, sky), same -> prepare(roof, array, sky))
+                                .of(array)));
     }
 
     /** The same for one who is not likely to be followed by another with the same collectors: they are not held. */
     SeasonForcing once(Installation installation) {
-        return of(installation, this::prepare);
+        return of(installation, (roof, array, sky) -> prepare(roof, array, sky).of(array));
     }
 
     private SeasonForcing of(Installation installation, Collectors prepared) {
@@ -140,10 +147,10 @@ public final class SharedForcing {
         return kind.computeIfAbsent(key, prepare);
     }
 
-    private CollectorForcing prepare(RoofKey roof, CollectorArray array, ArraySky sky) {
+    private CollectorPlaces prepare(RoofKey roof, CollectorArray array, ArraySky sky) {
         CollectorSurroundings around =
                 held(roofs, roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics));
-        return CollectorForcing.of(around, array, held(skies, sky, ArraySky::skylines));
+        return CollectorPlaces.of(around, array, held(skies, sky, ArraySky::skylines));
     }
 
     private static PoolKey poolKey(Installation installation) {
@@ -156,6 +163,10 @@ public final class SharedForcing {
 
     private static CollectorKey collectorKey(RoofKey roof, CollectorArray array, ArraySky sky) {
         return new CollectorKey(array.mounting(), array.model(), array.flowKgSM2(), array.split(), sky, roof);
+    }
+
+    private static PlacesKey placesKey(RoofKey roof, CollectorArray array, ArraySky sky) {
+        return new PlacesKey(CollectorPlaces.alike(array.mounting()), array.model(), array.flowKgSM2(), sky, roof);
     }
 
     private PoolForcing preparePool(PoolKey key) {
@@ -174,6 +185,9 @@ public final class SharedForcing {
     private record PoolKey(Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp) {}
 
     private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics) {}
+
+    private record PlacesKey(
+            Mounting mounting, CollectorModel model, double flowKgSM2, ArraySky sky, RoofKey roof) {}
 
     private record CollectorKey(
             Mounting mounting, CollectorModel model, double flowKgSM2, FlowSplit split, ArraySky sky, RoofKey roof) {}

@@ -145,7 +145,7 @@ class CertificateBalanceTest {
 
     private static HourlyHeat heat(
             CollectorSurroundings around, Mounting mounting, CertificateCurve curve, Exposure exposure) {
-        return CollectorForcing.heat(around, array(mounting, curve), exposure);
+        return CollectorPlaces.heat(around, array(mounting, curve), exposure);
     }
 
     private static CollectorArray array(Mounting mounting, CertificateCurve curve) {

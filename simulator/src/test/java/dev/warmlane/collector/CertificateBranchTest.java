@@ -83,7 +83,7 @@ class CertificateBranchTest {
         double capacityFlow = flow * Water.specificHeatJKgK(25);
         String what = curve + " " + flow;
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 5) {
-            curves.add(hour, 1, balance);
+            curves.solve(hour, balance);
             double airC = around.air().temperatureC[hour];
             assertThat(balance.stagnationC(hour)).as(what).isBetween(airC - 40, airC + 120);
             double dry = balance.dryWhileRunningC(hour);

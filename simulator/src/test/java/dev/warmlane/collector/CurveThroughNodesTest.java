@@ -26,6 +26,12 @@ class CurveThroughNodesTest {
     private final HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
 
     /** A collector with a heat over inlet temperature and a dry plate, that counts how often it is solved. */
+    private void add(int hour, double share, HourlyHeat collector) {
+        HeatCurves one = new HeatCurves(HourOfYear.HOURS);
+        one.solve(hour, collector);
+        curves.add(share, one);
+    }
+
     private static final class Known implements HourlyHeat {
         private final DoubleUnaryOperator heat;
         private final double dryC;
@@ -51,7 +57,7 @@ class CurveThroughNodesTest {
     @ParameterizedTest
     @ValueSource(doubles = {-20, 0, 2.5, 5, 17.3, 40, 42.5, 45, 70})
     void aStraightCollectorStaysStraightWhereverItIsAsked(double inletC) {
-        curves.add(HOUR, 1, new Known(50, t -> 600 - 12 * t));
+        curves.solve(HOUR, new Known(50, t -> 600 - 12 * t));
         assertThat(curves.heatWm2(HOUR, inletC)).isCloseTo(600 - 12 * inletC, within(ROUNDING));
         assertThat(curves.slopeWm2K(HOUR, inletC)).isCloseTo(-12, within(ROUNDING));
         assertThat(curves.inletC(HOUR, 600 - 12 * inletC, 20)).isCloseTo(inletC, within(ROUNDING));
@@ -60,7 +66,7 @@ class CurveThroughNodesTest {
     @ParameterizedTest
     @ValueSource(doubles = {5, 7.1, 22.3, 33, 39.9})
     void aBentCollectorIsFollowedWithItsSlope(double inletC) {
-        curves.add(HOUR, 1, new Known(50, CurveThroughNodesTest::bent));
+        curves.solve(HOUR, new Known(50, CurveThroughNodesTest::bent));
         assertThat(curves.heatWm2(HOUR, inletC)).isCloseTo(bent(inletC), within(ROUNDING));
         assertThat(curves.slopeWm2K(HOUR, inletC)).isCloseTo(-8 - 0.1 * inletC, within(ROUNDING));
         assertThat(curves.inletC(HOUR, bent(inletC), 40)).isCloseTo(inletC, within(1e-8));
@@ -71,7 +77,7 @@ class CurveThroughNodesTest {
     @ParameterizedTest
     @ValueSource(doubles = {3, 12.5, 23, 31.7, 41})
     void slopeIsThatOfTheCurve(double inletC) {
-        curves.add(HOUR, 1, new Known(50, t -> 600 - 9 * t - 30 * Math.sin(t / 4)));
+        curves.solve(HOUR, new Known(50, t -> 600 - 9 * t - 30 * Math.sin(t / 4)));
         double fall = curves.heatWm2(HOUR, inletC + 1e-4) - curves.heatWm2(HOUR, inletC - 1e-4);
         assertThat(curves.slopeWm2K(HOUR, inletC)).isCloseTo(fall / 2e-4, within(1e-4));
     }
@@ -79,7 +85,7 @@ class CurveThroughNodesTest {
     /** Below 0 and above 45 degC with the slope of the end. */
     @Test
     void goesOnStraightOutside() {
-        curves.add(HOUR, 1, new Known(50, CurveThroughNodesTest::bent));
+        curves.solve(HOUR, new Known(50, CurveThroughNodesTest::bent));
         double cold = curves.slopeWm2K(HOUR, 0);
         double warm = curves.slopeWm2K(HOUR, 45);
         assertThat(curves.heatWm2(HOUR, -3)).isCloseTo(bent(0) - 3 * cold, within(ROUNDING));
@@ -91,16 +97,16 @@ class CurveThroughNodesTest {
     /** A quarter of a row in front and three of rows behind. */
     @Test
     void sharesAddUpAndTheHottestAndColdestRowAreKept() {
-        curves.add(HOUR, 0.25, new Known(40, t -> 600 - 12 * t));
-        curves.add(HOUR, 0.75, new Known(60, t -> 500 - 10 * t));
+        add(HOUR, 0.25, new Known(40, t -> 600 - 12 * t));
+        add(HOUR, 0.75, new Known(60, t -> 500 - 10 * t));
         assertThat(curves.heatWm2(HOUR, 21)).isCloseTo(0.25 * 348 + 0.75 * 290, within(ROUNDING));
         assertThat(curves.stagnationC(HOUR)).isEqualTo(55);
         assertThat(curves.highestPlateC(HOUR)).isEqualTo(60);
         assertThat(curves.lowestPlateC(HOUR)).isEqualTo(40);
         assertThat(curves.heatWm2(HOUR + 1, 21)).isZero();
         // a frosty hour: nothing that an hour begins with may be warmer or colder than its rows
-        curves.add(HOUR + 1, 0.5, new Known(-5, t -> -10 * t));
-        curves.add(HOUR + 1, 0.5, new Known(-9, t -> -10 * t));
+        add(HOUR + 1, 0.5, new Known(-5, t -> -10 * t));
+        add(HOUR + 1, 0.5, new Known(-9, t -> -10 * t));
         assertThat(curves.highestPlateC(HOUR + 1)).isEqualTo(-5);
         assertThat(curves.lowestPlateC(HOUR + 1)).isEqualTo(-9);
         assertThat(curves.stagnationC(HOUR + 1)).isEqualTo(-7);
@@ -113,7 +119,7 @@ class CurveThroughNodesTest {
         assertThat(solved(t -> 100 - 5 * t)).as("none at 20").isEqualTo(7);
         assertThat(solved(t -> -10 - 5 * t)).as("two for a slope").isEqualTo(2);
         assertThat(solved(t -> 600 - 12 * t)).as("all").isEqualTo(10);
-        curves.add(HOUR, 1, new Known(50, t -> 200 - 0.5 * t * t));
+        curves.solve(HOUR, new Known(50, t -> 200 - 0.5 * t * t));
         // solved to 25 and 30 degC, where 112.5 and 250 are lost: 137.5 more every 5 K
         assertThat(curves.heatWm2(HOUR, 40)).isCloseTo(-250 - 2 * 137.5, within(ROUNDING));
     }
@@ -121,7 +127,7 @@ class CurveThroughNodesTest {
     private static int solved(DoubleUnaryOperator heat) {
         Known collector = new Known(30, heat);
         HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
-        curves.add(HOUR, 1, collector);
+        curves.solve(HOUR, collector);
         assertThat(curves.heatWm2(HOUR, 43)).isCloseTo(heat.applyAsDouble(43), within(ROUNDING));
         return collector.solved;
     }
@@ -161,7 +167,7 @@ class CurveThroughNodesTest {
 
     private static void check(DoubleUnaryOperator heat) {
         HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
-        curves.add(HOUR, 1, new Known(50, heat));
+        curves.solve(HOUR, new Known(50, heat));
         curves.checkFalls(HOUR, WEATHER);
     }
 

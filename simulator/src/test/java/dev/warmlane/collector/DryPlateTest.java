@@ -101,7 +101,7 @@ class DryPlateTest {
                 .curve(incidence, new CertificateCurve.TestStand(true, 2, 1, 5));
         CollectorArray array = new CollectorArray("rows", 100, new Mounting.OpenRack(30, 180, 2, 4, 4, 0.3), curve);
         for (CollectorForcing.Part part : CollectorForcing.parts(around, array)) {
-            CertificateBalance balance = (CertificateBalance) CollectorForcing.heat(around, array, part.exposure());
+            CertificateBalance balance = (CertificateBalance) CollectorPlaces.heat(around, array, part.exposure());
             double most = 0;
             for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
                 double standing = balance.stagnationC(hour) - 30;
@@ -125,7 +125,7 @@ class DryPlateTest {
                 new CollectorArray("rows", 100, new Mounting.OpenRack(30, 180, 2, 4, 4, 0.3), Absorber.USUAL_MAT);
         HeatCurves curves = CollectorForcing.of(around, array).curves();
         List<HourlyHeat> rows = CollectorForcing.parts(around, array).stream()
-                .map(part -> CollectorForcing.heat(around, array, part.exposure()))
+                .map(part -> CollectorPlaces.heat(around, array, part.exposure()))
                 .toList();
         for (int hour = 0; hour < HourOfYear.HOURS; hour += 13) {
             double first = rows.get(0).stagnationC(hour);

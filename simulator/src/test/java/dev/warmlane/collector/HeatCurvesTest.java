@@ -35,10 +35,10 @@ class HeatCurvesTest {
                 Terrain.SUBURBAN);
         CollectorArray array = new CollectorArray("array", 100, mounting(mounting), Absorber.USUAL_MAT);
         Exposure exposure = CollectorForcing.parts(around, array).get(0).exposure();
-        HourlyHeat direct = CollectorForcing.heat(around, array, exposure);
+        HourlyHeat direct = CollectorPlaces.heat(around, array, exposure);
         HeatCurves curves = new HeatCurves(HourOfYear.HOURS);
         for (int hour = 0; hour < HourOfYear.HOURS; hour++) {
-            curves.add(hour, 1, direct);
+            curves.solve(hour, direct);
         }
         for (double inlet = 10; inlet <= 40; inlet += 3) {
             double fromCurves = 0;

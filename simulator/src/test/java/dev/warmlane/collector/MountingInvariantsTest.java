@@ -181,7 +181,7 @@ class MountingInvariantsTest {
 
     private static HourlyHeat heat(CollectorSurroundings around, Mounting mounting) {
         CollectorArray array = array(mounting);
-        return CollectorForcing.heat(
+        return CollectorPlaces.heat(
                 around, array, CollectorForcing.parts(around, array).get(0).exposure());
     }
 
