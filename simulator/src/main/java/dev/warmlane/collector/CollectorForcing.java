@@ -60,8 +60,7 @@ public final class CollectorForcing {
     }
 
     /** Puts the places of an array together, each by its share. */
-    static CollectorForcing of(
-            CollectorSurroundings around, CollectorArray array, List<CollectorPlaces.Place> places) {
+    static CollectorForcing of(CollectorSurroundings around, CollectorArray array, List<CollectorPlaces.Place> places) {
         int hours = around.weather().hours();
         boolean one = places.size() == 1;
         boolean even = array.split().parts().isEmpty();

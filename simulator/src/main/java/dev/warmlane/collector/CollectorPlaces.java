@@ -87,8 +87,8 @@ public final class CollectorPlaces {
                 .match(
                         flat -> List.of(exposures.flat(flat)),
                         racks -> sides(racks).stream()
-                                .flatMap(side -> placesOfRow(side).stream()
-                                        .map(place -> exposures.rack(side, place, collector)))
+                                .flatMap(side ->
+                                        placesOfRow(side).stream().map(place -> exposures.rack(side, place, collector)))
                                 .toList(),
                         pitched -> List.of(exposures.pitched(pitched)));
     }
@@ -141,8 +141,7 @@ public final class CollectorPlaces {
 
         private static Place of(CollectorSurroundings around, CollectorArray array, Exposure exposure) {
             HourlyHeat heat = heat(around, array, exposure);
-            return new Place(
-                    exposure, HeatCurves.of(around.weather().hours(), heat), heat.hoursOutside());
+            return new Place(exposure, HeatCurves.of(around.weather().hours(), heat), heat.hoursOutside());
         }
     }
 }

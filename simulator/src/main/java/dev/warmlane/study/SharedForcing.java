@@ -89,11 +89,9 @@ public final class SharedForcing {
         // prepared with the first area that asks; area has no part in it, save where its layout is shaded
         return of(
                 installation,
-                (roof, array, sky) -> held(
-                        collectors,
-                        collectorKey(roof, array, sky),
-                        key -> held(places, placesKey(roof, array, sky), same -> prepare(roof, array, sky))
-                                .of(array)));
+                (roof, array, sky) -> held(collectors, collectorKey(roof, array, sky), key -> held(
+                                places, placesKey(roof, array, sky), same -> prepare(roof, array, sky))
+                        .of(array)));
     }
 
     /** The same for one who is not likely to be followed by another with the same collectors: they are not held. */
@@ -186,8 +184,7 @@ public final class SharedForcing {
 
     private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics) {}
 
-    private record PlacesKey(
-            Mounting mounting, CollectorModel model, double flowKgSM2, ArraySky sky, RoofKey roof) {}
+    private record PlacesKey(Mounting mounting, CollectorModel model, double flowKgSM2, ArraySky sky, RoofKey roof) {}
 
     private record CollectorKey(
             Mounting mounting, CollectorModel model, double flowKgSM2, FlowSplit split, ArraySky sky, RoofKey roof) {}
