@@ -22,7 +22,6 @@ import dev.warmlane.units.Notation;
 import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,7 +29,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,8 +64,6 @@ class StudyChartsTest {
     @MethodSource("studies")
     void everyStudyCanBeDrawn(String name, SampleStudies studies) throws Exception {
         for (Chart chart : charts(studies)) {
-            BufferedImage image = ImageIO.read(new ByteArrayInputStream(chart.png()));
-            assertThat(image.getHeight()).as(chart.name()).isEqualTo((int) (2.5 * chart.height()));
             DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
                     .parse(new InputSource(new StringReader(chart.svg())));
