@@ -52,7 +52,12 @@ final class PoolAtLog {
 
     /** The same for any installation, start and end. */
     RecordLedger run(Installation built, RecordState start, LocalDateTime end) {
-        PoolForcing pool = prepared.pool().with(built.pool(), built.makeUp());
+        PoolForcing pool = prepared.pool()
+                .with(
+                        built.pool(),
+                        built.makeUp(),
+                        weather.hourAt(start.time()),
+                        weather.hourAt(end.minusHours(1)) + 1);
         return RecordSimulator.simulate(built, new SeasonForcing(pool, prepared.collectors()), start, end);
     }
 

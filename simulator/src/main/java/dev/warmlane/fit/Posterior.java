@@ -180,8 +180,9 @@ final class Posterior {
     private boolean possible(ErrorSize error) {
         return error.errorK() > LEAST_ERROR_K
                 && error.errorK() < MOST_ERROR_K
-                && error.fadeHours() > LEAST_FADE_HOURS
-                && error.fadeHours() < MOST_FADE_HOURS
+                // what was stated is possible, at the ends of what may be stated too
+                && (options.fadeHours().isPresent()
+                        || (error.fadeHours() > LEAST_FADE_HOURS && error.fadeHours() < MOST_FADE_HOURS))
                 && error.noiseK() > LEAST_NOISE_K
                 && error.noiseK() < MOST_ERROR_K;
     }

@@ -105,7 +105,7 @@ public final class PoolForcing {
         WaterLight onWater = new WaterLight(pool, light, weather);
         this.wallsWm2K = pool.walls().map(Walls::conductanceWK).orElse(0.0) / pool.areaM2();
         this.wallAirC = pool.walls()
-                .map(walls -> wallAirC(setting, walls, light, weather))
+                .map(walls -> wallAirC(setting, walls, light, weather, 0, hours))
                 .orElse(airC);
         this.throughFlowWm2K = pool.throughFlow()
                 .map(flow -> pool.depthM() * Water.densityKgM3(REFERENCE_C) * WATER_HEAT_J_KGK / flow.retentionS())
@@ -123,10 +123,10 @@ public final class PoolForcing {
             bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
             coverShare[hour] = cover.isPresent() ? cover.get().drawn().at(ofYear) : 0;
         }
-        fillWindAndSun();
+        fillWindAndSun(0, hours);
     }
 
-    private PoolForcing(PoolForcing like, Pool pool, MakeUp makeUp) {
+    private PoolForcing(PoolForcing like, Pool pool, MakeUp makeUp, int from, int to) {
         this.pool = pool;
         this.cover = like.cover;
         this.people = like.people;
@@ -155,21 +155,24 @@ public final class PoolForcing {
         this.wallsWm2K = like.wallsWm2K;
         // the walls' sun is shaded as the water's is
         this.wallAirC = pool.walls()
-                .map(walls -> wallAirC(pool.setting(), walls, light, weather))
+                .map(walls -> wallAirC(pool.setting(), walls, light, weather, from, to))
                 .orElse(airC);
         this.throughFlowWm2K = like.throughFlowWm2K;
         this.inflowC = like.inflowC;
         this.evaporatedReplaced = like.evaporatedReplaced;
-        fillWindAndSun();
+        fillWindAndSun(from, to);
     }
 
-    /** What the wind at the water and the share of the sun that stays in it make of the weather. */
-    private void fillWindAndSun() {
+    /** What the wind at the water and the share of the sun that stays in it make of some hours of the weather. */
+    private void fillWindAndSun(int from, int to) {
+        unknownBut(sun, from, to);
+        unknownBut(evaporationWm2Kpa, from, to);
+        unknownBut(convectionWm2K, from, to);
         PoolSetting setting = pool.setting();
         WaterLight onWater = new WaterLight(pool, light, weather);
         double quiet = pool.evaporation().quietFactor(setting);
         double solarLoss = cover.map(Cover::solarLoss).orElse(0.0);
-        for (int hour = 0; hour < sun.length; hour++) {
+        for (int hour = from; hour < to; hour++) {
             double wind = setting.windAtWaterMs(weather.windSpeedMs(hour));
             double evaporation = checked(pool.evaporation().heatWm2Kpa(wind) * quiet, wind);
             evaporationWm2Kpa[hour] = evaporation;
@@ -195,17 +198,22 @@ public final class PoolForcing {
 
     /**
      * The same pool with another wind factor, shaded share or absorptance, and other make-up water from the same mains: only
-     * what they change is computed, for runs by the thousand.
+     * what they change is computed, and only in the hours that are asked for, for runs by the thousand. In other hours its
+     * flows are no number.
      *
+     * @param other the pool
+     * @param otherMakeUp the make-up water
+     * @param from first of the hours of the weather that are run
+     * @param to the hour after their last
      * @throws IllegalArgumentException if anything else of the pool differs
      */
-    public PoolForcing with(Pool other, MakeUp otherMakeUp) {
+    public PoolForcing with(Pool other, MakeUp otherMakeUp, int from, int to) {
         if (!fixed(other).equals(fixed(pool)) || !otherMakeUp.mains().equals(makeUp.mains())) {
             throw new IllegalArgumentException(
                     "more than wind, sun and the amount of make-up water differs from the pool"
                             + " that this forcing was prepared for: prepare it with PoolForcing.of");
         }
-        return new PoolForcing(this, other, otherMakeUp);
+        return new PoolForcing(this, other, otherMakeUp, from, to);
     }
 
     /** A pool without the wind, shade and absorptance that it has. */
@@ -303,10 +311,20 @@ public final class PoolForcing {
         out.evaporated(evaporated);
     }
 
-    private static double[] wallAirC(PoolSetting setting, Walls walls, PoolLight light, HourlyWeather weather) {
+    private static double[] wallAirC(
+            PoolSetting setting, Walls walls, PoolLight light, HourlyWeather weather, int from, int to) {
         double[] air = new double[weather.hours()];
-        Arrays.setAll(air, hour -> setting.wallAirC(walls, light, weather, hour));
+        unknownBut(air, from, to);
+        for (int hour = from; hour < to; hour++) {
+            air[hour] = setting.wallAirC(walls, light, weather, hour);
+        }
         return air;
+    }
+
+    /** What is not computed is no number, so that a run beyond it stops. */
+    private static void unknownBut(double[] column, int from, int to) {
+        Arrays.fill(column, 0, from, Double.NaN);
+        Arrays.fill(column, to, column.length, Double.NaN);
     }
 
     private static double checked(double heatWm2Kpa, double windMs) {

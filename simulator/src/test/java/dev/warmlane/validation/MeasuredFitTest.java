@@ -72,7 +72,7 @@ class MeasuredFitTest {
                                     .map(hour -> new WaterLog.Reading(hour.time, hour.waterC))
                                     .toList()),
                     right,
-                    Installation.builder("measured basin", MeasuredBasinTest.EARLIER)
+                    Installation.builder("measured basin", BasinPools.EARLIER)
                             .build());
         }
 
