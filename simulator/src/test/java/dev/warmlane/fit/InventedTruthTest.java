@@ -48,8 +48,7 @@ class InventedTruthTest {
     }
 
     private static FittedPool fit(long seed, FitOptions options) {
-        WaterLog log = InventedLog.log(TRUTH, ERROR, seed)
-                .between(InventedLog.JUNE, InventedLog.JUNE.plusDays(DAYS));
+        WaterLog log = InventedLog.log(TRUTH, ERROR, seed).between(InventedLog.JUNE, InventedLog.JUNE.plusDays(DAYS));
         return new PoolFit(InventedLog.POOL, InventedLog.WEATHER, log)
                 .with(options)
                 .fit();
@@ -127,8 +126,8 @@ class InventedTruthTest {
     private static double restHeld(long seed) {
         LocalDateTime from = InventedLog.JUNE.plusDays(DAYS);
         LocalDateTime to = from.plusDays(REST_DAYS);
-        WaterBand band = WaterBand.of(
-                Fits.ALL.get((int) seed - 1), RecordState.water(from, TRUTH.waterStartC(24 * DAYS)), to);
+        WaterBand band =
+                WaterBand.of(Fits.ALL.get((int) seed - 1), RecordState.water(from, TRUTH.waterStartC(24 * DAYS)), to);
         // the logger's clock is an hour ahead
         List<WaterLog.Reading> rest = InventedLog.log(TRUTH, ERROR, seed)
                 .between(from.plusHours(1), to.plusHours(1))

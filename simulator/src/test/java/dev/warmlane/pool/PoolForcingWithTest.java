@@ -15,8 +15,8 @@ class PoolForcingWithTest {
 
     private static final WeatherYear WEATHER = Demo.weather("cool-coast");
     private static final Optional<Cover> COVER = Optional.of(Cover.bubble(Schedule.daily(20, 8)));
-    private static final Pool POOL = Pool.of(80, 1.4, new PoolSetting.Outdoor(0.3))
-            .withWalls(new Walls(50, 6, 0.6));
+    private static final Pool POOL =
+            Pool.of(80, 1.4, new PoolSetting.Outdoor(0.3)).withWalls(new Walls(50, 6, 0.6));
     private static final int FROM = 3000;
     private static final int TO = 5000;
     private static final MakeUp MAKE_UP = new MakeUp(100, new MainsWater.FromAir());
@@ -26,8 +26,8 @@ class PoolForcingWithTest {
         Pool other = POOL.withSolarAbsorptance(0.9).withSetting(new PoolSetting.Outdoor(0.15, 0.2, 1));
         MakeUp more = new MakeUp(900, new MainsWater.FromAir());
         PoolForcing anew = PoolForcing.of(other, COVER, Bathers.NONE, more, WEATHER);
-        PoolForcing changed = PoolForcing.of(POOL, COVER, Bathers.NONE, MAKE_UP, WEATHER)
-                .with(other, more, FROM, TO);
+        PoolForcing changed =
+                PoolForcing.of(POOL, COVER, Bathers.NONE, MAKE_UP, WEATHER).with(other, more, FROM, TO);
         assertThat(changed.differsFrom(other, COVER, Bathers.NONE, more)).isEmpty();
         PoolFlows one = new PoolFlows();
         PoolFlows two = new PoolFlows();
@@ -52,6 +52,7 @@ class PoolForcingWithTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> forcing.with(POOL.withGroundConductanceWK(1), MAKE_UP, FROM, TO))
                 .withMessageContaining("PoolForcing.of");
-        assertThatIllegalArgumentException().isThrownBy(() -> forcing.with(Pool.of(80, 1.5, POOL.setting()), MAKE_UP, FROM, TO));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> forcing.with(Pool.of(80, 1.5, POOL.setting()), MAKE_UP, FROM, TO));
     }
 }

@@ -63,10 +63,22 @@ final class BasinTables {
     static String results(WeatherRecord weather, BasinLog log, List<Integer> clock) {
         StringBuilder rows = new StringBuilder(HEAD);
         for (double factor : new double[] {0.15, 0.30, 0.50}) {
-            row(rows, "water alone, wind factor " + two(factor), weather, log, clock, BasinPools.windy(BasinPools.WATER_ALONE, factor));
+            row(
+                    rows,
+                    "water alone, wind factor " + two(factor),
+                    weather,
+                    log,
+                    clock,
+                    BasinPools.windy(BasinPools.WATER_ALONE, factor));
         }
         for (double factor : new double[] {0.15, 0.30, 0.50}) {
-            row(rows, "as described, wind factor " + two(factor), weather, log, clock, BasinPools.windy(BasinPools.DESCRIBED, factor));
+            row(
+                    rows,
+                    "as described, wind factor " + two(factor),
+                    weather,
+                    log,
+                    clock,
+                    BasinPools.windy(BasinPools.DESCRIBED, factor));
         }
         List<Integer> asLogged = clock.stream().map(any -> 0).toList();
         row(rows, "as first described, wind factor 0.30", weather, log, clock, BasinPools.EARLIER);

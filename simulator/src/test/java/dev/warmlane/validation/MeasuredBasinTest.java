@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 @Tag("handbook")
 class MeasuredBasinTest {
 
-
     private static final String PAGE = "validation/basin.md";
 
     @Test

@@ -72,8 +72,7 @@ class MeasuredFitTest {
                                     .map(hour -> new WaterLog.Reading(hour.time, hour.waterC))
                                     .toList()),
                     right,
-                    Installation.builder("measured basin", BasinPools.EARLIER)
-                            .build());
+                    Installation.builder("measured basin", BasinPools.EARLIER).build());
         }
 
         FittedPool fit(WaterLog of, LocalDateTime from, LocalDateTime to) {
