@@ -42,6 +42,11 @@ public enum SaleUnit {
         this.volume = volume;
     }
 
+    /** Whether it is what liquids are sold in, of which an owner knows the tank. */
+    public boolean isLiquid() {
+        return this == LITRE || this == GALLON;
+    }
+
     /** The unit of a symbol, in letters of any size and in words; nothing for any other text. */
     public static Optional<SaleUnit> of(String symbol) {
         String single =

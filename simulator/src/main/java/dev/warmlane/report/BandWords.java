@@ -76,7 +76,7 @@ final class BandWords {
      * The likely value and its bounds as they are shown: of a gain in temperature the difference of the two temperatures
      * that stand beside it.
      */
-    private Estimate of(BandQuantity quantity) {
+    Estimate of(BandQuantity quantity) {
         Estimate value = quantity.in(band);
         if (quantity.measure() != Measure.TEMPERATURE_DIFFERENCE) {
             return value;

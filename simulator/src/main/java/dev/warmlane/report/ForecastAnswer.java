@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.heater.Fuel;
 import dev.warmlane.money.Worth;
 import dev.warmlane.report.Block.Figure;
 import dev.warmlane.season.GasSummary;
@@ -7,6 +8,7 @@ import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.WarmDays;
 import dev.warmlane.study.SeasonBand;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,7 +66,7 @@ final class ForecastAnswer {
                 .append(collectors && heldByHeater ? held() : atComfortSaid())
                 .append(tooWarm())
                 .append(notTaken());
-        Start.of(numbers, subject.forecast())
+        Start.of(numbers, subject.forecast(), fuel)
                 .ifPresent(start -> text.append(" It ").append(start).append('.'));
         season.gas()
                 .displaced()
@@ -193,28 +195,45 @@ final class ForecastAnswer {
 
     private Figure displaced() {
         BandQuantity displaced = BandQuantity.DISPLACED.said(season);
-        return new Figure(
-                band.likely(displaced),
-                displaced.words(),
-                band.beside(displaced),
-                byTheVolume()
-                        + carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
+        return bought(
+                displaced,
+                carbonDioxide(band.likely(BandQuantity.CARBON.said(season))
                                 + band.inBrackets(BandQuantity.CARBON.said(season)))
                         + (season.pump().electricityKwh() > 0 ? ", pump's electricity not counted" : ""));
     }
 
-    /** What a bill counts by the litre, the gallon or the cubic metre is told in it too. */
-    private String byTheVolume() {
-        GasSummary gas = season.gas();
-        return gas.fuel().unit().isVolume() ? numbers.aboutFuel(gas.fuel(), Math.abs(gas.replacedUnits())) + "; " : "";
+    private Figure burned(GasSummary.Displaced gas) {
+        return bought(BandQuantity.BURNED, carbonDioxide(numbers.about(Measure.MASS, gas.burnedCo2Kg())));
     }
 
-    private Figure burned(GasSummary.Displaced gas) {
+    /**
+     * An amount of what the heater is fed with. Oil and propane come in a lorry and are counted by the litre or the gallon,
+     * so that this is the large number; of a gas that a meter counts by its volume it stands beside the heat.
+     */
+    private Figure bought(BandQuantity quantity, String beside) {
+        Fuel sold = season.gas().fuel();
+        Estimate kwh = band.of(quantity);
+        double perKwh = sold.unitsForKwh(1);
+        String volume = numbers.roundedFuel(sold, kwh.likely() * perKwh);
+        if (!sold.unit().isLiquid()) {
+            return new Figure(
+                    band.likely(quantity),
+                    quantity.words(),
+                    band.beside(quantity),
+                    (sold.unit().isVolume() ? "about " + volume + "; " : "") + beside);
+        }
         return new Figure(
-                band.likely(BandQuantity.BURNED),
-                fuel.wordUsed(),
-                band.beside(BandQuantity.BURNED),
-                carbonDioxide(numbers.about(Measure.MASS, gas.burnedCo2Kg())));
+                volume,
+                quantity.words(),
+                band.beside(quantity).isEmpty()
+                        ? ""
+                        : withoutUnit(numbers.roundedFuel(sold, kwh.low() * perKwh)) + " to "
+                                + withoutUnit(numbers.roundedFuel(sold, kwh.high() * perKwh)),
+                "about " + band.likely(quantity) + "; " + beside);
+    }
+
+    private static String withoutUnit(String amount) {
+        return amount.substring(0, amount.indexOf(' '));
     }
 
     private static String carbonDioxide(String amount) {

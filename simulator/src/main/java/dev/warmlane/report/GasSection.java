@@ -23,6 +23,9 @@ final class GasSection {
     /** Less than this is told of no more than of a lamp left burning, kWh; own choice. */
     private static final double LEAST_MORE_KWH = 1;
 
+    /** What one more m² gives less than this share of what the area planned gives is mostly idle; own choice. */
+    private static final double MOSTLY_IDLE = 0.5;
+
     /** Less room than this on a roof is no room, m²; own choice. */
     private static final double TOO_LITTLE_TO_LAY_M2 = 1;
 
@@ -137,6 +140,16 @@ final class GasSection {
         if (limit.isPresent() && built.collectorAreaM2() > limit.getAsDouble() - TOO_LITTLE_TO_LAY_M2) {
             return "The roof has no room for more collectors laid out like these";
         }
+        OptionalDouble planned = subject.season().collectors().deliveredKwhPerM2();
+        if (planned.orElse(0) > 0 && next.deliveredKwhPerM2() < MOSTLY_IDLE * planned.getAsDouble()) {
+            return "The area is large for this pool: of one more " + numbers.unitOfArea() + " it would take "
+                    + (next.deliveredKwhPerM2() > 0
+                            ? numbers.show(Measure.HEAT_PER_AREA, next.deliveredKwhPerM2()) + " of heat a season"
+                            : "no heat at all")
+                    + ", where each that is planned gives "
+                    + numbers.show(Measure.HEAT_PER_AREA, planned.getAsDouble())
+                    + ". Less may do; a study of areas shows how much less";
+        }
         String text = "More area would "
                 + change("add", "take away", next.deliveredKwhPerM2())
                 + " of heat a season"
@@ -145,7 +158,7 @@ final class GasSection {
                                 + fuel.word())
                         .findFirst()
                         .orElse("")
-                + subject.season().collectors().deliveredKwhPerM2().stream()
+                + planned.stream()
                         .mapToObj(all ->
                                 "; the area planned gives " + numbers.show(Measure.HEAT_PER_AREA, all) + " of heat")
                         .findFirst()

@@ -185,8 +185,8 @@ public record Numbers(UnitSystem units, Notation notation) {
     }
 
     /** Two digits of the same. */
-    String aboutFuel(Fuel fuel, double amount) {
-        return "about " + fuel(fuel, amount, shown -> digits(shown, 2));
+    String roundedFuel(Fuel fuel, double amount) {
+        return fuel(fuel, amount, shown -> digits(shown, 2));
     }
 
     private String fuel(Fuel fuel, double amount, DoubleUnaryOperator round) {

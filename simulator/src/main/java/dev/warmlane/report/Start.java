@@ -12,13 +12,18 @@ final class Start {
     /** Below the set point by more than this a swimmer calls the water cold, K; own choice. */
     private static final double COLD_K = 2;
 
+    /** So near its set point a heater has done its work, K. */
+    private static final double REACHED_K = 0.1;
+
+    private static final int HOURS_A_DAY = 24;
+
     private Start() {}
 
     /** In words after "it"; nothing for a pool that never closes and stood filled. */
-    static Optional<String> of(Numbers numbers, SeasonForecast forecast) {
+    static Optional<String> of(Numbers numbers, SeasonForecast forecast, FuelWords fuel) {
         String date = " on " + numbers.show(forecast.installation().season().first());
         if (forecast.opening().early()) {
-            return Optional.of(early(numbers, forecast.opening(), date));
+            return Optional.of(early(numbers, forecast.opening(), fuel, date));
         }
         return forecast.installation()
                 .startWater()
@@ -28,9 +33,16 @@ final class Start {
                         standing -> unheated(numbers, forecast, date));
     }
 
-    private static String early(Numbers numbers, OpeningSummary opening, String date) {
-        return "opens at " + numbers.show(Measure.TEMPERATURE, opening.waterC()) + date + ", without collectors at "
-                + numbers.show(Measure.TEMPERATURE, opening.waterWithoutC());
+    private static String early(Numbers numbers, OpeningSummary opening, FuelWords fuel, String date) {
+        String water = numbers.show(Measure.TEMPERATURE, opening.waterC());
+        String without = numbers.show(Measure.TEMPERATURE, opening.waterWithoutC());
+        return "opens at " + water + date
+                + (water.equals(without) ? ", with collectors and without" : ", without collectors at " + without)
+                + (opening.boughtKwh() < opening.boughtWithoutKwh()
+                        ? "; until then the heater " + fuel.uses() + " "
+                                + numbers.roughly(Measure.HEAT, opening.boughtKwh()) + " of " + fuel.word()
+                                + ", without them " + numbers.roughly(Measure.HEAT, opening.boughtWithoutKwh())
+                        : "");
     }
 
     /** The mean of the first hour, as the lowest temperature is of hours. */
@@ -42,7 +54,22 @@ final class Start {
         return Optional.of(
                 isCold(forecast)
                         ? "opens cold, at " + water + ", because its heater starts on that day"
+                                + warm(numbers, forecast)
                         : "starts at " + water + ", unheated until then");
+    }
+
+    /** What would open it warm: as many days before as the heater, by the simulated season, takes from the opening on. */
+    private static String warm(Numbers numbers, SeasonForecast forecast) {
+        double setPointC = forecast.installation().heater().orElseThrow().setPointC();
+        int hour = 0;
+        while (hour < forecast.with().hours() && forecast.with().waterC(hour) < setPointC - REACHED_K) {
+            hour++;
+        }
+        int days = hour / HOURS_A_DAY + 1;
+        return hour == forecast.with().hours()
+                ? ""
+                : "; to open at " + numbers.show(Measure.TEMPERATURE, setPointC) + " it would have to start "
+                        + (days == 1 ? "a day" : "some " + days + " days") + " before";
     }
 
     /** Whether a heated pool opens far below what its heater holds, because nothing was said of heating before. */

@@ -9,6 +9,7 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.report.write.HtmlWriter;
@@ -271,10 +272,18 @@ class ForecastReportTest {
 
     @Test
     void firstMorningIsExplained() {
+        Installation built = SampleForecasts.MUNICIPAL.installation();
+        Installation early = built.toBuilder()
+                .season(built.season().after(new BeforeOpening(21, 3)))
+                .build();
         assertThat(brief(SampleForecasts.MUNICIPAL, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains("It opens cold, at "
                         + PLAIN.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
-                        + " °C on 5 May, because its heater starts on that day");
+                        + " °C on 5 May, because its heater starts on that day; to open at 23.0 °C it would have to start a day"
+                        + " before.");
+        assertThat(brief(SampleForecasts.municipal(early), UnitSystem.METRIC).replaceAll("\\s+", " "))
+                .contains("It opens at 23.0 °C on 5 May, with collectors and without; until then the heater burns about ")
+                .doesNotContain("opens cold");
         assertThat(brief(SampleForecasts.SOUTHERN, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains(" °C on 20 October, unheated until then");
         Installation given = SampleForecasts.MUNICIPAL.installation().toBuilder()

@@ -13,6 +13,7 @@ import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.CoverOffer;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
+import dev.warmlane.site.Roof;
 import dev.warmlane.units.UnitSystem;
 import java.math.BigDecimal;
 import java.util.List;
@@ -78,6 +79,19 @@ class OwnersSheetTest {
                 .doesNotContain("has no room for more");
     }
 
+    /** More would stand idle: nobody is told to buy it. */
+    @Test
+    void moreAreaIsNotSoldWhereItIsTooMuchAlready() {
+        Subject large = subject(
+                built -> built.arrays(List.of(BUILT.arrays().get(0).withAreaM2(800)))
+                        .roof(Roof.builder(60, 40, 6).build()),
+                UnitSystem.METRIC);
+
+        assertThat(text(large))
+                .contains("The area is large for this pool", "Less may do")
+                .doesNotContain("More area would");
+    }
+
     @Test
     void aPumpThatNobodyGaveIsNotPassedOver() {
         Subject free = subject(built -> built.pipes(new Pipes(BUILT.pipes().heatLossWK(), 0)), UnitSystem.METRIC);
@@ -94,7 +108,7 @@ class OwnersSheetTest {
                 built -> built.heater(new Boiler(Fuel.PROPANE.soldIn(SaleUnit.GALLON), 0.85, 250, 23)), UnitSystem.US);
 
         assertThat(sheet(propane))
-                .containsPattern("propane displaced .*about [0-9,]+ gal;")
+                .containsPattern("[0-9,]+ gal propane displaced [0-9,]+ to [0-9,]+ about [0-9,]+ therms;")
                 .doesNotContain("gas displaced", "of the gas");
     }
 
