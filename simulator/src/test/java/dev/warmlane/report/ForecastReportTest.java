@@ -282,7 +282,8 @@ class ForecastReportTest {
                         + " °C on 5 May, because its heater starts on that day; to open at 23.0 °C it would have to start a day"
                         + " before.");
         assertThat(brief(SampleForecasts.municipal(early), UnitSystem.METRIC).replaceAll("\\s+", " "))
-                .contains("It opens at 23.0 °C on 5 May, with collectors and without; until then the heater burns about ")
+                .contains(
+                        "It opens at 23.0 °C on 5 May, with collectors and without; until then the heater burns about ")
                 .doesNotContain("opens cold");
         assertThat(brief(SampleForecasts.SOUTHERN, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains(" °C on 20 October, unheated until then");
