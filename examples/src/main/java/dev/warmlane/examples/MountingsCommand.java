@@ -9,6 +9,7 @@ import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
+import dev.warmlane.study.RoofMap;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TracedPair;
@@ -43,7 +44,7 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  warmlane mountings scenarios/municipal-25m.toml --output mountings",
             "prints the comparison and writes all of it to the folder mountings: mountings.html to hand over,"
-                    + " mountings.txt, mountings.csv, mountings_months.csv, mountings_even.csv, mountings_days.csv, and the charts as PNG and SVG."
+                    + " mountings.txt, mountings.csv, mountings_months.csv, mountings_even.csv, mountings_days.csv, mountings_roof.csv, and the charts as PNG and SVG."
         })
 final class MountingsCommand implements Callable<Integer> {
 
@@ -78,6 +79,7 @@ final class MountingsCommand implements Callable<Integer> {
                         study,
                         duel.map(two -> TurningPoints.of(two, runs)),
                         duel.flatMap(two -> BreakEvenMap.of(two, runs)),
+                        duel.flatMap(two -> RoofMap.of(two, runs)),
                         described.assuming(assumed)));
         return 0;
     }

@@ -39,6 +39,7 @@ class MountingsCommandTest extends CommandRuns {
         assertThat(output.resolve("mountings.csv")).isNotEmptyFile();
         assertThat(output.resolve("mountings_months.csv")).isNotEmptyFile();
         assertThat(output.resolve("mountings_even.csv")).isNotEmptyFile();
+        assertThat(output.resolve("mountings_roof.csv")).isNotEmptyFile();
         assertThat(output.resolve("mountings_days.csv")).isNotEmptyFile();
         assertThat(output.resolve("charts").resolve("mounting-even.png")).isNotEmptyFile();
         assertThat(output.resolve("mountings.txt")).content().contains("Month by month", "no mountings given");

@@ -4,6 +4,7 @@ import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.BreakEvenChart;
 import dev.warmlane.report.chart.MountingCharts;
+import dev.warmlane.report.chart.RoofMapChart;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
@@ -12,6 +13,7 @@ import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.RoofMap;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
@@ -32,16 +34,22 @@ public final class MountingReport {
     private final MountingStudy study;
     private final Optional<TurningPoints> turning;
     private final Optional<BreakEvenMap> map;
+    private final Optional<RoofMap> roofMap;
     private final UnitSystem units;
     private final Numbers numbers;
     private final CommonSections common;
     private final RoofSection roof;
 
     private MountingReport(
-            MountingStudy study, Optional<TurningPoints> turning, Optional<BreakEvenMap> map, Subject described) {
+            MountingStudy study,
+            Optional<TurningPoints> turning,
+            Optional<BreakEvenMap> map,
+            Optional<RoofMap> roofMap,
+            Subject described) {
         this.study = study;
         this.turning = turning;
         this.map = map;
+        this.roofMap = roofMap;
         this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
@@ -66,7 +74,7 @@ public final class MountingReport {
      * @param described what the study started from, with all that was assumed
      */
     public static Report of(MountingStudy study, Optional<TurningPoints> turning, Subject described) {
-        return of(study, turning, Optional.empty(), described);
+        return of(study, turning, Optional.empty(), Optional.empty(), described);
     }
 
     /**
@@ -75,11 +83,16 @@ public final class MountingReport {
      * @param study the study
      * @param turning where the ranking turns; nothing where that was not looked for
      * @param map how near that is over wind and water; nothing where that was not looked for
+     * @param roofMap how near it is over albedo and inner wind; nothing where that was not looked for
      * @param described what the study started from, with all that was assumed
      */
     public static Report of(
-            MountingStudy study, Optional<TurningPoints> turning, Optional<BreakEvenMap> map, Subject described) {
-        MountingReport report = new MountingReport(study, turning, map, described);
+            MountingStudy study,
+            Optional<TurningPoints> turning,
+            Optional<BreakEvenMap> map,
+            Optional<RoofMap> roofMap,
+            Subject described) {
+        MountingReport report = new MountingReport(study, turning, map, roofMap, described);
         return new Report(
                 "mountings",
                 study.template().name() + ": mountings",
@@ -98,6 +111,7 @@ public final class MountingReport {
             data.add(new Data("mountings_even", () -> BreakEvenCsv.lines(found, units)));
             data.add(new Data("mountings_days", () -> BreakEvenCsv.days(found, units)));
         });
+        roofMap.ifPresent(found -> data.add(new Data("mountings_roof", () -> RoofMapWords.csv(found, units))));
         data.addAll(roof.data());
         return data;
     }
@@ -112,7 +126,7 @@ public final class MountingReport {
                         sameRoof()),
                 List.of(new MountingMoney(study, bands, numbers).section()),
                 MountingWhy.of(numbers, study),
-                List.of(held(), turning(), nearness(), months(), roof.section()),
+                List.of(held(), turning(), nearness(), nearnessOfRoof(), months(), roof.section()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())
                         .map(MountingResult::season)
                         .toList()));
@@ -207,6 +221,19 @@ public final class MountingReport {
                                         name -> Optional.of(BreakEvenChart.of(
                                                 name, found, study.template().name(), numbers))))
                         .with(Place.DETAIL, new Block.Words(BreakEvenWords.compared())))
+                .orElse(section);
+    }
+
+    private Section nearnessOfRoof() {
+        Section section = Section.of("How near roof and shelter are to it", Place.PRINTED);
+        return roofMap.map(found -> section.words(new RoofMapWords(numbers, found).conclusion())
+                        .with(
+                                TECHNICAL,
+                                new Picture(
+                                        "mounting-roof",
+                                        name -> Optional.of(RoofMapChart.of(
+                                                name, found, study.template().name(), numbers))))
+                        .with(Place.DETAIL, new Block.Words(RoofMapWords.compared())))
                 .orElse(section);
     }
 

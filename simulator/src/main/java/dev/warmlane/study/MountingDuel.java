@@ -31,6 +31,7 @@ public final class MountingDuel {
     private final Map<Asked, Heats> known = new ConcurrentHashMap<>();
     private final Map<Double, Pair> winds = new ConcurrentHashMap<>();
     private final Map<HeldAt, Heats> heldKnown = new ConcurrentHashMap<>();
+    private final Map<OnRoof, Heats> roofKnown = new ConcurrentHashMap<>();
 
     /**
      * Puts up both.
@@ -95,6 +96,29 @@ public final class MountingDuel {
     }
 
     private record HeldAt(double windRatio, double waterC) {}
+
+    /**
+     * Heat of both on a lighter or darker roof, with more or less wind at the inner rows. Neither says anything of the flat
+     * array, which lies on the roof and has no rows.
+     *
+     * @param albedo share of short-wave that the roof reflects, 0 to 1
+     * @param innerWind wind at every row but the first over that at the first, 0.1 to 1.5
+     */
+    public Heats onRoof(double albedo, double innerWind) {
+        OnRoof asked = new OnRoof(albedo, innerWind);
+        Heats heats = roofKnown.get(asked);
+        if (heats == null) {
+            Roof roof = template.roof().toBuilder().albedo(albedo).build();
+            Installation windy = built(option.withInnerWind(innerWind));
+            heats = new Heats(
+                    flatKwhM2,
+                    mounted(windy.toBuilder().roof(roof).build()).heatKwhM2());
+            roofKnown.put(asked, heats);
+        }
+        return heats;
+    }
+
+    private record OnRoof(double albedo, double innerWind) {}
 
     /** The season of the flat array, as everything is. */
     SeasonLedger flatSeason() {
@@ -203,8 +227,12 @@ public final class MountingDuel {
     }
 
     private Mounted mounted(MountingOption one) {
+        return mounted(built(one));
+    }
+
+    private Installation built(MountingOption one) {
         RoofFit fit = RoofFit.ofArea(template, forcing.weather().site().latitudeDeg(), one, template.collectorAreaM2());
-        return mounted(MountingStudy.mounted(template, one, fit));
+        return MountingStudy.mounted(template, one, fit);
     }
 
     private Mounted mounted(Installation built) {

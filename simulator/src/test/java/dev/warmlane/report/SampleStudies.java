@@ -208,7 +208,12 @@ public final class SampleStudies {
                                 24,
                                 new TurningPoint.Crossings(
                                         List.of(new TurningPoint.Crossing(20, 400, names.get(1), names.get(0))))))));
-        return MountingReport.of(mountings(), turning, turning.map(found -> InventedMap.of(true)), described);
+        return MountingReport.of(
+                mountings(),
+                turning,
+                turning.map(found -> InventedMap.of(true)),
+                turning.map(found -> InventedRoofMap.of(true)),
+                described);
     }
 
     /** The report of the areas. */

@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.DocBlock;
 import dev.warmlane.report.chart.BreakEvenChart;
+import dev.warmlane.report.chart.RoofMapChart;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaRange;
@@ -11,6 +12,7 @@ import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
+import dev.warmlane.study.RoofMap;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TracedPair;
@@ -73,24 +75,23 @@ class ShownStudiesTest {
     void nearnessIsThatOfTheStudy() throws IOException {
         MountingStudy study = SampleStudies.MUNICIPAL.mountings();
         TracedPair pair = TracedPair.best(study).orElseThrow();
-        BreakEvenMap map = BreakEvenMap.of(
-                        new MountingDuel(
-                                study.template(), new SharedForcing(study.weather()), pair.flat(), pair.racks()),
-                        Runs.onAllCores())
-                .orElseThrow();
+        MountingDuel duel =
+                new MountingDuel(study.template(), new SharedForcing(study.weather()), pair.flat(), pair.racks());
+        BreakEvenMap map = BreakEvenMap.of(duel, Runs.onAllCores()).orElseThrow();
+        RoofMap roof = RoofMap.of(duel, Runs.onAllCores()).orElseThrow();
+        String place = study.template().name();
+        Numbers numbers = SampleStudies.MUNICIPAL.described().numbers();
+        DocBlock.check("mountings.md", "nearness", "> " + new BreakEvenWords(numbers, map).conclusion() + "\n");
         DocBlock.check(
-                "mountings.md",
-                "nearness",
-                "> " + new BreakEvenWords(SampleStudies.MUNICIPAL.described().numbers(), map).conclusion() + "\n");
+                "mountings.md", "nearness of the roof", "> " + new RoofMapWords(numbers, roof).conclusion() + "\n");
         if (Boolean.getBoolean("docs.write")) {
+            Path docs = Path.of("..", "docs");
             Files.write(
-                    Path.of("..", "docs", "mounting-even.png"),
-                    BreakEvenChart.of(
-                                    "mounting-even",
-                                    map,
-                                    study.template().name(),
-                                    SampleStudies.MUNICIPAL.described().numbers())
-                            .png());
+                    docs.resolve("mounting-even.png"),
+                    BreakEvenChart.of("mounting-even", map, place, numbers).png());
+            Files.write(
+                    docs.resolve("mounting-roof.png"),
+                    RoofMapChart.of("mounting-roof", roof, place, numbers).png());
         }
     }
 

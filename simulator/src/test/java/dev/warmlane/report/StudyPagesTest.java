@@ -243,7 +243,7 @@ class StudyPagesTest {
                         "mountings_months.csv",
                         "mountings_even.csv")
                 .contains("charts/mounting-light.png", "charts/mounting-light.svg")
-                .hasSize(6 + 2 * 6);
+                .hasSize(7 + 2 * 7);
         assertThat(names("a"))
                 .contains("areas.html", "areas.txt", "areas.csv", "charts/area-heat.png", "charts/area-value.png")
                 .hasSize(3 + 2 * 4);

@@ -91,6 +91,7 @@ class ReportFilesTest {
                         "mountings_days.csv",
                         "mountings_even.csv",
                         "mountings_months.csv",
+                        "mountings_roof.csv",
                         "sensitivity.csv",
                         "sensitivity.html",
                         "sensitivity.txt",
