@@ -25,8 +25,10 @@ final class RoofMapWords {
     /** The conclusion. */
     String conclusion() {
         Place here = map.here();
-        return "On the roof as described, which reflects " + share(here.albedo()) + " of the sun and whose inner rows have "
-                + share(here.innerWind()) + " of the wind at the first, " + leads(here.heats().lead()) + ". "
+        return "On the roof as described, which reflects " + share(here.albedo())
+                + " of the sun and whose inner rows have "
+                + share(here.innerWind()) + " of the wind at the first, "
+                + leads(here.heats().lead()) + ". "
                 + turn(
                         "With its roof",
                         "wind at the inner rows",
@@ -34,7 +36,12 @@ final class RoofMapWords {
                         here.innerWind(),
                         TurningVariable.INNER_WIND)
                 + " "
-                + turn("With its wind", "share of the sun reflected", map.evenAlbedo(), here.albedo(), TurningVariable.ROOF_ALBEDO);
+                + turn(
+                        "With its wind",
+                        "share of the sun reflected",
+                        map.evenAlbedo(),
+                        here.albedo(),
+                        TurningVariable.ROOF_ALBEDO);
     }
 
     /** What is compared. */
@@ -59,7 +66,8 @@ final class RoofMapWords {
                 ? with + " both would give the same at a " + what + " of " + share(even.getAsDouble()) + ", "
                         + numbers.show(100 * Math.abs(even.getAsDouble() - now), 0) + " points "
                         + (even.getAsDouble() < now ? "less." : "more.")
-                : with + " no " + what + " from " + share(variable.from()) + " to " + share(variable.to()) + " turns it.";
+                : with + " no " + what + " from " + share(variable.from()) + " to " + share(variable.to())
+                        + " turns it.";
     }
 
     private String share(double share) {
@@ -79,9 +87,11 @@ final class RoofMapWords {
                 .count("branch", "branch", row -> row.branch)
                 .number("albedo", Measure.FACTOR, row -> row.place.albedo())
                 .number("inner_wind", Measure.FACTOR, row -> row.place.innerWind())
-                .number("season_flat", Measure.HEAT_PER_AREA, row -> row.place.heats()
+                .number("season_flat", Measure.HEAT_PER_AREA, row -> row.place
+                        .heats()
                         .flat())
-                .number("season_racks", Measure.HEAT_PER_AREA, row -> row.place.heats()
+                .number("season_racks", Measure.HEAT_PER_AREA, row -> row.place
+                        .heats()
                         .racks())
                 .build(rows);
     }

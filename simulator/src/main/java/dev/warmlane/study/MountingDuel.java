@@ -111,8 +111,7 @@ public final class MountingDuel {
             Roof roof = template.roof().toBuilder().albedo(albedo).build();
             Installation windy = built(option.withInnerWind(innerWind));
             heats = new Heats(
-                    flatKwhM2,
-                    mounted(windy.toBuilder().roof(roof).build()).heatKwhM2());
+                    flatKwhM2, mounted(windy.toBuilder().roof(roof).build()).heatKwhM2());
             roofKnown.put(asked, heats);
         }
         return heats;

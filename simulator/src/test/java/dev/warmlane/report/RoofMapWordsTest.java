@@ -15,7 +15,8 @@ class RoofMapWordsTest {
                 .contains("reflects 20 % of the sun")
                 .contains("inner rows have 100 % of the wind at the first, “flat” leads by 43 %.")
                 .contains("With its roof no wind at the inner rows from 30 % to 120 % turns it.")
-                .contains("With its wind both would give the same at a share of the sun reflected of 50 %, 30 points more.");
+                .contains(
+                        "With its wind both would give the same at a share of the sun reflected of 50 %, 30 points more.");
         assertThat(new RoofMapWords(NUMBERS, InventedRoofMap.of(false)).conclusion())
                 .contains("With its wind no share of the sun reflected from 5 % to 85 % turns it.");
     }

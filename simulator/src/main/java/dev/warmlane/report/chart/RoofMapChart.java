@@ -36,7 +36,8 @@ public final class RoofMapChart {
     public static Chart of(String name, RoofMap map, String subtitle, Numbers numbers) {
         RoofMapChart chart = new RoofMapChart(map);
         chart.draw(numbers.show(Measure.SHARE, BreakEvenMap.NO_LEAD_BELOW));
-        return new Chart(name, "How near are the roof and the shelter at which the ranking turns?", subtitle, chart.plot);
+        return new Chart(
+                name, "How near are the roof and the shelter at which the ranking turns?", subtitle, chart.plot);
     }
 
     private void draw(String two) {
@@ -50,8 +51,14 @@ public final class RoofMapChart {
                 "the roof as described",
                 Palette.INK,
                 List.of(new Plot.Dot(map.here().albedo(), map.here().innerWind(), HERE)));
-        label(flat + " gives more", Comparator.comparingDouble(place -> place.heats().lead()), 1);
-        label(racks + " gives more", Comparator.comparingDouble(place -> -place.heats().lead()), -1);
+        label(
+                flat + " gives more",
+                Comparator.comparingDouble(place -> place.heats().lead()),
+                1);
+        label(
+                racks + " gives more",
+                Comparator.comparingDouble(place -> -place.heats().lead()),
+                -1);
     }
 
     /** Branches of one look; the legend names them once. */
