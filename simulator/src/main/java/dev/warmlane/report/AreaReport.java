@@ -21,6 +21,7 @@ import java.util.Set;
 /** The report of an area study. A section is a method here and a line in {@link #sections}. */
 public final class AreaReport {
 
+    private static final String NAME = "areas";
     private static final Set<Place> TECHNICAL = Set.of(Place.TECHNICAL);
 
     private final AreaStudy study;
@@ -40,7 +41,7 @@ public final class AreaReport {
         SeasonBands bands = described.bands();
         this.worth = AreaWorth.of(study, bands);
         this.answer = new AreaAnswer(study, worth, described);
-        this.roof = RoofSection.of(study.installation(), numbers);
+        this.roof = RoofSection.of(NAME, study.installation(), numbers);
         this.flows = new FlowSection(FlowStudy.of(described.forecast(), bands.forcing(), bands.runs()), numbers);
     }
 
@@ -53,7 +54,7 @@ public final class AreaReport {
     public static Report of(AreaStudy study, Subject described) {
         AreaReport report = new AreaReport(study, described);
         return new Report(
-                "areas",
+                NAME,
                 study.installation().name() + ": collector area",
                 report.common.place(),
                 described.settings().letterhead(),
@@ -63,7 +64,7 @@ public final class AreaReport {
     }
 
     private List<Data> data() {
-        List<Data> data = new ArrayList<>(List.of(new Data("areas", () -> AreaTables.all(study, worth, units))));
+        List<Data> data = new ArrayList<>(List.of(new Data(NAME, () -> AreaTables.all(study, worth, units))));
         data.addAll(flows.data());
         data.addAll(roof.data());
         return data;

@@ -18,6 +18,7 @@ import java.util.Set;
 /** The report of one season. A section is a method here and a line in {@link #sections}. */
 public final class ForecastReport {
 
+    private static final String NAME = "forecast";
     private static final Set<Place> FIRST = Set.of(Place.FIRST_SHEET);
     private static final Set<Place> TECHNICAL = Set.of(Place.TECHNICAL);
 
@@ -34,7 +35,7 @@ public final class ForecastReport {
         this.years = years;
         this.subject = subject;
         this.common = new CommonSections(subject);
-        this.roof = RoofSection.of(subject.installation(), subject.numbers());
+        this.roof = RoofSection.of(NAME, subject.installation(), subject.numbers());
         this.band = subject.bands().of(subject.installation());
         this.alternatives = AlternativesStudy.of(subject.forecast())
                 .map(study -> new AlternativesSection(
@@ -57,7 +58,7 @@ public final class ForecastReport {
     public static Report of(Subject subject, Optional<YearsStudy> years) {
         ForecastReport report = new ForecastReport(subject, years);
         return new Report(
-                "forecast",
+                NAME,
                 subject.settings().title(),
                 report.common.place(),
                 subject.settings().letterhead(),

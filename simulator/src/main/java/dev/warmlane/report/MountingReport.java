@@ -28,6 +28,7 @@ import java.util.stream.Stream;
 /** The report of mountings side by side. A section is a method here and a line in {@link #sections}. */
 public final class MountingReport {
 
+    private static final String NAME = "mountings";
     private static final Set<Place> FIRST = Set.of(Place.FIRST_SHEET);
     private static final Set<Place> TECHNICAL = Set.of(Place.TECHNICAL);
 
@@ -53,7 +54,7 @@ public final class MountingReport {
         this.units = described.units();
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
-        this.roof = RoofSection.of(study, numbers);
+        this.roof = RoofSection.of(NAME, study, numbers);
     }
 
     /** The report of a study of an installation that comes from no scenario file. */
@@ -94,7 +95,7 @@ public final class MountingReport {
             Subject described) {
         MountingReport report = new MountingReport(study, turning, map, roofMap, described);
         return new Report(
-                "mountings",
+                NAME,
                 study.template().name() + ": mountings",
                 report.common.place(),
                 described.settings().letterhead(),
@@ -105,7 +106,7 @@ public final class MountingReport {
 
     private List<Data> data() {
         List<Data> data = new ArrayList<>(List.of(
-                new Data("mountings", () -> MountingCsv.seasons(study, units)),
+                new Data(NAME, () -> MountingCsv.seasons(study, units)),
                 new Data("mountings_months", () -> MountingCsv.months(study, units))));
         map.ifPresent(found -> {
             data.add(new Data("mountings_even", () -> BreakEvenCsv.lines(found, units)));

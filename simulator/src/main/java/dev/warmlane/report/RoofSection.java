@@ -39,28 +39,36 @@ final class RoofSection {
     /** A row of the list of banks. */
     private record Placed(String array, SurfaceLayout on, int number, Bank bank) {}
 
+    private final String report;
     private final List<Laid> laid;
     private final UnitSystem units;
     private final Numbers numbers;
 
-    private RoofSection(List<Laid> laid, Numbers numbers) {
+    private RoofSection(String report, List<Laid> laid, Numbers numbers) {
+        this.report = report;
         this.laid = laid;
         this.units = numbers.units();
         this.numbers = numbers;
     }
 
-    /** The collectors of an installation as they are described; empty where the roof is not drawn. */
-    static RoofSection of(Installation installation, Numbers numbers) {
+    /**
+     * The collectors of an installation as they are described; empty where the roof is not drawn.
+     *
+     * @param report the report it stands in: its files are named by it, so that reports in one folder keep their own
+     */
+    static RoofSection of(String report, Installation installation, Numbers numbers) {
         return new RoofSection(
+                report,
                 ArrayLayout.of(installation).stream()
                         .map(one -> new Laid(one.array(), one.layout(), one.fits()))
                         .toList(),
                 numbers);
     }
 
-    /** The most of every mounting that is compared. */
-    static RoofSection of(MountingStudy study, Numbers numbers) {
+    /** The most of every mounting that is compared; its files are named as above. */
+    static RoofSection of(String report, MountingStudy study, Numbers numbers) {
         return new RoofSection(
+                report,
                 study.sameRoof().stream()
                         .flatMap(result -> laid(study.template(), result).stream())
                         .toList(),
@@ -100,8 +108,8 @@ final class RoofSection {
         return laid.isEmpty()
                 ? List.of()
                 : List.of(
-                        new Report.Data("roof_pieces", () -> table(pieces(), true)),
-                        new Report.Data("roof_banks", this::banksTable));
+                        new Report.Data(report + "_roof_pieces", () -> table(pieces(), true)),
+                        new Report.Data(report + "_roof_banks", this::banksTable));
     }
 
     private Stream<String> points(Laid one) {
@@ -209,7 +217,7 @@ final class RoofSection {
         for (Laid one : laid) {
             for (SurfaceLayout on : one.layout.surfaces()) {
                 if (!on.banks().isEmpty()) {
-                    String name = plans.isEmpty() ? "roof-plan" : "roof-plan-" + (plans.size() + 1);
+                    String name = report + "-roof-plan" + (plans.isEmpty() ? "" : "-" + (plans.size() + 1));
                     String title = one.array.name() + ": " + on.surface().name();
                     plans.add(new Block.Plan(name, () -> new RoofSheet(name, title, on, one.layout.laying(), numbers)));
                 }

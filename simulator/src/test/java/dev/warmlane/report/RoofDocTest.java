@@ -11,12 +11,19 @@ import dev.warmlane.roof.RoofDrawing;
 import dev.warmlane.roof.Surface;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
+import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.study.AreaRange;
+import dev.warmlane.study.AreaStudy;
+import dev.warmlane.study.MountingOption;
+import dev.warmlane.study.MountingStudy;
+import dev.warmlane.weather.WeatherYear;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -32,12 +39,14 @@ class RoofDocTest {
     private static final Path PAGE = Path.of("..", "docs", "roof.md");
     private static final Path PLAN = Path.of("..", "docs", "roof-plan.png");
 
+    private static Subject subject;
     private static Report report;
 
     @BeforeAll
     static void forecast() throws IOException {
         Scenario scenario = ScenarioReader.read(SCENARIO);
-        report = ForecastReport.of(SeasonForecast.of(scenario.installation(), scenario.readWeather()), scenario);
+        subject = Subject.of(SeasonForecast.of(scenario.installation(), scenario.readWeather()), scenario);
+        report = ForecastReport.of(subject, Optional.empty());
     }
 
     private static List<Block> onTheRoof() {
@@ -82,16 +91,38 @@ class RoofDocTest {
                 .contains("<div class=\"plan scrolls\"><svg", "aria-label=\"mats: changing rooms\"");
         assertThat(ReportFiles.of(report).files().write(folder))
                 .extracting(file -> folder.relativize(file).toString().replace('\\', '/'))
-                .contains("roof_pieces.csv", "roof_banks.csv", "charts/roof-plan.svg", "charts/roof-plan.png");
+                .contains(
+                        "forecast_roof_pieces.csv",
+                        "forecast_roof_banks.csv",
+                        "charts/forecast-roof-plan.svg",
+                        "charts/forecast-roof-plan.png");
         assertThat(TextWriter.full(report))
                 .contains("licensed practice and the local code decide", "full of water", "kg/m² over the whole roof");
+    }
+
+    /** A designer writes all three into one folder: none may take the plan of another away. */
+    @Test
+    void reportsInOneFolderKeepTheirOwnPlans() {
+        Installation built = subject.installation();
+        WeatherYear weather = subject.forecast().weather();
+        double area = built.collectorAreaM2();
+        Report mountings = MountingReport.of(
+                MountingStudy.of(built, weather, List.of(MountingOption.flat("flat"))), Optional.empty(), subject);
+        Report areas = AreaReport.of(AreaStudy.of(built, weather, new AreaRange(area, area, 1)), subject);
+
+        assertThat(Stream.of(report, mountings, areas)
+                        .flatMap(one -> Stream.concat(
+                                one.plans().stream().map(Block.Plan::name),
+                                one.data().stream().map(Report.Data::name).filter(name -> name.contains("roof")))))
+                .hasSize(9)
+                .doesNotHaveDuplicates();
     }
 
     @Test
     void everyColumnIsDescribed() throws IOException {
         String document = Files.readString(Path.of("..", "docs", "csv.md"));
         assertThat(report.data())
-                .filteredOn(data -> data.name().startsWith("roof_"))
+                .filteredOn(data -> data.name().contains("_roof_"))
                 .hasSize(2)
                 .flatExtracting(data -> data.table().get().columns())
                 .allSatisfy(column -> assertThat(document).contains("`" + column.csvName() + "`"));
