@@ -10,6 +10,7 @@ import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.FlowStudy;
 import dev.warmlane.study.SeasonBands;
+import dev.warmlane.study.ShadeStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ public final class AreaReport {
     private final Optional<AreaWorth> worth;
     private final RoofSection roof;
     private final FlowSection flows;
+    private final Section shade;
 
     private AreaReport(AreaStudy study, Subject described) {
         this.study = study;
@@ -42,6 +44,7 @@ public final class AreaReport {
         this.worth = AreaWorth.of(study, bands);
         this.answer = new AreaAnswer(study, worth, described);
         this.roof = RoofSection.of(NAME, study.installation(), numbers);
+        this.shade = shade(described);
         this.flows = new FlowSection(FlowStudy.of(described.forecast(), bands.forcing(), bands.runs()), numbers);
     }
 
@@ -79,6 +82,7 @@ public final class AreaReport {
                         areas(),
                         worth(),
                         reading(),
+                        shade,
                         flows.section(),
                         roof.section()),
                 common.last(study.designs().stream().map(AreaDesign::season).toList()));
@@ -97,6 +101,18 @@ public final class AreaReport {
     private Section worth() {
         return worth.map(known -> new AreaMoney(known, numbers).section())
                 .orElseGet(() -> Section.of("What the areas are worth", Place.PRINTED));
+    }
+
+    /** Of the area as planned; how it is with the others is said beside it. */
+    private static Section shade(Subject described) {
+        Section section = Section.of("What shade costs", Place.PRINTED);
+        String others = described.installation().plan().isPresent()
+                ? " Every other area is laid out by itself on the roof and has the shade of its own layout."
+                : "";
+        return ShadeStudy.of(described.forecast())
+                .map(study -> section.words(
+                        "The area as planned: " + ShadeSection.sentence(described, study) + others))
+                .orElse(section);
     }
 
     private Section reading() {

@@ -100,7 +100,7 @@ public final class MountingReport {
                 report.common.place(),
                 described.settings().letterhead(),
                 described.settings().notation(),
-                report.sections(new MountingBands(described.bands())),
+                report.sections(new MountingBands(described.bands()), MountingShade.of(study, described)),
                 report.data());
     }
 
@@ -117,7 +117,7 @@ public final class MountingReport {
         return data;
     }
 
-    private List<Section> sections(MountingBands bands) {
+    private List<Section> sections(MountingBands bands, Section shade) {
         return CommonSections.list(
                 List.of(
                         new MountingAnswer(study, bands, numbers).section(),
@@ -127,7 +127,7 @@ public final class MountingReport {
                         sameRoof()),
                 List.of(new MountingMoney(study, bands, numbers).section()),
                 MountingWhy.of(numbers, study),
-                List.of(held(), turning(), nearness(), nearnessOfRoof(), months(), roof.section()),
+                List.of(shade, held(), turning(), nearness(), nearnessOfRoof(), months(), roof.section()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())
                         .map(MountingResult::season)
                         .toList()));

@@ -41,6 +41,11 @@ final class ShadeSection {
                 .orElse(section);
     }
 
+    /** The season's loss in words alone. */
+    static String sentence(Subject subject, ShadeStudy study) {
+        return new ShadeSection(subject, study).sentence();
+    }
+
     /** The months for csv. */
     static Table data(Subject subject, ShadeStudy study) {
         return new ShadeSection(subject, study).table();

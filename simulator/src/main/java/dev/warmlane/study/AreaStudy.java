@@ -60,13 +60,8 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
         SeasonLedger without = SeasonSimulator.simulate(installation.withoutCollectors(), prepared.withoutCollectors());
         Period season = Periods.season(without);
         PoolSummary withoutAny = PoolSummary.of(without, season);
-        List<PeriodSummary> seasons = runs.map(
-                sizes,
-                built -> PeriodSummary.of(
-                        new SeasonForecast(
-                                SeasonSimulator.simulate(built, prepared), without, prepared, forcing.weather()),
-                        season,
-                        withoutAny));
+        List<PeriodSummary> seasons =
+                runs.map(sizes, built -> season(built, without, forcing, season, withoutAny));
         List<AreaDesign> designs = new ArrayList<>();
         for (int i = 0; i < sizes.size() - 1; i++) {
             Installation built = sizes.get(i);
@@ -74,6 +69,16 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
             designs.add(design(installation, built, fits, seasons.get(i), sizes.get(i + 1), seasons.get(i + 1)));
         }
         return new AreaStudy(installation, designs);
+    }
+
+    /** Of another area the same forcing serves, save where things stand on the roof: each has the shade of its own layout. */
+    private static PeriodSummary season(
+            Installation built, SeasonLedger without, SharedForcing forcing, Period season, PoolSummary withoutAny) {
+        SeasonForcing prepared = forcing.of(built);
+        return PeriodSummary.of(
+                new SeasonForecast(SeasonSimulator.simulate(built, prepared), without, prepared, forcing.weather()),
+                season,
+                withoutAny);
     }
 
     private static AreaDesign design(

@@ -40,13 +40,31 @@ public record ShadeStudy(SeasonForecast shaded, SeasonForecast collectors, Seaso
                 SeasonForecast.of(openPool(collectors), forecast.weather())));
     }
 
+    /**
+     * The season with the collectors alone under an open sky; nothing where nothing is in their way.
+     *
+     * @param forecast the season as it is
+     * @param forcing of the same weather; shared with other studies of it
+     */
+    public static Optional<SeasonForecast> withOpenCollectors(SeasonForecast forecast, SharedForcing forcing) {
+        Installation built = forecast.installation();
+        if (!areCollectorsShaded(built)) {
+            return Optional.empty();
+        }
+        Installation open = openCollectors(built);
+        return Optional.of(SeasonForecast.of(open, forcing.of(open), forcing.weather()));
+    }
+
     /** Whether a horizon, or anything that stands on the roof or beside the pool, is in the way. */
     public static boolean isShaded(Installation built) {
-        return !pool(built).isOpen()
-                || built.arrays().stream().anyMatch(array -> {
-                    ArraySky sky = ArraySky.of(built, array);
-                    return sky.near().isPresent() || !sky.horizon().isLevel();
-                });
+        return !pool(built).isOpen() || areCollectorsShaded(built);
+    }
+
+    private static boolean areCollectorsShaded(Installation built) {
+        return built.arrays().stream().anyMatch(array -> {
+            ArraySky sky = ArraySky.of(built, array);
+            return sky.near().isPresent() || !sky.horizon().isLevel();
+        });
     }
 
     /** What the pool of an installation sees of the sky. */

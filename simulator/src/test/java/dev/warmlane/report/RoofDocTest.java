@@ -40,6 +40,8 @@ class RoofDocTest {
     private static final Path PLAN = Path.of("..", "docs", "roof-plan.png");
 
     private static Subject subject;
+    private static Report mountings;
+    private static Report areas;
     private static Report report;
 
     @BeforeAll
@@ -47,6 +49,12 @@ class RoofDocTest {
         Scenario scenario = ScenarioReader.read(SCENARIO);
         subject = Subject.of(SeasonForecast.of(scenario.installation(), scenario.readWeather()), scenario);
         report = ForecastReport.of(subject, Optional.empty());
+        Installation built = subject.installation();
+        WeatherYear weather = subject.forecast().weather();
+        double area = built.collectorAreaM2();
+        mountings = MountingReport.of(
+                MountingStudy.of(built, weather, List.of(MountingOption.flat("flat"))), Optional.empty(), subject);
+        areas = AreaReport.of(AreaStudy.of(built, weather, new AreaRange(area, area, 1)), subject);
     }
 
     private static List<Block> onTheRoof() {
@@ -103,19 +111,33 @@ class RoofDocTest {
     /** A designer writes all three into one folder: none may take the plan of another away. */
     @Test
     void reportsInOneFolderKeepTheirOwnPlans() {
-        Installation built = subject.installation();
-        WeatherYear weather = subject.forecast().weather();
-        double area = built.collectorAreaM2();
-        Report mountings = MountingReport.of(
-                MountingStudy.of(built, weather, List.of(MountingOption.flat("flat"))), Optional.empty(), subject);
-        Report areas = AreaReport.of(AreaStudy.of(built, weather, new AreaRange(area, area, 1)), subject);
-
         assertThat(Stream.of(report, mountings, areas)
                         .flatMap(one -> Stream.concat(
                                 one.plans().stream().map(Block.Plan::name),
                                 one.data().stream().map(Report.Data::name).filter(name -> name.contains("roof")))))
                 .hasSize(9)
                 .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void everyReportSaysWhatShadeCosts() {
+        String lost = Pattern.compile("What stands around takes (\\S+ %) of the season's sun from the collectors")
+                .matcher(text(report))
+                .results()
+                .findFirst()
+                .orElseThrow()
+                .group(1);
+
+        assertThat(text(areas))
+                .contains(
+                        "The area as planned: What stands around takes " + lost + " of the season's sun",
+                        "the shade of its own layout");
+        // the mats of the forecast and of the comparison are the same
+        assertThat(text(mountings)).contains("flat: " + lost + " of the season's sun on the collectors");
+    }
+
+    private static String text(Report report) {
+        return TextWriter.full(report).replaceAll("\\s+", " ");
     }
 
     @Test

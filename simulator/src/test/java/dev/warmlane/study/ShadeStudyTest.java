@@ -22,6 +22,8 @@ import dev.warmlane.season.Demo;
 import dev.warmlane.season.HeatBalance;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Period;
+import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForcing;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
@@ -184,6 +186,32 @@ class ShadeStudyTest {
         assertThat(heat(AreaStudy.of(high, WEATHER, range))).isLessThan(heat(AreaStudy.of(low, WEATHER, range)));
         assertThat(ShadeStudy.isShaded(high)).isTrue();
         assertThat(ShadeStudy.isShaded(low)).isFalse();
+    }
+
+    @Test
+    void everyAreaHasTheShadeOfItsOwnLayout() {
+        AreaStudy study = AreaStudy.of(drawn(Mounting.FlatOnRoof.USUAL, 4), WEATHER, new AreaRange(30, 120, 2));
+
+        assertThat(study.designs()).allSatisfy(design -> {
+            SeasonForecast alone = SeasonForecast.of(design.built(), WEATHER);
+            assertThat(design.season().collectors().deliveredKwh())
+                    .isEqualTo(PeriodSummary.of(alone, Periods.season(alone.with()))
+                            .collectors()
+                            .deliveredKwh());
+        });
+    }
+
+    @Test
+    void collectorsUnderAnOpenSkyAreThoseOfTheStudy() {
+        SeasonForecast high = SeasonForecast.of(drawn(Mounting.FlatOnRoof.USUAL, 4), WEATHER);
+        SeasonForecast low = SeasonForecast.of(drawn(Mounting.FlatOnRoof.USUAL, 0), WEATHER);
+        SharedForcing forcing = new SharedForcing(WEATHER);
+
+        SeasonForecast open = ShadeStudy.withOpenCollectors(high, forcing).orElseThrow();
+
+        assertThat(PeriodSummary.of(open, Periods.season(open.with())))
+                .isEqualTo(ShadeStudy.of(high).orElseThrow().season().openCollectors());
+        assertThat(ShadeStudy.withOpenCollectors(low, forcing)).isEmpty();
     }
 
     private static MountingOption option() {
