@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What a fit makes of logs whose truth is known. Pools and logs invented. */
@@ -40,8 +41,11 @@ class InventedTruthTest {
             InventedLog.run(InventedLog.truth(InventedLog.POOL), InventedLog.JUNE, DAYS + REST_DAYS);
 
     /** Of the first twenty logs, for every test that needs no other: they take the longest. */
-    private static final class Fits {
-        private static final List<FittedPool> ALL = LongStream.rangeClosed(1, LOGS)
+    private static List<FittedPool> fits = List.of();
+
+    @BeforeAll
+    static void fitAll() {
+        fits = LongStream.rangeClosed(1, LOGS)
                 .parallel()
                 .mapToObj(seed -> fit(seed, FitOptions.USUAL.withDraws(1000)))
                 .toList();
@@ -61,7 +65,6 @@ class InventedTruthTest {
 
     @Test
     void whatIsTrueLiesWithinTheIntervalsNineTimesOfTen() {
-        List<FittedPool> fits = Fits.ALL;
         assertThat(fits.stream()
                         .filter(fit -> holds(fit, Unknown.WIND, InventedLog.WIND))
                         .count())
@@ -127,7 +130,7 @@ class InventedTruthTest {
         LocalDateTime from = InventedLog.JUNE.plusDays(DAYS);
         LocalDateTime to = from.plusDays(REST_DAYS);
         WaterBand band =
-                WaterBand.of(Fits.ALL.get((int) seed - 1), RecordState.water(from, TRUTH.waterStartC(24 * DAYS)), to);
+                WaterBand.of(fits.get((int) seed - 1), RecordState.water(from, TRUTH.waterStartC(24 * DAYS)), to);
         // the logger's clock is an hour ahead
         List<WaterLog.Reading> rest = InventedLog.log(TRUTH, ERROR, seed)
                 .between(from.plusHours(1), to.plusHours(1))
@@ -189,7 +192,7 @@ class InventedTruthTest {
 
     @Test
     void theInstallationFoundHasWindAndSunFound() {
-        FittedPool fit = Fits.ALL.get(0);
+        FittedPool fit = fits.get(0);
         double wind = fit.found(Unknown.WIND).orElseThrow().likely();
         double sun = fit.found(Unknown.SUN).orElseThrow().likely();
         assertThat(fit.installation().pool().setting().outdoor().orElseThrow().windFactor())
