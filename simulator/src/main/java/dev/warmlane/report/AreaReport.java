@@ -110,8 +110,7 @@ public final class AreaReport {
                 ? " Every other area is laid out by itself on the roof and has the shade of its own layout."
                 : "";
         return ShadeStudy.of(described.forecast())
-                .map(study -> section.words(
-                        "The area as planned: " + ShadeSection.sentence(described, study) + others))
+                .map(study -> section.words("The area as planned: " + ShadeSection.sentence(described, study) + others))
                 .orElse(section);
     }
 

@@ -23,18 +23,20 @@ final class MountingShade {
 
     /** The section; nothing in it where nothing is in the way. */
     static Section of(MountingStudy study, Subject described) {
-        MountingShade shade = new MountingShade(
-                described.numbers(), described.bands().forcing());
+        MountingShade shade =
+                new MountingShade(described.numbers(), described.bands().forcing());
         List<String> points = study.sameArea().stream()
-                .flatMap(result -> ShadeStudy.withOpenCollectors(result.forecast(), shade.forcing)
-                        .map(open -> shade.point(result, open))
-                        .stream())
+                .flatMap(
+                        result -> ShadeStudy.withOpenCollectors(result.forecast(), shade.forcing)
+                                .map(open -> shade.point(result, open))
+                                .stream())
                 .toList();
         Section section = Section.of("What shade costs each", Place.PRINTED);
         return points.isEmpty()
                 ? section
-                : section.words("Each is shaded in its own layout by what stands on the roof and around it. With the same"
-                                + " collector area this takes:")
+                : section.words(
+                                "Each is shaded in its own layout by what stands on the roof and around it. With the same"
+                                        + " collector area this takes:")
                         .points(points);
     }
 

@@ -60,8 +60,7 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
         SeasonLedger without = SeasonSimulator.simulate(installation.withoutCollectors(), prepared.withoutCollectors());
         Period season = Periods.season(without);
         PoolSummary withoutAny = PoolSummary.of(without, season);
-        List<PeriodSummary> seasons =
-                runs.map(sizes, built -> season(built, without, forcing, season, withoutAny));
+        List<PeriodSummary> seasons = runs.map(sizes, built -> season(built, without, forcing, season, withoutAny));
         List<AreaDesign> designs = new ArrayList<>();
         for (int i = 0; i < sizes.size() - 1; i++) {
             Installation built = sizes.get(i);
