@@ -9,7 +9,8 @@ import java.util.function.Function;
 
 /**
  * A collector of some model and flow, mounted some way on a roof in its weather, at every place that one of an array may
- * stand at: one, or for racks in rows the first row and the rest, for tents of both sides. What most of the work of a
+ * stand at: one, or for racks in rows the first row and the rest, for tents of both sides,
+ * for a gable both slopes. What most of the work of a
  * {@link CollectorForcing} goes into, and the same for every number of rows, 2 and more, and however the flow divides.
  * Immutable.
  */
@@ -90,7 +91,9 @@ public final class CollectorPlaces {
                                 .flatMap(side ->
                                         placesOfRow(side).stream().map(place -> exposures.rack(side, place, collector)))
                                 .toList(),
-                        pitched -> List.of(exposures.pitched(pitched)));
+                        pitched -> pitched.slopes().stream()
+                                .map(exposures::pitched)
+                                .toList());
     }
 
     /** Shares of the places of an array in its area, in their order. */
@@ -109,7 +112,7 @@ public final class CollectorPlaces {
                     }
                     return shares;
                 },
-                pitched -> List.of(1.0));
+                pitched -> pitched.gable() ? List.of(0.5, 0.5) : List.of(1.0));
     }
 
     private static List<Mounting.OpenRack> sides(Mounting.OpenRack racks) {

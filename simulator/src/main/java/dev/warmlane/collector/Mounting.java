@@ -247,11 +247,18 @@ public sealed interface Mounting {
      * Collectors lying on a pitched roof, nothing but a thin gap below them.
      *
      * @param tiltDeg tilt of the roof, degrees
-     * @param azimuthDeg direction the roof faces, degrees clockwise from north
+     * @param azimuthDeg direction the roof faces, degrees clockwise from north; of a gable one of its two slopes
      * @param slopeLengthM length of the roof up the slope, m
      * @param gapM mean gap between collector and roof, m
+     * @param gable whether half of them lie on the other slope of a gable roof, which is as steep and faces the other way
      */
-    record FlushOnPitchedRoof(double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM) implements Mounting {
+    record FlushOnPitchedRoof(
+            double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM, boolean gable) implements Mounting {
+
+        /** All of them on one slope. */
+        public FlushOnPitchedRoof(double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM) {
+            this(tiltDeg, azimuthDeg, slopeLengthM, gapM, false);
+        }
 
         /** Range of {@link #slopeLengthM}. */
         public static final Range SLOPE_LENGTH = Range.of("slope length", Dimension.LENGTH, 0.5, 50);
@@ -266,7 +273,15 @@ public sealed interface Mounting {
 
         /** The same roof with another gap below the collector, m. */
         public FlushOnPitchedRoof withGapM(double value) {
-            return new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, value);
+            return new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, value, gable);
+        }
+
+        /** The slopes that they lie on, each by itself: one, or both of a gable. */
+        List<FlushOnPitchedRoof> slopes() {
+            FlushOnPitchedRoof one = new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, gapM);
+            return gable
+                    ? List.of(one, new FlushOnPitchedRoof(tiltDeg, (azimuthDeg + 180) % 360, slopeLengthM, gapM))
+                    : List.of(one);
         }
 
         @Override

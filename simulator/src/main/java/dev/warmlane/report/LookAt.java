@@ -104,7 +104,9 @@ final class LookAt {
     /** A frequent slip is an azimuth counted from south, or taken over from the other half of the earth. */
     static Optional<String> awayFromTheSun(Numbers numbers, CollectorArray array, Site site) {
         Mounting mounting = array.mounting();
-        boolean faces = mounting.tiltDeg() >= TILTED_DEG;
+        // who covers both slopes of a gable means the other one too
+        boolean gable = mounting.match(flat -> false, racks -> false, Mounting.FlushOnPitchedRoof::gable);
+        boolean faces = mounting.tiltDeg() >= TILTED_DEG && !gable;
         double equatorDeg = site.southern() ? 0 : 180;
         double apartDeg = Math.abs(Math.IEEEremainder(mounting.azimuthDeg() - equatorDeg, 360));
         if (!faces || Math.abs(site.latitudeDeg()) < TROPIC_DEG || apartDeg <= 90) {

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.collector.Mounting;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.RowSpacing;
@@ -38,8 +39,10 @@ final class MountingWords {
     }
 
     private static String pitched(Numbers numbers, MountingStudy study, MountingOption.Pitched pitched) {
-        return "flush on a roof pitched " + angle(numbers, pitched.mounting().tiltDeg()) + ", facing "
-                + angle(numbers, pitched.mounting().azimuthDeg()) + " from north, "
+        Mounting.FlushOnPitchedRoof roof = pitched.mounting();
+        return "flush on " + (roof.gable() ? "both slopes of " : "") + "a roof pitched " + angle(numbers, roof.tiltDeg())
+                + ", facing " + angle(numbers, roof.azimuthDeg())
+                + (roof.gable() ? " and " + angle(numbers, (roof.azimuthDeg() + 180) % 360) : "") + " from north, "
                 + (pitched.roofAreaM2().isPresent()
                         ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
                         : study.template().plan().isPresent()

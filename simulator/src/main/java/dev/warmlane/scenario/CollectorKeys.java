@@ -45,15 +45,16 @@ final class CollectorKeys {
     static final Key<MountingKind> MOUNTING = Key.required(
             "mounting",
             WordKinds.choice(MountingKind.class),
-            "flat on the flat roof, on racks standing on it, on tents of two racks back to back, or lying on a pitched roof;"
-                    + " what is said of racks holds for tents, and their pitch is from ridge to ridge");
+            "flat on the flat roof, on racks standing on it, on tents of two racks back to back, lying on a pitched roof, or half"
+                    + " of them on either slope of a gable roof; what is said of racks holds for tents, and their pitch is from"
+                    + " ridge to ridge; what is said of pitched roofs holds for gables");
     static final Key<Double> GAP =
             Key.assumed("gap", Mounting.USUAL_GAP, "mean gap between collector and roof, flat and pitched");
     static final Key<Double> TILT = Key.optional("tilt", Plane.TILT, "tilt from the horizontal", WITH_TILT);
     static final Key<Double> AZIMUTH = Key.optional(
             "azimuth",
             Plane.AZIMUTH,
-            "direction the front faces, clockwise from north; 180 deg is south; of a tent one of its two sides",
+            "direction the front faces, clockwise from north; 180 deg is south; of a tent or a gable one of its two sides",
             WITH_TILT);
     static final Key<Double> CHORD =
             Key.optional("chord", Rack.CHORD, "length of a rack's collector up the slope", WITH_RACK);
@@ -138,10 +139,15 @@ final class CollectorKeys {
         FLAT,
         RACK,
         TENT,
-        PITCHED;
+        PITCHED,
+        GABLE;
 
         static MountingKind of(RackRows rows) {
             return rows.tents() ? TENT : RACK;
+        }
+
+        static MountingKind of(Mounting.FlushOnPitchedRoof roof) {
+            return roof.gable() ? GABLE : PITCHED;
         }
     }
 }

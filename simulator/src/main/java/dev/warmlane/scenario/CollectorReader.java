@@ -79,7 +79,7 @@ final class CollectorReader {
         return switch (kind) {
             case FLAT -> flat(s);
             case RACK, TENT -> rack(s, area, fit, broken, kind == CollectorKeys.MountingKind.TENT);
-            case PITCHED -> pitched(s);
+            case PITCHED, GABLE -> pitched(s, kind == CollectorKeys.MountingKind.GABLE);
         };
     }
 
@@ -94,13 +94,13 @@ final class CollectorReader {
         return s.build(() -> new Mounting.FlatOnRoof(gap));
     }
 
-    private static @Nullable Mounting pitched(Section s) {
+    private static @Nullable Mounting pitched(Section s, boolean gable) {
         refuseRackKeys(s, "allowed for racks only");
         double tilt = s.get(CollectorKeys.TILT);
         double azimuth = s.get(CollectorKeys.AZIMUTH);
         double slope = s.get(CollectorKeys.SLOPE_LENGTH);
         double gap = s.get(CollectorKeys.GAP);
-        return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap));
+        return s.build(() -> new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap, gable));
     }
 
     private static @Nullable Mounting rack(

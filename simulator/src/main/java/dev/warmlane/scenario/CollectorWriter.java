@@ -50,7 +50,7 @@ final class CollectorWriter {
 
     /** Lying on a pitched roof. */
     static TomlText pitched(TomlText out, Mounting.FlushOnPitchedRoof pitched) {
-        return out.key(CollectorKeys.MOUNTING, MountingKind.PITCHED)
+        return out.key(CollectorKeys.MOUNTING, MountingKind.of(pitched))
                 .key(CollectorKeys.TILT, pitched.tiltDeg())
                 .key(CollectorKeys.AZIMUTH, pitched.azimuthDeg())
                 .key(CollectorKeys.SLOPE_LENGTH, pitched.slopeLengthM())

@@ -52,12 +52,26 @@ final class DrawnCollectors {
         return broken;
     }
 
+    /** Slopes that are drawn differ in what fits on them, so that there is no half of one layout for each. */
+    void refuseGable(Section s) {
+        if (plan != null) {
+            s.error(
+                    CollectorKeys.MOUNTING,
+                    "on a roof that is drawn each slope is a surface of its own: give each its own [[collectors]] with"
+                            + " mounting = \"pitched\"");
+        }
+    }
+
     /** The most of the collectors of a section that fits; nothing without a drawing, or where the section is not sound. */
     Optional<Fit> fit(Section s, String name) {
         if (plan == null || !s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
             return Optional.empty();
         }
         CollectorKeys.MountingKind kind = s.get(CollectorKeys.MOUNTING);
+        if (kind == CollectorKeys.MountingKind.GABLE) {
+            refuseGable(s);
+            return Optional.empty();
+        }
         if (kind != CollectorKeys.MountingKind.FLAT && !isGiven(s, CollectorKeys.TILT, CollectorKeys.AZIMUTH)) {
             return Optional.empty();
         }

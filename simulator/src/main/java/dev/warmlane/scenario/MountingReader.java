@@ -58,7 +58,7 @@ final class MountingReader {
         return switch (kind) {
             case FLAT -> flat(s, name);
             case RACK, TENT -> racks(s, name, drawn, kind == CollectorKeys.MountingKind.TENT);
-            case PITCHED -> pitched(s, name);
+            case PITCHED, GABLE -> pitched(s, name, drawn, kind == CollectorKeys.MountingKind.GABLE);
         };
     }
 
@@ -74,8 +74,11 @@ final class MountingReader {
         return s.build(() -> new MountingOption.Flat(name, new Mounting.FlatOnRoof(gap)));
     }
 
-    private static @Nullable MountingOption pitched(Section s, String name) {
+    private static @Nullable MountingOption pitched(Section s, String name, DrawnCollectors drawn, boolean gable) {
         refuseRackKeys(s);
+        if (gable) {
+            drawn.refuseGable(s);
+        }
         double tilt = s.get(CollectorKeys.TILT);
         double azimuth = s.get(CollectorKeys.AZIMUTH);
         double slope = s.get(CollectorKeys.SLOPE_LENGTH);
@@ -84,7 +87,7 @@ final class MountingReader {
                 ? OptionalDouble.of(s.get(MountingKeys.ROOF_AREA))
                 : OptionalDouble.empty();
         return s.build(() ->
-                new MountingOption.Pitched(name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap), area));
+                new MountingOption.Pitched(name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap, gable), area));
     }
 
     private static @Nullable MountingOption racks(Section s, String name, DrawnCollectors drawn, boolean tents) {

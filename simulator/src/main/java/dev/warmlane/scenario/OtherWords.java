@@ -28,6 +28,7 @@ final class OtherWords {
             entry("metric", List.of("si", "celsius", "european")),
             entry("rack", List.of("tilted", "racks", "frames", "frame", "stand", "elevated")),
             entry("pitched", List.of("sloped", "slope", "tiles", "pitched roof", "on roof", "flush")),
+            entry("gable", List.of("both sides", "both slopes", "two sides", "saddle", "east-west roof")),
             entry("flat", List.of("horizontal", "flat roof", "lying")),
             entry("city", List.of("urban", "town", "centre")),
             entry("open", List.of("rural", "country", "village", "fields", "farmland")),

@@ -46,6 +46,33 @@ class CollectorPlacesTest {
         }
     }
 
+    /** Half of the collectors on either slope, each as if it were alone. */
+    @Test
+    void gableIsTheMeanOfItsSlopes() {
+        CollectorForcing both = CollectorForcing.of(around, slope(100, true));
+        CollectorForcing east = CollectorForcing.of(around, slope(100, false));
+        CollectorForcing west = CollectorForcing.of(around, slope(280, false));
+
+        for (int hour : new int[] {NOON - 4, NOON, NOON + 5, NOON + 12}) {
+            assertThat(both.curves().heatWm2(hour, 22))
+                    .isCloseTo(
+                            (east.curves().heatWm2(hour, 22) + west.curves().heatWm2(hour, 22)) / 2, within(1e-9));
+            assertThat(both.irradianceWm2(hour))
+                    .isCloseTo((east.irradianceWm2(hour) + west.irradianceWm2(hour)) / 2, within(1e-9));
+        }
+        assertThat(east.irradianceWm2(NOON - 4)).isGreaterThan(west.irradianceWm2(NOON - 4));
+        assertThat(both.curves().highestPlateC(NOON - 4))
+                .isEqualTo(east.curves().highestPlateC(NOON - 4));
+    }
+
+    private static CollectorArray slope(double azimuthDeg, boolean gable) {
+        return new CollectorArray(
+                "slope",
+                100,
+                new Mounting.FlushOnPitchedRoof(25, azimuthDeg, 6, 0.005, gable),
+                Absorber.USUAL_MAT);
+    }
+
     private static CollectorArray racks(int rows, double tiltDeg) {
         return new CollectorArray(
                 "racks", 100, new Mounting.OpenRack(tiltDeg, 180, 2, 3.5, rows, 0.3), Absorber.USUAL_MAT);

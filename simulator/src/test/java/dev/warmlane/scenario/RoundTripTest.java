@@ -214,9 +214,9 @@ class RoundTripTest {
                         new CollectorArray("racks", 44.4, low, certificate),
                         new CollectorArray("tents", 43.3, tents, Absorber.USUAL_MAT),
                         new CollectorArray(
-                                "slope",
+                                "slopes",
                                 55.5,
-                                new Mounting.FlushOnPitchedRoof(27.3, 133.3, 7.3, 0.013),
+                                new Mounting.FlushOnPitchedRoof(27.3, 133.3, 7.3, 0.013, true),
                                 Absorber.USUAL_MAT))
                 .pipes(new Pipes(33.3, 444.4))
                 .heater(new Boiler(new Fuel("own \"gas\"", "L", 23.7, 61.3), 0.77, 77.7, 25.7))
