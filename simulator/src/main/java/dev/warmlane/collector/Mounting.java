@@ -252,8 +252,8 @@ public sealed interface Mounting {
      * @param gapM mean gap between collector and roof, m
      * @param gable whether half of them lie on the other slope of a gable roof, which is as steep and faces the other way
      */
-    record FlushOnPitchedRoof(
-            double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM, boolean gable) implements Mounting {
+    record FlushOnPitchedRoof(double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM, boolean gable)
+            implements Mounting {
 
         /** All of them on one slope. */
         public FlushOnPitchedRoof(double tiltDeg, double azimuthDeg, double slopeLengthM, double gapM) {

@@ -40,7 +40,8 @@ final class MountingWords {
 
     private static String pitched(Numbers numbers, MountingStudy study, MountingOption.Pitched pitched) {
         Mounting.FlushOnPitchedRoof roof = pitched.mounting();
-        return "flush on " + (roof.gable() ? "both slopes of " : "") + "a roof pitched " + angle(numbers, roof.tiltDeg())
+        return "flush on " + (roof.gable() ? "both slopes of " : "") + "a roof pitched "
+                + angle(numbers, roof.tiltDeg())
                 + ", facing " + angle(numbers, roof.azimuthDeg())
                 + (roof.gable() ? " and " + angle(numbers, (roof.azimuthDeg() + 180) % 360) : "") + " from north, "
                 + (pitched.roofAreaM2().isPresent()

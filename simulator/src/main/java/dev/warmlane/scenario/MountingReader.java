@@ -86,8 +86,8 @@ final class MountingReader {
         OptionalDouble area = s.has(MountingKeys.ROOF_AREA)
                 ? OptionalDouble.of(s.get(MountingKeys.ROOF_AREA))
                 : OptionalDouble.empty();
-        return s.build(() ->
-                new MountingOption.Pitched(name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap, gable), area));
+        return s.build(() -> new MountingOption.Pitched(
+                name, new Mounting.FlushOnPitchedRoof(tilt, azimuth, slope, gap, gable), area));
     }
 
     private static @Nullable MountingOption racks(Section s, String name, DrawnCollectors drawn, boolean tents) {

@@ -55,8 +55,7 @@ class CollectorPlacesTest {
 
         for (int hour : new int[] {NOON - 4, NOON, NOON + 5, NOON + 12}) {
             assertThat(both.curves().heatWm2(hour, 22))
-                    .isCloseTo(
-                            (east.curves().heatWm2(hour, 22) + west.curves().heatWm2(hour, 22)) / 2, within(1e-9));
+                    .isCloseTo((east.curves().heatWm2(hour, 22) + west.curves().heatWm2(hour, 22)) / 2, within(1e-9));
             assertThat(both.irradianceWm2(hour))
                     .isCloseTo((east.irradianceWm2(hour) + west.irradianceWm2(hour)) / 2, within(1e-9));
         }
@@ -67,10 +66,7 @@ class CollectorPlacesTest {
 
     private static CollectorArray slope(double azimuthDeg, boolean gable) {
         return new CollectorArray(
-                "slope",
-                100,
-                new Mounting.FlushOnPitchedRoof(25, azimuthDeg, 6, 0.005, gable),
-                Absorber.USUAL_MAT);
+                "slope", 100, new Mounting.FlushOnPitchedRoof(25, azimuthDeg, 6, 0.005, gable), Absorber.USUAL_MAT);
     }
 
     private static CollectorArray racks(int rows, double tiltDeg) {

@@ -50,7 +50,8 @@ class MountingSectionsTest {
                 racks("noon", new RowSpacing.Unshaded(12, 12, Optional.empty()), RoofSide.LONG),
                 racks("hours", new RowSpacing.Unshaded(9.5, 15, Optional.of(MonthDay.of(12, 21))), RoofSide.LONG),
                 new Pitched("own", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.of(120.5)),
-                new Pitched("gable", new Mounting.FlushOnPitchedRoof(27, 110, 7.5, 0.004, true), OptionalDouble.empty()),
+                new Pitched(
+                        "gable", new Mounting.FlushOnPitchedRoof(27, 110, 7.5, 0.004, true), OptionalDouble.empty()),
                 new Pitched("same", new Mounting.FlushOnPitchedRoof(27, 200, 7.5, 0.004), OptionalDouble.empty()));
 
         String text = ScenarioWriter.write(demo.installation(), options, WEATHER, READING, demo.report());
