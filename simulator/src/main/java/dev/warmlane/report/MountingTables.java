@@ -43,8 +43,12 @@ final class MountingTables {
                         r -> r.deliveredKwh() < most && r.deliveredKwh() > 0
                                 ? OptionalDouble.of(MountingLead.share(most, r.deliveredKwh()))
                                 : OptionalDouble.empty())
-                .number("per\narea", "delivered", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerM2)
-                .period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN);
+                .number("per\narea", "delivered", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerM2);
+        if (results.stream().anyMatch(r -> r.fit().racks().isPresent())) {
+            table.number(
+                    "per\nroof", "delivered_per_roof", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerRoofM2);
+        }
+        table.period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN);
         if (results.isEmpty() || !Telling.heldByHeater(results.get(0).forecast().installation())) {
             table.count("days at\ncomfort", "days_at_comfort", r -> r.season()
                     .comfort()

@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.money.Worth;
 import dev.warmlane.season.CollectorsWorth;
 import dev.warmlane.season.Period;
@@ -58,6 +59,17 @@ public record MountingResult(
     /** The same per collector area, kWh/m². */
     public double deliveredKwhPerM2() {
         return deliveredKwh() / fit.areaM2();
+    }
+
+    /**
+     * Heat delivered per roof that the collectors take, kWh/m²: mats and what lies on a pitched roof take their area, racks
+     * their rows, all of one length, and the ways between them.
+     */
+    public double deliveredKwhPerRoofM2() {
+        CollectorArray array = forecast.installation().arrays().get(0);
+        return deliveredKwh()
+                / array.mounting()
+                        .match(flat -> array.areaM2(), racks -> array.flatRoofTakenM2(), pitched -> array.areaM2());
     }
 
     /** What the collectors are worth over the years; nothing where their price is not known or there is no heater. */

@@ -47,6 +47,21 @@ class MountingStudyTest {
         study = MountingStudy.of(template, new SharedForcing(weather), options, new Runs(2, Progress.SILENT));
     }
 
+    /** Rows of racks by hand: their number, the pitch between them, and the last one's run on the roof. */
+    @Test
+    void heatPerRoofCountsTheWaysBetweenRows() {
+        assertThat(study.sameRoof()).allSatisfy(result -> {
+            double roof = result.fit()
+                    .racks()
+                    .map(rows -> result.fit().areaM2()
+                            / (rows.rows() * rows.chordM())
+                            * ((rows.rows() - 1) * rows.pitchM()
+                                    + rows.chordM() * Math.cos(Math.toRadians(rows.tiltDeg()))))
+                    .orElse(result.fit().areaM2());
+            assertThat(result.deliveredKwhPerRoofM2()).isCloseTo(result.deliveredKwh() / roof, within(1e-9));
+        });
+    }
+
     @Test
     void sameBitsOnOneThreadAsOnTwo() {
         MountingStudy one =
