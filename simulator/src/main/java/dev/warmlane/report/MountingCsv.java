@@ -64,12 +64,7 @@ final class MountingCsv {
                     .optionalCount("panels", "panels", r -> r.result.fit().panels())
                     .optionalCount("rows", "rows", r -> MountingTables.rows(r.result))
                     .optional("pitch", "row_pitch", Measure.LENGTH, r -> MountingTables.pitch(r.result))
-                    .words("fits", "fits_the_roof", r -> r.result.fit().fits() ? "yes" : "no")
-                    .number(
-                            "per roof",
-                            "delivered_per_roof",
-                            Measure.HEAT_PER_AREA,
-                            r -> r.result.deliveredKwhPerRoofM2());
+                    .words("fits", "fits_the_roof", r -> r.result.fit().fits() ? "yes" : "no");
         }
         boolean displaces = PeriodColumn.displaces(rows.get(0).period);
         table.fed(FuelWords.of(rows.get(0).period))
@@ -84,6 +79,10 @@ final class MountingCsv {
                         PeriodColumn.PUMP);
         if (displaces) {
             table.periods(Row::period, PeriodColumn.GAS_DISPLACED);
+        }
+        if (!byMonth) {
+            table.number(
+                    "per roof", "delivered_per_roof", Measure.HEAT_PER_AREA, r -> r.result.deliveredKwhPerRoofM2());
         }
         if (!byMonth && rows.stream().anyMatch(r -> r.result.worth().isPresent())) {
             worth(table);
