@@ -54,7 +54,7 @@ final class BreakEvenWords {
         return nearest(map.evenWaterC(), even -> Math.abs(even - now)).stream()
                 .map(even ->
                         "With its wind both would give the same to water of " + numbers.show(Measure.TEMPERATURE, even)
-                                + ", " + numbers.show(Measure.TEMPERATURE_DIFFERENCE, Math.abs(even - now))
+                                + ", " + numbers.degreesApart(even, now)
                                 + (even < now ? " colder." : " warmer."))
                 .findFirst()
                 .orElse("With its wind no water of "

@@ -87,7 +87,7 @@ final class Cautions {
         if (numbers.rounded(Measure.TEMPERATURE_DIFFERENCE, excessK) > 0) {
             return "TOO HOT TO BATHE: this forecast reaches " + reached
                     + " and EXCEEDS the upper limit for bathing water, " + limit + ", by "
-                    + numbers.show(Measure.TEMPERATURE_DIFFERENCE, excessK)
+                    + numbers.degrees(excessK)
                     + ". People must not bathe in water that warm.";
         }
         return "Bathing water must not be warmer than " + limit + "; this forecast reaches " + reached + ".";

@@ -204,7 +204,7 @@ final class WaterSection {
                         : "are counted without any loss of heat")
                 + ". Pipes, headers and tubes hold " + numbers.show(Measure.CONTENT, 1000 * content)
                 + "; each night in which that stands and cools by "
-                + numbers.show(Measure.TEMPERATURE_DIFFERENCE, NIGHT_K) + " costs "
+                + numbers.degrees(NIGHT_K) + " costs "
                 + numbers.show(Measure.HEAT, nightKwh) + ", which is not taken off";
     }
 

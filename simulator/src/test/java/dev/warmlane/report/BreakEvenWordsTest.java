@@ -18,7 +18,7 @@ class BreakEvenWordsTest {
         assertThat(new BreakEvenWords(NUMBERS, InventedMap.of(true)).conclusion())
                 .isEqualTo(
                         "The season, 3.0 m/s of wind along the roof and water of 25.0 °C, lies where “flat” leads by 3 %."
-                                + " With its wind both would give the same to water of 22.0 °C, 3.0 K colder."
+                                + " With its wind both would give the same to water of 22.0 °C, 3.0 degrees colder."
                                 + " With its water no wind up to 6.0 m/s along the roof turns it."
                                 + " Of the heat of “flat” 60 % came on days that lie where “flat” leads, 10 % where “racks” leads,"
                                 + " 20 % where none does, 10 % in wind or water beyond the map."

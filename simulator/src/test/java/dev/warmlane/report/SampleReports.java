@@ -119,8 +119,13 @@ public final class SampleReports {
     /** The page of a report, written once. */
     public static String page(Report report) {
         synchronized (PAGES) {
-            return PAGES.computeIfAbsent(report, HtmlWriter::page);
+            return PAGES.computeIfAbsent(report, one -> loose(HtmlWriter.page(one)));
         }
+    }
+
+    /** The same text with spaces before its units at which a line may end, as the text for a terminal has them. */
+    static String loose(String page) {
+        return page.replaceAll("\u00a0(?=\\D)", " ");
     }
 
     /** The charts of a report that there are. */

@@ -124,12 +124,16 @@ public final class HtmlWriter {
 
         @Override
         public Map<String, Object> words(Block.Words words) {
-            return Map.of("words", words.text());
+            return Map.of("words", UnitSpaces.firm(words.text()));
         }
 
         @Override
         public Map<String, Object> points(Block.Points points) {
-            return Map.of("list", Map.of("points", points.points()));
+            return Map.of(
+                    "list",
+                    Map.of(
+                            "points",
+                            points.points().stream().map(UnitSpaces::firm).toList()));
         }
 
         @Override
@@ -140,10 +144,13 @@ public final class HtmlWriter {
                             "figures",
                             figures.figures().stream()
                                     .map(f -> Map.of(
-                                            "value", f.value(),
-                                            "meaning", f.meaning(),
-                                            "range", f.range().isEmpty() ? List.of() : List.of(f.range()),
-                                            "beside", f.beside()))
+                                            "value", UnitSpaces.firm(f.value()),
+                                            "meaning", UnitSpaces.firm(f.meaning()),
+                                            "range",
+                                                    f.range().isEmpty()
+                                                            ? List.of()
+                                                            : List.of(UnitSpaces.firm(f.range())),
+                                            "beside", UnitSpaces.firm(f.beside())))
                                     .toList()));
         }
 

@@ -82,7 +82,7 @@ public final class TextWriter {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(start);
         boolean fresh = true;
-        for (String part : paragraph.strip().split("\\s+", -1)) {
+        for (String part : UnitSpaces.pieces(paragraph)) {
             String word = Printable.line(part);
             if (!fresh && line.length() + 1 + word.length() > WIDTH) {
                 lines.add(line.toString());

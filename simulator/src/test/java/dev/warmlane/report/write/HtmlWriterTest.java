@@ -62,6 +62,13 @@ class HtmlWriterTest {
     }
 
     @Test
+    void aNumberKeepsItsUnitOnItsLine() {
+        assertThat(HtmlWriter.page(InventedReport.of("short", "at 24.0 °C for 32,400 EUR on 3 May")))
+                .contains("at 24.0\u00a0°C for 32,400\u00a0EUR on 3 May");
+        assertThat(HtmlWriter.page(InventedReport.REPORT)).contains("24.0\u00a0°C", "9\u00a0days");
+    }
+
+    @Test
     void whatComesFromOutsideIsEscaped() throws Exception {
         String evil = "<script>alert(1)</script> & \"quoted\" 'twice' </title><h1>";
         String page = HtmlWriter.page(InventedReport.of(evil));
@@ -77,7 +84,7 @@ class HtmlWriterTest {
         return page.getElementsByTagName(element)
                 .item(0)
                 .getTextContent()
-                .replaceAll("\\s+", " ")
+                .replaceAll("[\\s\u00a0]+", " ")
                 .strip();
     }
 

@@ -54,6 +54,22 @@ class TextWriterTest {
     }
 
     @Test
+    void aNumberKeepsItsUnitAndItsCurrency() {
+        for (int before = 0; before < TextWriter.WIDTH; before++) {
+            String text = TextWriter.full(InventedReport.of(
+                    "short", "x".repeat(before + 1) + " 24.0 °C and 9.1 Btu/h ft² °F and 32,400 EUR or 61 days of 134"));
+
+            assertThat(text)
+                    .doesNotContainPattern("24\\.0\\s*\n\\s*°C")
+                    .doesNotContainPattern("9\\.1\\s*\n")
+                    .doesNotContainPattern("32,400\\s*\n")
+                    .doesNotContainPattern("61\\s*\n");
+        }
+        assertThat(TextWriter.full(InventedReport.of("short", "x".repeat(TextWriter.WIDTH - 6) + " 23 degreesX")))
+                .contains(" 23\n");
+    }
+
+    @Test
     void whatCommandsATerminalIsWrittenAsItsNumber() {
         assertThat(TextWriter.full(InventedReport.of("red \u001b[31m"))).contains("red \\u001B[31m");
     }
