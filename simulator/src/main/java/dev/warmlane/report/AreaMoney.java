@@ -104,7 +104,7 @@ final class AreaMoney {
     }
 
     private String note(AreaDesign design) {
-        return (design.equals(worth.best().design()) ? "worth most" : "")
+        return (design.equals(worth.best().design()) ? value(design) > 0 ? "worth most" : "loses least" : "")
                 + (design.fitsRoof() ? "" : (design.equals(worth.best().design()) ? ", " : "") + "more than the roof");
     }
 
@@ -133,7 +133,8 @@ final class AreaMoney {
             return "";
         }
         return worth.bestThatFits()
-                .map(fits -> " The roof has no room for it; of what fits, " + area(fits) + " are worth most, "
+                .map(fits -> " The roof has no room for it; of what fits, " + area(fits)
+                        + (value(fits) > 0 ? " are worth most, " : " lose least, ")
                         + numbers.money(value(fits), currency) + ".")
                 .orElse(" The roof has no room for it.");
     }

@@ -50,7 +50,7 @@ final class MountingMoney {
                 ? section
                 : section.words(MoneyWords.terms(
                                         numbers, study.template().offer().terms()) + " Sums are in " + currency()
-                                + "; fixed cost, grant and upkeep are those of [money] for every mounting, and the pump's"
+                                + "; fixed cost, grant and upkeep are the same for every mounting, and the pump's"
                                 + " power follows the flow. " + prices())
                         .with(table())
                         .words(Stream.of(SAME_AREA, SAME_ROOF)
@@ -85,7 +85,9 @@ final class MountingMoney {
             return "";
         }
         return (comparison.equals(SAME_AREA) ? "With the same area " : "With all that fits the roof ")
-                + told(ranked.get(0)) + " is worth most; the next is " + told(ranked.get(1)) + ".";
+                + told(ranked.get(0))
+                + (ranked.get(0).worth.netPresentValue() > 0 ? " is worth most" : " loses least") + "; the next is "
+                + told(ranked.get(1)) + ".";
     }
 
     private String told(Row row) {
@@ -120,8 +122,8 @@ final class MountingMoney {
             told.add("Collectors cost with " + String.join(", ", own) + ".");
         }
         if (!shared.isEmpty() && perM2 > 0) {
-            told.add("No price of their own is given for " + String.join(", ", shared) + ": " + perArea(perM2)
-                    + " of [prices] is taken, though racks cost more than mats.");
+            told.add("No price of their own is given for " + String.join(", ", shared) + ": the general price of "
+                    + perArea(perM2) + " is taken, though racks cost more than mats.");
         }
         return String.join(" ", told);
     }

@@ -126,7 +126,7 @@ public final class MountingReport {
                         sameArea(),
                         sameRoof()),
                 List.of(new MountingMoney(study, bands, numbers).section()),
-                MountingWhy.of(numbers, study),
+                MountingWhy.of(numbers, study, turning.map(TurningPoints::flat)),
                 List.of(shade, held(), turning(), nearness(), nearnessOfRoof(), months(), roof.section()),
                 common.last(Stream.concat(study.sameArea().stream(), study.sameRoof().stream())
                         .map(MountingResult::season)

@@ -6,7 +6,9 @@ import dev.warmlane.study.LightBudget;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Why one mounting gives more heat than another, in numbers. */
@@ -14,8 +16,15 @@ final class MountingWhy {
 
     private MountingWhy() {}
 
-    static List<Section> of(Numbers numbers, MountingStudy study) {
-        List<MountingResult> results = study.sameArea();
+    /**
+     * The sections.
+     *
+     * @param against the mounting that the others are set against: the first of the study where none of this name is there
+     */
+    static List<Section> of(Numbers numbers, MountingStudy study, Optional<String> against) {
+        List<MountingResult> results = new ArrayList<>(study.sameArea());
+        results.sort(Comparator.comparing(
+                r -> !against.equals(Optional.of(r.option().name()))));
         if (results.stream().anyMatch(r -> r.light().isEmpty())) {
             return List.of(Section.of("Where the difference comes from", Place.PRINTED)
                     .words(

@@ -1,6 +1,7 @@
 package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Figure;
+import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.Sensitivity;
@@ -16,11 +17,13 @@ final class SensitivityAnswer {
 
     private final ExposureStudy exposure;
     private final SensitivityStudy study;
+    private final Installation built;
     private final Numbers numbers;
 
-    SensitivityAnswer(ExposureStudy exposure, SensitivityStudy study, Numbers numbers) {
+    SensitivityAnswer(ExposureStudy exposure, SensitivityStudy study, Installation built, Numbers numbers) {
         this.exposure = exposure;
         this.study = study;
+        this.built = built;
         this.numbers = numbers;
     }
 
@@ -50,7 +53,9 @@ final class SensitivityAnswer {
                 .append(". The first alone may make it ")
                 .append(change(most))
                 .append('.'));
-        return text.append(" Effects of several at once do not simply add up.").toString();
+        return text.append(" Effects of several at once do not simply add up.")
+                .append(Telling.hardlyNeeded(built, study.described()))
+                .toString();
     }
 
     /** The large numbers, two or three. */

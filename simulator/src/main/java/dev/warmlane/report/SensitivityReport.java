@@ -3,6 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.SensitivityCharts;
+import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.SensitivityStudy;
@@ -16,6 +17,7 @@ public final class SensitivityReport {
 
     private static final Set<Place> TECHNICAL = Set.of(Place.TECHNICAL);
 
+    private final Installation built;
     private final String name;
     private final ExposureStudy exposure;
     private final SensitivityStudy study;
@@ -23,7 +25,8 @@ public final class SensitivityReport {
     private final CommonSections common;
 
     private SensitivityReport(ExposureStudy exposure, SensitivityStudy study, Subject described) {
-        this.name = described.installation().name();
+        this.built = described.installation();
+        this.name = built.name();
         this.exposure = exposure;
         this.study = study;
         this.numbers = described.numbers();
@@ -54,7 +57,7 @@ public final class SensitivityReport {
     private List<Section> sections() {
         return CommonSections.list(
                 List.of(
-                        new SensitivityAnswer(exposure, study, numbers).section(),
+                        new SensitivityAnswer(exposure, study, built, numbers).section(),
                         common.lookAt(),
                         common.job(),
                         exposed(),

@@ -13,6 +13,9 @@ import java.util.Locale;
  */
 public record Notation(NumberStyle numbers, DateOrder dates) {
 
+    /** A hyphen before a currency sign is not seen, and a line may end at it. */
+    private static final String MINUS = "\u2212";
+
     /** The one that is taken where nobody says otherwise: {@code 1,234.5}, and {@code May 31} with US units alone. */
     public static Notation usual(UnitSystem units) {
         return new Notation(
@@ -32,21 +35,19 @@ public record Notation(NumberStyle numbers, DateOrder dates) {
 
     /**
      * An amount of money: a sign such as {@code $} before a number with a decimal point, letters such as {@code EUR} and
-     * whatever goes with a decimal comma after it.
+     * whatever goes with a decimal comma after it. A minus is written as one, in front.
      *
      * @param amount the number as it is written
      * @param currency how the currency is written
      */
     public String money(String amount, String currency) {
-        return leads(currency) ? lead(amount, currency) : (amount + " " + currency).strip();
+        return leads(currency) ? lead(amount, currency) : (lead(amount, currency) + " " + currency).strip();
     }
 
     /** The same where another amount with the currency follows: a sign alone is repeated. */
     public String lead(String amount, String currency) {
-        if (!leads(currency)) {
-            return amount;
-        }
-        return amount.startsWith("-") ? "-" + currency + amount.substring(1) : currency + amount;
+        boolean negative = amount.startsWith("-");
+        return (negative ? MINUS : "") + (leads(currency) ? currency : "") + amount.substring(negative ? 1 : 0);
     }
 
     private boolean leads(String currency) {

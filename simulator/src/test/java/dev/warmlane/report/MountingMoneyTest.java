@@ -55,7 +55,7 @@ class MountingMoneyTest {
         assertThat(text)
                 .contains(
                         "Collectors cost with “racks” 900 EUR for each m².",
-                        "No price of their own is given for “flat”: 140 EUR for each m² of [prices] is taken",
+                        "No price of their own is given for “flat”: the general price of 140 EUR for each m² is taken",
                         "With the same area “flat”, ",
                         "not within 40 years",
                         new Numbers(UnitSystem.METRIC).show(flat.netPresentValue(), 0));
@@ -63,6 +63,22 @@ class MountingMoneyTest {
                 .contains("paid_money", "saved_a_year_money", "net_present_value_money", "payback_years");
         assertThat(csv.lines().skip(1).findFirst().orElseThrow())
                 .contains(String.valueOf(Math.round(flat.investment().paid())));
+    }
+
+    @Test
+    void whereAllLoseNoneIsWorthMost() {
+        MountingStudy dear = MountingStudy.of(
+                BUILT,
+                SampleForecasts.MUNICIPAL.weather(),
+                List.of(
+                        MountingOption.flat("flat").pricedPerM2(900),
+                        MountingOption.racks("racks", 30, 180).pricedPerM2(900)));
+        String text = TextWriter.full(MountingReport.of(dear, UnitSystem.METRIC)).replaceAll("\\s+", " ");
+
+        assertThat(text).contains("loses least; the next is ").doesNotContain("worth most", "[prices]", "[money]");
+        assertThat(TextWriter.full(MountingReport.of(STUDY, UnitSystem.METRIC)).replaceAll("\\s+", " "))
+                .contains("is worth most; the next is ")
+                .doesNotContain("loses least");
     }
 
     @Test

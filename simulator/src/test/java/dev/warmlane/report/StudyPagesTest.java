@@ -179,7 +179,11 @@ class StudyPagesTest {
     void headlineOfSensitivityNamesTheLargestEffect() {
         SampleStudies studies = SampleStudies.MUNICIPAL;
         SensitivityAnswer headline =
-                new SensitivityAnswer(studies.exposure(), studies.sensitivity(), new Numbers(studies.units()));
+                new SensitivityAnswer(
+                        studies.exposure(),
+                        studies.sensitivity(),
+                        studies.described().installation(),
+                        new Numbers(studies.units()));
 
         assertThat(headline.sentences())
                 .contains(

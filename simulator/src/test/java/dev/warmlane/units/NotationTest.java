@@ -44,11 +44,11 @@ class NotationTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    COMMA_POINT | $ | $1,200 | -$1,200 | $1,200 to $1,200
-                    COMMA_POINT | A$ | A$1,200 | -A$1,200 | A$1,200 to A$1,200
-                    COMMA_POINT | EUR | 1,200 EUR | -1,200 EUR | 1,200 to 1,200 EUR
-                    POINT_COMMA | EUR | 1.200 EUR | -1.200 EUR | 1.200 to 1.200 EUR
-                    POINT_COMMA | € | 1.200 € | -1.200 € | 1.200 to 1.200 €
+                    COMMA_POINT | $ | $1,200 | −$1,200 | $1,200 to $1,200
+                    COMMA_POINT | A$ | A$1,200 | −A$1,200 | A$1,200 to A$1,200
+                    COMMA_POINT | EUR | 1,200 EUR | −1,200 EUR | 1,200 to 1,200 EUR
+                    POINT_COMMA | EUR | 1.200 EUR | −1.200 EUR | 1.200 to 1.200 EUR
+                    POINT_COMMA | € | 1.200 € | −1.200 € | 1.200 to 1.200 €
                     """)
     void aSignLeadsBeforeADecimalPoint(NumberStyle style, String currency, String money, String less, String range) {
         Notation notation = new Notation(style, DateOrder.DAY_FIRST);

@@ -14,8 +14,8 @@ import java.util.function.ToDoubleFunction;
 /** The charts of a sensitivity study: what each parameter adds at either end, the largest effect on top. */
 public final class SensitivityCharts {
 
-    static final String LOW = "at the first value";
-    static final String HIGH = "at the second value";
+    static final String LOW = "at the low value";
+    static final String HIGH = "at the high value";
 
     private static final int STEPS = 8;
 

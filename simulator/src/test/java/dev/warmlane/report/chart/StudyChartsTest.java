@@ -312,8 +312,8 @@ class StudyChartsTest {
     @MethodSource("studies")
     void sensitivityIsSortedAndThatOfTheStudy(String name, SampleStudies studies) {
         RowPlot plot = (RowPlot) chart(charts(studies), "sensitivity-pool").plot();
-        double[] low = row(plot, SensitivityCharts.LOW);
-        double[] high = row(plot, SensitivityCharts.HIGH);
+        double[] low = row(plot, "at the low value");
+        double[] high = row(plot, "at the high value");
         List<Double> largest = new ArrayList<>();
         for (int i = 0; i < low.length; i++) {
             largest.add(Math.max(Math.abs(low[i]), Math.abs(high[i])));
