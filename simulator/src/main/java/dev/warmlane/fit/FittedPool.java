@@ -184,6 +184,20 @@ public final class FittedPool {
         return model.built(draw.values());
     }
 
+    /** What it makes of the seasons of its weather. */
+    Seasons seasons() {
+        List<Residual> hours = residuals();
+        return new Seasons(
+                weather.hours(),
+                weather.hourAt(hours.get(0).time()),
+                weather.hourAt(hours.get(hours.size() - 1).time()));
+    }
+
+    /** The most likely values. */
+    double[] likely() {
+        return likely.clone();
+    }
+
     PoolAtLog model() {
         return model;
     }
@@ -192,7 +206,7 @@ public final class FittedPool {
         return found.get(index(unknown)).chainStandardDeviation();
     }
 
-    private int index(Unknown unknown) {
+    int index(Unknown unknown) {
         for (int i = 0; i < found.size(); i++) {
             if (found.get(i).of() == unknown) {
                 return i;

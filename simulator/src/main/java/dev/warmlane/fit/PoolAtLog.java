@@ -1,5 +1,6 @@
 package dev.warmlane.fit;
 
+import dev.warmlane.pool.Departure;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.season.Installation;
@@ -47,15 +48,20 @@ final class PoolAtLog {
 
     /** Every hour of the log's time. */
     RecordLedger run(double[] values) {
-        return run(built(values), RecordState.water(seen.from, at(values, Unknown.START)), seen.to);
+        return run(
+                built(values),
+                Departure.longWave(at(values, Unknown.SKY)),
+                RecordState.water(seen.from, at(values, Unknown.START)),
+                seen.to);
     }
 
-    /** The same for any installation, start and end. */
-    RecordLedger run(Installation built, RecordState start, LocalDateTime end) {
+    /** The same for any installation, departure from it, start and end. */
+    RecordLedger run(Installation built, Departure departure, RecordState start, LocalDateTime end) {
         PoolForcing pool = prepared.pool()
                 .with(
                         built.pool(),
                         built.makeUp(),
+                        departure,
                         weather.hourAt(start.time()),
                         weather.hourAt(end.minusHours(1)) + 1);
         return RecordSimulator.simulate(built, new SeasonForcing(pool, prepared.collectors()), start, end);

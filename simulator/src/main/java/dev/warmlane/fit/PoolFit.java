@@ -127,7 +127,7 @@ public record PoolFit(
         Observations seen = new Observations(log, weather, bills, meter, options.clockHours());
         LogChecks.check(installation, weather, seen);
         List<Prior> priors =
-                Priors.of(installation, seen.waterC[0], !seen.bills.isEmpty(), !seen.meter.isEmpty(), options);
+                Priors.of(installation, weather, seen.waterC[0], !seen.bills.isEmpty(), !seen.meter.isEmpty(), options);
         PoolAtLog model = new PoolAtLog(
                 installation, weather, seen, priors.stream().map(Prior::of).toList());
         Posterior posterior = new Posterior(priors, model, seen, options);

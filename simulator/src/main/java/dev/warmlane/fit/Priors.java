@@ -5,6 +5,8 @@ import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.WindAndSun;
+import dev.warmlane.weather.WeatherRecord;
+import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,6 +28,18 @@ final class Priors {
     /** Share of its water that a leaking pool may lose in a day; own choice. */
     private static final double LEAK_SD = 0.02;
 
+    /**
+     * Of what is estimated from air, dew point and cloud, as in the handbook's measured basin, where it was stated before any
+     * fit; own estimate, W/m².
+     */
+    private static final double ESTIMATED_SKY_SD_WM2 = 20;
+
+    /** Of what the weather gives, measured or by a model of the whole atmosphere; own estimate, W/m². */
+    private static final double GIVEN_SKY_SD_WM2 = 5;
+
+    /** Between a clear sky and one of low cloud lie about 100 W/m² (common experience, no source). */
+    private static final double MOST_SKY_WM2 = 100;
+
     /** Where the log begins within a degree of what its first hour shows; own choice. */
     private static final double START_SD_K = 1;
 
@@ -34,7 +48,13 @@ final class Priors {
     private Priors() {}
 
     /** Of what a log, and bills and meter where there are any, may tell. */
-    static List<Prior> of(Installation built, double firstC, boolean bills, boolean meter, FitOptions options) {
+    static List<Prior> of(
+            Installation built,
+            WeatherRecord weather,
+            double firstC,
+            boolean bills,
+            boolean meter,
+            FitOptions options) {
         List<Prior> priors = new ArrayList<>();
         priors.add(new Prior(
                 Unknown.WIND,
@@ -69,6 +89,14 @@ final class Priors {
                     MakeUp.WATER.highest(),
                     "as described; a leak of two hundredths of the water in a day, own choice"));
         }
+        boolean given = weather.longWaveOrigin() == WeatherYear.LongWaveOrigin.FILE;
+        priors.add(new Prior(
+                Unknown.SKY,
+                0,
+                given ? GIVEN_SKY_SD_WM2 : ESTIMATED_SKY_SD_WM2,
+                -MOST_SKY_WM2,
+                MOST_SKY_WM2,
+                (given ? "given by the weather" : "estimated from air, humidity and cloud") + ", width own choice"));
         priors.add(new Prior(Unknown.START, firstC, START_SD_K, 0, 60, "the first reading, width own choice"));
         priors.add(new Prior(
                 Unknown.CLOCK,

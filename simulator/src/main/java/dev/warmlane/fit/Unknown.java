@@ -10,6 +10,8 @@ public enum Unknown {
     EFFICIENCY("efficiency of the heater"),
     /** Water replaced beyond what evaporates, L/day; only with a meter. */
     MAKE_UP("water replaced beyond evaporation"),
+    /** What the sky sends to the water beyond the long-wave of the weather, W/m²; whatever else warms it steadily goes here. */
+    SKY("long-wave of the sky beyond the weather's"),
     /** Water temperature when the log begins, °C. */
     START("water when the log begins"),
     /** By how much the log's clock is ahead of the time zone that was stated, h. */

@@ -9,7 +9,8 @@ import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
- * Between which temperatures a fit expects the readings of other hours: the pool is run with draws of the posterior, and
+ * Between which temperatures a fit expects the readings of other hours: the pool is run with draws of the posterior, which
+ * depart from what was found the more the farther the season is from that of the log, and
  * each run gets the error that belongs to its draw. Nine readings of ten should lie within.
  */
 public final class WaterBand {
@@ -23,12 +24,14 @@ public final class WaterBand {
     private final double[] low;
     private final double[] likely;
     private final double[] high;
+    private final double[] held;
 
-    private WaterBand(LocalDateTime start, double[] low, double[] likely, double[] high) {
+    private WaterBand(LocalDateTime start, double[] low, double[] likely, double[] high, double[] held) {
         this.start = start;
         this.low = low;
         this.likely = likely;
         this.high = high;
+        this.held = held;
     }
 
     /**
@@ -43,27 +46,38 @@ public final class WaterBand {
         List<Chain.Draw> draws = fit.chain().draws();
         int runs = Math.min(RUNS, draws.size());
         RandomGenerator random = new Well19937c(1);
-        RecordLedger likely = fit.model().run(fit.installation(), start, end);
+        Seasons seasons = fit.seasons();
+        RecordLedger likely = fit.model().run(fit.installation(), seasons.likely(fit, fit.likely()), start, end);
         int hours = likely.hours();
         float[][] water = new float[hours][runs];
         for (int k = 0; k < runs; k++) {
             Chain.Draw draw = draws.get((int) ((long) k * draws.size() / runs));
-            RecordLedger run = fit.model().run(fit.drawn(draw), start, end);
-            double width = Math.hypot(draw.error().errorK(), draw.error().noiseK());
+            RecordLedger run = fit.model().run(fit.drawn(draw), seasons.drawn(fit, draw.values(), random), start, end);
+            ErrorSize error = draw.error();
+            double phi = Math.exp(-1 / error.fadeHours());
+            double fresh = error.errorK() * Math.sqrt(1 - phi * phi);
+            double lasting = error.errorK() * random.nextGaussian();
             for (int hour = 0; hour < hours; hour++) {
-                water[hour][k] = (float) (run.waterC(hour) + width * random.nextGaussian());
+                water[hour][k] = (float) (run.waterC(hour) + lasting + error.noiseK() * random.nextGaussian());
+                lasting = phi * lasting + fresh * random.nextGaussian();
             }
         }
         double[] low = new double[hours];
         double[] high = new double[hours];
+        double[] held = new double[runs];
         for (int hour = 0; hour < hours; hour++) {
-            Arrays.sort(water[hour]);
-            low[hour] = water[hour][(int) Math.round(TAIL * (runs - 1))];
-            high[hour] = water[hour][(int) Math.round((1 - TAIL) * (runs - 1))];
+            float[] sorted = water[hour].clone();
+            Arrays.sort(sorted);
+            low[hour] = sorted[(int) Math.round(TAIL * (runs - 1))];
+            high[hour] = sorted[(int) Math.round((1 - TAIL) * (runs - 1))];
+            for (int k = 0; k < runs; k++) {
+                held[k] += low[hour] <= water[hour][k] && water[hour][k] <= high[hour] ? 1.0 / hours : 0;
+            }
         }
+        Arrays.sort(held);
         double[] middle = new double[hours];
         Arrays.setAll(middle, likely::waterC);
-        return new WaterBand(start.time(), low, middle, high);
+        return new WaterBand(start.time(), low, middle, high, held);
     }
 
     /** How many hours it has; indices run from 0 to one less. */
@@ -89,5 +103,15 @@ public final class WaterBand {
     /** Above it one reading in twenty is expected, in the middle of an hour, °C. */
     public double highC(int index) {
         return high[index];
+    }
+
+    /**
+     * How likely the share of its hours that lie within the band is below a share, if all that the fit states is right:
+     * errors last, so that of one pool's hours seldom just nine of ten do.
+     *
+     * @param share of the hours, 0 to 1
+     */
+    public double chanceOfFewerThan(double share) {
+        return Arrays.stream(held).filter(one -> one < share).count() / (double) held.length;
     }
 }

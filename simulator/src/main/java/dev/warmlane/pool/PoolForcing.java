@@ -123,10 +123,10 @@ public final class PoolForcing {
             bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
             coverShare[hour] = cover.isPresent() ? cover.get().drawn().at(ofYear) : 0;
         }
-        fillWindAndSun(0, hours);
+        fillWindAndSun(Departure.NONE, 0, hours);
     }
 
-    private PoolForcing(PoolForcing like, Pool pool, MakeUp makeUp, int from, int to) {
+    private PoolForcing(PoolForcing like, Pool pool, MakeUp makeUp, Departure departure, int from, int to) {
         this.pool = pool;
         this.cover = like.cover;
         this.people = like.people;
@@ -148,7 +148,10 @@ public final class PoolForcing {
         this.evaporationWm2Kpa = new double[weather.hours()];
         this.moreInUse = like.moreInUse;
         this.convectionWm2K = new double[weather.hours()];
-        this.longWaveIn = like.longWaveIn;
+        this.longWaveIn = like.longWaveIn.clone();
+        for (int hour = from; hour < to; hour++) {
+            longWaveIn[hour] += waterEmittance * departure.longWaveWm2(hour);
+        }
         this.airC = like.airC;
         this.vapourKpa = like.vapourKpa;
         this.coverShare = like.coverShare;
@@ -160,11 +163,11 @@ public final class PoolForcing {
         this.throughFlowWm2K = like.throughFlowWm2K;
         this.inflowC = like.inflowC;
         this.evaporatedReplaced = like.evaporatedReplaced;
-        fillWindAndSun(from, to);
+        fillWindAndSun(departure, from, to);
     }
 
     /** What the wind at the water and the share of the sun that stays in it make of some hours of the weather. */
-    private void fillWindAndSun(int from, int to) {
+    private void fillWindAndSun(Departure departure, int from, int to) {
         unknownBut(sun, from, to);
         unknownBut(evaporationWm2Kpa, from, to);
         unknownBut(convectionWm2K, from, to);
@@ -173,12 +176,12 @@ public final class PoolForcing {
         double quiet = pool.evaporation().quietFactor(setting);
         double solarLoss = cover.map(Cover::solarLoss).orElse(0.0);
         for (int hour = from; hour < to; hour++) {
-            double wind = setting.windAtWaterMs(weather.windSpeedMs(hour));
+            double wind = setting.windAtWaterMs(weather.windSpeedMs(hour)) * departure.windRatio(hour);
             double evaporation = checked(pool.evaporation().heatWm2Kpa(wind) * quiet, wind);
             evaporationWm2Kpa[hour] = evaporation;
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
-            sun[hour] = onWater.sunWm2(hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
+            sun[hour] = departure.sunRatio(hour) * onWater.sunWm2(hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
         }
     }
 
@@ -203,17 +206,18 @@ public final class PoolForcing {
      *
      * @param other the pool
      * @param otherMakeUp the make-up water
+     * @param departure by how much the weather at the water is another in each hour
      * @param from first of the hours of the weather that are run
      * @param to the hour after their last
      * @throws IllegalArgumentException if anything else of the pool differs
      */
-    public PoolForcing with(Pool other, MakeUp otherMakeUp, int from, int to) {
+    public PoolForcing with(Pool other, MakeUp otherMakeUp, Departure departure, int from, int to) {
         if (!fixed(other).equals(fixed(pool)) || !otherMakeUp.mains().equals(makeUp.mains())) {
             throw new IllegalArgumentException(
                     "more than wind, sun and the amount of make-up water differs from the pool"
                             + " that this forcing was prepared for: prepare it with PoolForcing.of");
         }
-        return new PoolForcing(this, other, otherMakeUp, from, to);
+        return new PoolForcing(this, other, otherMakeUp, departure, from, to);
     }
 
     /** A pool without the wind, shade and absorptance that it has. */

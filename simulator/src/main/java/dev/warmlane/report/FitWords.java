@@ -75,6 +75,7 @@ final class FitWords {
             case SUN -> numbers.show(100 * value, 1) + " %";
             case EFFICIENCY -> numbers.show(100 * value, 0) + " %";
             case MAKE_UP -> numbers.show(Measure.WATER_A_DAY, value);
+            case SKY -> numbers.show(Measure.IRRADIANCE, value);
             case START -> numbers.show(Measure.TEMPERATURE, value);
             case CLOCK -> numbers.show(value, 2) + " h";
         };

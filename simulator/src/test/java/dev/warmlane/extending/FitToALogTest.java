@@ -64,6 +64,7 @@ class FitToALogTest {
             held += band.lowC(hour) <= water && water <= band.highC(hour) ? 1 : 0;
         }
         assertThat(held).isGreaterThan(24 * 30 * 8 / 10);
-        assertThat(band.highC(100) - band.lowC(100)).isBetween(0.2, 1.5);
+        // four days on wind, sun and sky have departed by a fifth of a season's
+        assertThat(band.highC(100) - band.lowC(100)).isBetween(0.2, 2.0);
     }
 }

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.apache.commons.math3.random.Well19937c;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +39,7 @@ class InventedTruthTest {
     private static final int REST_DAYS = 60;
 
     private static final RecordLedger TRUTH =
-            InventedLog.run(InventedLog.truth(InventedLog.POOL), InventedLog.JUNE, DAYS + REST_DAYS);
+            InventedLog.run(InventedLog.truth(InventedLog.POOL), InventedLog.JUNE, DAYS + 1);
 
     /** Of the first twenty logs, for every test that needs no other: they take the longest. */
     private static List<FittedPool> fits = List.of();
@@ -113,6 +114,7 @@ class InventedTruthTest {
                 .isCloseTo(wind.chainMean(), within(0.3 * wind.standardDeviation()));
     }
 
+    /** The truth departs with the season as far as it is said to, and the log's error goes on. */
     @Test
     void otherDaysLieWithinTheBandNineHoursOfTen() {
         double held = LongStream.rangeClosed(1, 8)
@@ -127,14 +129,23 @@ class InventedTruthTest {
 
     /** The share of the rest of a log that lies within the band of its first days. */
     private static double restHeld(long seed) {
+        FittedPool fit = fits.get((int) seed - 1);
         LocalDateTime from = InventedLog.JUNE.plusDays(DAYS);
         LocalDateTime to = from.plusDays(REST_DAYS);
-        WaterBand band =
-                WaterBand.of(fits.get((int) seed - 1), RecordState.water(from, TRUTH.waterStartC(24 * DAYS)), to);
+        RecordState start = RecordState.water(from, TRUTH.waterStartC(24 * DAYS));
+        WaterBand band = WaterBand.of(fit, start, to);
+        double[] truth = fit.likely();
+        truth[fit.index(Unknown.WIND)] = InventedLog.WIND;
+        truth[fit.index(Unknown.SUN)] = InventedLog.SUN;
+        truth[fit.index(Unknown.SKY)] = 0;
+        RecordLedger run = fit.model()
+                .run(
+                        InventedLog.truth(InventedLog.POOL),
+                        fit.seasons().drawn(fit, truth, new Well19937c(seed)),
+                        start,
+                        to);
         // the logger's clock is an hour ahead
-        List<WaterLog.Reading> rest = InventedLog.log(TRUTH, ERROR, seed)
-                .between(from.plusHours(1), to.plusHours(1))
-                .readings();
+        List<WaterLog.Reading> rest = InventedLog.log(run, ERROR, seed).readings();
         assertThat(rest).hasSizeGreaterThan(24 * REST_DAYS);
         return rest.stream()
                         .filter(reading -> {
@@ -144,6 +155,21 @@ class InventedTruthTest {
                         })
                         .count()
                 / (double) rest.size();
+    }
+
+    /** A share that the band holds is the rarer the farther from nine of ten, and nothing is certain of it. */
+    @Test
+    void theBandTellsHowOftenChanceHoldsFewer() {
+        LocalDateTime from = InventedLog.JUNE.plusDays(DAYS);
+        WaterBand band = WaterBand.of(
+                fits.get(0),
+                RecordState.water(from, TRUTH.waterStartC(24 * DAYS)),
+                from.plusDays(REST_DAYS));
+        assertThat(band.chanceOfFewerThan(0)).isZero();
+        assertThat(band.chanceOfFewerThan(1.001)).isEqualTo(1);
+        assertThat(band.chanceOfFewerThan(0.9)).isBetween(0.3, 0.7);
+        // sixty days of errors that last five, and of seasons that last three months, are few
+        assertThat(band.chanceOfFewerThan(0.95) - band.chanceOfFewerThan(0.85)).isBetween(0.2, 0.8);
     }
 
     @Test

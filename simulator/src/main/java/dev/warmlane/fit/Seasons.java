@@ -1,0 +1,114 @@
+package dev.warmlane.fit;
+
+import dev.warmlane.pool.Departure;
+import java.util.Arrays;
+import org.apache.commons.math3.random.RandomGenerator;
+
+/**
+ * What a fit makes of other seasons than its own. Wind, sun and sky found in a log are those of its days: leaves, the sun's
+ * height over walls and trees, where the wind comes from and what the sky's estimate misjudges change through the year, and
+ * no log of a month can tell by how much. So each is taken for a steady part and one that fades with the season, normal
+ * and as wide together as the unknown's prior: covariance s²·((1-q) + q·exp(-Δt/τ)). Within the log it is what was found;
+ * before and after, the farther the more, it returns towards what was described, and its width to that of the prior. An
+ * error of a model beside its parameters, as of Kennedy and O'Hagan 2001 (Journal of the Royal Statistical Society B 63:425,
+ * from memory), put where it acts and not on the temperature.
+ */
+final class Seasons {
+
+    /** Share q of a prior's variance that changes with the season: half, own choice. */
+    static final double SEASONAL = 0.5;
+
+    /** Time τ in which it fades to 1/e: a quarter of a year, own choice, days. */
+    static final double FADE_DAYS = 91;
+
+    /** A wind factor below it has no ratio; own choice, far below any shelter's. */
+    private static final double LEAST = 1e-3;
+
+    private static final double PHI = Math.exp(-1 / (24 * FADE_DAYS));
+
+    private final int hours;
+    private final int first;
+    private final int last;
+
+    /**
+     * For the weather of a fit.
+     *
+     * @param hours hours of the weather
+     * @param first the first of them that the log has
+     * @param last the last that it has
+     */
+    Seasons(int hours, int first, int last) {
+        this.hours = hours;
+        this.first = first;
+        this.last = last;
+    }
+
+    /** What is most likely of every hour, from values found. */
+    Departure likely(FittedPool fit, double[] values) {
+        return departure(fit, values, () -> 0);
+    }
+
+    /** One of what may be, from the values of a draw. */
+    Departure drawn(FittedPool fit, double[] values, RandomGenerator random) {
+        return departure(fit, values, random::nextGaussian);
+    }
+
+    private Departure departure(FittedPool fit, double[] values, Gauss gauss) {
+        double[] wind = path(fit, Unknown.WIND, values, gauss);
+        double[] sun = path(fit, Unknown.SUN, values, gauss);
+        double[] sky = path(fit, Unknown.SKY, values, gauss);
+        double windFound = wind[first];
+        double sunFound = sun[first];
+        return new Departure() {
+            @Override
+            public double windRatio(int hour) {
+                return windFound < LEAST ? 1 : wind[hour] / windFound;
+            }
+
+            @Override
+            public double sunRatio(int hour) {
+                return sun[hour] / sunFound;
+            }
+
+            @Override
+            public double longWaveWm2(int hour) {
+                return sky[hour];
+            }
+        };
+    }
+
+    private double[] path(FittedPool fit, Unknown unknown, double[] values, Gauss gauss) {
+        int index = fit.index(unknown);
+        return path(fit.found().get(index).prior(), values[index], gauss);
+    }
+
+    /** An unknown through all hours: what was found in those of the log, within the ends of its prior beyond. */
+    double[] path(Prior prior, double found, Gauss gauss) {
+        double width = prior.standardDeviation();
+        double steady = prior.likely()
+                + (found - prior.likely()) * (1 - SEASONAL)
+                + width * Math.sqrt(SEASONAL * (1 - SEASONAL)) * gauss.next();
+        double step = width * Math.sqrt(SEASONAL * (1 - PHI * PHI));
+        double[] path = new double[hours];
+        Arrays.fill(path, first, last + 1, found);
+        double departure = found - steady;
+        for (int hour = last + 1; hour < hours; hour++) {
+            departure = PHI * departure + step * gauss.next();
+            path[hour] = steady + departure;
+        }
+        departure = found - steady;
+        for (int hour = first - 1; hour >= 0; hour--) {
+            departure = PHI * departure + step * gauss.next();
+            path[hour] = steady + departure;
+        }
+        for (int hour = 0; hour < hours; hour++) {
+            path[hour] = Math.max(prior.lowest(), Math.min(prior.highest(), path[hour]));
+        }
+        return path;
+    }
+
+    /** The next of a normal distribution's numbers. */
+    interface Gauss {
+        double next();
+    }
+}
