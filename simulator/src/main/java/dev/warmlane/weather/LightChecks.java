@@ -26,6 +26,17 @@ final class LightChecks {
         StillLight.check(table, WeatherColumn.DIFFUSE, sun, findings);
     }
 
+    /**
+     * Those that need no whole year, of a record. Daylight without light was taken out of it before ({@link DarkStation}),
+     * and what a month should have of direct light is not asked of parts of months.
+     */
+    static void checkRecord(HourTable table, SunPath sun, boolean insisted, Findings findings) throws Refusal {
+        BrightestDay.check(table, sun, findings);
+        LostGlobal.check(table, sun, insisted, findings);
+        StillLight.check(table, WeatherColumn.GLOBAL, sun, findings);
+        StillLight.check(table, WeatherColumn.DIFFUSE, sun, findings);
+    }
+
     private static void monthsWithoutDirect(HourTable table, LightOutside outside, Findings findings) {
         double[] direct = table.column(WeatherColumn.DIRECT);
         List<Integer> months = new ArrayList<>();

@@ -1,6 +1,5 @@
 package dev.warmlane.weather;
 
-import dev.warmlane.site.HourOfYear;
 import dev.warmlane.sun.SunPath;
 import java.util.stream.IntStream;
 
@@ -20,7 +19,7 @@ final class LostGlobal {
         double[] global = table.column(WeatherColumn.GLOBAL);
         double[] direct = table.column(WeatherColumn.DIRECT);
         double[] diffuse = table.column(WeatherColumn.DIFFUSE);
-        int[] hours = IntStream.range(0, HourOfYear.HOURS)
+        int[] hours = IntStream.range(0, global.length)
                 .filter(hour -> {
                     double parts = diffuse[hour] + (insisted ? 0 : direct[hour] * sun.cosZenith(hour));
                     return global[hour] <= ClosureScan.GLOBAL_ABOVE_WM2 && parts - global[hour] > CONTRADICTION_WM2;

@@ -6,8 +6,8 @@ import java.util.Arrays;
 
 /**
  * From the hours of any source to a record that can be used, in the steps of {@link WeatherChecks}. What those ask of a
- * year by its months and its brightest day is not asked of a record, which may have neither; the noon of clear days is,
- * and where all parts of irradiance were measured whether they agree.
+ * year by its months is not asked of a record, which may have none whole; the noon of clear days is, and where all parts of
+ * irradiance were measured whether they agree.
  */
 final class RecordChecks {
 
@@ -29,6 +29,7 @@ final class RecordChecks {
         if (!table.lightIsDerived) {
             closure(table, sun, findings);
         }
+        LightChecks.checkRecord(table, sun, given != null, findings);
         IrradianceRepair.repair(table, sun, findings);
         GapFiller.fill(table, WeatherColumn.AIR, findings);
         GapFiller.fill(table, WeatherColumn.WIND, findings);

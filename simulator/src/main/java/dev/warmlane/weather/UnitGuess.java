@@ -17,7 +17,7 @@ final class UnitGuess {
     private static final double OTHER_SPEED_AT_MOST = 200;
 
     /** 1 W/m² over an hour is 0.32 Btu/ft², 0.0036 MJ/m² and 0.001 kWh/m². */
-    private static final double KILOWATTS_BELOW = 0.01;
+    static final double KILOWATTS_BELOW = 0.01;
 
     private static final String ANOTHER = "Is another column in its place, or a code for missing values?";
 

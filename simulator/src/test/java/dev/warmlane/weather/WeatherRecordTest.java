@@ -167,6 +167,56 @@ class WeatherRecordTest {
         assertThat(builder().build().globalHorizontalWm2(noon + 1)).isZero();
     }
 
+    /** The checks that a typical year gets, in their words; of a fortnight nobody can say that it has a clear day. */
+    @Test
+    void lightInAnotherUnitIsRefused() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> builder()
+                        .globalWm2(column(hour -> global[hour] * 0.001))
+                        .build())
+                .withMessageContaining("on the brightest day, 2020-0")
+                .withMessageContaining("Is irradiance in kW/m² or MJ/m²?");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> builder()
+                        .globalWm2(column(hour -> Math.min(1400, global[hour] * 2.5)))
+                        .build())
+                .withMessageContaining("Is irradiance in kJ/m² or scaled?");
+        assertThat(builder()
+                        .globalWm2(column(hour -> global[hour] * 0.2))
+                        .build()
+                        .findings())
+                .noneMatch(finding -> finding.message().contains("brightest day"));
+    }
+
+    @Test
+    void lightThatStandsStillWhileTheSunMovesIsTold() {
+        double[] still = column(hour -> hour >= 60 && hour < 67 ? 300 : global[hour]);
+        assertThat(builder().globalWm2(still).build().findings())
+                .anyMatch(finding -> finding.message().contains("stands still while the sun moves"));
+    }
+
+    @Test
+    void noGlobalBesideStrongPartsIsTakenForMissing() {
+        double[] diffuse = column(hour -> 0.4 * global[hour]);
+        double[] lost = global.clone();
+        lost[2 + 24 * 3 + 12] = 0;
+        assertThat(builder()
+                        .globalWm2(lost)
+                        .diffuseWm2(diffuse)
+                        .directNormalWm2(direct(diffuse))
+                        .build()
+                        .findings())
+                .anyMatch(finding -> finding.message().contains("global irradiance contradicts direct and diffuse"));
+    }
+
+    /** What makes the three agree. */
+    private double[] direct(double[] diffuse) {
+        WeatherRecord record = builder().build();
+        return column(hour -> record.sun().cosZenith(hour) < 0.1
+                ? 0
+                : (global[hour] - diffuse[hour]) / record.sun().cosZenith(hour));
+    }
+
     @Test
     void aRecordThatBeginsOrEndsInAGapIsRefused() {
         air[0] = Double.NaN;
@@ -211,8 +261,13 @@ class WeatherRecordTest {
                         + 5 * Math.cos(YearlyAir.angle(RecordTime.hourOfYear(START.plusHours(hour))))
                         - 2 * Math.sin(YearlyAir.angle(RecordTime.hourOfYear(START.plusHours(hour)))));
         YearlyAir fitted = WeatherRecord.builder(SITE, "invented", START)
-                .globalWm2(
-                        column(hours, hour -> Math.max(0, 700 * Math.cos(2 * Math.PI * (hourOfDay(hour) - 12.5) / 24))))
+                .globalWm2(column(
+                        hours,
+                        hour -> Math.max(
+                                0,
+                                // more in January than in July, as the sun stands there
+                                (480 + 330 * Math.cos(YearlyAir.angle(RecordTime.hourOfYear(START.plusHours(hour)))))
+                                        * Math.cos(2 * Math.PI * (hourOfDay(hour) - 12.5) / 24))))
                 .airC(year)
                 .relativeHumidityPercent(column(hours, hour -> 50 + hour % 7))
                 .windSpeedMs(column(hours, hour -> 1 + hour % 6))
