@@ -53,7 +53,7 @@ public final class FitReport {
     }
 
     private List<Section> sections() {
-        return List.of(answer(), foundBeside(), cannotTell(), left(), metered(), how());
+        return List.of(answer(), cautions(), foundBeside(), cannotTell(), left(), metered(), how());
     }
 
     private Section answer() {
@@ -66,6 +66,10 @@ public final class FitReport {
                                 numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.rmsK()),
                                 "between log and model",
                                 "root mean square by the hour"))));
+    }
+
+    private Section cautions() {
+        return Section.of("Cautions", Place.ANSWER).points(words.cautions());
     }
 
     private Figure figure(Unknown unknown, String meaning) {

@@ -121,6 +121,22 @@ final class FitWords {
         return points;
     }
 
+    /** Common practice, no source. */
+    List<String> cautions() {
+        List<String> points = new ArrayList<>();
+        points.add(
+                "What was found is of these days and of this model. Trees, covers, pump hours and the sun's height over walls"
+                        + " change with the season: for a forecast of another season log in that one");
+        if (!fit.bills().isEmpty()) {
+            points.add(
+                    "Gas and flames: an efficiency from bills is no inspection. A heater is opened, set and checked by"
+                            + " licensed people alone, by the local code");
+        }
+        points.add("Electricity: what logs in or beside a pool runs on a battery or extra-low voltage. Whatever else is"
+                + " wired there is for a licensed electrician, by the local code");
+        return points;
+    }
+
     String error() {
         return "Log and model differ by " + numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.rmsK())
                 + " (root mean square by the hour). It is taken for an error of "
