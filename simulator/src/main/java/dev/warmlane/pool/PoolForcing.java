@@ -181,7 +181,9 @@ public final class PoolForcing {
             evaporationWm2Kpa[hour] = evaporation;
             convectionWm2K[hour] =
                     evaporation * BOWEN_KPA_K * weather.pressureKpa(hour) / Constants.STANDARD_PRESSURE_KPA;
-            sun[hour] = departure.sunRatio(hour) * onWater.sunWm2(hour) * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
+            sun[hour] = departure.sunRatio(hour)
+                    * onWater.sunWm2(hour)
+                    * (pool.solarAbsorptance() * (1 - coverShare[hour] * solarLoss));
         }
     }
 

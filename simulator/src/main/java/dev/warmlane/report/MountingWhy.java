@@ -23,8 +23,8 @@ final class MountingWhy {
      */
     static List<Section> of(Numbers numbers, MountingStudy study, Optional<String> against) {
         List<MountingResult> results = new ArrayList<>(study.sameArea());
-        results.sort(Comparator.comparing(
-                r -> !against.equals(Optional.of(r.option().name()))));
+        results.sort(
+                Comparator.comparing(r -> !against.equals(Optional.of(r.option().name()))));
         if (results.stream().anyMatch(r -> r.light().isEmpty())) {
             return List.of(Section.of("Where the difference comes from", Place.PRINTED)
                     .words(

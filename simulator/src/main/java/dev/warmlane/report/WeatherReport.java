@@ -177,7 +177,8 @@ public final class WeatherReport {
 
     /** For those who check a reader. */
     private static String closure(Numbers numbers, Closure closure) {
-        return "In numbers: global irradiance and the sum of diffuse and beam differ by " + irradiance(numbers, closure.usedRmseWm2()) + " "
+        return "In numbers: global irradiance and the sum of diffuse and beam differ by "
+                + irradiance(numbers, closure.usedRmseWm2()) + " "
                 + Measure.IRRADIANCE.unit(numbers.units()) + " (root mean square over "
                 + numbers.show(closure.hours(), 0) + " hours of daylight; " + irradiance(numbers, 0.5) + " to "
                 + irradiance(numbers, 3) + " is sound, up to " + irradiance(numbers, 9) + " usual in older files)"

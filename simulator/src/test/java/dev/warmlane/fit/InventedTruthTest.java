@@ -162,9 +162,7 @@ class InventedTruthTest {
     void theBandTellsHowOftenChanceHoldsFewer() {
         LocalDateTime from = InventedLog.JUNE.plusDays(DAYS);
         WaterBand band = WaterBand.of(
-                fits.get(0),
-                RecordState.water(from, TRUTH.waterStartC(24 * DAYS)),
-                from.plusDays(REST_DAYS));
+                fits.get(0), RecordState.water(from, TRUTH.waterStartC(24 * DAYS)), from.plusDays(REST_DAYS));
         assertThat(band.chanceOfFewerThan(0)).isZero();
         assertThat(band.chanceOfFewerThan(1.001)).isEqualTo(1);
         assertThat(band.chanceOfFewerThan(0.9)).isBetween(0.3, 0.7);

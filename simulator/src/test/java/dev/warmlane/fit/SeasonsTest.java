@@ -34,8 +34,8 @@ class SeasonsTest {
     void staysWithinTheEndsOfItsPrior() {
         Prior narrow = new Prior(Unknown.SUN, 0.9, 0.5, 0.1, 1, "invented");
         RandomGenerator random = new Well19937c(4);
-        DoubleSummaryStatistics path = Arrays.stream(SEASONS.path(narrow, 0.9, random::nextGaussian))
-                .summaryStatistics();
+        DoubleSummaryStatistics path =
+                Arrays.stream(SEASONS.path(narrow, 0.9, random::nextGaussian)).summaryStatistics();
         assertThat(path.getMin()).isBetween(0.1, 0.9);
         assertThat(path.getMax()).isEqualTo(1);
     }
@@ -53,8 +53,10 @@ class SeasonsTest {
                 .toArray(double[][]::new);
         double stated = 0.5 + 0.5 / Math.E;
         for (int where : new int[] {1, 2}) {
-            assertThat(mean(draws.length, k -> draws[k][where] * draws[k][where]) / 400).isCloseTo(1, within(0.08));
-            assertThat(mean(draws.length, k -> draws[k][0] * draws[k][where]) / 400).isCloseTo(stated, within(0.06));
+            assertThat(mean(draws.length, k -> draws[k][where] * draws[k][where]) / 400)
+                    .isCloseTo(1, within(0.08));
+            assertThat(mean(draws.length, k -> draws[k][0] * draws[k][where]) / 400)
+                    .isCloseTo(stated, within(0.06));
         }
     }
 

@@ -78,8 +78,8 @@ class PoolForcingWithTest {
         };
         PoolForcing without = forcing.with(POOL, MAKE_UP, Departure.NONE, FROM, TO);
         PoolForcing with = forcing.with(POOL, MAKE_UP, departure, FROM, TO);
-        PoolForcing windy = forcing.with(
-                POOL.withSetting(new PoolSetting.Outdoor(0.6)), MAKE_UP, Departure.NONE, FROM, TO);
+        PoolForcing windy =
+                forcing.with(POOL.withSetting(new PoolSetting.Outdoor(0.6)), MAKE_UP, Departure.NONE, FROM, TO);
         PoolFlows one = new PoolFlows();
         PoolFlows two = new PoolFlows();
         without.evaluate(FROM + 13, 23, 1, one);

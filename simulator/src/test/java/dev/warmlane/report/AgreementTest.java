@@ -131,7 +131,8 @@ class AgreementTest {
     private static List<Key> keys(Report report) throws Exception {
         Document page = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(SampleReports.loose(HtmlWriter.page(report, Optional.of("no charts"))))));
+                .parse(new InputSource(
+                        new StringReader(SampleReports.loose(HtmlWriter.page(report, Optional.of("no charts"))))));
         List<Key> keys = new ArrayList<>();
         NodeList lists = page.getElementsByTagName("ul");
         for (int i = 0; i < lists.getLength(); i++) {

@@ -73,7 +73,8 @@ class MountingMoneyTest {
                 List.of(
                         MountingOption.flat("flat").pricedPerM2(900),
                         MountingOption.racks("racks", 30, 180).pricedPerM2(900)));
-        String text = TextWriter.full(MountingReport.of(dear, UnitSystem.METRIC)).replaceAll("\\s+", " ");
+        String text =
+                TextWriter.full(MountingReport.of(dear, UnitSystem.METRIC)).replaceAll("\\s+", " ");
 
         assertThat(text).contains("loses least; the next is ").doesNotContain("worth most", "[prices]", "[money]");
         assertThat(TextWriter.full(MountingReport.of(STUDY, UnitSystem.METRIC)).replaceAll("\\s+", " "))

@@ -178,12 +178,11 @@ class StudyPagesTest {
     @Test
     void headlineOfSensitivityNamesTheLargestEffect() {
         SampleStudies studies = SampleStudies.MUNICIPAL;
-        SensitivityAnswer headline =
-                new SensitivityAnswer(
-                        studies.exposure(),
-                        studies.sensitivity(),
-                        studies.described().installation(),
-                        new Numbers(studies.units()));
+        SensitivityAnswer headline = new SensitivityAnswer(
+                studies.exposure(),
+                studies.sensitivity(),
+                studies.described().installation(),
+                new Numbers(studies.units()));
 
         assertThat(headline.sentences())
                 .contains(

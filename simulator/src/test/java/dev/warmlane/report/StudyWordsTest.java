@@ -35,8 +35,7 @@ class StudyWordsTest {
                 .build();
         SharedForcing forcing = new SharedForcing(SampleForecasts.MUNICIPAL.weather());
         Runs runs = Runs.onAllCores();
-        Subject described = Subject.of(
-                SampleForecasts.municipal(mild), new ReportSettings("Mild", UnitSystem.METRIC));
+        Subject described = Subject.of(SampleForecasts.municipal(mild), new ReportSettings("Mild", UnitSystem.METRIC));
 
         assertThat(new SensitivityAnswer(
                                 ExposureStudy.of(mild, forcing, runs),
@@ -83,8 +82,8 @@ class StudyWordsTest {
                 .build();
         SharedForcing forcing = new SharedForcing(SampleForecasts.MUNICIPAL.weather());
         AreaStudy study = AreaStudy.of(priced, new AreaRange(100, 200, 2), forcing, Runs.onAllCores());
-        AreaWorth worth = AreaWorth.of(study, new SeasonBands(forcing, Runs.onAllCores()))
-                .orElseThrow();
+        AreaWorth worth =
+                AreaWorth.of(study, new SeasonBands(forcing, Runs.onAllCores())).orElseThrow();
         return TextWriter.table(new AreaMoney(worth, new Numbers(UnitSystem.METRIC)).table());
     }
 }

@@ -32,13 +32,7 @@ class LayoutGapTest {
     @Test
     void theGapIsTheDocumented() throws IOException {
         PanelRules rules = new PanelRules(
-                WIDE * CELL_M,
-                new PanelRules.Fixed(List.of(LONG * CELL_M)),
-                PanelRules.HeaderEnds.ONE,
-                0,
-                1000,
-                0,
-                0);
+                WIDE * CELL_M, new PanelRules.Fixed(List.of(LONG * CELL_M)), PanelRules.HeaderEnds.ONE, 0, 1000, 0, 0);
         int held = 0;
         int best = 0;
         int asMany = 0;
@@ -117,8 +111,8 @@ class LayoutGapTest {
                 int y = random.nextInt(width - size);
                 fill(x, y, size, size, false);
                 RoofPoint middle = new RoofPoint((x + size / 2.0) * CELL_M, (y + size / 2.0) * CELL_M);
-                obstacles.add(new Obstacle(
-                        "obstacle", Obstacle.Block.around(middle, size * CELL_M, size * CELL_M), 0, 0));
+                obstacles.add(
+                        new Obstacle("obstacle", Obstacle.Block.around(middle, size * CELL_M, size * CELL_M), 0, 0));
             }
         }
 

@@ -1,7 +1,6 @@
 package dev.warmlane.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Absorber;
 import dev.warmlane.collector.CollectorArray;
@@ -55,11 +54,9 @@ class TwoFlowsTest {
         double eastKgS = 120 * 0.02;
         double westKgS = 60 * 0.08;
         for (int index : hoursThrough()) {
-            double mixedC = (eastKgS * LEDGER.outletC(0, index) + westKgS * LEDGER.outletC(1, index))
-                    / (eastKgS + westKgS);
-            double watts = (eastKgS + westKgS)
-                    * Water.specificHeatJKgK(enteringC(index))
-                    * (mixedC - enteringC(index));
+            double mixedC =
+                    (eastKgS * LEDGER.outletC(0, index) + westKgS * LEDGER.outletC(1, index)) / (eastKgS + westKgS);
+            double watts = (eastKgS + westKgS) * Water.specificHeatJKgK(enteringC(index)) * (mixedC - enteringC(index));
             assertThat(watts / KW)
                     .as("hour " + index)
                     .isCloseTo(LEDGER.heatKwh(Flow.COLLECTORS, index), Percentage.withPercentage(1));
@@ -70,10 +67,10 @@ class TwoFlowsTest {
     @Test
     void moreFlowGivesMoreHeatOnTheSameSide() {
         CollectorArray slow = EAST.withAreaM2(60);
-        SeasonForecast both = SeasonForecast.of(
-                built(slow, slow.withFlowKgSM2(0.08)), WEATHER);
+        SeasonForecast both = SeasonForecast.of(built(slow, slow.withFlowKgSM2(0.08)), WEATHER);
         Period season = both.summary().season().period();
-        assertThat(both.with().arrayHeatKwh(1, season)).isGreaterThan(both.with().arrayHeatKwh(0, season) * 1.01);
+        assertThat(both.with().arrayHeatKwh(1, season))
+                .isGreaterThan(both.with().arrayHeatKwh(0, season) * 1.01);
     }
 
     private static int[] hoursThrough() {
@@ -90,10 +87,7 @@ class TwoFlowsTest {
 
     private static CollectorArray side(String name, double areaM2, double azimuthDeg, double flowKgSM2) {
         return new CollectorArray(
-                        name,
-                        areaM2,
-                        new Mounting.FlushOnPitchedRoof(25, azimuthDeg, 8, 0.005),
-                        Absorber.USUAL_MAT)
+                        name, areaM2, new Mounting.FlushOnPitchedRoof(25, azimuthDeg, 8, 0.005), Absorber.USUAL_MAT)
                 .withFlowKgSM2(flowKgSM2);
     }
 

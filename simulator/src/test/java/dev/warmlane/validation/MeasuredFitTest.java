@@ -49,8 +49,7 @@ class MeasuredFitTest {
     /** An hour of the log, its clock put right by what {@link LogClock} found without the model. */
     private record Hour(LocalDateTime time, double waterC) {}
 
-    private record Basin(
-            WeatherRecord weather, WaterLog log, WaterLog clockRight, List<Hour> right) {
+    private record Basin(WeatherRecord weather, WaterLog log, WaterLog clockRight, List<Hour> right) {
 
         static Basin read() throws IOException {
             WeatherRecord weather = BasinLog.weather();
@@ -89,7 +88,8 @@ class MeasuredFitTest {
     }
 
     /** What thirty days say of the rest. */
-    private record Start(LocalDateTime from, FittedPool fit, WaterBand band, int rest, double held, double bias, double rms) {
+    private record Start(
+            LocalDateTime from, FittedPool fit, WaterBand band, int rest, double held, double bias, double rms) {
 
         static Start of(Basin basin, Pool pool, WaterLog log, LocalDateTime from) {
             LocalDateTime to = from.plusDays(WINDOW_DAYS);

@@ -33,9 +33,8 @@ final class UnitSpaces {
     private static String units() {
         return Stream.concat(
                         Stream.of("degrees"),
-                        Arrays.stream(Measure.values())
-                                .flatMap(measure -> Arrays.stream(UnitSystem.values())
-                                        .map(measure::unit)))
+                        Arrays.stream(Measure.values()).flatMap(measure -> Arrays.stream(UnitSystem.values())
+                                .map(measure::unit)))
                 .filter(unit -> !unit.isEmpty())
                 .distinct()
                 .sorted(Comparator.comparingInt(String::length).reversed())

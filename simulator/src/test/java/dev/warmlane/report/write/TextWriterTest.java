@@ -57,7 +57,8 @@ class TextWriterTest {
     void aNumberKeepsItsUnitAndItsCurrency() {
         for (int before = 0; before < TextWriter.WIDTH; before++) {
             String text = TextWriter.full(InventedReport.of(
-                    "short", "x".repeat(before + 1) + " 24.0 °C and 9.1 Btu/h ft² °F and 32,400 EUR or 61 days of 134"));
+                    "short",
+                    "x".repeat(before + 1) + " 24.0 °C and 9.1 Btu/h ft² °F and 32,400 EUR or 61 days of 134"));
 
             assertThat(text)
                     .doesNotContainPattern("24\\.0\\s*\n\\s*°C")
