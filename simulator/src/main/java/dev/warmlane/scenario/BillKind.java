@@ -7,15 +7,26 @@ import dev.warmlane.units.QuantityException;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** An amount of fuel or energy as a bill has it. What it cost is another key's. */
 record BillKind() implements Kind<Bill> {
 
+    /** Three digits behind a point, in units so small that no bill has thousandths of them. */
+    private static final Pattern POINT =
+            Pattern.compile("[1-9]\\d{0,2}(?:\\.\\d{3})+\\s*(?i:m3|m\u00b3|ccf|l|gal\\w*|kwh|therms?|mj)");
+
     @Override
     public Bill read(Object toml) throws BadValueException {
         if (!(toml instanceof String text)) {
             throw BadValueException.of(toml, allowed());
+        }
+        if (POINT.matcher(text.strip()).matches()) {
+            throw new BadValueException("found " + BadValueException.show(toml)
+                    + "; its point may part thousands or decimals; write "
+                    + BadValueException.quote(text.strip().replace(".", "")) + ", or a point with more digits behind it; allowed: "
+                    + allowed());
         }
         try {
             Quantity.Written amount = Quantity.written(text);
@@ -33,7 +44,9 @@ record BillKind() implements Kind<Bill> {
 
     @Override
     public String write(Bill value) {
-        return "\"" + Quantity.plain(value.amount()) + " " + value.unit().symbol() + "\"";
+        String amount = Quantity.plain(value.amount());
+        String clear = POINT.matcher(amount + " " + value.unit().symbol()).matches() ? amount + "0" : amount;
+        return "\"" + clear + " " + value.unit().symbol() + "\"";
     }
 
     @Override

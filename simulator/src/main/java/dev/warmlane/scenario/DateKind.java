@@ -14,8 +14,9 @@ record DateKind() implements Kind<MonthDay> {
 
     private static final Pattern ISO = Pattern.compile("(\\d{2})-(\\d{2})");
     private static final Pattern DAY_MONTH =
-            Pattern.compile("(\\d{1,2})(?:st|nd|rd|th)?\\.?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
+            Pattern.compile("(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?\\.?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
     private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})\\.?\\s*(\\d{1,2})(?:st|nd|rd|th)?");
+    private static final Pattern WITH_YEAR = Pattern.compile("\\d{4}[-/.](.+)|(.*[^\\s,/.-])[\\s,/.-]+\\d{4}");
     private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d{1,2})\\s*[-/.]\\s*(\\d{1,2})\\.?");
 
     @Override
@@ -25,6 +26,12 @@ record DateKind() implements Kind<MonthDay> {
                     "found " + toml + "; a typical year has no year of its own; write " + write(MonthDay.from(date)));
         }
         String text = toml instanceof String string ? string.strip() : "";
+        Matcher year = WITH_YEAR.matcher(text);
+        if (year.matches()) {
+            String day = year.group(1) == null ? year.group(2) : year.group(1);
+            throw new BadValueException("found " + BadValueException.show(toml)
+                    + "; a typical year has no year of its own; write " + write(read(day)));
+        }
         Matcher iso = ISO.matcher(text);
         if (iso.matches()) {
             return iso(text, Integer.parseInt(iso.group(1)), Integer.parseInt(iso.group(2)));

@@ -15,6 +15,7 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
 
     private static final String OR_VOLUME = "; or per m3, ccf, L or gal of the fuel";
     private static final Kind<Double> PER_ENERGY = Kinds.of(Prices.GAS);
+    private static final Pattern CURRENCY = Pattern.compile("[$\u20ac\u00a3]|\\b[A-Z]{3}(?=[ /\\d])");
     private static final Pattern PER = Pattern.compile("(?:per\\s+|/\\s*)(.+)");
 
     @Override
@@ -22,6 +23,12 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
         Optional<EnergyPrice> ofVolume = toml instanceof String text ? ofVolume(text) : Optional.empty();
         if (ofVolume.isPresent()) {
             return ofVolume.get();
+        }
+        Optional<EnergyPrice> without =
+                toml instanceof String text ? ofVolume(CURRENCY.matcher(text).replaceFirst("")) : Optional.empty();
+        if (without.isPresent()) {
+            throw new BadValueException(BadValueException.show(toml)
+                    + " has a currency in it, which has a key of its own; did you mean " + write(without.get()) + "?");
         }
         try {
             return EnergyPrice.perKwh(PER_ENERGY.read(toml));

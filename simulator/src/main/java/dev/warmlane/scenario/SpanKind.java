@@ -17,16 +17,22 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
     private static final Pattern SIDES =
             Pattern.compile("(.+?)\\s*(?:[-\u2013\u2014]|\\b(?:to|till|until)\\b)\\s*(.+)");
 
+    private static final Pattern SUMMER = Pattern.compile("\\b(?:summer|daylight|dst|bst|cest|[ecmp]dt)\\b");
+
     private static final Pattern HOUR =
-            Pattern.compile("(\\d{1,2})(?:[:.h](\\d{2}))?\\s*(?:(a\\.?m\\.?|p\\.?m\\.?)|h|hrs|o'clock)?");
+            Pattern.compile("(\\d{1,2}?)(?:[:.h]?(\\d{2}))?\\s*(?:(a\\.?m\\.?|p\\.?m\\.?)|h|hrs|o'clock)?");
 
     @Override
     public WordKinds.Span read(Object toml) throws BadValueException {
         String text = toml instanceof String string ? string.strip().toLowerCase(Locale.ROOT) : "";
-        if (hours && text.matches("all day|24 ?h|always|24/7")) {
+        if (hours && text.matches("all day|24 ?h(?:ours)?|always|24/7")) {
             return new WordKinds.Span(0, 24);
         }
-        Matcher sides = SIDES.matcher(text);
+        if (hours && SUMMER.matcher(text).find()) {
+            throw new BadValueException("found " + BadValueException.show(toml) + "; write hours of standard time:"
+                    + " 9 by a clock put forward for summer is 8");
+        }
+        Matcher sides = SIDES.matcher(text.replaceFirst("^from ", ""));
         if (!sides.matches()) {
             throw BadValueException.of(toml, allowed());
         }
@@ -44,7 +50,7 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
 
     /** An hour up to twelve beside one with am or pm. */
     private static boolean unclear(String side, String other) {
-        return side.matches("(?:[1-9]|1[0-2])(?:[:.h]00)?") && other.matches(".*[ap]\\.?m\\.?");
+        return side.matches("(?:[1-9]|1[0-2])(?:[:.h]?00)?") && other.matches(".*[ap]\\.?m\\.?");
     }
 
     private static OptionalInt month(String side) {

@@ -84,7 +84,13 @@ final class SyntaxHints {
         return new Hint(Pattern.compile(pattern), words);
     }
 
+    /** Three digits behind the only comma are thousands to one reader and decimals to the next. */
     private static String comma(Matcher m) {
+        if (m.group(4).length() == 3 && m.group(3).matches("[1-9]\\d{0,2}") && m.group(5) == null) {
+            String whole = m.group(2) + m.group(3) + m.group(4);
+            return "may be " + whole + " or " + m.group(2) + m.group(3) + "." + m.group(4)
+                    + "; write it without a comma, and where it has a unit in quotes";
+        }
         String number = m.group(2) + m.group(3).replace(".", "") + "." + m.group(4);
         return m.group(5) == null
                 ? "write a decimal point, " + number + ", and where it has a unit quotes, \"" + number + " m\""

@@ -32,14 +32,18 @@ record NumberText(double value, String rest, String written, boolean comma) {
     /** As decimals are written where a comma parts them, with or without points between thousands. */
     private static final Pattern DECIMAL_COMMA = Pattern.compile("([+-]?\\d+(?:\\.\\d{3})*),(\\d+)(?![\\d.,])(.*)");
 
+    /** Digits, signs and letters as wide as an ideograph; each lies 0xFEE0 behind the usual one (Unicode). */
+    private static final Pattern FULL_WIDTH = Pattern.compile("[\uFF0B-\uFF19\uFF21-\uFF3A\uFF41-\uFF5A]");
+
     private static final Pattern VULGAR = Pattern.compile("\\s*([½¼¾⅓⅔⅛⅜⅝⅞])");
 
     private static final Map<String, String> FRACTIONS = Map.of(
             "½", "1/2", "¼", "1/4", "¾", "3/4", "⅓", "1/3", "⅔", "2/3", "⅛", "1/8", "⅜", "3/8", "⅝", "5/8", "⅞", "7/8");
 
-    /** The text with a usual minus and blanks, and with fractions of several characters. */
+    /** The text with a usual minus, blanks and width of characters, and with fractions of several characters. */
     static String usual(String text) {
-        String plain = text.strip().replace('\u2212', '-').replaceAll("[\\u00a0\\u202f\\u2009]", " ");
+        String plain = text.strip().replace('\u2212', '-').replaceAll("[\\u00a0\\u202f\\u2009\\u3000]", " ");
+        plain = FULL_WIDTH.matcher(plain).replaceAll(c -> String.valueOf((char) (c.group().charAt(0) - 0xFEE0)));
         return VULGAR.matcher(plain).replaceAll(NumberText::fraction).strip();
     }
 

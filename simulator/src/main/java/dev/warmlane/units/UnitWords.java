@@ -50,6 +50,10 @@ final class UnitWords {
             entry("sqft", "ft2"),
             entry("sqm", "m2"),
             entry("sqyd", "yd2"),
+            entry("qm", "m2"),
+            entry("cbm", "m3"),
+            entry("btu", "Btu"),
+            entry("therm", "therm"),
             entry("cf", "ft3"),
             entry("cuft", "ft3"),
             entry("gpm", "gal/min"),
@@ -66,13 +70,20 @@ final class UnitWords {
     private static final Pattern IMPERIAL = Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\bgal.*");
     private static final Pattern THOUSAND_OR_MILLION = Pattern.compile("M(?:Btu|BTU)(?:/hr?)?|MBTUH");
 
+    /** Powers that are not read, and what they are (NIST Special Publication 811, appendix B; bhp has two meanings). */
+    private static final Map<Pattern, String> FOREIGN = Map.of(
+            Pattern.compile("(?i)tons?"), "a ton of refrigeration is 12000 Btu/h or 3.517 kW; write one of these",
+            Pattern.compile("(?i)kcal/hr?"), "1 kcal/h is 1.163 W; write W or kW",
+            Pattern.compile("PS|(?i)cv"), "a metric horsepower is 735.5 W; write W or kW",
+            Pattern.compile("(?i)bhp"), "a boiler horsepower is 9.81 kW and a brake horsepower 1 hp; write kW or hp");
+
     private UnitWords() {}
 
     /** The text with its words replaced by symbols. */
     static String symbols(String written) {
-        String text = WORD.matcher(written).replaceAll(UnitWords::symbol);
-        return text.replaceAll("(?i)(?:square|sq)\\.? (\\w+)", "$12")
-                .replaceAll("(?i)(?:cubic|cu)\\.? (\\w+)", "$13")
+        String text = WORD.matcher(written.replaceFirst("\\.$", "")).replaceAll(UnitWords::symbol);
+        return text.replaceAll("(?i)(?:square|sq)(?: |\\. ?)(\\w+)", "$12")
+                .replaceAll("(?i)(?:cubic|cu)(?: |\\. ?)(\\w+)", "$13")
                 .replaceAll("(deg|°) ?deg", "deg")
                 .replace(" per ", "/");
     }
@@ -87,6 +98,11 @@ final class UnitWords {
     static String doubtful(String written) {
         if (IMPERIAL.matcher(written).matches()) {
             return "an imperial gallon is 1.20095 gal or 4.54609 L";
+        }
+        for (Map.Entry<Pattern, String> each : FOREIGN.entrySet()) {
+            if (each.getKey().matcher(written).matches()) {
+                return each.getValue();
+            }
         }
         return THOUSAND_OR_MILLION.matcher(UnitText.key(written)).matches()
                 ? "MBtu is a thousand Btu to some and a million to others; write kBtu/h or MMBtu/h"

@@ -82,7 +82,7 @@ class NaturalInputTest {
         }
 
         private static String key(String line) {
-            Matcher key = Pattern.compile("([A-Za-z_]+) ?[=:\" ].*").matcher(line);
+            Matcher key = Pattern.compile("([A-Za-z_]+)\\s?[=:\"\\s].*").matcher(line);
             return key.matches() ? key.group(1) : "";
         }
     }
@@ -127,6 +127,17 @@ class NaturalInputTest {
     void aSlipIsToldOnce() throws IOException {
         assertThat(comesOf(Row.of("collectors | tilt = 4:12 | ! in quotes")).lines())
                 .hasSize(1);
+    }
+
+    /** As editors of Windows save: a mark of the byte order before the text and two characters at each line's end. */
+    @Test
+    void readsWhatWindowsSaves() throws IOException {
+        Files.writeString(folder.resolve("year.csv"), "");
+        String text = Files.readString(FOLDER.resolve("base.toml")).replace("\n", "\r\n");
+        Path file = Files.writeString(folder.resolve("job.toml"), "\uFEFF" + text);
+
+        Scenario read = ScenarioReader.read(file);
+        assertThat(ScenarioWriter.write(read.installation(), "year.csv", read.report())).contains("depth = \"1.8 m\"");
     }
 
     @Test
