@@ -1,7 +1,7 @@
 package dev.warmlane.examples;
 
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -65,8 +65,9 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         // charts need no screen, and a machine without one must not be searched for it
         System.setProperty("java.awt.headless", "true");
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
-        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        Charset charset = Terminal.shows();
+        PrintWriter out = new PrintWriter(System.out, true, charset);
+        PrintWriter err = new PrintWriter(System.err, true, charset);
         int exitCode = ended(out, err, run(out, err, arguments));
         err.flush();
         System.exit(exitCode);

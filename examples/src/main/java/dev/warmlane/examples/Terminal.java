@@ -5,6 +5,7 @@ import java.io.Console;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Where answers come from.
@@ -23,6 +24,23 @@ record Terminal(BufferedReader in, boolean echo) {
                 ? console.charset()
                 : Charset.forName(System.getProperty("native.encoding", "UTF-8"));
         return new Terminal(new BufferedReader(new InputStreamReader(System.in, charset)), !person);
+    }
+
+    /** What is printed is encoded so: as a console of Windows shows it, and as UTF-8 anywhere else and in files. */
+    @SuppressWarnings("SystemConsoleNull") // it is null up to Java 21 only, and later asked whether it is a terminal
+    static Charset shows() {
+        Console console = System.console();
+        return console != null && isTerminal(console)
+                ? shown(System.getProperty("os.name", ""), console.charset())
+                : StandardCharsets.UTF_8;
+    }
+
+    /**
+     * The encoding of a terminal on a system: a console of Windows has a code page of its own, in which the two bytes of
+     * a degree sign in UTF-8 are two other signs.
+     */
+    static Charset shown(String system, Charset console) {
+        return system.startsWith("Windows") ? console : StandardCharsets.UTF_8;
     }
 
     /** Up to Java 21 there is a console only where there is a terminal; from 22 on it has to be asked. */
