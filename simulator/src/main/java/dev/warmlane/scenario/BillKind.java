@@ -25,7 +25,8 @@ record BillKind() implements Kind<Bill> {
         if (POINT.matcher(text.strip()).matches()) {
             throw new BadValueException("found " + BadValueException.show(toml)
                     + "; its point may part thousands or decimals; write "
-                    + BadValueException.quote(text.strip().replace(".", "")) + ", or a point with more digits behind it; allowed: "
+                    + BadValueException.quote(text.strip().replace(".", ""))
+                    + ", or a point with more digits behind it; allowed: "
                     + allowed());
         }
         try {

@@ -43,7 +43,9 @@ record NumberText(double value, String rest, String written, boolean comma) {
     /** The text with a usual minus, blanks and width of characters, and with fractions of several characters. */
     static String usual(String text) {
         String plain = text.strip().replace('\u2212', '-').replaceAll("[\\u00a0\\u202f\\u2009\\u3000]", " ");
-        plain = FULL_WIDTH.matcher(plain).replaceAll(c -> String.valueOf((char) (c.group().charAt(0) - 0xFEE0)));
+        plain = FULL_WIDTH
+                .matcher(plain)
+                .replaceAll(c -> String.valueOf((char) (c.group().charAt(0) - 0xFEE0)));
         return VULGAR.matcher(plain).replaceAll(NumberText::fraction).strip();
     }
 

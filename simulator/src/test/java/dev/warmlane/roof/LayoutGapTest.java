@@ -51,16 +51,10 @@ class LayoutGapTest {
         DocBlock.check(
                 "roof.md",
                 "gap",
-                String.format(
-                        Locale.ROOT,
-                        "On %d invented roofs rows hold %d panels and the best of all placements %d, %.1f %% more;\n"
-                                + "on %d roofs rows hold as many, and on none more than %d fewer.\n",
-                        ROOFS,
-                        held,
-                        best,
-                        100.0 * (best - held) / held,
-                        asMany,
-                        most));
+                String.format(Locale.ROOT, """
+                        On %d invented roofs rows hold %d panels and the best of all placements %d, %.1f %% more;
+                        on %d roofs rows hold as many, and on none more than %d fewer.
+                        """, ROOFS, held, best, 100.0 * (best - held) / held, asMany, most));
     }
 
     /** The search itself: a square of four cells holds two, one of six four around a hole of two by two. */

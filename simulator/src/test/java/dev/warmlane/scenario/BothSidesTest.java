@@ -17,8 +17,7 @@ class BothSidesTest {
 
     private static final Path SCENARIO = Path.of("..", "examples", "scenarios", "both-sides.toml");
 
-    private static final String REST =
-            """
+    private static final String REST = """
             [site]
             weather = "../../weather-samples/cool-coast.csv"
             [pool]
@@ -31,9 +30,7 @@ class BothSidesTest {
 
     @Test
     void eachSideHasItsOwnFlow() throws IOException {
-        assertThat(asDescribed().arrays())
-                .extracting(CollectorArray::flowKgSM2)
-                .containsExactly(0.04, 0.06);
+        assertThat(asDescribed().arrays()).extracting(CollectorArray::flowKgSM2).containsExactly(0.04, 0.06);
     }
 
     @Test

@@ -137,7 +137,8 @@ class NaturalInputTest {
         Path file = Files.writeString(folder.resolve("job.toml"), "\uFEFF" + text);
 
         Scenario read = ScenarioReader.read(file);
-        assertThat(ScenarioWriter.write(read.installation(), "year.csv", read.report())).contains("depth = \"1.8 m\"");
+        assertThat(ScenarioWriter.write(read.installation(), "year.csv", read.report()))
+                .contains("depth = \"1.8 m\"");
     }
 
     @Test
