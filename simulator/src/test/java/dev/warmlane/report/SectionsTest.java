@@ -45,11 +45,11 @@ class SectionsTest {
     @ParameterizedTest
     @MethodSource("reports")
     void everySentenceStandsInTextAndPage(Report report) throws Exception {
-        String text = TextWriter.full(report).replaceAll("\\s+", " ").replace("- ", "");
+        String text = TextWriter.full(report).replaceAll("[\\s\u00a0]+", " ").replace("- ", "");
         String page = parsed(HtmlWriter.page(report, Optional.of("no charts")))
                 .getDocumentElement()
                 .getTextContent()
-                .replaceAll("\\s+", " ")
+                .replaceAll("[\\s\u00a0]+", " ")
                 .replace("- ", "");
         for (Section section : report.sections()) {
             for (Section.Part part : section.parts()) {
