@@ -280,8 +280,13 @@ public sealed interface Mounting {
         List<FlushOnPitchedRoof> slopes() {
             FlushOnPitchedRoof one = new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, gapM);
             return gable
-                    ? List.of(one, new FlushOnPitchedRoof(tiltDeg, (azimuthDeg + 180) % 360, slopeLengthM, gapM))
+                    ? List.of(one, new FlushOnPitchedRoof(tiltDeg, otherAzimuthDeg(), slopeLengthM, gapM))
                     : List.of(one);
+        }
+
+        /** Direction that the other slope of a gable faces, degrees clockwise from north. */
+        public double otherAzimuthDeg() {
+            return Plane.opposite(azimuthDeg);
         }
 
         @Override

@@ -26,6 +26,11 @@ public record Plane(double tiltDeg, double azimuthDeg) {
         AZIMUTH.check(azimuthDeg);
     }
 
+    /** The azimuth of what faces the other way, degrees. */
+    public static double opposite(double azimuthDeg) {
+        return (azimuthDeg + 180) % 360;
+    }
+
     /** Whether the plane lies flat. */
     public boolean horizontal() {
         return tiltDeg == 0;

@@ -59,6 +59,6 @@ public record Rack(double tiltDeg, double azimuthDeg, double chordM, double clea
 
     /** The same rack facing the other way. */
     public Rack turned() {
-        return new Rack(tiltDeg, (azimuthDeg + 180) % 360, chordM, clearanceM);
+        return new Rack(tiltDeg, Plane.opposite(azimuthDeg), chordM, clearanceM);
     }
 }

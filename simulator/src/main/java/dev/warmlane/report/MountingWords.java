@@ -43,7 +43,7 @@ final class MountingWords {
         return "flush on " + (roof.gable() ? "both slopes of " : "") + "a roof pitched "
                 + angle(numbers, roof.tiltDeg())
                 + ", facing " + angle(numbers, roof.azimuthDeg())
-                + (roof.gable() ? " and " + angle(numbers, (roof.azimuthDeg() + 180) % 360) : "") + " from north, "
+                + (roof.gable() ? " and " + angle(numbers, roof.otherAzimuthDeg()) : "") + " from north, "
                 + (pitched.roofAreaM2().isPresent()
                         ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
                         : study.template().plan().isPresent()
