@@ -14,6 +14,7 @@ import dev.warmlane.study.Runs;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TracedPair;
 import dev.warmlane.study.TurningPoints;
+import dev.warmlane.study.UsualMountings;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -36,8 +37,8 @@ import picocli.CommandLine.Spec;
                     + " the most that fits the same roof. Says where the difference comes from and where the ranking"
                     + " turns.",
             "",
-            "The scenario names the mountings in its sections [[mountings]]. Without any: flat, racks of 15, 30 and"
-                    + " 45 degrees that face the equator, and the scenario's own racks or pitched roof as planned."
+            "The scenario names the mountings in its sections [[mountings]]. Without any: " + UsualMountings.WORDS + "; and "
+                    + UsualMountings.WORDS_OF_OWN + "."
         },
         footer = {
             "",
@@ -87,14 +88,13 @@ final class MountingsCommand implements Callable<Integer> {
     private MountingStudy study(Scenario scenario, SharedForcing forcing, List<Assumption> assumed) throws IOException {
         List<MountingOption> options = scenario.mountings();
         if (options.isEmpty()) {
-            options = MountingOption.usual(
+            options = UsualMountings.of(
                     scenario.installation(), forcing.weather().site());
             assumed.add(new Assumption(
                     "mountings",
                     "name",
-                    "flat, and racks of 15, 30 and 45 degrees facing the equator, no row shading another from 9 to 15"
-                            + " o'clock on the day of the season with the lowest sun; racks or a pitched roof of the"
-                            + " installation's first collectors as planned",
+                    UsualMountings.WORDS + ", no row shading another from 9 to 15 o'clock on the day of the season with the"
+                            + " lowest sun; " + UsualMountings.WORDS_OF_OWN,
                     "no mountings given; racks built like the first ones of the installation, else 2 m up the slope"
                             + " and 0.3 m above the roof; common practice, no source"));
         }

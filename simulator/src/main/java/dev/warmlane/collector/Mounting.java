@@ -284,6 +284,17 @@ public sealed interface Mounting {
                     : List.of(one);
         }
 
+        /** The same on both slopes of a gable, half on each. */
+        public FlushOnPitchedRoof onBothSlopes() {
+            return new FlushOnPitchedRoof(tiltDeg, azimuthDeg, slopeLengthM, gapM, true);
+        }
+
+        /** All of them on that slope of a gable that is turned less away from a direction, degrees. */
+        public FlushOnPitchedRoof onSlopeFacing(double directionDeg) {
+            boolean other = Math.cos(Math.toRadians(azimuthDeg - directionDeg)) < 0;
+            return new FlushOnPitchedRoof(tiltDeg, other ? otherAzimuthDeg() : azimuthDeg, slopeLengthM, gapM);
+        }
+
         /** Direction that the other slope of a gable faces, degrees clockwise from north. */
         public double otherAzimuthDeg() {
             return Plane.opposite(azimuthDeg);

@@ -123,7 +123,7 @@ final class MountingMoney {
         }
         if (!shared.isEmpty() && perM2 > 0) {
             told.add("No price of their own is given for " + String.join(", ", shared) + ": the general price of "
-                    + perArea(perM2) + " is taken, though racks cost more than mats.");
+                    + perArea(perM2) + " is taken, though racks and tents cost more than mats.");
         }
         return String.join(" ", told);
     }

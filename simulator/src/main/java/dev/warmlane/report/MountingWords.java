@@ -48,7 +48,8 @@ final class MountingWords {
                         ? numbers.show(Measure.AREA, pitched.roofAreaM2().getAsDouble()) + " of it to cover"
                         : study.template().plan().isPresent()
                                 ? "on a surface of the drawn roof, or with room for as much as its flat ones"
-                                : "taken to have the usable area of the flat roof");
+                                : "taken to have the usable area of the flat roof"
+                                        + (roof.gable() ? ", half of it on either slope" : ""));
     }
 
     private static String spacing(Numbers numbers, MountingStudy study, MountingOption.Racks racks) {

@@ -4,6 +4,7 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.season.Prices;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.RowSpacing;
+import dev.warmlane.study.UsualMountings;
 import java.time.MonthDay;
 
 /** Keys of the section mountings; those that mean what they mean for collectors are the same. */
@@ -53,8 +54,7 @@ final class MountingKeys {
 
     static final SectionSchema MOUNTINGS = SectionSchema.repeated(
             "mountings",
-            "a mounting to compare with others on the same roof; without any: flat, and racks of 15, 30 and 45 deg"
-                    + " that face the equator",
+            "a mounting to compare with others on the same roof; without any: " + UsualMountings.WORDS,
             NAME,
             CollectorKeys.MOUNTING,
             CollectorKeys.GAP,

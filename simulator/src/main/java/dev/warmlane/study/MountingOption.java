@@ -5,18 +5,13 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.pool.OpeningSeason;
-import dev.warmlane.season.Installation;
 import dev.warmlane.season.Prices;
-import dev.warmlane.site.Site;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Usual;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** A way to mount the collectors that a study compares with others; how many rows it takes follows from the area. */
 public sealed interface MountingOption {
@@ -35,9 +30,6 @@ public sealed interface MountingOption {
 
     /** Rows free of each other's shade six hours around noon on the season's day with the lowest sun; no source. */
     RowSpacing.Unshaded USUAL_SPACING = new RowSpacing.Unshaded(9, 15, Optional.empty());
-
-    /** What the installation's own mounting is called among the usual ones. */
-    String DESCRIBED = "as planned";
 
     /** What the designer calls it. */
     String name();
@@ -293,72 +285,5 @@ public sealed interface MountingOption {
         LONG,
         /** The shorter one. */
         SHORT
-    }
-
-    /**
-     * What people ask for first: flat, and racks of 15, 30 and 45 degrees that face the equator, on a roof that is drawn
-     * square to its edges and as nearly so as that allows. The racks are built
-     * like the first ones of the installation if it has any, else with the usual chord and clearance and an open back.
-     * Last, where the first collectors of the installation are mounted otherwise than flat, they as they are described:
-     * racks with their own tilt, azimuth and pitch.
-     */
-    static List<MountingOption> usual(Installation installation, Site site) {
-        Mounting.OpenRack like = installation.arrays().stream()
-                .flatMap(array -> array.mounting().racks().stream())
-                .findFirst()
-                .orElse(new Mounting.OpenRack(0, 180, USUAL_CHORD_M, USUAL_CHORD_M, 1, USUAL_CLEARANCE_M));
-        Mounting.FlatOnRoof mats = installation.arrays().stream()
-                .flatMap(array -> array.mounting()
-                        .<Stream<Mounting.FlatOnRoof>>match(
-                                Stream::of, racks -> Stream.empty(), pitched -> Stream.empty()))
-                .findFirst()
-                .orElse(Mounting.FlatOnRoof.USUAL);
-        double equator = site.southern() ? 0 : 180;
-        double facing =
-                installation.plan().map(plan -> plan.squareFacingDeg(equator)).orElse(equator);
-        List<MountingOption> options = new ArrayList<>();
-        options.add(new Flat("flat", mats));
-        for (int tilt : new int[] {15, 30, 45}) {
-            Rack rack = new Rack(tilt, facing, like.chordM(), like.clearanceM());
-            options.add(new Racks(
-                    "racks " + tilt + "°",
-                    rack,
-                    like.back(),
-                    like.windRun().within(rack),
-                    like.innerWind(),
-                    USUAL_SPACING,
-                    RoofSide.LONG));
-        }
-        asDescribed(installation).ifPresent(options::add);
-        return options;
-    }
-
-    private static Optional<MountingOption> asDescribed(Installation installation) {
-        if (installation.arrays().isEmpty()) {
-            return Optional.empty();
-        }
-        return installation
-                .arrays()
-                .get(0)
-                .mounting()
-                .match(
-                        flat -> Optional.empty(),
-                        racks -> Optional.of(asDescribed(racks)),
-                        pitched -> Optional.of(new Pitched(DESCRIBED, pitched, OptionalDouble.empty())));
-    }
-
-    private static Racks asDescribed(Mounting.OpenRack racks) {
-        // a row that stands alone may have any pitch
-        double widestM = Mounting.OpenRack.MOST_PITCH_CHORDS * racks.chordM();
-        return new Racks(
-                DESCRIBED,
-                racks.rack(),
-                racks.layout().tents(),
-                racks.back(),
-                racks.windRun(),
-                racks.innerWind(),
-                new RowSpacing.FixedPitch(Math.min(racks.pitchM(), widestM)),
-                RoofSide.LONG,
-                OptionalDouble.empty());
     }
 }

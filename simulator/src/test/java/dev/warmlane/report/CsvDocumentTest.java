@@ -7,11 +7,11 @@ import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.ExposureStudy;
-import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Runs;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
+import dev.warmlane.study.UsualMountings;
 import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
@@ -56,7 +56,7 @@ class CsvDocumentTest {
         MountingStudy mountings = MountingStudy.of(
                 built,
                 forcing,
-                MountingOption.usual(built, forecast.weather().site()).subList(0, 2),
+                UsualMountings.of(built, forecast.weather().site()).subList(0, 2),
                 runs);
         YearsStudy years = YearsStudy.of(
                 built,

@@ -15,7 +15,6 @@ import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
-import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Progress;
 import dev.warmlane.study.Runs;
@@ -23,6 +22,7 @@ import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
+import dev.warmlane.study.UsualMountings;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
@@ -68,7 +68,7 @@ class MountingReportTest {
         return MountingStudy.of(
                 built,
                 new SharedForcing(weather),
-                MountingOption.usual(built, weather.site()),
+                UsualMountings.of(built, weather.site()),
                 new Runs(2, Progress.SILENT));
     }
 
@@ -89,8 +89,8 @@ class MountingReportTest {
     void differencesFromTheFirstAddUpToThatOfTheHeat() {
         Table table = MountingTables.lightAgainstFirst(study.sameArea(), UnitSystem.METRIC);
 
-        assertThat(table.columns()).hasSize(4);
-        for (int column = 1; column < 4; column++) {
+        assertThat(table.columns()).hasSize(5);
+        for (int column = 1; column < 5; column++) {
             int at = column;
             double sum = table.rows().stream()
                     .mapToDouble(row -> number(row.get(at)))
@@ -123,14 +123,14 @@ class MountingReportTest {
                 .lines()
                 .toList();
 
-        assertThat(lines).hasSize(1 + 2 * 4);
+        assertThat(lines).hasSize(1 + 2 * 5);
         assertThat(lines.get(0))
                 .startsWith("comparison,mounting,tilt_deg,panels,rows,row_pitch_m,fits_the_roof,area_m2")
                 .contains("gained_convection_back_kwh_per_m2", "film_front_w_per_m2k", "warmed_by_air_h");
         assertThat(lines.get(1)).startsWith("same area,flat,0");
-        assertThat(lines.get(5)).startsWith("same roof,flat,0");
+        assertThat(lines.get(6)).startsWith("same roof,flat,0");
         assertThat(CsvWriter.csv(MountingCsv.months(study, UnitSystem.US)).lines())
-                .hasSize(1 + 2 * 4 * 5);
+                .hasSize(1 + 2 * 5 * 5);
     }
 
     @Test

@@ -17,6 +17,7 @@ import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.TurningPoint;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.study.TurningVariable;
+import dev.warmlane.study.UsualMountings;
 import dev.warmlane.study.YearsStudy;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.RealYears;
@@ -107,7 +108,7 @@ public final class SampleStudies {
         Installation built = described.forecast().installation();
         return new SampleStudies(
                 described,
-                MountingOption.usual(built, described.forecast().weather().site()),
+                UsualMountings.of(built, described.forecast().weather().site()),
                 AreaRange.around(built.collectorAreaM2()));
     }
 

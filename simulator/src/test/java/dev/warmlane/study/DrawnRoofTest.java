@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.assertj.core.data.Offset;
+import org.assertj.core.util.DoubleComparator;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -127,11 +128,23 @@ class DrawnRoofTest {
         WeatherYear weather = Demo.weather("cool-coast");
         Site site = weather.site();
 
-        assertThat(MountingOption.usual(BUILT, site))
-                .filteredOn(option -> option.name().startsWith("racks"))
-                .hasSize(3)
-                .allSatisfy(option -> assertThat(option.match(flat -> 0.0, Racks::azimuthDeg, pitched -> 0.0))
-                        .isCloseTo(200, within(1e-9)));
+        assertThat(UsualMountings.of(BUILT, site))
+                .filteredOn(option -> option instanceof Racks)
+                .extracting(option -> ((Racks) option).azimuthDeg())
+                .usingComparatorForType(new DoubleComparator(1e-9), Double.class)
+                .as("three racks and tents")
+                .containsExactly(200.0, 200.0, 200.0, 110.0);
+    }
+
+    /** There each slope is a surface of its own, and a gable is refused. */
+    @Test
+    void usualMountingsOfADrawnPitchedRoofHaveNoGable() {
+        List<MountingOption> usual = UsualMountings.of(
+                built(new Mounting.FlushOnPitchedRoof(25, 110, 6, 0.01), 50),
+                Demo.weather("cool-coast").site());
+
+        assertThat(usual).hasSize(6);
+        assertThat(usual.get(5).name()).isEqualTo("as planned");
     }
 
     @Test

@@ -7,18 +7,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.collector.PlateFlow;
-import dev.warmlane.irradiance.Rack;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.study.MountingOption.Flat;
-import dev.warmlane.study.MountingOption.Racks;
 import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -43,7 +40,7 @@ class MountingStudyTest {
     static void simulate() {
         weather = Demo.weather("cool-coast");
         template = Demo.pool(1.8).build();
-        options = MountingOption.usual(template, weather.site());
+        options = UsualMountings.of(template, weather.site());
         study = MountingStudy.of(template, new SharedForcing(weather), options, new Runs(2, Progress.SILENT));
     }
 
@@ -54,9 +51,9 @@ class MountingStudyTest {
             double roof = result.fit()
                     .racks()
                     .map(rows -> result.fit().areaM2()
-                            / (rows.rows() * rows.chordM())
+                            / (rows.rows() * rows.collectorPerRowM())
                             * ((rows.rows() - 1) * rows.pitchM()
-                                    + rows.chordM() * Math.cos(Math.toRadians(rows.tiltDeg()))))
+                                    + rows.collectorPerRowM() * Math.cos(Math.toRadians(rows.tiltDeg()))))
                     .orElse(result.fit().areaM2());
             assertThat(result.deliveredKwhPerRoofM2()).isCloseTo(result.deliveredKwh() / roof, within(1e-9));
         });
@@ -213,44 +210,5 @@ class MountingStudyTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> MountingStudy.of(template, new SharedForcing(weather), List.of(flat, flat), runs))
                 .withMessageContaining("two mountings are called \"twice\"");
-    }
-
-    @Test
-    void usualRacksAreBuiltLikeTheFirstOnesOfTheInstallation() {
-        Mounting.OpenRack own =
-                new Mounting.OpenRack(10, 170, 1.4, 2, 3, 0.15, Mounting.Back.BOARDED, Mounting.WindRun.CHORD);
-        Installation withRacks =
-                template.toBuilder().arrays(Demo.FLAT.withMounting(own)).build();
-
-        Racks racks = (Racks) MountingOption.usual(withRacks, weather.site()).get(1);
-
-        assertThat(racks.chordM()).isEqualTo(1.4);
-        assertThat(racks.clearanceM()).isEqualTo(0.15);
-        assertThat(racks.back()).isEqualTo(Mounting.Back.BOARDED);
-        assertThat(racks.azimuthDeg()).isEqualTo(180);
-    }
-
-    @Test
-    void usualMountingsHoldTheInstallationsOwn() {
-        Mounting.OpenRack own = new Mounting.OpenRack(10, 170, 1.4, 2, 3, 0.15);
-        Mounting.FlushOnPitchedRoof roof = new Mounting.FlushOnPitchedRoof(20, 200, 8, 0.005);
-
-        assertThat(last(own))
-                .isEqualTo(new Racks(
-                        "as planned",
-                        new Rack(10, 170, 1.4, 0.15),
-                        Mounting.Back.OPEN,
-                        Mounting.WindRun.CHORD,
-                        Mounting.OpenRack.USUAL_INNER_WIND,
-                        new RowSpacing.FixedPitch(2),
-                        MountingOption.RoofSide.LONG));
-        assertThat(last(roof)).isEqualTo(new MountingOption.Pitched("as planned", roof, OptionalDouble.empty()));
-        assertThat(last(Mounting.FlatOnRoof.USUAL)).isInstanceOf(Racks.class);
-    }
-
-    private static MountingOption last(Mounting own) {
-        List<MountingOption> usual = MountingOption.usual(
-                template.toBuilder().arrays(Demo.FLAT.withMounting(own)).build(), weather.site());
-        return usual.get(usual.size() - 1);
     }
 }

@@ -34,7 +34,7 @@ class TurningPointsTest {
     }
 
     private static MountingOption.Racks racks(WeatherYear weather, double tilt) {
-        List<MountingOption> usual = MountingOption.usual(template(weather), weather.site());
+        List<MountingOption> usual = UsualMountings.of(template(weather), weather.site());
         return ((MountingOption.Racks) usual.get(1)).withTiltDeg(tilt);
     }
 
