@@ -2,6 +2,7 @@ package dev.warmlane.collector;
 
 import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.physics.Water;
+import dev.warmlane.site.HourSpan;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.HourlyWeather;
@@ -87,7 +88,7 @@ public final class CollectorForcing {
             curves.divide(array.split(), array.flowKgSM2() * Water.specificHeatJKgK(25));
         }
         if (array.model().curve().isPresent() || filmOfFace) {
-            for (int hour = 0; hour < hours; hour++) {
+            for (int hour : around.solved()) {
                 curves.checkFalls(hour, around.weather());
             }
         }
@@ -97,6 +98,11 @@ public final class CollectorForcing {
     /** The weather it was prepared in. */
     public HourlyWeather weather() {
         return around.weather();
+    }
+
+    /** Whether it was prepared for some hours of the year. */
+    public boolean covers(HourSpan hours) {
+        return around.covers(hours);
     }
 
     /**

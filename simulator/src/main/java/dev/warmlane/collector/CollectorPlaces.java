@@ -5,7 +5,7 @@ import dev.warmlane.irradiance.RowPlace;
 import dev.warmlane.irradiance.Skylines;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * A collector of some model and flow, mounted some way on a roof in its weather, at every place that one of an array may
@@ -18,11 +18,14 @@ public final class CollectorPlaces {
 
     private final CollectorSurroundings around;
     private final CollectorArray array;
+    private final Skylines skylines;
     private final List<Place> places;
 
-    private CollectorPlaces(CollectorSurroundings around, CollectorArray array, List<Place> places) {
+    private CollectorPlaces(
+            CollectorSurroundings around, CollectorArray array, Skylines skylines, List<Place> places) {
         this.around = around;
         this.array = array;
+        this.skylines = skylines;
         this.places = places;
     }
 
@@ -37,8 +40,25 @@ public final class CollectorPlaces {
         return new CollectorPlaces(
                 around,
                 array,
-                exposures(around, array, skylines).stream()
-                        .map(exposure -> Place.of(around, array, exposure))
+                skylines,
+                spots(array.mounting()).stream()
+                        .map(spot -> Place.of(around, array, spot, skylines))
+                        .toList());
+    }
+
+    /** The same racks with another wind at their inner rows: the first row stands as it did. */
+    public CollectorPlaces withInnerWind(double value) {
+        Mounting.OpenRack racks = array.mounting().racks().orElseThrow().withInnerWind(value);
+        CollectorArray windy = array.withMounting(racks);
+        List<Spot> spots = spots(racks);
+        return new CollectorPlaces(
+                around,
+                windy,
+                skylines,
+                IntStream.range(0, spots.size())
+                        .mapToObj(i -> spots.get(i).place == RowPlace.FIRST
+                                ? places.get(i)
+                                : Place.of(around, windy, spots.get(i), skylines))
                         .toList());
     }
 
@@ -77,23 +97,38 @@ public final class CollectorPlaces {
 
     /** What collectors at the places of an array are exposed to. */
     static List<Exposure> exposures(CollectorSurroundings around, CollectorArray array, Skylines skylines) {
-        double roughness = array.model()
-                .match(
-                        Absorber::roughnessFactor,
-                        certificate -> CertificateBalance.ROUGHNESS,
-                        curve -> CertificateBalance.ROUGHNESS);
-        Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skylines);
-        Function<Exposure, HourlyHeat> collector = exposure -> heat(around, array, exposure);
-        return array.mounting()
-                .match(
-                        flat -> List.of(exposures.flat(flat)),
-                        racks -> sides(racks).stream()
-                                .flatMap(side ->
-                                        placesOfRow(side).stream().map(place -> exposures.rack(side, place, collector)))
-                                .toList(),
-                        pitched -> pitched.slopes().stream()
-                                .map(exposures::pitched)
-                                .toList());
+        return spots(array.mounting()).stream()
+                .map(spot -> spot.exposure(around, array, skylines))
+                .toList();
+    }
+
+    /** Where the collectors of a mounting stand, in the order of their {@link #shares}. */
+    private static List<Spot> spots(Mounting mounting) {
+        return mounting.match(
+                flat -> List.of(new Spot(flat, RowPlace.FIRST)),
+                racks -> sides(racks).stream()
+                        .<Spot>flatMap(side -> placesOfRow(side).stream().map(place -> new Spot(side, place)))
+                        .toList(),
+                pitched -> pitched.slopes().stream()
+                        .map(slope -> new Spot(slope, RowPlace.FIRST))
+                        .toList());
+    }
+
+    /** Where one collector stands: a side of a mounting, and the row of racks. */
+    private record Spot(Mounting side, RowPlace place) {
+
+        Exposure exposure(CollectorSurroundings around, CollectorArray array, Skylines skylines) {
+            double roughness = array.model()
+                    .match(
+                            Absorber::roughnessFactor,
+                            certificate -> CertificateBalance.ROUGHNESS,
+                            curve -> CertificateBalance.ROUGHNESS);
+            Exposures exposures = new Exposures(around, array.model().incidence(), roughness, skylines);
+            return side.match(
+                    exposures::flat,
+                    racks -> exposures.rack(racks, place, exposure -> heat(around, array, exposure)),
+                    exposures::pitched);
+        }
     }
 
     /** Shares of the places of an array in its area, in their order. */
@@ -142,9 +177,11 @@ public final class CollectorPlaces {
      */
     record Place(Exposure exposure, HeatCurves curves, int hoursOutside) {
 
-        private static Place of(CollectorSurroundings around, CollectorArray array, Exposure exposure) {
+        private static Place of(
+                CollectorSurroundings around, CollectorArray array, Spot spot, Skylines skylines) {
+            Exposure exposure = spot.exposure(around, array, skylines);
             HourlyHeat heat = heat(around, array, exposure);
-            return new Place(exposure, HeatCurves.of(around.weather().hours(), heat), heat.hoursOutside());
+            return new Place(exposure, HeatCurves.of(around.weather().hours(), around.solved(), heat), heat.hoursOutside());
         }
     }
 }

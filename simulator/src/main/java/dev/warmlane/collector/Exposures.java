@@ -99,7 +99,7 @@ final class Exposures {
         boolean tents = rows.tents();
         double sky = incidence.skyDiffuse(rack.tiltDeg());
         double ground = incidence.groundReflected(rack.tiltDeg());
-        for (int hour = 0; hour < weather.hours(); hour++) {
+        for (int hour : around.solved()) {
             roof.at(hour);
             double lit = past.lit(hour) * (place == RowPlace.FIRST ? 1 : 1 - shading.shadedShare(hour));
             double straight = lit * (light.beamWm2(hour) + light.circumsolarWm2(hour));
@@ -175,7 +175,7 @@ final class Exposures {
         double open = past.skylines().skyShare(plane);
         double seen = open * plane.skyView();
         LightOnRoof onGround = new LightOnRoof(weather, past);
-        for (int hour = 0; hour < weather.hours(); hour++) {
+        for (int hour : around.solved()) {
             double straight = past.lit(hour) * (light.beamWm2(hour) + light.circumsolarWm2(hour));
             double background = open * light.backgroundWm2(hour);
             double reflected = onGround.share(hour)

@@ -51,10 +51,15 @@ public final class HeatCurves {
     private final double[] highestPlateC;
     private final double[] lowestPlateC;
 
-    /** The curves of a collector. */
-    static HeatCurves of(int hours, HourlyHeat collector) {
+    /** The curves of a collector in some hours of so many, rising; there are none in the others. */
+    static HeatCurves of(int hours, int[] solved, HourlyHeat collector) {
         HeatCurves curves = new HeatCurves(hours);
-        for (int hour = 0; hour < hours; hour++) {
+        if (solved.length < hours) {
+            // who asks for another hour is to notice
+            Arrays.fill(curves.heats, Double.NaN);
+            Arrays.fill(curves.stagnationC, Double.NaN);
+        }
+        for (int hour : solved) {
             curves.solve(hour, collector);
         }
         return curves;

@@ -1,6 +1,7 @@
 package dev.warmlane.pool;
 
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.site.HourSpan;
 import dev.warmlane.site.Schedule;
 import java.time.MonthDay;
 
@@ -56,6 +57,11 @@ public record OpeningSeason(MonthDay first, MonthDay last, Schedule openHours, B
     /** The hour of the year from which on anything may run: the first of the season, or one before it. */
     public int beginHour() {
         return Math.floorMod(firstHour() - leadHours(), HourOfYear.HOURS);
+    }
+
+    /** The hours in which anything may run. */
+    public HourSpan running() {
+        return new HourSpan(firstHour(), hours()).from(leadHours());
     }
 
     private static int hours(MonthDay first, MonthDay last) {

@@ -62,6 +62,9 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
             collector
                     .differsFrom(array, installation.roof(), installation.terrain(), installation.collectorPhysics())
                     .ifPresent(what -> refuse(what, array.name()));
+            if (!collector.covers(installation.season().running())) {
+                refuse("season", array.name());
+            }
             // one year has one object: a year read twice is prepared twice
             if (collector.weather() != pool.weather()) {
                 refuse("weather year", array.name());

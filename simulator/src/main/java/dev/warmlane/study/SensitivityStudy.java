@@ -114,7 +114,7 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
     private record Ran(PeriodSummary season, WaterCourse water) {
 
         static Ran of(Installation built, SharedForcing forcing) {
-            SeasonForecast forecast = SeasonForecast.of(built, forcing.of(built), forcing.weather());
+            SeasonForecast forecast = SeasonForecast.of(built, forcing.ofSeason(built), forcing.weather());
             return new Ran(
                     PeriodSummary.of(forecast, Periods.season(forecast.with())), WaterCourse.of(forecast.with()));
         }

@@ -17,6 +17,7 @@ import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.season.ArraySky;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForcing;
+import dev.warmlane.site.HourSpan;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.units.Checks;
@@ -86,26 +87,71 @@ public final class SharedForcing {
 
     /** The forcing of an installation. */
     public SeasonForcing of(Installation installation) {
-        // prepared with the first area that asks; area has no part in it, save where its layout is shaded
-        return of(
-                installation,
-                (roof, array, sky) -> held(collectors, collectorKey(roof, array, sky), key -> held(
-                                places, placesKey(roof, array, sky), same -> prepare(roof, array, sky))
-                        .of(array)));
+        return of(installation, HourSpan.YEAR, this::heldCollectors);
     }
 
-    /** The same for one who is not likely to be followed by another with the same collectors: they are not held. */
+    /** The same for its season alone, of which it holds what it has for the year. */
+    SeasonForcing ofSeason(Installation installation) {
+        return of(installation, installation.season().running(), (roof, array, sky) -> {
+            CollectorForcing ofYear = collectors.get(collectorKey(roof.in(HourSpan.YEAR), array, sky));
+            return ofYear != null ? ofYear : heldCollectors(roof, array, sky);
+        });
+    }
+
+    /**
+     * The same for one who is not likely to be followed by another with the same collectors: they are not held, save what
+     * racks have in common whatever the wind at their inner rows.
+     */
     SeasonForcing once(Installation installation) {
-        return of(installation, (roof, array, sky) -> prepare(roof, array, sky).of(array));
+        return of(installation, installation.season().running(), (roof, array, sky) -> (calm(array)
+                                .equals(array.mounting())
+                        ? prepare(roof, array, sky)
+                        : sheltered(roof, array, sky))
+                .of(array));
     }
 
-    private SeasonForcing of(Installation installation, Collectors prepared) {
-        RoofKey roof = roofKey(installation);
+    private SeasonForcing of(Installation installation, HourSpan hours, Collectors prepared) {
+        RoofKey roof = roofKey(installation, hours);
         return new SeasonForcing(
                 held(pools, poolKey(installation), this::preparePool),
                 installation.arrays().stream()
                         .map(array -> prepared.of(roof, array, ArraySky.of(installation, array)))
                         .toList());
+    }
+
+    private CollectorForcing heldCollectors(RoofKey roof, CollectorArray array, ArraySky sky) {
+        return held(
+                collectors,
+                collectorKey(roof, array, sky),
+                key -> heldPlaces(roof, array, sky).of(array));
+    }
+
+    /** Prepared with the first area that asks; area has no part in it, save where its layout is shaded. */
+    private CollectorPlaces heldPlaces(RoofKey roof, CollectorArray array, ArraySky sky) {
+        PlacesKey asked = placesKey(roof, array, sky);
+        if (calm(array).equals(array.mounting())) {
+            return held(places, asked, key -> prepare(roof, array, sky));
+        }
+        CollectorPlaces known = places.get(asked);
+        if (known != null) {
+            return known;
+        }
+        CollectorPlaces prepared = sheltered(roof, array, sky);
+        return held(places, asked, key -> prepared);
+    }
+
+    /** Of racks with another wind at their inner rows than is usual, what the usual ones have in common with them. */
+    private CollectorPlaces sheltered(RoofKey roof, CollectorArray array, ArraySky sky) {
+        double wind = array.mounting().racks().orElseThrow().innerWind();
+        return heldPlaces(roof, array.withMounting(calm(array)), sky).withInnerWind(wind);
+    }
+
+    private static Mounting calm(CollectorArray array) {
+        Mounting mounting = array.mounting();
+        return mounting.racks()
+                .filter(racks -> racks.rows() > 1)
+                .<Mounting>map(racks -> racks.withInnerWind(Mounting.OpenRack.USUAL_INNER_WIND))
+                .orElse(mounting);
     }
 
     /** Where the forcing of an array comes from. */
@@ -125,7 +171,7 @@ public final class SharedForcing {
                     "the season was simulated in another weather year than this forcing is of");
         }
         pools.put(poolKey(installation), prepared.pool());
-        RoofKey roof = roofKey(installation);
+        RoofKey roof = roofKey(installation, HourSpan.YEAR);
         for (int a = 0; a < prepared.collectors().size(); a++) {
             CollectorArray array = installation.arrays().get(a);
             collectors.put(
@@ -146,8 +192,10 @@ public final class SharedForcing {
     }
 
     private CollectorPlaces prepare(RoofKey roof, CollectorArray array, ArraySky sky) {
-        CollectorSurroundings around =
-                held(roofs, roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics));
+        CollectorSurroundings around = held(
+                roofs,
+                roof,
+                key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics, key.hours));
         return CollectorPlaces.of(around, array, held(skies, sky, ArraySky::skylines));
     }
 
@@ -155,8 +203,8 @@ public final class SharedForcing {
         return new PoolKey(installation.pool(), installation.cover(), installation.bathers(), installation.makeUp());
     }
 
-    private static RoofKey roofKey(Installation installation) {
-        return new RoofKey(installation.roof(), installation.terrain(), installation.collectorPhysics());
+    private static RoofKey roofKey(Installation installation, HourSpan hours) {
+        return new RoofKey(installation.roof(), installation.terrain(), installation.collectorPhysics(), hours);
     }
 
     private static CollectorKey collectorKey(RoofKey roof, CollectorArray array, ArraySky sky) {
@@ -182,7 +230,12 @@ public final class SharedForcing {
 
     private record PoolKey(Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp) {}
 
-    private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics) {}
+    private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics, HourSpan hours) {
+
+        RoofKey in(HourSpan other) {
+            return new RoofKey(roof, terrain, physics, other);
+        }
+    }
 
     private record PlacesKey(Mounting mounting, CollectorModel model, double flowKgSM2, ArraySky sky, RoofKey roof) {}
 

@@ -4,11 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.irradiance.MatteBlack;
+import dev.warmlane.irradiance.Rack;
+import dev.warmlane.irradiance.RackRows;
 import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.season.Demo;
+import dev.warmlane.site.HourSpan;
 import dev.warmlane.site.Terrain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CollectorPlacesTest {
 
@@ -44,6 +50,83 @@ class CollectorPlacesTest {
                 List.of(racks(1, 30), racks(3, 31), racks(3, 30).withFlowKgSM2(0.02), Demo.FLAT)) {
             assertThatThrownBy(() -> places.of(other)).hasMessageContaining("prepare them anew");
         }
+    }
+
+    /** The first row stands as it did, the others in the new wind: to the last bit what is prepared anew. */
+    @Test
+    void innerWindMovesTheInnerRowsAlone() {
+        Mounting.OpenRack tents = new Mounting.OpenRack(
+                new RackRows(new Rack(15, 90, 2, 0.3), 4.5, 3, true), Mounting.Back.OPEN, Mounting.WindRun.CHORD, 1);
+        for (Mounting.OpenRack racks : List.of(racks(3, 30).mounting().racks().orElseThrow(), tents)) {
+            CollectorArray array = racks(3, 30).withMounting(racks);
+            CollectorArray windy = array.withMounting(racks.withInnerWind(0.4));
+
+            CollectorForcing moved = CollectorPlaces.of(around, array, Skylines.OPEN)
+                    .withInnerWind(0.4)
+                    .of(windy);
+
+            sameBits(moved, CollectorForcing.of(around, windy), HourSpan.YEAR);
+            assertThat(moved.curves().heatWm2(NOON, 22))
+                    .isGreaterThan(CollectorForcing.of(around, array).curves().heatWm2(NOON, 22));
+        }
+    }
+
+    /** To the last bit, whatever the balances of the first hour began with, and over New Year too. */
+    @ParameterizedTest
+    @ValueSource(strings = {"flat", "racks", "boarded", "low", "tents", "slope", "certificate"})
+    void someHoursAreWhatTheyAreInTheYear(String kind) {
+        CollectorArray array = array(kind);
+        CollectorForcing year = CollectorForcing.of(around, array);
+        for (HourSpan span : List.of(new HourSpan(24 * 124 + 5, 24 * 60), new HourSpan(24 * 330, 24 * 70))) {
+            CollectorForcing some = CollectorForcing.of(
+                    new CollectorSurroundings(
+                            Demo.weather("cool-coast"), Demo.ROOF, Terrain.SUBURBAN, CollectorPhysics.USUAL, span),
+                    array);
+
+            sameBits(some, year, span);
+            assertThat(some.curves().heatWm2(NOON + 24 * 60, 22)).isNaN();
+            assertThat(some.covers(span)).isTrue();
+            assertThat(some.covers(HourSpan.YEAR)).isFalse();
+            assertThat(year.covers(span)).isTrue();
+        }
+    }
+
+    private static void sameBits(CollectorForcing one, CollectorForcing other, HourSpan span) {
+        for (int hour : span.rising()) {
+            assertThat(one.irradianceWm2(hour)).isEqualTo(other.irradianceWm2(hour));
+            assertThat(one.curves().stagnationC(hour)).isEqualTo(other.curves().stagnationC(hour));
+            for (double waterC : new double[] {7, 22, 41}) {
+                assertThat(one.curves().heatWm2(hour, waterC))
+                        .isEqualTo(other.curves().heatWm2(hour, waterC));
+            }
+        }
+    }
+
+    private static CollectorArray array(String kind) {
+        CollectorArray racks = racks(3, 30);
+        return switch (kind) {
+            case "flat" -> Demo.FLAT;
+            case "racks" -> racks;
+            case "boarded" ->
+                racks.withMounting(racks.mounting().racks().orElseThrow().withBack(Mounting.Back.BOARDED));
+            case "low" ->
+                racks.withMounting(
+                        new Mounting.OpenRack(2, 180, 2, 2.5, 4, 0, Mounting.Back.OPEN, Mounting.WindRun.ROOF));
+            case "tents" ->
+                racks.withMounting(new Mounting.OpenRack(
+                        new RackRows(new Rack(15, 90, 2, 0.3), 4.5, 3, true),
+                        Mounting.Back.OPEN,
+                        Mounting.WindRun.CHORD,
+                        0.6));
+            case "slope" -> slope(100, true);
+            default ->
+                new CollectorArray(
+                        "certificate",
+                        100,
+                        racks.mounting(),
+                        new UnglazedForm2013(0.85, 0.02, 10, 4, 0.95)
+                                .curve(new MatteBlack(), new CertificateCurve.TestStand(true, 2, 0, 20)));
+        };
     }
 
     /** Half of the collectors on either slope, each as if it were alone. */

@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.warmlane.collector.Absorber;
+import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.collector.CollectorPhysics;
+import dev.warmlane.collector.CollectorSurroundings;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.site.HourSpan;
 import dev.warmlane.site.Schedule;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.WeatherYear;
@@ -42,6 +46,20 @@ class ForcingServesTest {
         others.forEach((what, other) -> assertThatIllegalArgumentException()
                 .isThrownBy(() -> SeasonSimulator.simulate(other, FORCING))
                 .withMessageContaining(what));
+    }
+
+    /** What was prepared for some hours of the year knows nothing of the others. */
+    @Test
+    void isRefusedForMoreHoursThanItHas() {
+        HourSpan season = BUILT.season().running();
+        CollectorSurroundings around = new CollectorSurroundings(
+                WEATHER, Demo.ROOF, Terrain.SUBURBAN, CollectorPhysics.USUAL, new HourSpan(season.first(), 24 * 60));
+        SeasonForcing some =
+                new SeasonForcing(FORCING.pool(), List.of(CollectorForcing.of(around, Demo.FLAT)));
+
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> SeasonSimulator.simulate(BUILT, some))
+                .withMessageContaining("another season than that of \"flat\"");
     }
 
     @Test
