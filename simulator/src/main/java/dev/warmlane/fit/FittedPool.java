@@ -1,10 +1,16 @@
 package dev.warmlane.fit;
 
 import dev.warmlane.season.FittedDoubt;
+import dev.warmlane.season.FittedDoubt.Correlations;
+import dev.warmlane.season.FittedDoubt.Spread;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.RecordLedger;
+import dev.warmlane.site.HourOfYear;
 import dev.warmlane.weather.WeatherRecord;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -163,16 +169,29 @@ public final class FittedPool {
 
     /** What forecasts need of it. */
     public FittedDoubt doubt() {
-        double wind = sd(Unknown.WIND);
-        double sun = sd(Unknown.SUN);
+        LocalDate from = seen.stated[0].toLocalDate();
+        LocalDate to = seen.stated[seen.stated.length - 1].toLocalDate();
+        boolean wholeYear = ChronoUnit.DAYS.between(from, to) >= HourOfYear.DAYS - 1;
         return new FittedDoubt(
-                log.source() + ", " + seen.stated[0].toLocalDate() + " to "
-                        + seen.stated[seen.stated.length - 1].toLocalDate(),
-                wind,
-                sun,
-                correlation(Unknown.WIND, Unknown.SUN),
+                log.source() + ", " + from + " to " + to,
+                MonthDay.from(from),
+                MonthDay.from(wholeYear ? from.minusDays(1) : to),
+                spread(Unknown.WIND),
+                spread(Unknown.SUN),
+                likely[index(Unknown.SKY)],
+                spread(Unknown.SKY),
+                new Correlations(
+                        correlation(Unknown.WIND, Unknown.SUN),
+                        correlation(Unknown.WIND, Unknown.SKY),
+                        correlation(Unknown.SUN, Unknown.SKY)),
                 error.likely().errorK(),
                 error.likely().fadeHours());
+    }
+
+    private Spread spread(Unknown unknown) {
+        Found one = found.get(index(unknown));
+        return new Spread(
+                one.chainStandardDeviation(), one.prior().likely(), one.prior().widthBetweenEnds());
     }
 
     Chain chain() {
@@ -200,10 +219,6 @@ public final class FittedPool {
 
     PoolAtLog model() {
         return model;
-    }
-
-    private double sd(Unknown unknown) {
-        return found.get(index(unknown)).chainStandardDeviation();
     }
 
     int index(Unknown unknown) {

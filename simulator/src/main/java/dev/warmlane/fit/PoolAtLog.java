@@ -27,11 +27,12 @@ final class PoolAtLog {
     private final SeasonForcing prepared;
 
     PoolAtLog(Installation described, WeatherRecord weather, Observations seen, List<Unknown> unknowns) {
-        this.described = described;
+        // an earlier fit says nothing of this one: what was found then is described by now
+        this.described = described.toBuilder().fitted(null).build();
         this.weather = weather;
         this.seen = seen;
         this.unknowns = unknowns;
-        this.prepared = SeasonForcing.of(described, weather);
+        this.prepared = SeasonForcing.of(this.described, weather);
     }
 
     /** The installation with values of the unknowns, in their order. */

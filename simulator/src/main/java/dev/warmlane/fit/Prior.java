@@ -26,6 +26,11 @@ public record Prior(Unknown of, double likely, double standardDeviation, double 
         return Math.max(lowest, Math.min(highest, likely + deviations * standardDeviation));
     }
 
+    /** Its width, no more than of a value that may lie evenly anywhere between the ends. */
+    double widthBetweenEnds() {
+        return Math.min(standardDeviation, (highest - lowest) / Math.sqrt(12));
+    }
+
     /** How many standard deviations a value lies from the middle. */
     double deviations(double value) {
         return (value - likely) / standardDeviation;

@@ -3,6 +3,7 @@ package dev.warmlane.fit;
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.PoolSetting.Outdoor;
+import dev.warmlane.season.FittedDoubt;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.WindAndSun;
 import dev.warmlane.weather.WeatherRecord;
@@ -36,9 +37,6 @@ final class Priors {
 
     /** Of what the weather gives, measured or by a model of the whole atmosphere; own estimate, W/m². */
     private static final double GIVEN_SKY_SD_WM2 = 5;
-
-    /** Between a clear sky and one of low cloud lie about 100 W/m² (common experience, no source). */
-    private static final double MOST_SKY_WM2 = 100;
 
     /** Where the log begins within a degree of what its first hour shows; own choice. */
     private static final double START_SD_K = 1;
@@ -94,8 +92,8 @@ final class Priors {
                 Unknown.SKY,
                 0,
                 given ? GIVEN_SKY_SD_WM2 : ESTIMATED_SKY_SD_WM2,
-                -MOST_SKY_WM2,
-                MOST_SKY_WM2,
+                FittedDoubt.SKY.lowest(),
+                FittedDoubt.SKY.highest(),
                 (given ? "given by the weather" : "estimated from air, humidity and cloud") + ", width own choice"));
         priors.add(new Prior(Unknown.START, firstC, START_SD_K, 0, 60, "the first reading, width own choice"));
         priors.add(new Prior(

@@ -1,30 +1,20 @@
 package dev.warmlane.fit;
 
 import dev.warmlane.pool.Departure;
+import dev.warmlane.season.OtherSeasons;
 import java.util.Arrays;
 import org.apache.commons.math3.random.RandomGenerator;
 
 /**
- * What a fit makes of other seasons than its own. Wind, sun and sky found in a log are those of its days: leaves, the sun's
- * height over walls and trees, where the wind comes from and what the sky's estimate misjudges change through the year, and
- * no log of a month can tell by how much. So each is taken for a steady part and one that fades with the season, normal
- * and as wide together as the unknown's prior: covariance s²·((1-q) + q·exp(-Δt/τ)). Within the log it is what was found;
- * before and after, the farther the more, it returns towards what was described, and its width to that of the prior. An
- * error of a model beside its parameters, as of Kennedy and O'Hagan 2001 (Journal of the Royal Statistical Society B 63:425,
- * from memory), put where it acts and not on the temperature.
+ * What a fit makes of the hours of its weather: those of the log as they were found, those before and after as
+ * {@link OtherSeasons} has it, likely or drawn.
  */
 final class Seasons {
-
-    /** Share q of a prior's variance that changes with the season: half, own choice. */
-    static final double SEASONAL = 0.5;
-
-    /** Time τ in which it fades to 1/e: a quarter of a year, own choice, days. */
-    static final double FADE_DAYS = 91;
 
     /** A wind factor below it has no ratio; own choice, far below any shelter's. */
     private static final double LEAST = 1e-3;
 
-    private static final double PHI = Math.exp(-1 / (24 * FADE_DAYS));
+    private static final double PHI = OtherSeasons.left(1);
 
     private final int hours;
     private final int first;
@@ -86,9 +76,9 @@ final class Seasons {
     double[] path(Prior prior, double found, Gauss gauss) {
         double width = prior.standardDeviation();
         double steady = prior.likely()
-                + (found - prior.likely()) * (1 - SEASONAL)
-                + width * Math.sqrt(SEASONAL * (1 - SEASONAL)) * gauss.next();
-        double step = width * Math.sqrt(SEASONAL * (1 - PHI * PHI));
+                + (found - prior.likely()) * (1 - OtherSeasons.SEASONAL)
+                + width * Math.sqrt(OtherSeasons.SEASONAL * (1 - OtherSeasons.SEASONAL)) * gauss.next();
+        double step = width * Math.sqrt(OtherSeasons.SEASONAL * (1 - PHI * PHI));
         double[] path = new double[hours];
         Arrays.fill(path, first, last + 1, found);
         double departure = found - steady;

@@ -35,6 +35,7 @@ public final class PoolForcing {
     static final Tabulated SATURATION_KPA = new Tabulated(MoistAir::saturationPressureKpa, 0, HOTTEST_C, CELLS_PER_K);
     static final Tabulated LATENT_J_KG = new Tabulated(Water::latentHeatJKg, 0, HOTTEST_C, CELLS_PER_K);
 
+    private final Departure departure;
     private final Pool pool;
     private final Optional<Cover> cover;
     private final Bathers people;
@@ -70,7 +71,14 @@ public final class PoolForcing {
     private final double[] wallAirC;
     private final double[] inflowC;
 
-    private PoolForcing(Pool pool, Optional<Cover> cover, Bathers people, MakeUp makeUp, HourlyWeather weather) {
+    private PoolForcing(
+            Pool pool,
+            Optional<Cover> cover,
+            Bathers people,
+            MakeUp makeUp,
+            HourlyWeather weather,
+            Departure departure) {
+        this.departure = departure;
         this.pool = pool;
         this.cover = cover;
         this.people = people;
@@ -117,16 +125,17 @@ public final class PoolForcing {
             int ofYear = weather.hourOfYear(hour);
             airC[hour] = setting.airC(weather, hour);
             vapourKpa[hour] = setting.vapourKpa(weather, hour);
-            longWaveIn[hour] = onWater.longWaveWm2(hour);
+            longWaveIn[hour] = onWater.longWaveWm2(hour) + departure.longWaveWm2(hour);
             moreInUse[hour] = people.riseOfEvaporation(pool.areaM2(), ofYear);
             longWaveIn[hour] *= waterEmittance;
             bathers[hour] = people.inTheWater(ofYear) * people.heatEachW() / pool.areaM2();
             coverShare[hour] = cover.isPresent() ? cover.get().drawn().at(ofYear) : 0;
         }
-        fillWindAndSun(Departure.NONE, 0, hours);
+        fillWindAndSun(0, hours);
     }
 
     private PoolForcing(PoolForcing like, Pool pool, MakeUp makeUp, Departure departure, int from, int to) {
+        this.departure = departure;
         this.pool = pool;
         this.cover = like.cover;
         this.people = like.people;
@@ -163,11 +172,11 @@ public final class PoolForcing {
         this.throughFlowWm2K = like.throughFlowWm2K;
         this.inflowC = like.inflowC;
         this.evaporatedReplaced = like.evaporatedReplaced;
-        fillWindAndSun(departure, from, to);
+        fillWindAndSun(from, to);
     }
 
     /** What the wind at the water and the share of the sun that stays in it make of some hours of the weather. */
-    private void fillWindAndSun(Departure departure, int from, int to) {
+    private void fillWindAndSun(int from, int to) {
         unknownBut(sun, from, to);
         unknownBut(evaporationWm2Kpa, from, to);
         unknownBut(convectionWm2K, from, to);
@@ -198,7 +207,22 @@ public final class PoolForcing {
      */
     public static PoolForcing of(
             Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, HourlyWeather weather) {
-        return new PoolForcing(pool, cover, bathers, makeUp, weather);
+        return of(pool, cover, bathers, makeUp, weather, Departure.NONE);
+    }
+
+    /**
+     * The same where the weather at the water is another than the description makes of the station's.
+     *
+     * @param departure by how much, in each hour of the weather
+     */
+    public static PoolForcing of(
+            Pool pool,
+            Optional<Cover> cover,
+            Bathers bathers,
+            MakeUp makeUp,
+            HourlyWeather weather,
+            Departure departure) {
+        return new PoolForcing(pool, cover, bathers, makeUp, weather, departure);
     }
 
     /**
@@ -211,9 +235,13 @@ public final class PoolForcing {
      * @param departure by how much the weather at the water is another in each hour
      * @param from first of the hours of the weather that are run
      * @param to the hour after their last
-     * @throws IllegalArgumentException if anything else of the pool differs
+     * @throws IllegalArgumentException if anything else of the pool differs, or this forcing departs itself
      */
     public PoolForcing with(Pool other, MakeUp otherMakeUp, Departure departure, int from, int to) {
+        if (this.departure != Departure.NONE) {
+            throw new IllegalArgumentException("the pool was prepared with a weather at its water that departs from"
+                    + " the station's: prepare it without, with PoolForcing.of");
+        }
         if (!fixed(other).equals(fixed(pool)) || !otherMakeUp.mains().equals(makeUp.mains())) {
             throw new IllegalArgumentException(
                     "more than wind, sun and the amount of make-up water differs from the pool"
@@ -227,6 +255,11 @@ public final class PoolForcing {
         PoolSetting setting =
                 pool.setting().match(outdoor -> outdoor.withWindFactor(0).withShadedShare(0), indoor -> indoor);
         return pool.withSetting(setting).withSolarAbsorptance(1);
+    }
+
+    /** By how much the weather at the water was taken to be another than that of the station. */
+    public Departure departure() {
+        return departure;
     }
 
     /** The weather it was prepared in. */

@@ -39,11 +39,22 @@ final class CertaintySection {
                 .map(doubt -> {
                     Numbers numbers = subject.numbers();
                     WindAndSun likely = WindAndSun.of(subject.installation());
-                    return "Wind and sun at the pool were fitted to a log of its water (" + doubt.source()
-                            + "): a wind factor of " + plusMinus(numbers, likely.windFactor(), doubt.windFactorSd())
-                            + " and "
-                            + plusMinus(numbers, likely.sunShare(), doubt.sunShareSd())
-                            + " of the sun, nine of ten, in place of what is usual. The range of each day's water holds"
+                    return "Wind and sun at the pool, and what the sky sends to it beyond the weather's, were fitted to a log"
+                            + " of its water (" + doubt.source()
+                            + "): in those days a wind factor of "
+                            + plusMinus(
+                                    numbers, likely.windFactor(), doubt.wind().sd())
+                            + ", "
+                            + plusMinus(numbers, likely.sunShare(), doubt.sun().sd())
+                            + " of the sun and "
+                            + numbers.show(Measure.IRRADIANCE, doubt.skyWm2())
+                            + " ± "
+                            + numbers.show(
+                                    Measure.IRRADIANCE,
+                                    FittedDoubt.NINE_OF_TEN * doubt.sky().sd())
+                            + ", nine of ten, in place of what is usual. In other months they return towards what was"
+                            + " described before the log, and are as uncertain again as they were, the farther away the"
+                            + " more. The range of each day's water holds"
                             + " the error that the fit left, "
                             + numbers.show(Measure.TEMPERATURE_DIFFERENCE, doubt.errorK())
                             + ", and evaporation is not varied, because the wind that was found makes up for it.";

@@ -10,8 +10,18 @@ final class DoubtWords {
 
     private static final Map<String, String> WORDS = Map.ofEntries(
             entry("wind at pool over the station's", "the wind at the water"),
-            entry("wind at pool as fitted, sun with it", "the wind at the water, as fitted"),
-            entry("sun that warms the pool as fitted", "the sun on the water, as fitted"),
+            entry("wind at pool as fitted, sun and sky with it", "the wind at the water, as fitted"),
+            entry("sun that warms the pool as fitted, sky with it", "the sun on the water, as fitted"),
+            entry("sky over the pool as fitted", "the warmth of the sky, as fitted"),
+            entry(
+                    "wind at pool in other seasons than the log's",
+                    "the wind at the water in other months than the log's"),
+            entry(
+                    "sun that warms the pool in other seasons than the log's",
+                    "the sun on the water in other months than the log's"),
+            entry(
+                    "sky over the pool in other seasons than the log's",
+                    "the warmth of the sky in other months than the log's"),
             entry("evaporation correlation", "how fast water evaporates"),
             entry("absorptance of the basin", "how much sun the basin keeps"),
             entry("cover, hours a day", "how long the cover lies on the water"),

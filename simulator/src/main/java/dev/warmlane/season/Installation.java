@@ -9,6 +9,7 @@ import dev.warmlane.heater.Bill;
 import dev.warmlane.heater.Heater;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Departure;
 import dev.warmlane.pool.MainsWater;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.OpeningSeason;
@@ -18,6 +19,7 @@ import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.units.Checks;
+import dev.warmlane.weather.HourlyWeather;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -245,9 +247,16 @@ public final class Installation {
         return offer;
     }
 
-    /** How far wind and sun at the pool are known, where they were fitted to a log of its water. */
+    /** How far wind, sun and sky at the pool are known, where they were fitted to a log of its water. */
     public Optional<FittedDoubt> fitted() {
         return Optional.ofNullable(fitted);
+    }
+
+    /** By how much wind, sun and sky at the water are others in each hour than the pool's description makes of the weather. */
+    public Departure departure(HourlyWeather weather) {
+        return fitted == null || pool.setting().outdoor().isEmpty()
+                ? Departure.NONE
+                : new FittedDeparture(WindAndSun.of(this), fitted, weather);
     }
 
     /**

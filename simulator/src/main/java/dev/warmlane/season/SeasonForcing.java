@@ -25,13 +25,19 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
     /** Prepares an installation in a year of weather, for seasons, or in a record, for {@link RecordSimulator}. */
     public static SeasonForcing of(Installation installation, HourlyWeather weather) {
         return new SeasonForcing(
-                PoolForcing.of(
-                        installation.pool(),
-                        installation.cover(),
-                        installation.bathers(),
-                        installation.makeUp(),
-                        weather),
+                poolOf(installation, weather),
                 installation.arrays().isEmpty() ? List.of() : collectors(installation, weather));
+    }
+
+    /** The pool's side alone. */
+    public static PoolForcing poolOf(Installation installation, HourlyWeather weather) {
+        return PoolForcing.of(
+                installation.pool(),
+                installation.cover(),
+                installation.bathers(),
+                installation.makeUp(),
+                weather,
+                installation.departure(weather));
     }
 
     private static List<CollectorForcing> collectors(Installation installation, HourlyWeather weather) {
@@ -72,12 +78,16 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
         }
     }
 
-    /** Refuses a record: a season is of a year. */
-    void checkIsOfYear() {
+    /** Refuses a record, since a season is of a year, and what {@link #checkServes(Installation)} refuses. */
+    void checkServesSeason(Installation installation) {
         pool.weather().match(year -> year, record -> {
             throw new IllegalArgumentException("the forcing was prepared in a weather record, " + record.source()
                     + ": run it with RecordSimulator, or prepare it in a weather year");
         });
+        checkServes(installation);
+        if (!pool.departure().equals(installation.departure(pool.weather()))) {
+            refuse("fit to a log", installation.name());
+        }
     }
 
     /** The record it was prepared in; refuses a year. */

@@ -20,8 +20,7 @@ public final class SeasonSimulator {
      * @throws ImpossibleSeasonException if the water becomes hotter than any pool, or freezes to the ground
      */
     public static SeasonLedger simulate(Installation installation, SeasonForcing forcing) {
-        forcing.checkIsOfYear();
-        forcing.checkServes(installation);
+        forcing.checkServesSeason(installation);
         PoolHour hour = new PoolHour(installation, forcing);
         fill(installation, forcing, hour);
         return run(installation, forcing, hour);
@@ -41,8 +40,7 @@ public final class SeasonSimulator {
      * @throws ImpossibleSeasonException if the water becomes hotter than any pool, or freezes to the ground
      */
     public static SeasonLedger resume(Installation installation, SeasonForcing forcing, SeasonState start) {
-        forcing.checkIsOfYear();
-        forcing.checkServes(installation);
+        forcing.checkServesSeason(installation);
         start.checkBegins(installation);
         PoolHour hour = new PoolHour(installation, forcing);
         hour.resume(start.waterC(), start.iceJm2(), start.pumpsRunning(), start.groundC());

@@ -1,5 +1,6 @@
 package dev.warmlane.season;
 
+import dev.warmlane.pool.Departure;
 import dev.warmlane.pool.EvaporationCorrelation;
 import dev.warmlane.pool.Pool;
 
@@ -17,12 +18,14 @@ public record WaterWind(double strongestMeasuredMs, int hours, int hoursBeyond, 
     public static WaterWind of(SeasonForecast forecast) {
         Pool pool = forecast.installation().pool();
         EvaporationCorrelation evaporation = pool.evaporation();
+        Departure departure = forecast.installation().departure(forecast.weather());
         SeasonLedger ledger = forecast.with();
         int beyond = 0;
         double highest = 0;
         for (int index = 0; index < ledger.hours(); index++) {
-            double station = forecast.weather().windSpeedMs(ledger.hourOfYear(index));
-            double wind = pool.setting().windAtWaterMs(station);
+            int hour = ledger.hourOfYear(index);
+            double wind =
+                    pool.setting().windAtWaterMs(forecast.weather().windSpeedMs(hour)) * departure.windRatio(hour);
             highest = Math.max(highest, wind);
             beyond += wind > evaporation.strongestWindMs() ? 1 : 0;
         }

@@ -46,8 +46,7 @@ public record AlternativesStudy(
         }
         boolean covered = built.cover().isPresent();
         Installation other = other(built);
-        PoolForcing pool =
-                PoolForcing.of(other.pool(), other.cover(), other.bathers(), other.makeUp(), forecast.weather());
+        PoolForcing pool = SeasonForcing.poolOf(other, forecast.weather());
         Season one = Season.of(forecast);
         Season two = Season.of(SeasonForecast.of(
                 other, new SeasonForcing(pool, forecast.forcing().collectors()), forecast.weather()));

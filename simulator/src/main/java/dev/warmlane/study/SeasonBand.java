@@ -24,21 +24,23 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts, Optiona
 
     /**
      * What is varied for every forecast: the inputs that move heat, temperature or fuel most in the examples, and that
-     * nobody knows from a drawing. Of the doubt that all of {@link Parameters#ALL} make together these eight make 0.89
+     * nobody knows from a drawing; what a fit to a log left is in the place of wind, sun and evaporation where there was
+     * one. Of the doubt that all of {@link Parameters#ALL} make together the others make 0.89
      * and more in the examples (measured); a whole {@link SensitivityStudy} takes some three times as long.
      */
-    public static final List<Parameter> USUAL = List.of(
-            FittedParameter.WIND,
-            FittedParameter.SUN,
-            PoolParameters.WIND,
-            PoolParameters.EVAPORATION,
-            PoolParameters.BASIN,
-            new CoverHoursParameter(),
-            new TerrainParameter(),
-            RoofParameters.PARAPET,
-            CollectorParameters.ROUGHNESS,
-            new TestBackParameter(),
-            PlantParameters.STOP);
+    public static final List<Parameter> USUAL = Stream.concat(
+                    FittedParameter.ALL.stream(),
+                    Stream.of(
+                            PoolParameters.WIND,
+                            PoolParameters.EVAPORATION,
+                            PoolParameters.BASIN,
+                            new CoverHoursParameter(),
+                            new TerrainParameter(),
+                            RoofParameters.PARAPET,
+                            CollectorParameters.ROUGHNESS,
+                            new TestBackParameter(),
+                            PlantParameters.STOP))
+            .toList();
 
     /** Keeps its own copy of the list. */
     public SeasonBand {

@@ -40,7 +40,7 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
     public static SensitivityStudy of(Installation installation, SharedForcing forcing, Runs runs) {
         List<Parameter> parameters = new ArrayList<>(Parameters.ALL);
         if (installation.fitted().isPresent()) {
-            parameters.addAll(0, List.of(FittedParameter.WIND, FittedParameter.SUN));
+            parameters.addAll(0, FittedParameter.ALL);
         }
         return of(installation, parameters, forcing, runs);
     }

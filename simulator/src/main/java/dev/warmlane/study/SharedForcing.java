@@ -11,6 +11,7 @@ import dev.warmlane.collector.Mounting;
 import dev.warmlane.irradiance.Skylines;
 import dev.warmlane.pool.Bathers;
 import dev.warmlane.pool.Cover;
+import dev.warmlane.pool.Departure;
 import dev.warmlane.pool.MakeUp;
 import dev.warmlane.pool.Pool;
 import dev.warmlane.pool.PoolForcing;
@@ -199,8 +200,13 @@ public final class SharedForcing {
         return CollectorPlaces.of(around, array, held(skies, sky, ArraySky::skylines));
     }
 
-    private static PoolKey poolKey(Installation installation) {
-        return new PoolKey(installation.pool(), installation.cover(), installation.bathers(), installation.makeUp());
+    private PoolKey poolKey(Installation installation) {
+        return new PoolKey(
+                installation.pool(),
+                installation.cover(),
+                installation.bathers(),
+                installation.makeUp(),
+                installation.departure(weather));
     }
 
     private static RoofKey roofKey(Installation installation, HourSpan hours) {
@@ -216,7 +222,7 @@ public final class SharedForcing {
     }
 
     private PoolForcing preparePool(PoolKey key) {
-        return PoolForcing.of(key.pool, key.cover, key.bathers, key.makeUp, weather);
+        return PoolForcing.of(key.pool, key.cover, key.bathers, key.makeUp, weather, key.departure);
     }
 
     /**
@@ -228,7 +234,7 @@ public final class SharedForcing {
      */
     public record Held(int pools, int roofs, int collectors) {}
 
-    private record PoolKey(Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp) {}
+    private record PoolKey(Pool pool, Optional<Cover> cover, Bathers bathers, MakeUp makeUp, Departure departure) {}
 
     private record RoofKey(Roof roof, Terrain terrain, CollectorPhysics physics, HourSpan hours) {
 

@@ -64,6 +64,11 @@ public record Range(String what, Dimension dimension, String unit, String writte
         return new Range(what, dimension, unit, written, lowest, otherHighest);
     }
 
+    /** The value itself where it lies within, else the end that is nearer; for values of the model's own, never for input. */
+    public double nearest(double value) {
+        return Math.max(lowest, Math.min(highest, value));
+    }
+
     /** A usual value of the range, and where it comes from. */
     public Usual usually(double value, String source) {
         return new Usual(this, value, source);

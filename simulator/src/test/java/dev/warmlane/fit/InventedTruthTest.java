@@ -228,7 +228,7 @@ class InventedTruthTest {
         assertThat(new WindAndSun(0.2, 0.5).in(InventedLog.POOL).pool().solarAbsorptance())
                 .isEqualTo(0.85);
         assertThat(fit.installation().fitted()).contains(fit.doubt());
-        assertThat(fit.doubt().windFactorSd())
+        assertThat(fit.doubt().wind().sd())
                 .isEqualTo(fit.found(Unknown.WIND).orElseThrow().chainStandardDeviation());
         assertThat(new MakeUp(0, InventedLog.POOL.makeUp().mains())).isEqualTo(InventedLog.POOL.makeUp());
     }

@@ -3,6 +3,7 @@ package dev.warmlane.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.season.OtherSeasons;
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.function.IntToDoubleFunction;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** What is made of other seasons has the covariance that is stated. */
 class SeasonsTest {
 
-    private static final int QUARTER = (int) (24 * Seasons.FADE_DAYS);
+    private static final int QUARTER = (int) (24 * OtherSeasons.FADE_DAYS);
     private static final int FIRST = QUARTER;
     private static final int LAST = QUARTER + 720;
     private static final Seasons SEASONS = new Seasons(LAST + QUARTER + 1, FIRST, LAST);
@@ -58,6 +59,19 @@ class SeasonsTest {
             assertThat(mean(draws.length, k -> draws[k][0] * draws[k][where]) / 400)
                     .isCloseTo(stated, within(0.06));
         }
+    }
+
+    /** What forecasts take for the width of other seasons is that of the draws. */
+    @Test
+    void drawsOfOneValueFoundAreAsWideAsIsStated() {
+        RandomGenerator random = new Well19937c(12);
+        double likely = OtherSeasons.likely(33, 3, 1 / Math.E);
+        double[] apart = IntStream.range(0, 4000)
+                .mapToDouble(k -> SEASONS.path(PRIOR, 33, random::nextGaussian)[0] - likely)
+                .toArray();
+        assertThat(mean(apart.length, k -> apart[k])).isCloseTo(0, within(0.8));
+        double width = Math.sqrt(mean(apart.length, k -> apart[k] * apart[k]));
+        assertThat(width / OtherSeasons.width(20, 1 / Math.E)).isCloseTo(1, within(0.04));
     }
 
     private static double mean(int count, IntToDoubleFunction value) {

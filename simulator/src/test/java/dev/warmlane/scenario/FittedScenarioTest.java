@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import dev.warmlane.season.FittedDoubt;
+import dev.warmlane.season.FittedDoubt.Correlations;
+import dev.warmlane.season.FittedDoubt.Spread;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.WindAndSun;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.MonthDay;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -20,7 +23,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FittedScenarioTest {
 
     private static final Path SCENARIOS = Path.of("..", "examples", "scenarios");
-    private static final FittedDoubt DOUBT = new FittedDoubt("a log, some days", 0.01, 0.02, 0.4, 0.3, 60);
+    private static final FittedDoubt DOUBT = new FittedDoubt(
+            "a log, some days",
+            MonthDay.of(7, 3),
+            MonthDay.of(8, 20),
+            new Spread(0.01, 0.3, 0.15),
+            new Spread(0.02, 0.85, 0.1),
+            -4,
+            new Spread(5, 0, 20),
+            new Correlations(0.4, -0.3, 0.1),
+            0.3,
+            60);
 
     @TempDir
     private Path folder;

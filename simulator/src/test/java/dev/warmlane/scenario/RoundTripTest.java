@@ -63,6 +63,8 @@ import dev.warmlane.roof.Surface;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.CoverOffer;
 import dev.warmlane.season.FittedDoubt;
+import dev.warmlane.season.FittedDoubt.Correlations;
+import dev.warmlane.season.FittedDoubt.Spread;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
 import dev.warmlane.season.Prices;
@@ -189,7 +191,17 @@ class RoundTripTest {
                                 0.9,
                                 0.7,
                                 new Horizon(List.of(new Horizon.Height(0, 1.5), new Horizon.Height(222.2, 9)))))
-                .fitted(new FittedDoubt("a log, some days", 0.013, 0.021, -0.37, 0.41, 57.3))
+                .fitted(new FittedDoubt(
+                        "a log, some days",
+                        MonthDay.of(11, 3),
+                        MonthDay.of(2, 20),
+                        new Spread(0.013, 0.31, 0.14),
+                        new Spread(0.021, 0.83, 0.11),
+                        -4.1,
+                        new Spread(5.3, 0.4, 19.5),
+                        new Correlations(-0.37, -0.31, 0.12),
+                        0.41,
+                        57.3))
                 .terrain(Terrain.WATER)
                 .collectorPhysics(new CollectorPhysics(SkyModel.HAY_DAVIES, FilmCorrelation.Linear.SHARPLES))
                 .cover(new Cover("home-made", 0.7, 0.011, 0.21, Schedule.constant(0.9)))
