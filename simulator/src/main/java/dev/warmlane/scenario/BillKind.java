@@ -17,6 +17,8 @@ record BillKind() implements Kind<Bill> {
     private static final Pattern POINT =
             Pattern.compile("[1-9]\\d{0,2}(?:\\.\\d{3})+\\s*(?i:m3|m\u00b3|ccf|l|gal\\w*|kwh|therms?|mj)");
 
+    private static final Pattern MONEY = Pattern.compile("[$\u20ac\u00a3]|[A-Z]{3}|(?i:euros?|dollars?|pounds?)");
+
     @Override
     public Bill read(Object toml) throws BadValueException {
         if (!(toml instanceof String text)) {
@@ -34,6 +36,10 @@ record BillKind() implements Kind<Bill> {
             Optional<SaleUnit> unit = SaleUnit.of(amount.unit());
             if (unit.isPresent()) {
                 return new Bill(amount.number(), unit.get(), OptionalDouble.empty());
+            }
+            if (MONEY.matcher(amount.unit()).matches()) {
+                throw new BadValueException("found " + BadValueException.show(toml)
+                        + "; write how much was bought, not what was paid; allowed: " + allowed());
             }
         } catch (QuantityException unclear) {
             throw new BadValueException(unclear.getMessage() + "; allowed: " + allowed());

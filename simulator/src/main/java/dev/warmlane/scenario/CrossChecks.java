@@ -16,6 +16,9 @@ final class CrossChecks {
      * Largest stop difference over start difference that does not hunt, about F_R·U_L/(m'c) at usual flow (Duffie and
      * Beckman §10.4, from memory).
      */
+    /** A roof that is filled to the last foot is not overrun by what is lost between two units. */
+    private static final double ROUNDING = 1 + 1e-9;
+
     private static final double STOP_OVER_START = 0.1;
 
     private final Installation built;
@@ -94,7 +97,7 @@ final class CrossChecks {
                 .mapToDouble(CollectorArray::flatRoofTakenM2)
                 .sum();
         double usable = built.roof().usableAreaM2();
-        if (taken > usable && built.plan().isEmpty()) {
+        if (taken > ROUNDING * usable && built.plan().isEmpty()) {
             roof.warning(
                     PlaceKeys.USABLE_SHARE,
                     "collectors take " + area(taken) + " of roof, but only " + area(usable) + " is usable");

@@ -14,8 +14,10 @@ record DateKind() implements Kind<MonthDay> {
 
     private static final Pattern ISO = Pattern.compile("(\\d{2})-(\\d{2})");
     private static final Pattern DAY_MONTH =
-            Pattern.compile("(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?\\.?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
-    private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})\\.?\\s*(\\d{1,2})(?:st|nd|rd|th)?");
+            Pattern.compile("(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?[.-]?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
+    private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})[.-]?\\s*(\\d{1,2})(?:st|nd|rd|th)?");
+    private static final Pattern ABOUT = Pattern.compile(
+            "(?i)(?:the\\s+)?(mid|middle|early|beginning|begin|start|late|end)[\\s-]+(?:of\\s+)?(\\p{L}{3,})\\.?");
     private static final Pattern WITH_YEAR = Pattern.compile("\\d{4}[-/.](.+)|(.*[^\\s,/.-])[\\s,/.-]+\\d{4}");
     private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d{1,2})\\s*[-/.]\\s*(\\d{1,2})\\.?");
 
@@ -48,10 +50,26 @@ record DateKind() implements Kind<MonthDay> {
             throw new BadValueException("found " + BadValueException.show(toml) + "; which day of the month? write "
                     + "one as in \"1 " + name(month(text)) + "\"");
         }
+        Matcher about = ABOUT.matcher(text);
+        if (about.matches() && month(about.group(2)) > 0) {
+            throw about(text, about.group(1).toLowerCase(Locale.ROOT), Month.of(month(about.group(2))));
+        }
         Matcher numbers = TWO_NUMBERS.matcher(text);
         throw numbers.matches()
                 ? unclear(text, Integer.parseInt(numbers.group(1)), Integer.parseInt(numbers.group(2)))
                 : BadValueException.of(toml, allowed());
+    }
+
+    /** A part of a month, and a day that may be meant by it. */
+    private static BadValueException about(String text, String part, Month month) {
+        int day =
+                switch (part) {
+                    case "mid", "middle" -> 15;
+                    case "late", "end" -> month.minLength();
+                    default -> 1;
+                };
+        return new BadValueException("found " + BadValueException.quote(text) + "; a season has a first and a last day;"
+                + " did you mean \"" + day + " " + name(month.getValue()) + "\"?");
     }
 
     private MonthDay iso(String text, int month, int day) throws BadValueException {

@@ -34,7 +34,7 @@ final class HeaterKeys {
             Key.optional("fuel_heat", new FuelHeatKind(), "higher heating value of your own fuel", OWN_FUEL);
     static final Key<Double> FUEL_CO2 = Key.optional(
             "fuel_co2",
-            Fuel.CO2_BOUGHT.named("CO2"),
+            Fuel.CO2_BOUGHT.named("CO2").writtenIn("kg/kWh"),
             "carbon dioxide of your own fuel on the higher heating value, of electricity or of district heat; who sells it"
                     + " knows it",
             "required for fuel = \"own\" and for kind = \"electric\", \"heat-pump\" and \"district-heat\", not allowed"

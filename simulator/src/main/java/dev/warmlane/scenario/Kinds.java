@@ -6,13 +6,25 @@ import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.UnitSystem;
+import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.tomlj.TomlArray;
 
 /** Kinds of numbers: quantities with their unit, plain numbers, shares, counts. All that they are follows from a range. */
 final class Kinds {
 
     /** A larger number tells nobody more than the text it was read from. */
     private static final double LONGEST_TOLD = 1e9;
+
+    /** Digits that somebody put into quotes, with whatever parts thousands or decimals. */
+    private static final Pattern NUMERIC = Pattern.compile("[+-]?\\d[\\d.,]*");
+
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
+
+    /** A number and what it counts. */
+    private static final Pattern COUNTED =
+            Pattern.compile("(?i)(?:about |ca\\.? |~ ?)?(\\d+(?:\\.\\d+)?)(?: [\\p{L} ]+)?");
 
     private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
 
@@ -21,6 +33,14 @@ final class Kinds {
     /** A number of a range: with its unit in quotes, or plain where it has none; a share may also be a percentage. */
     static Kind<Double> of(Range range) {
         return new Amount(range);
+    }
+
+    /** What to write for a plain number with words around it. */
+    private static String withoutWords(Object toml) {
+        Matcher counted = COUNTED.matcher(toml instanceof String text ? text.strip() : "");
+        return counted.matches() && !BARE.matcher(counted.group()).matches()
+                ? "; did you mean " + counted.group(1) + "?"
+                : "";
     }
 
     /** A whole number of a range. */
@@ -33,7 +53,8 @@ final class Kinds {
         @Override
         public Double read(Object toml) throws BadValueException {
             double value;
-            if (toml instanceof String text && (percent() || !plain())) {
+            if (toml instanceof String text
+                    && (percent() || !plain() || NUMERIC.matcher(text.strip()).matches())) {
                 value = read(text);
             } else if (toml instanceof Number number && plain()) {
                 value = number.doubleValue();
@@ -41,7 +62,8 @@ final class Kinds {
                 throw new BadValueException("found " + toml + ", a number without a unit; write it in quotes with its"
                         + " unit, " + inUnits(toml.toString()) + "; allowed: " + allowed());
             } else {
-                throw BadValueException.of(toml, allowed());
+                throw new BadValueException(
+                        "found " + BadValueException.show(toml) + "; allowed: " + allowed() + withoutWords(toml));
             }
             if (!range.holds(value)) {
                 throw new BadValueException("found " + BadValueException.show(toml) + inOurUnit(toml, value)
@@ -62,11 +84,25 @@ final class Kinds {
             }
         }
 
-        /** A bare number in the unit that people write, and in that of the United States where it is another. */
+        /**
+         * A bare number in the unit that people write, and in that of the United States where it is another; where one of
+         * them is out of range, the other alone.
+         */
         private String inUnits(String number) {
             String us = usUnit();
-            String metric = "\"" + number + " " + range.written() + "\"";
-            return us.isEmpty() ? metric : metric + " or \"" + number + " " + us + "\"";
+            List<String> all = us.isEmpty()
+                    ? List.of(number + " " + range.written())
+                    : List.of(number + " " + range.written(), number + " " + us);
+            List<String> held = all.stream().filter(this::holds).toList();
+            return "\"" + String.join("\" or \"", held.isEmpty() ? all : held) + "\"";
+        }
+
+        private boolean holds(String text) {
+            try {
+                return range.holds(range.read(text));
+            } catch (QuantityException none) {
+                return false;
+            }
         }
 
         private String usUnit() {
@@ -82,12 +118,16 @@ final class Kinds {
                 return "; clockwise from north: east 90, south 180, west 270 deg";
             }
             String us = usUnit();
-            String written = Quantity.plain(range.inWritten(value));
-            boolean meant = !us.isEmpty()
-                    && Math.abs(value) < LONGEST_TOLD
-                    && toml.toString().strip().replace("°", "deg").endsWith(range.written())
-                    && range.holds(range.read(written + " " + us));
-            return meant ? "; did you mean \"" + written + " " + us + "\"?" : "";
+            if (us.isEmpty() || !(Math.abs(value) < LONGEST_TOLD)) {
+                return "";
+            }
+            String text = toml.toString().strip().replace("°", "deg");
+            String meant = text.endsWith(range.written())
+                    ? Quantity.plain(range.inWritten(value)) + " " + us
+                    : text.endsWith(us)
+                            ? text.substring(0, text.length() - us.length()).strip() + " " + range.written()
+                            : "";
+            return holds(meant) ? "; did you mean \"" + meant + "\"?" : "";
         }
 
         @Override
@@ -105,8 +145,9 @@ final class Kinds {
 
         /** A share that was written as a percentage without its sign; what is just above 1 is another slip. */
         private String inPercent(Object toml, double value) {
-            boolean meant = percent() && toml instanceof Number && value >= 2 && range.holds(value / 100);
-            return meant ? "; did you mean \"" + toml + " %\"?" : "";
+            String text = toml.toString().strip();
+            boolean meant = percent() && BARE.matcher(text).matches() && value >= 2 && range.holds(value / 100);
+            return meant ? "; did you mean \"" + text + " %\"?" : "";
         }
 
         /** The value beside a text in other units, so that it can be compared with what is allowed. */
@@ -149,10 +190,12 @@ final class Kinds {
 
         @Override
         public Integer read(Object toml) throws BadValueException {
-            if (toml instanceof Long value && range.holds(value)) {
-                return value.intValue();
+            String text = toml.toString().strip().replaceFirst("\\.0$", "");
+            if (!(toml instanceof TomlArray) && WHOLE.matcher(text).matches() && range.holds(Integer.parseInt(text))) {
+                return Integer.parseInt(text);
             }
-            throw BadValueException.of(toml, allowed());
+            throw new BadValueException(
+                    "found " + BadValueException.show(toml) + "; allowed: " + allowed() + withoutWords(toml));
         }
 
         @Override

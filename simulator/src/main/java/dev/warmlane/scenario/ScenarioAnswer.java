@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
 public record ScenarioAnswer(String text, String toml) {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
+    /** Degrees of what was asked for, Celsius or Fahrenheit. */
+    private static final Pattern DEGREES = Pattern.compile("(?i)[+-]?\\d+(?:\\.\\d+)?\\s*(?:\u00b0|deg(?:rees?)?)");
+
     private static final Pattern BARE = Pattern.compile("[+-]?[\\d.,]*\\d(?:\\s*(?:x|\u00d7|by)\\s*\\d[\\d.,]*)?");
 
     /**
@@ -33,6 +36,9 @@ public record ScenarioAnswer(String text, String toml) {
         if (BARE.matcher(text).matches() && !unit.isEmpty()) {
             boolean two = !NUMBER.matcher(text).matches() && text.matches(".*[xby\u00d7].*");
             texts.add(text + " " + (two ? unit.replaceFirst("2$", "") : unit));
+        }
+        if (DEGREES.matcher(text).matches() && unit.startsWith("deg")) {
+            texts.add(text.replaceAll("[^\\d.+-]", "") + " " + unit);
         }
         texts.add(text);
         String why = "";

@@ -45,12 +45,27 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
             throw new BadValueException("found " + BadValueException.show(toml)
                     + "; which half of the day is each? write am or pm behind both, or hours up to 24");
         }
+        if (hours && twelve(sides.group(1)) && twelve(sides.group(2)) && from.getAsInt() > to.getAsInt()) {
+            throw overNight(toml, from.getAsInt(), to.getAsInt());
+        }
         return new WordKinds.Span(from.getAsInt(), to.getAsInt());
+    }
+
+    /** "9 to 6" is from morning to evening to those who open, and from evening to morning to those who cover. */
+    private static BadValueException overNight(Object toml, int from, int to) {
+        return new BadValueException("found " + BadValueException.show(toml) + "; which half of the day is each? write "
+                + "\"" + from + "-" + (to + 12) + "\" for the day, \"" + (from + 12) % 24 + "-" + to
+                + "\" for the night, or am and pm behind both");
+    }
+
+    /** An hour as those write it who count to twelve. */
+    private static boolean twelve(String side) {
+        return side.matches("(?:[1-9]|1[0-2])(?:[:.h]?00)?");
     }
 
     /** An hour up to twelve beside one with am or pm. */
     private static boolean unclear(String side, String other) {
-        return side.matches("(?:[1-9]|1[0-2])(?:[:.h]?00)?") && other.matches(".*[ap]\\.?m\\.?");
+        return twelve(side) && other.matches(".*[ap]\\.?m\\.?");
     }
 
     private static OptionalInt month(String side) {

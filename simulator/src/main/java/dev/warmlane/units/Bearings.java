@@ -19,6 +19,10 @@ final class Bearings {
     private static final Pattern OF =
             Pattern.compile("(\\d{1,2}(?:\\.\\d+)?)\\s*(?:deg(?:rees)?|°)?\\s*([ew])\\s*of\\s*([ns])");
 
+    /** The same as surveyors write it, S 20 W. */
+    private static final Pattern QUADRANT =
+            Pattern.compile("([ns])\\s*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:deg(?:rees)?|°)?\\s*([ew])");
+
     private static final Pattern RATIO = Pattern.compile(
             "(\\d+(?:\\.\\d+)?)\\s*(?::|/|in|on)\\s*(\\d+(?:\\.\\d+)?)(?:\\s*(?:pitch|slope))?",
             Pattern.CASE_INSENSITIVE);
@@ -40,13 +44,29 @@ final class Bearings {
                 .strip();
         Matcher of = OF.matcher(text);
         if (of.matches()) {
-            double from = of.group(3).equals("s") ? 180 : 0;
-            double turn = Double.parseDouble(of.group(1))
-                    * (of.group(2).equals(of.group(3).equals("s") ? "w" : "e") ? 1 : -1);
-            return OptionalDouble.of((from + turn + 360) % 360);
+            return OptionalDouble.of(from(of.group(3), of.group(1), of.group(2)));
         }
-        int point = POINTS.indexOf(text.replaceAll("[\\s.\\-]", ""));
+        Matcher quadrant = QUADRANT.matcher(text);
+        if (quadrant.matches()) {
+            return OptionalDouble.of(from(quadrant.group(1), quadrant.group(2), quadrant.group(3)));
+        }
+        int point = POINTS.indexOf(text.replaceAll("[\\s.\\-/]", ""));
         return point < 0 ? OptionalDouble.empty() : OptionalDouble.of(point * POINT_DEG);
+    }
+
+    /** So many degrees from north or south towards east or west. */
+    private static double from(String pole, String degrees, String side) {
+        boolean south = pole.equals("s");
+        double turn = Double.parseDouble(degrees) * (side.equals(south ? "w" : "e") ? 1 : -1);
+        return ((south ? 180 : 0) + turn + 360) % 360;
+    }
+
+    /** A slope whose run probably stands first, turned round; else empty. */
+    static String turned(String usual) {
+        Matcher ratio = RATIO.matcher(usual);
+        return ratio.matches() && Double.parseDouble(ratio.group(1)) > Double.parseDouble(ratio.group(2))
+                ? ratio.group(2) + ":" + ratio.group(1)
+                : "";
     }
 
     /** Degrees from the horizontal, or empty if the text is no rise over a run, as a roof's {@code 4:12}. */

@@ -138,6 +138,7 @@ public enum Dimension {
             unit("kWh", KWH),
             unit("MWh", 1e3 * KWH),
             unit("Btu", BTU),
+            unit("kBtu", 1e3 * BTU),
             unit("therm", THERM),
             unit("therms", THERM),
             unit("MMBtu", MMBTU)),
@@ -205,6 +206,7 @@ public enum Dimension {
             unit("kg/J", 1),
             unit("kg/GJ", 1e-9),
             unit("kg/kWh", 1 / KWH),
+            unit("g/kWh", 1e-3 / KWH),
             unit("kg/MMBtu", 1 / MMBTU),
             unit("lb/MMBtu", POUND / MMBTU)),
 

@@ -16,7 +16,8 @@ final class Lengths {
             "(\\d+)\\s*" + FOOT_MARK + "\\s*-?\\s*" + NUMBER + "\\s*" + INCH_MARK + "?", Pattern.CASE_INSENSITIVE);
     private static final Pattern FEET = Pattern.compile(NUMBER + "\\s*['\u2032\u2019]");
     private static final Pattern INCHES = Pattern.compile(NUMBER + "\\s*(?:[\"\u2033\u201d]|''|\u2032\u2032)");
-    private static final Pattern METRES = Pattern.compile("(\\d+)\\s*m\\s+(\\d{1,2})\\s*cm");
+    /** As {@code 1 m 80 cm}, or {@code 1m80} as on the Continent. */
+    private static final Pattern METRES = Pattern.compile("(\\d+)\\s*m(?:\\s+(\\d{1,2})\\s*cm|(\\d{2})(?:\\s*cm)?)");
 
     private static final Pattern TIMES =
             Pattern.compile("\\s*(?:(?<![A-Za-z])by(?![A-Za-z])|[x\u00d7*])\\s*", Pattern.CASE_INSENSITIVE);
@@ -37,7 +38,8 @@ final class Lengths {
         }
         Matcher metres = METRES.matcher(usual);
         if (metres.matches()) {
-            return OptionalDouble.of((number(metres.group(1)) * 100 + number(metres.group(2))) / 100);
+            return OptionalDouble.of(
+                    (number(metres.group(1)) * 100 + number(metres.group(metres.group(2) == null ? 3 : 2))) / 100);
         }
         Matcher feet = FEET.matcher(usual);
         if (feet.matches()) {

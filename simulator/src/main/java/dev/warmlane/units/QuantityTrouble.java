@@ -24,6 +24,10 @@ final class QuantityTrouble {
 
     /** A text that does not begin with a number, but perhaps with a currency. */
     static QuantityException noNumber(String text, String usual, Dimension dimension) {
+        Optional<String> loose = LooseText.unhedged(usual, dimension).or(() -> LooseText.mean(usual, dimension));
+        if (loose.isPresent()) {
+            return meant(text, "does not begin with a number", loose.get());
+        }
         Matcher currency = CURRENCY.matcher(usual);
         NumberText number = currency.matches() ? NumberText.of(currency.group(1)) : null;
         Unit unit = number == null ? null : dimension.find(number.rest());
@@ -43,23 +47,41 @@ final class QuantityTrouble {
     /** A unit that the dimension has not. */
     static QuantityException unit(String text, String usual, NumberText number, Dimension dimension, String in) {
         String written = number.rest();
+        Optional<String> loose = LooseText.multiplied(usual, dimension);
+        if (loose.isPresent()) {
+            return meant(text, "is several of them", loose.get());
+        }
         String[] sides = Lengths.sides(usual);
         if (sides != null && dimension == Dimension.LENGTH) {
             return QuantityException.told(
                     text, "is two sides; write one of them here, \"" + Printable.quote(sides[0]) + "\"");
         }
         if (sides != null && dimension == Dimension.AREA) {
+            String withPoint = NumberText.withPoint(sides[1]);
+            if (!withPoint.isEmpty()) {
+                return meant(text, "has a decimal comma", usual.replace(sides[1], withPoint));
+            }
             return meant(text, "has no unit", usual + " m", usual + " ft");
         }
         if (written.isEmpty()) {
             return QuantityException.of(text, dimension, "has no unit");
         }
-        if (SECOND_NUMBER.matcher(written).matches()) {
-            return QuantityException.of(text, dimension, "has two numbers; write one number and one unit");
+        Optional<String> mean = LooseText.mean(usual, dimension);
+        if (mean.isPresent() || SECOND_NUMBER.matcher(written).matches()) {
+            return QuantityException.of(
+                    text,
+                    dimension,
+                    "has two numbers; write one number and one unit"
+                            + mean.map(m -> ", such as the mean, \"" + Printable.quote(m) + "\"")
+                                    .orElse(""));
         }
         String doubtful = UnitWords.doubtful(written);
         if (!doubtful.isEmpty()) {
             return QuantityException.told(text, "is not clear: " + doubtful);
+        }
+        Optional<String> clear = clear(usual, number, dimension);
+        if (clear.isPresent()) {
+            return meant(text, "is not clear", clear.get());
         }
         String price = price(number, dimension);
         if (!price.isEmpty()) {
@@ -71,6 +93,14 @@ final class QuantityTrouble {
         return other.isPresent()
                 ? otherDimension(text, number, dimension, other.get(), in)
                 : unknown(text, written, dimension);
+    }
+
+    /** What was meant by a slope with its run first, a rate for a duration, or words behind a unit. */
+    private static Optional<String> clear(String usual, NumberText number, Dimension dimension) {
+        String turned = dimension == Dimension.TILT ? Bearings.turned(usual) : "";
+        return turned.isEmpty()
+                ? LooseText.hours(number, dimension).or(() -> LooseText.bare(number, dimension))
+                : Optional.of(turned);
     }
 
     /** The price as it should be written, or empty if the text is no price with a currency. */
@@ -99,10 +129,11 @@ final class QuantityTrouble {
             double degrees = Bearings.degrees(number.value() / 100);
             return meant(text, is, String.format(Locale.ROOT, "%.1f deg", degrees));
         }
-        int below = in.indexOf('/');
+        String of = dimension == Dimension.MASS_PER_ENERGY ? "kg/kWh" : in;
+        int below = of.indexOf('/');
         String written = number.rest();
-        for (String unit :
-                List.of(written + (below < 0 ? "/h" : in.substring(below)), written.replaceFirst("h$", ""))) {
+        for (String unit : List.of(
+                written + (below < 0 ? "/h" : of.substring(below)), written.replaceFirst("h$", ""), "per " + written)) {
             Unit found = unit.equals(written) ? null : dimension.find(unit);
             if (found != null) {
                 return meant(text, is, number.written() + " " + found.symbol());
@@ -113,10 +144,21 @@ final class QuantityTrouble {
 
     private static QuantityException unknown(String text, String written, Dimension dimension) {
         String what = "has an unknown unit, \"" + Printable.quote(written) + "\"";
-        String nearest = Spelling.nearest(written, dimension.allowedUnits())
+        String nearest = nearest(written, dimension)
                 .map(n -> ", did you mean " + n + "?")
                 .orElse("");
         return QuantityException.of(text, dimension, what + nearest);
+    }
+
+    /** A unit that is one slip away; a hint that only sounds alike would be followed into a wrong number. */
+    private static Optional<String> nearest(String written, Dimension dimension) {
+        String perTime = written.replaceFirst("/h$", "");
+        Unit power = perTime.equals(written) ? null : dimension.find(perTime);
+        return power == null
+                ? Spelling.nearest(written, dimension.allowedUnits())
+                        .filter(n ->
+                                Spelling.distance(written.toLowerCase(Locale.ROOT), n.toLowerCase(Locale.ROOT)) == 1)
+                : Optional.of(power.symbol());
     }
 
     private static QuantityException meant(String text, String what, String... meant) {

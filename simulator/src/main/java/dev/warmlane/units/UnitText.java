@@ -22,6 +22,7 @@ final class UnitText {
     static String key(String written) {
         String text = IGNORED.matcher(written).replaceAll("");
         text = text.replace('²', '2').replace('³', '3').replace('⁴', '4');
+        text = text.replace("㎡", "m2").replace("㎥", "m3");
         text = text.replace("℃", "C").replace("℉", "F").replace('º', '°').replace("°", "deg");
         text = text.replace("degC", "C").replace("degF", "F");
         text = text.replace("sqft", "ft2").replace("sqm", "m2").replace("gpm", "gal/min");

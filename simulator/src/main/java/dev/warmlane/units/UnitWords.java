@@ -54,6 +54,8 @@ final class UnitWords {
             entry("cbm", "m3"),
             entry("btu", "Btu"),
             entry("therm", "therm"),
+            entry("dth", "MMBtu"),
+            entry("dekatherm", "MMBtu"),
             entry("cf", "ft3"),
             entry("cuft", "ft3"),
             entry("gpm", "gal/min"),
@@ -70,9 +72,14 @@ final class UnitWords {
     private static final Pattern IMPERIAL = Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\bgal.*");
     private static final Pattern THOUSAND_OR_MILLION = Pattern.compile("M(?:Btu|BTU)(?:/hr?)?|MBTUH");
 
-    /** Powers that are not read, and what they are (NIST Special Publication 811, appendix B; bhp has two meanings). */
+    /**
+     * Units that are not read, and what they are (NIST Special Publication 811, appendix B; bhp has two meanings; M stands for
+     * a thousand in the gas trade of the United States).
+     */
     private static final Map<Pattern, String> FOREIGN = Map.of(
             Pattern.compile("(?i)tons?"), "a ton of refrigeration is 12000 Btu/h or 3.517 kW; write one of these",
+            Pattern.compile("(?i)(?:per |/ ?)mcf"),
+                    "an mcf, a thousand cubic feet, is 10 ccf; write a tenth of the price, per ccf",
             Pattern.compile("(?i)kcal/hr?"), "1 kcal/h is 1.163 W; write W or kW",
             Pattern.compile("PS|(?i)cv"), "a metric horsepower is 735.5 W; write W or kW",
             Pattern.compile("(?i)bhp"), "a boiler horsepower is 9.81 kW and a brake horsepower 1 hp; write kW or hp");

@@ -139,7 +139,7 @@ class QuantityTest {
                     1,250 m      | LENGTH   | "1,250 m" may be 1250 or 1.250 m; write it without a comma
                     1.000,5 m    | LENGTH   | write a decimal point, "1000.5 m"
                     5 ft 13 in   | LENGTH   | has two numbers; write one number and one unit
-                    18:4         | TILT     | has an unknown unit, ":4"
+                    18:4         | TILT     | is not clear; did you mean "4:18"?
                     1/0 in       | LENGTH   | has a number with a comma or a gap
                     9 uk gal     | VOLUME   | an imperial gallon is 1.20095 gal or 4.54609 L
                     9 MBTU       | ENERGY   | is a thousand Btu to some and a million to others
