@@ -69,10 +69,12 @@ final class DescribedScenario {
     private void collectors() {
         section("[collectors]");
         key("collectors.area", "usual black plastic mats; a test certificate is better");
-        key("collectors.mounting", "flat, rack or pitched");
+        key("collectors.mounting", "flat, rack, pitched, or gable for both slopes of a pitched roof");
         key("collectors.tilt", "from the horizontal");
-        key("collectors.azimuth", "the way they face");
-        key("collectors.slope_length", "of the pitched roof, from eaves to ridge");
+        key(
+                "collectors.azimuth",
+                answers.is(Questions.MOUNTING, "gable") ? "the way one slope faces" : "the way they face");
+        key("collectors.slope_length", "of the pitched roof, each, from eaves to ridge");
         if (answers.is(Questions.MOUNTING, "rack")) {
             key("collectors.pitch", "from row to row");
             assumed("chord", answers.by("2 m", "6.5 ft"), "length of a rack up the slope");

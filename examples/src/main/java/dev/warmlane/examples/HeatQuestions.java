@@ -1,9 +1,12 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.scenario.ScenarioAnswer;
+import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -16,6 +19,12 @@ final class HeatQuestions {
 
     private static final Pattern HUNDREDTHS =
             Pattern.compile("(?i)(\\d+(?:\\.\\d+)?)\\s*(?:ct|cts|cents?|c|p|pence|\u00a2)");
+
+    private static final Pattern WEEKS = Pattern.compile("(?:(\\d{1,2})|a|one)\\s*weeks?");
+    private static final int DAYS_OF_WEEK = 7;
+
+    /** Nobody pays as much for a m²; who says so means all of them. */
+    private static final double DEAREST_PER_AREA = 2000;
 
     private HeatQuestions() {}
 
@@ -79,7 +88,7 @@ final class HeatQuestions {
                 price("prices.electricity", "Price of electricity", before -> "per kWh")
                         .usually(before -> before.by("0.25 per kWh", "0.16 per kWh"))
                         .when(HeatQuestions::priced),
-                price("prices.collectors", "Price of the collectors, installed", HeatQuestions::areaPrice)
+                collectorPrice()
                         .usually(before -> before.by("150 per m2", "12 per ft2"))
                         .when(HeatQuestions::priced),
                 price("money.cover_price", "", HeatQuestions::areaPrice)
@@ -95,6 +104,27 @@ final class HeatQuestions {
     private static Question price(String id, String words, Function<Answers, String> unit) {
         Question plain = Question.key(id, words, unit);
         return plain.checked((written, before) -> plain.check().of(bare(written, before), before));
+    }
+
+    /** A price for each area; one for all of them is asked back. */
+    private static Question collectorPrice() {
+        Question price = price("prices.collectors", "Price of the collectors, installed", HeatQuestions::areaPrice);
+        return price.checked((written, before) -> {
+                    String said = bare(written, before).replaceAll("(?i)\\s*(?:in )?(?:total|all|all in all)$", "");
+                    double sum = said.matches("\\d[\\d,' ]*(?:\\.\\d+)?")
+                            ? Double.parseDouble(said.replaceAll("[,' ]", ""))
+                            : 0;
+                    String unit = before.by("m2", "ft2");
+                    double area = before.number("collectors.area", Dimension.AREA);
+                    double areas = Quantity.in(unit, area, Dimension.AREA);
+                    if (sum > DEAREST_PER_AREA && areas > 0) {
+                        throw new IllegalArgumentException("found " + Printable.quote(said) + ", much for one " + unit
+                                + "; is it for all of them? then it is that over their area; did you mean \""
+                                + Quantity.plain(Math.rint(100 * sum / areas) / 100) + " per " + unit + "\"?");
+                    }
+                    return price.check().of(written, before);
+                })
+                .saying("the price of all of them is asked back over their area");
     }
 
     private static Answer currency(String written) {
@@ -118,7 +148,8 @@ final class HeatQuestions {
                     "found \"" + written.strip() + "\"; did you mean \"" + Quantity.plain(whole) + "\"?");
         }
         String currency = Pattern.quote(before.text(Questions.CURRENCY));
-        return written.replaceFirst("(?i)(?<![a-z])" + currency + "(?![a-z])", "")
+        return written.replaceFirst(
+                        "(?i)(?<![a-z])(?:" + currency + "|eur|euros?|usd|dollars?|gbp|pounds?|chf)(?![a-z])", "")
                 .replaceFirst("[$\u20ac\u00a3]", "")
                 .replaceFirst("(\\d)\\s+/", "$1/")
                 .strip();
@@ -134,10 +165,11 @@ final class HeatQuestions {
 
     /** Days before opening from which on collectors may run, and with them the heater. */
     static Answer before(String written, boolean heater) {
-        String days = written.strip().replaceFirst("(?i)\\s*days?( before)?$", "");
-        days = days.matches("\\d+(?i:\\s*weeks?)")
-                ? String.valueOf(7 * Integer.parseInt(days.replaceFirst("(?i)\\s*weeks?$", "")))
-                : days;
+        String said = written.strip().toLowerCase(Locale.ROOT).replaceFirst("\\s+before$", "");
+        Matcher weeks = WEEKS.matcher(said);
+        String days = weeks.matches()
+                ? String.valueOf(DAYS_OF_WEEK * (weeks.group(1) == null ? 1 : Integer.parseInt(weeks.group(1))))
+                : said.matches("no|none|not at all") ? "0" : said.replaceFirst("\\s*days?$", "");
         Answer collectors =
                 Answer.of("season.collectors_before", ScenarioAnswer.of("season", "collectors_before", days, ""));
         return heater

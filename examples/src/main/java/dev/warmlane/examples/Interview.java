@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Asks questions one after the other, each until its answer is a good one; one may go back, or leave. */
@@ -19,9 +20,17 @@ final class Interview {
     private static final Pattern UNKNOWN = Pattern.compile(
             "(?i)(i )?(do not|don'?t) know|dunno|no idea|not (sure|known)|unknown|unsure|n/?a|-+|\\?+|tbd|xx+");
 
+    /** What a message offers, if it is one thing. */
+    private static final Pattern OFFER = Pattern.compile(
+            "(?:did you mean|write a decimal point,|such as the mean,) (?:\"((?:(?!\" or \").)+?)\"|(\\d+(?:\\.\\d+)?))"
+                    + "(?:\\?|(?=;)|$)");
+
     private final BufferedReader in;
     private final PrintWriter out;
     private final boolean echo;
+
+    /** What the last message offered instead of the answer, or empty. */
+    private String offered = "";
 
     /** Looks at what was answered so far, as soon as it is. */
     interface Look {
@@ -81,6 +90,7 @@ final class Interview {
     /** Asks until there is a good answer, true, or somebody wants to go back, false. */
     private boolean answered(List<Question> questions, int at, Answers answers, Look look) throws IOException {
         Question question = questions.get(at);
+        offered = "";
         if (!question.heading().isEmpty()) {
             out.println();
             out.println(question.heading());
@@ -101,8 +111,9 @@ final class Interview {
                 case "?", "help" -> out.println("  " + question.more());
                 default -> {
                     boolean taken = written.isEmpty() && said.isEmpty();
-                    if (checked(
-                            question, written.isEmpty() ? usual : written, taken, answers, a -> look.after(at, a))) {
+                    boolean agreed = !offered.isEmpty() && written.matches("(?i)y(es)?|ok");
+                    String answer = agreed ? offered : written.isEmpty() ? usual : written;
+                    if (checked(question, answer, taken, answers, a -> look.after(at, a))) {
                         return true;
                     }
                 }
@@ -112,6 +123,7 @@ final class Interview {
 
     private boolean checked(
             Question question, String written, boolean taken, Answers answers, Consumer<Answers> lookAfter) {
+        offered = "";
         if (written.isEmpty()) {
             out.println("  Please answer this one; ? says more, back goes back, quit leaves.");
             return false;
@@ -129,10 +141,21 @@ final class Interview {
             return true;
         } catch (IllegalArgumentException wrong) {
             earlier.ifPresentOrElse(answer -> answers.put(question.id(), answer), () -> answers.forget(question.id()));
-            out.println(
-                    "  " + Printable.lines(String.valueOf(wrong.getMessage())).replace("\n", "\n  "));
+            String message = String.valueOf(wrong.getMessage());
+            offered = offer(message);
+            out.println("  " + Printable.lines(message).replace("\n", "\n  ")
+                    + (offered.isEmpty() ? "" : "\n  yes takes \"" + Printable.line(offered) + "\""));
             return false;
         }
+    }
+
+    /** What a message offers instead of what it is about, or empty. */
+    static String offer(String message) {
+        Matcher offer = OFFER.matcher(message);
+        if (!offer.find()) {
+            return "";
+        }
+        return offer.group(1) == null ? offer.group(2) : offer.group(1);
     }
 
     /** Yes or no; an empty line is a no. */

@@ -22,8 +22,9 @@ final class MoreQuestions {
                         .under("And the rest"),
                 Question.key("pool.bathers", "Bathers in the water at once when it is full, 0 where nobody counts them")
                         .usually("0")
+                        .without("people|persons|bathers|swimmers|guests")
                         .ifMore(),
-                Question.key("season.open", "Hours in which it is open, " + Questions.STANDARD_TIME)
+                Question.key("season.open", "Hours in which it is open, " + Questions.WINTER_CLOCK)
                         .usually("8 am to 8 pm")
                         .ifMore(),
                 Question.own(
@@ -64,10 +65,13 @@ final class MoreQuestions {
                         .ifMore(),
                 Question.key("money.upkeep", "Upkeep of the collectors, a year")
                         .usually(Usual::upkeep)
+                        .without(
+                                "(?:euros?|dollars?|pounds?|eur|usd|gbp|chf|[$\u20ac\u00a3])?\\s*(?:(?:a|per|each|/)\\s*(?:year|yr))?")
                         .when(HeatQuestions::priced)
                         .ifMore(),
                 Question.key("money.cover_years", "Years that the cover lasts")
                         .usually(Usual::coverYears)
+                        .without("years?")
                         .when(HeatQuestions::priced)
                         .ifMore());
     }

@@ -3,6 +3,8 @@ package dev.warmlane.examples;
 import dev.warmlane.scenario.ScenarioAnswer;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * One question at the terminal.
@@ -26,6 +28,8 @@ record Question(
         boolean rare,
         Function<Answers, String> usual,
         Check check) {
+
+    private static final Pattern NO = Pattern.compile("(?i)no?|none|nothing|without|no \\w+");
 
     /** Makes an answer of what was written. */
     interface Check {
@@ -89,11 +93,28 @@ record Question(
         return new Question(id, heading, words, more + "; " + further, asked, rare, usual, check);
     }
 
-    /** The same with an answer of its own, of which nothing comes for the file. */
+    /** The same with an answer of its own, of which nothing comes for the file; a no means it too. */
     Question or(String word, String moreOfIt) {
-        return checked((written, before) ->
-                        written.strip().equalsIgnoreCase(word) ? Answer.nothing(word) : check.of(written, before))
+        return checked((written, before) -> {
+                    if (NO.matcher(written.strip()).matches() || written.strip().equalsIgnoreCase(word)) {
+                        return Answer.nothing(word);
+                    }
+                    try {
+                        return check.of(written, before);
+                    } catch (IllegalArgumentException e) {
+                        throw new IllegalArgumentException(e.getMessage() + "; or write " + word, e);
+                    }
+                })
                 .saying("or \"" + word + "\": " + moreOfIt);
+    }
+
+    /** The same for a number that may have words behind it which change nothing. */
+    Question without(String words) {
+        Pattern number = Pattern.compile("(?i)(\\d[\\d.,]*)\\s*(?:" + words + ")");
+        return checked((written, before) -> {
+            Matcher bare = number.matcher(written.strip());
+            return check.of(bare.matches() ? bare.group(1) : written, before);
+        });
     }
 
     /** The same with another check. */

@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The questions that a scenario file is made of, in the order a person thinks: first those that every pool has an answer of
@@ -36,21 +34,23 @@ final class Questions {
     /** Nobody who answers has to know what standard time is. */
     static final String STANDARD_TIME = "in standard time: 9 by a clock put forward for summer is 8";
 
+    static final String WINTER_CLOCK = "by the clock of winter, an hour less than that of summer";
+
     static final Function<Answers, String> LENGTH = before -> before.by("m", "ft");
     static final Function<Answers, String> AREA = before -> before.by("m2", "ft2");
     static final Function<Answers, String> TEMPERATURE = before -> before.by("degC", "degF");
 
-    private static final String ALL_YEAR = "all year";
-    private static final Pattern FROM_TO =
-            Pattern.compile("(.+?)(?:\\s+(?:to|till|until|through)\\s+|\\s*[\u2013\u2014]\\s*|\\s+-\\s+)(.+)");
-    private static final Pattern SIDES = Pattern.compile("(.+?)\\s*(?:x|\u00d7|\\bby\\b)\\s*(.+)");
+    /** The shelters, in the words of somebody who stands at the pool. */
+    private static final String SHELTERS =
+            "sheltered: hedges and walls all around, higher than people; suburban: houses and trees around; exposed: open"
+                    + " land or a shore; indoor: in a hall";
 
     private Questions() {}
 
     static List<Question> all(PrintWriter out) {
         List<Question> all = new ArrayList<>(job(out));
         all.addAll(pool());
-        all.addAll(roof());
+        all.addAll(RoofQuestions.all());
         all.addAll(HeatQuestions.heater());
         all.addAll(HeatQuestions.money());
         all.addAll(MoreQuestions.all());
@@ -73,9 +73,7 @@ final class Questions {
                 Question.own(
                                 PLACE,
                                 "Sheltered, suburban or exposed to wind, or indoor",
-                                "outdoors the wind at the water matters most: sheltered by hedges and walls all around and"
-                                        + " higher than people, suburban among houses and trees, exposed in open land or"
-                                        + " at a shore",
+                                "outdoors the wind at the water matters most; " + SHELTERS,
                                 (written, before) -> place(written))
                         .usually("suburban")
                         .under("The pool"),
@@ -88,20 +86,24 @@ final class Questions {
                 Question.key("pool.area", "Water surface, or length x width", AREA)
                         .usually(before -> before.by("25 m x 12.5 m", "75 ft x 40 ft")),
                 Question.key("pool.depth", "Mean depth of the water", LENGTH)
-                        .usually(before -> before.by("1.5 m", "5 ft")),
+                        .usually(before -> before.by("1.5 m", "5 ft"))
+                        .saying("of an even floor half of what the shallow end and the deep end are together"),
                 Question.key(COVER, "Cover: none, bubble, foam, solid-track or liquid-film")
                         .usually(NONE)
-                        .or(NONE, "there is no cover"),
-                Question.key("cover.drawn", "Hours that it lies on the water, " + STANDARD_TIME)
+                        .or(NONE, "there is no cover")
+                        .saying(
+                                "bubble is a plastic sheet with air bubbles, foam a thicker mat, solid-track slats or a sheet"
+                                        + " in tracks, liquid-film what is dosed into the water"),
+                Question.key("cover.drawn", "Hours that it lies on the water, " + WINTER_CLOCK)
                         .usually("8 pm to 8 am")
                         .when(before -> !before.is(COVER, NONE)),
                 Question.own(
                                 SEASON,
                                 "Season, first day to last day, or all year",
                                 "such as 15 May to 30 September; south of the equator it may run over New Year",
-                                (written, before) -> season(written))
+                                (written, before) -> SeasonAnswer.of(written))
                         .usually(before -> indoor(before)
-                                ? ALL_YEAR
+                                ? SeasonAnswer.ALL_YEAR
                                 : before.south() ? "1 November to 31 March" : "1 May to 30 September"),
                 Question.key(
                                 "season.comfort",
@@ -110,50 +112,12 @@ final class Questions {
                         .usually(before -> before.by("24 degC", "78 degF")));
     }
 
-    private static List<Question> roof() {
-        return List.of(
-                Question.key(MOUNTING, "Flat on a flat roof, on a pitched roof, or on racks (flat, pitched, rack)")
-                        .usually("flat")
-                        .under("The collectors and their roof"),
-                Question.own(
-                                "roof",
-                                "",
-                                "the flat roof that they lie or stand on, or the building below a pitched one as seen from"
-                                        + " above; its area alone where the sides are not known",
-                                Questions::roof)
-                        .asking(before -> before.is(MOUNTING, "pitched")
-                                ? "Building below it, length x width"
-                                : "Roof, length x width")
-                        .usually(before -> before.by("25 m x 12 m", "80 ft x 40 ft")),
-                Question.key("collectors.slope_length", "Length of that slope, from eaves to ridge", LENGTH)
-                        .usually(before -> before.by("6 m", "20 ft"))
-                        .when(before -> before.is(MOUNTING, "pitched")),
-                Question.key("collectors.tilt", "Tilt of the collectors, or rise over run as 4:12", before -> "deg")
-                        .usually(before -> before.is(MOUNTING, "pitched") ? "20 deg" : "25 deg")
-                        .when(Questions::tilted),
-                Question.key(
-                                "collectors.azimuth",
-                                "Which way do they face (south, south-west, 200 deg)",
-                                before -> "deg")
-                        .usually(before -> before.south() ? "north" : "south")
-                        .when(Questions::tilted),
-                Question.key("collectors.pitch", "Distance from one row of racks to the next", LENGTH)
-                        .usually(before -> before.by("4 m", "13 ft"))
-                        .when(before -> before.is(MOUNTING, "rack")),
-                Question.key("collectors.area", "Collector area, or length x width", AREA)
-                        .usually(Usual::collectorArea));
-    }
-
     static boolean indoor(Answers before) {
         return before.is(PLACE, "indoor");
     }
 
     static boolean allYear(Answers before) {
-        return before.is(SEASON, ALL_YEAR);
-    }
-
-    private static boolean tilted(Answers before) {
-        return !before.is(MOUNTING, "flat");
+        return before.is(SEASON, SeasonAnswer.ALL_YEAR);
     }
 
     /** In a hall, or outdoors and how. */
@@ -163,58 +127,17 @@ final class Questions {
             return Answer.of("indoor", List.of(PLACE), List.of(ScenarioAnswer.of("pool", "setting", "indoor", "")));
         }
         if (said.matches("outdoors?|outside|open|open.air")) {
-            throw new IllegalArgumentException(
-                    "how does the wind get at it? write sheltered (hedges and walls all around),"
-                            + " suburban (houses and trees) or exposed (open land, a shore)");
+            throw new IllegalArgumentException("how does the wind get at it? write " + SHELTERS);
         }
         ScenarioAnswer shelter;
         try {
             shelter = ScenarioAnswer.of("pool", "wind_shelter", written, "");
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(e.getMessage() + ", or \"indoor\"", e);
+            throw new IllegalArgumentException(e.getMessage() + "\n" + SHELTERS, e);
         }
         return Answer.of(
                 shelter.text(),
                 List.of(PLACE, "pool.wind_shelter"),
                 List.of(ScenarioAnswer.of("pool", "setting", "outdoor", ""), shelter));
-    }
-
-    /** Both days of a season, or none for a pool that is always open. */
-    private static Answer season(String written) {
-        String said = written.strip();
-        if (said.toLowerCase(Locale.ROOT)
-                .matches("all(-| )year(( |-)round)?|always|whole year|12 months|year(-| )round")) {
-            return Answer.nothing(ALL_YEAR);
-        }
-        Matcher days = FROM_TO.matcher(said);
-        if (!days.matches()) {
-            throw new IllegalArgumentException(
-                    "found \"" + said + "\"; write both days, \"15 May to 30 September\", or \"all year\"");
-        }
-        return Answer.of(
-                said,
-                List.of("season.first_day", "season.last_day"),
-                List.of(
-                        ScenarioAnswer.of("season", "first_day", days.group(1), ""),
-                        ScenarioAnswer.of("season", "last_day", days.group(2), "")));
-    }
-
-    /** Two sides, or an area where they are not known. */
-    private static Answer roof(String written, Answers before) {
-        String said = written.strip();
-        Matcher sides = SIDES.matcher(said);
-        if (!sides.matches()) {
-            return Answer.of(
-                    said, List.of("roof.area"), List.of(ScenarioAnswer.of("roof", "area", said, AREA.apply(before))));
-        }
-        String unit = sides.group(2).replaceFirst("^[\\d.,/ ]+", "").strip();
-        String first =
-                sides.group(1).matches("[\\d.]+") && !unit.isEmpty() ? sides.group(1) + " " + unit : sides.group(1);
-        return Answer.of(
-                said,
-                List.of("roof.length", "roof.width"),
-                List.of(
-                        ScenarioAnswer.of("roof", "length", first, LENGTH.apply(before)),
-                        ScenarioAnswer.of("roof", "width", sides.group(2), LENGTH.apply(before))));
     }
 }

@@ -40,15 +40,25 @@ final class Usual {
 
     /** A share of the water surface, as far as the roof or the slope of it has room for it. */
     static String collectorArea(Answers before) {
-        double most = AREA_OVER_WATER * before.number("pool.area", Dimension.AREA);
+        double wanted = AREA_OVER_WATER * before.number("pool.area", Dimension.AREA);
+        return rounded(Math.min(wanted, room(before)), Dimension.AREA, before.by("m2", "ft2"));
+    }
+
+    /** As much as the roof has room for. */
+    static String most(Answers before) {
+        return rounded(room(before), Dimension.AREA, before.by("m2", "ft2"));
+    }
+
+    /** Room on the roof, m²: on the slopes that are covered, or on the flat between rows of racks. */
+    private static double room(Answers before) {
         double along = before.number("roof.length", Dimension.LENGTH);
         double slope = before.number("collectors.slope_length", Dimension.LENGTH);
-        double across = slope > 0 ? slope : before.number("roof.width", Dimension.LENGTH);
+        double slopes = before.is(Questions.MOUNTING, "gable") ? 2 : 1;
+        double across = slope > 0 ? slopes * slope : before.number("roof.width", Dimension.LENGTH);
         double roof = along > 0 ? along * across : before.number("roof.area", Dimension.AREA);
         double pitch = before.number("collectors.pitch", Dimension.LENGTH);
         double share = pitch > 0 ? SHARE_OF_ROOF * Math.min(1, CHORD_M / pitch) : SHARE_OF_ROOF;
-        most = Math.min(most, share * roof);
-        return rounded(most, Dimension.AREA, before.by("m2", "ft2"));
+        return share * roof;
     }
 
     /** Heat for the water surface. */

@@ -9,6 +9,7 @@ import dev.warmlane.weather.WeatherFiles;
 import dev.warmlane.weather.WeatherFinding;
 import dev.warmlane.weather.WeatherSummary;
 import dev.warmlane.weather.WeatherYear;
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -36,6 +37,9 @@ final class WeatherAnswer implements Question.Check {
     public Answer of(String written, Answers before) {
         String bare = written.replaceAll("^[\"']|[\"']$", "");
         Path file = path(bare);
+        if (Files.isDirectory(file)) {
+            throw new IllegalArgumentException(bare + " is a folder; name a file in it" + near(file.resolve("any")));
+        }
         try {
             WeatherYear year = WeatherFiles.read(file);
             tell(year, before.us() ? UnitSystem.US : UnitSystem.METRIC);
@@ -51,7 +55,8 @@ final class WeatherAnswer implements Question.Check {
 
     private static Path path(String written) {
         try {
-            return Path.of(written);
+            // the backslashes of Windows name nothing elsewhere
+            return Path.of(File.separatorChar == '/' ? written.replace('\\', '/') : written);
         } catch (InvalidPathException none) {
             throw new IllegalArgumentException("that is no file name on this machine", none);
         }
@@ -73,7 +78,7 @@ final class WeatherAnswer implements Question.Check {
         }
         try (Stream<Path> files = Files.list(parent)) {
             List<String> names = files.map(f -> String.valueOf(f.getFileName()))
-                    .filter(name -> name.toLowerCase(Locale.ROOT).matches(".*\\.(epw|csv|tm2|tmy)"))
+                    .filter(name -> name.toLowerCase(Locale.ROOT).matches("(?!.*\\.normals\\.).*\\.(epw|csv|tm2|tmy)"))
                     .sorted()
                     .limit(NAMED_AT_MOST)
                     .toList();

@@ -2,256 +2,25 @@ package dev.warmlane.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The command that asks, driven by answers as people give them, and the scenario that it writes. */
-class DescribeCommandTest {
+/** The command that asks: what it says to answers as people give them, and how one gets through. */
+class DescribeCommandTest extends Described {
 
-    private static final Offset<Double> ROUNDING = Offset.offset(1e-6);
-
-    private static final Path SAMPLES = Path.of("..", "weather-samples");
     private static final Path GUIDE = Path.of("..", "docs", "guide.md");
     private static final Pattern DIALOGUE = Pattern.compile("(?s)\n```console\n(.*?)\n```");
-
-    /** A question and what was answered. */
-    private static final Pattern PROMPT = Pattern.compile("(?m)^\\S.*?[\\])]:(?: (.*))?$");
-
-    @TempDir
-    private Path folder;
-
-    private Path file = Path.of("");
-    private String out = "";
-    private String err = "";
-
-    @BeforeEach
-    void haveWeather() throws IOException {
-        Files.copy(SAMPLES.resolve("cool-coast.csv"), folder.resolve("my town.csv"));
-        Files.copy(SAMPLES.resolve("southern-temperate.csv"), folder.resolve("south.csv"));
-        Files.copy(SAMPLES.resolve("cool-coast.normals.csv"), folder.resolve("town.normals.csv"));
-        file = folder.resolve("job.toml");
-    }
-
-    private int describe(String... answers) {
-        return run(String.join("\n", answers) + "\n", "describe", file.toString());
-    }
-
-    private int run(String typed, String... arguments) {
-        StringWriter printed = new StringWriter();
-        StringWriter problems = new StringWriter();
-        Terminal terminal = new Terminal(new BufferedReader(new StringReader(typed)), true);
-        int code = Main.run(terminal, new PrintWriter(printed), new PrintWriter(problems), arguments);
-        out = printed.toString();
-        err = problems.toString();
-        return code;
-    }
-
-    private String weather(String name) {
-        return folder.resolve(name).toString();
-    }
-
-    private void forecasts() {
-        assertThat(run(
-                        "",
-                        "forecast",
-                        file.toString(),
-                        "--output",
-                        folder.resolve("page").toString()))
-                .as(err)
-                .isZero();
-        assertThat(folder.resolve("page").resolve("forecast.html")).exists();
-    }
-
-    @Test
-    void emptyLinesGiveAPoolThatRuns() throws IOException {
-        assertThat(describe("", "", weather("my town.csv"), "\n".repeat(40)))
-                .as(err)
-                .isZero();
-
-        Scenario scenario = ScenarioReader.read(file);
-        assertThat(scenario.warnings()).isEmpty();
-        assertThat(scenario.weatherFile()).isEqualTo(folder.resolve("my town.csv"));
-        assertThat(scenario.installation().pool().areaM2()).isEqualTo(312.5);
-        assertThat(scenario.installation().collectorAreaM2()).isEqualTo(180);
-        assertThat(Files.readString(file))
-                .contains("weather = \"my town.csv\"", "first_day = \"1 May\"", "# assumed: mean depth")
-                .doesNotContain("[prices]", "[money]", "[heater]");
-        assertThat(out)
-                .contains("48.0° north, 123.0° west, 20 m above the sea, UTC-8")
-                .contains("Quality: ")
-                .contains("Next:\n  warmlane forecast ")
-                .doesNotContain("Price of");
-        assertThat(PROMPT.matcher(out).results().count()).as("questions").isLessThanOrEqualTo(15);
-        forecasts();
-    }
-
-    /** Every value of the file is either answered or marked, so that nobody takes a usual value for a measured one. */
-    @Test
-    void whatWasAnsweredAndWhatWasAssumedAreToldApart() throws IOException {
-        assertThat(describe(
-                        "",
-                        "Pool",
-                        weather("my town.csv"),
-                        "sheltered",
-                        "20 x 10",
-                        "",
-                        "bubble",
-                        "",
-                        "10 May to 15 September",
-                        "\n".repeat(40)))
-                .as(err)
-                .isZero();
-
-        List<String> lines = Files.readAllLines(file).stream()
-                .filter(line -> line.contains(" = ") && !line.startsWith("#"))
-                .toList();
-        assertThat(lines.stream().filter(line -> line.contains("# assumed")).map(DescribeCommandTest::key))
-                .contains("depth", "terrain", "drawn", "comfort", "height", "pump_power", "limit", "open", "units")
-                .doesNotContain("name", "weather", "wind_shelter", "kind", "first_day", "last_day");
-        assertThat(lines.stream().filter(line -> !line.contains("# assumed")).map(DescribeCommandTest::key))
-                .containsExactly("name", "weather", "area", "setting", "wind_shelter", "kind", "first_day", "last_day");
-    }
-
-    private static String key(String line) {
-        return line.substring(0, line.indexOf(" = "));
-    }
-
-    @Test
-    void aPitchedRoofInUsUnitsWithNumbersAlone() throws IOException {
-        assertThat(describe(
-                        "US",
-                        "Club pool",
-                        "\"" + weather("my town.csv") + "\"",
-                        "sheltered",
-                        "75 x 42",
-                        "5'6",
-                        "bubble",
-                        "9pm to 7am",
-                        "April 15 to 15 October",
-                        "80",
-                        "pitched",
-                        "90 x 50 ft",
-                        "25",
-                        "4:12",
-                        "SSW",
-                        "1,600 sq ft",
-                        "LPG",
-                        "400 MBH",
-                        "82 F",
-                        "10 days",
-                        "USD",
-                        "$2.60",
-                        "0.16",
-                        "12 USD/ft2",
-                        "2.50",
-                        "yes",
-                        "60",
-                        "6 am to 9 pm",
-                        "86",
-                        "88",
-                        "4 yd",
-                        "",
-                        "1 hp",
-                        "80",
-                        "9,500 gal",
-                        "150",
-                        "6"))
-                .as(err + out)
-                .isZero();
-
-        Scenario scenario = ScenarioReader.read(file);
-        var built = scenario.installation();
-        assertThat(built.pool().areaM2()).isCloseTo(75 * 42 * 0.3048 * 0.3048, ROUNDING);
-        assertThat(built.pool().depthM()).isCloseTo(5.5 * 0.3048, ROUNDING);
-        assertThat(built.roof().heightM()).isCloseTo(12 * 0.3048, ROUNDING);
-        assertThat(built.roof().widthM()).isCloseTo(50 * 0.3048, ROUNDING);
-        assertThat(built.collectorAreaM2()).isCloseTo(1600 * 0.3048 * 0.3048, ROUNDING);
-        assertThat(built.heater().orElseThrow().setPointC()).isCloseTo(50 / 1.8, ROUNDING);
-        assertThat(built.prices().orElseThrow().collectorPerM2()).isCloseTo(12 / 0.3048 / 0.3048, ROUNDING);
-        assertThat(built.pipes().pumpPowerW()).isCloseTo(745.69987, Offset.offset(1e-4));
-        assertThat(built.control().limitC()).isCloseTo(30, ROUNDING);
-        assertThat(Files.readString(file))
-                .contains(
-                        "bathers = 60",
-                        "what = \"bathers\"",
-                        "tilt = \"4:12\"",
-                        "azimuth = \"SSW\"",
-                        "slope_length = \"25 ft\"",
-                        "upkeep = 150",
-                        "depth = \"5'6\"",
-                        "fuel = \"2.60 per gal\"",
-                        "sold_in = \"gal\"",
-                        "last_bill = \"9,500 gal\"",
-                        "heater_before = 10",
-                        "units = \"us\"")
-                .doesNotContain("heating value");
-        forecasts();
-    }
-
-    @Test
-    void southOfTheEquatorTheSeasonRunsOverNewYearAndRacksFaceNorth() throws IOException {
-        assertThat(describe("", "", weather("south.csv"), "", "", "", "", "", "", "rack", "\n".repeat(40)))
-                .as(err)
-                .isZero();
-
-        assertThat(Files.readString(file))
-                .contains(
-                        "first_day = \"1 November\"",
-                        "last_day = \"31 March\"",
-                        "azimuth = \"north\"",
-                        "row_length = \"25 m\"");
-        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
-    }
-
-    /** Without a heater there is no price of gas, and what the money could do is still asked for. */
-    @Test
-    void withoutAHeaterNobodyIsAskedForGas() throws IOException {
-        assertThat(describe(
-                        "",
-                        "",
-                        weather("south.csv"),
-                        "",
-                        "8 x 4",
-                        "",
-                        "",
-                        "",
-                        "",
-                        "",
-                        "12 x 8",
-                        "",
-                        "none",
-                        "AUD",
-                        "0.30",
-                        "120",
-                        "25",
-                        "\n".repeat(40)))
-                .as(err + out)
-                .isZero();
-
-        assertThat(out).contains("Price of a bubble cover").doesNotContain("Price of gas", "heating begin");
-        assertThat(Files.readString(file))
-                .contains("electricity = \"0.30 per kWh\"", "cover_price = \"25 per m2\"")
-                .doesNotContain("gas =", "fuel =");
-        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
-    }
 
     @Test
     void aWrongAnswerIsToldAndAskedAgain() throws IOException {
@@ -433,43 +202,6 @@ class DescribeCommandTest {
         assertThat(List.of(folder.toFile().list())).noneMatch(name -> name.endsWith(".part"));
     }
 
-    /** A hall is open all year and kept warm: it neither opens cold nor is anybody asked when heating begins. */
-    @Test
-    void anIndoorPoolIsAskedForItsHall() throws IOException {
-        assertThat(describe(
-                        "",
-                        "",
-                        weather("my town.csv"),
-                        "indoor",
-                        "",
-                        "60",
-                        "",
-                        "",
-                        "",
-                        "",
-                        "31",
-                        "",
-                        "",
-                        "",
-                        "gas",
-                        "",
-                        "32",
-                        "\n".repeat(40)))
-                .as(err)
-                .isZero();
-
-        assertThat(out).doesNotContain("heating begin");
-        assertThat(Files.readString(file))
-                .contains(
-                        "hall_temperature = \"30 degC\"",
-                        "hall_humidity = \"60 %\"",
-                        "start_temperature = \"32 degC\"",
-                        "limit = \"34 degC\"",
-                        "comfort_maximum = \"34 degC\"")
-                .doesNotContain("wind_shelter", "first_day");
-        forecasts();
-    }
-
     /** Both dialogues of the guide, answered as they stand there; written anew with {@code -Ddocs.write=true}. */
     @Test
     void dialoguesInTheGuideAreAsTheyArePrinted() throws IOException {
@@ -505,47 +237,51 @@ class DescribeCommandTest {
         }
     }
 
-    /** Heaters in the words of those who own them: what the file says of each, and what it costs. */
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
-                    gas | boiler | natural-gas | 1.10/m3 | fuel = "1.10/m3" # of what the heater is fed with | m3
-                    Natural Gas | boiler | natural-gas | 0.09 | fuel = "0.09 per kWh" # on the higher heating value, as gas is billed | kWh
-                    condensing boiler | condensing | natural-gas | 2.93 per therm | fuel = "2.93 per therm" # on the higher heating value, as gas is billed | therm
-                    LPG | boiler | propane | 0.85 | fuel = "0.85 per L" # of what the heater is fed with | L
-                    condensing propane | condensing | propane | 2.50 per gallon | fuel = "2.50 per gallon" # of what the heater is fed with | gal
-                    Heating oil | boiler | heating-oil | 1.05 | fuel = "1.05 per L" # of what the heater is fed with | L
-                    district heating | district-heat | | 0.11 | fuel = "0.11 per kWh" # of what the heater is fed with | kWh
-                    """)
-    void whateverHeatsThePoolIsAskedForWhatItNeeds(
-            String said, String kind, String fuel, String price, String priced, String unit) throws IOException {
-        List<String> answers = new ArrayList<>(
-                List.of("", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", said, "120", "", "14"));
-        if (fuel == null) {
-            answers.add("0.2");
-        }
-        answers.addAll(List.of("EUR", price));
-        answers.add("\n".repeat(40));
-        assertThat(describe(answers.toArray(String[]::new))).as(err + out).isZero();
-
-        assertThat(Files.readString(file).replaceAll(" +#", " #"))
-                .contains("kind = \"" + kind + "\"", "heater_before = 14", priced, "sold_in = \"" + unit + "\"");
-        assertThat(Files.readString(file).contains("fuel = \"" + fuel + "\"")).isEqualTo(fuel != null);
-        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @CsvSource({"electricity, electric", "Heat Pump, heat-pump"})
-    void whatTakesElectricityHasNoOtherPrice(String said, String kind) throws IOException {
-        String[] electric = {"", "", weather("my town.csv"), "", "", "", "", "", "", "", "", "", said, "", "", "", ""};
-        String cop = kind.equals("heat-pump") ? "\n" : "";
-        assertThat(describe(String.join("\n", electric) + "\n" + cop + "EUR", "\n".repeat(40)))
+    /** Who is asked back says yes; without an offer a yes is an answer as any other. */
+    @Test
+    void aYesTakesWhatWasOffered() throws IOException {
+        assertThat(describe(
+                        "",
+                        "",
+                        weather("my town.csv"),
+                        "hedges",
+                        "y",
+                        "about 300",
+                        "yes",
+                        "1,6",
+                        "ok",
+                        "no",
+                        "May to September",
+                        "yes",
+                        "24\u00b0",
+                        "sloping roof",
+                        "back",
+                        "yes",
+                        "",
+                        "yes",
+                        "flat",
+                        "30 x 20",
+                        "max",
+                        "gas",
+                        "",
+                        "",
+                        "one week",
+                        "\n".repeat(40)))
                 .as(err + out)
                 .isZero();
 
-        assertThat(out).doesNotContain("Price of gas", "Efficiency");
+        assertThat(out).contains("\"yes\" does not begin with a number", "what roof is it?");
         assertThat(Files.readString(file))
-                .contains("kind = \"" + kind + "\"", "fuel_co2 = \"0.25 kg/kWh\"", "electricity = \"0.25 per kWh\"")
-                .doesNotContain("gas =", "fuel =", "heating value");
+                .contains(
+                        "wind_shelter = \"sheltered\"",
+                        "area = \"300 m2\"",
+                        "depth = \"1.6 m\"",
+                        "first_day = \"1 May\"",
+                        "last_day = \"30 September\"",
+                        "comfort = \"24 degC\"",
+                        "area = \"480 m2\"",
+                        "heater_before = 7")
+                .doesNotContain("[cover]");
         assertThat(ScenarioReader.read(file).warnings()).isEmpty();
     }
 
@@ -563,16 +299,35 @@ class DescribeCommandTest {
                     electricity | 0,28 | has a decimal comma
                     electricity | 28 | allowed: 0 to 10 per kWh
                     electricity | not sure | An empty line takes what stands in brackets
+                    electricity | 30 cents | yes takes "0.3"
                     more | maybe | write yes or no
+                    place | behind the house | suburban: houses and trees around
+                    place | hedges | yes takes "sheltered"
+                    depth | 0.9 to 1.8 m | yes takes "1.35 m"
+                    depth | about 1.5 | yes takes "1.5"
+                    cover | yes | or write none
+                    season | May to September | yes takes "1 May to 30 September"
+                    season | mid May to end of Sept | yes takes "15 May to 30 September"
+                    season | 15.5.-15.9. | yes takes "15 May to 15 September"
+                    season | summer | write both days
+                    comfort | 75 degF to 80 degF | yes takes "77.5 degF"
+                    mounting | roof | what roof is it?
+                    mounting | sloping roof | yes takes "pitched"
+                    mounting | tent | answer rack, and write mounting = "tent" into the file afterwards
+                    collectors | 64 x 2.5 m2 | yes takes "160 m2"
+                    price | 27000 EUR in total | yes takes "150 per m2"
                     """)
     void aSlipNamesItsMend(String question, String typed, String told) {
-        List<String> answers =
-                new ArrayList<>(List.of("", "", weather("my town.csv"), "", "", "", "", "", "", "", "", ""));
+        List<String> asked =
+                List.of("place", "area", "depth", "cover", "season", "comfort", "mounting", "roof", "collectors");
+        List<String> answers = new ArrayList<>(List.of("", "", weather("my town.csv")));
+        answers.addAll(Collections.nCopies(asked.contains(question) ? asked.indexOf(question) : asked.size(), ""));
         switch (question) {
-            case "heater" -> answers.add(typed);
             case "currency" -> answers.addAll(List.of("none", typed));
             case "electricity" -> answers.addAll(List.of("none", "EUR", typed));
-            default -> answers.addAll(List.of("none", "none", typed));
+            case "price" -> answers.addAll(List.of("none", "EUR", "", typed));
+            case "more" -> answers.addAll(List.of("none", "none", typed));
+            default -> answers.add(typed);
         }
         answers.add("\n".repeat(40));
         assertThat(describe(answers.toArray(String[]::new))).as(err + out).isZero();
