@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /**
  * Makes a folder that runs on a machine without Java: the jar, its launchers, and a Java run-time of the modules that it
  * needs, made by the JDK's own jlink. It runs on the kind of system that it was made on. Started by
- * {@code mvn -q -Pfolder package -DskipTests} from its source; the arguments are the checkout and the folder to make.
+ * {@code mvn -q -Pfolder package} from its source; the arguments are the checkout and the folder to make.
  */
 public final class MakeFolder {
 
