@@ -7,6 +7,7 @@ import dev.warmlane.physics.NaturalFace;
 import dev.warmlane.weather.HourlyWeather;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * What the air of each hour means for convection. Properties belong to the film between the air and a surface; they are
@@ -36,14 +37,32 @@ final class AirHours {
     final double[] rootBuoyancy;
     final double[] rootConductivity;
 
+    /** The hours that anything is worked out for, rising: all, or those that are asked for. */
+    final int[] solved;
+
     private final IntFunction<String> labels;
 
     AirHours(HourlyWeather weather) {
         this(weather.hours(), weather::airTemperatureC, weather::pressureKpa, weather::label);
     }
 
+    /** Of weather in which not all hours are asked for. */
+    AirHours(HourlyWeather weather, int[] solved) {
+        this(weather.hours(), solved, weather::airTemperatureC, weather::pressureKpa, weather::label);
+    }
+
     /** The air of as many hours, or moments, as asked for. */
     AirHours(int hours, IntToDoubleFunction airC, IntToDoubleFunction pressureKpa, IntFunction<String> labels) {
+        this(hours, IntStream.range(0, hours).toArray(), airC, pressureKpa, labels);
+    }
+
+    private AirHours(
+            int hours,
+            int[] solved,
+            IntToDoubleFunction airC,
+            IntToDoubleFunction pressureKpa,
+            IntFunction<String> labels) {
+        this.solved = solved;
         this.labels = labels;
         temperatureC = new double[hours];
         conductivityWmK = new double[hours];

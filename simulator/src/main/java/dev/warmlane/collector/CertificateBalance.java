@@ -67,7 +67,7 @@ final class CertificateBalance implements HourlyHeat {
         this.outsideTest = new boolean[count];
         NaturalFace upper = face(test, true);
         NaturalFace lower = face(test, false);
-        for (int hour = 0; hour < testWindMs.length; hour++) {
+        for (int hour : air.solved) {
             double difference = AirHours.SURFACE_C - air.temperatureC[hour];
             double up = upper.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);
             double down = lower.coefficient(difference, air.buoyancy[hour], air.conductivityWmK[hour]);

@@ -12,7 +12,6 @@ import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.wind.RoofRun;
 import dev.warmlane.wind.WindProfile;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * What surrounds the collectors, whatever they are: the weather, the roof, the wind at a height, the films of faces.
@@ -31,7 +30,6 @@ public final class CollectorSurroundings {
     private final Terrain terrain;
     private final CollectorPhysics physics;
     private final Optional<HourSpan> span;
-    private final int[] solved;
     private final AirHours air;
     private final double roofRunM;
 
@@ -80,9 +78,8 @@ public final class CollectorSurroundings {
         this.terrain = terrain;
         this.physics = physics;
         this.span = span;
-        this.solved = span.map(some -> some.from(SETTLING_HOURS).rising())
-                .orElseGet(() -> IntStream.range(0, weather.hours()).toArray());
-        this.air = new AirHours(weather);
+        this.air = span.map(some -> new AirHours(weather, some.from(SETTLING_HOURS).rising()))
+                .orElseGet(() -> new AirHours(weather));
         this.roofRunM = RoofRun.effectiveRunM(roof.lengthM(), roof.widthM());
     }
 
@@ -108,7 +105,7 @@ public final class CollectorSurroundings {
 
     /** The hours that collectors are worked out for, rising. */
     int[] solved() {
-        return solved;
+        return air.solved;
     }
 
     Roof roof() {

@@ -63,7 +63,7 @@ abstract class FaceFilm {
             this.onRoof = face.onRoof();
             this.forced = new double[windMs.length];
             this.richardsonPerK = new double[windMs.length];
-            for (int hour = 0; hour < windMs.length; hour++) {
+            for (int hour : air.solved) {
                 double wind = Film.effectiveWindMs(windMs[hour]);
                 forced[hour] = Film.forcedTurbulent(wind, face.runM(), roughnessFactor, air.film(hour));
                 richardsonPerK[hour] = Film.richardsonPerKelvin(air.expansionPerK[hour], wind, face.runM());

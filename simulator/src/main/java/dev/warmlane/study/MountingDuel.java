@@ -108,10 +108,10 @@ public final class MountingDuel {
         OnRoof asked = new OnRoof(albedo, innerWind);
         Heats heats = roofKnown.get(asked);
         if (heats == null) {
-            Roof roof = template.roof().toBuilder().albedo(albedo).build();
-            Installation windy = built(option.withInnerWind(innerWind));
-            heats = new Heats(
-                    flatKwhM2, mounted(windy.toBuilder().roof(roof).build()).heatKwhM2());
+            Installation windy = built(option.withInnerWind(innerWind)).toBuilder()
+                    .roof(template.roof().toBuilder().albedo(albedo).build())
+                    .build();
+            heats = new Heats(flatKwhM2, new Mounted(windy, forcing.sheltered(windy)).heatKwhM2());
             roofKnown.put(asked, heats);
         }
         return heats;
@@ -165,13 +165,11 @@ public final class MountingDuel {
     private Heats found(TurningVariable variable, double value) {
         return switch (variable) {
             case ROOF_WIND_RATIO -> inWind(value).heats();
-            case ROOF_ALBEDO ->
-                onRoof(template.roof().toBuilder().albedo(value).build()).heats();
+            case ROOF_ALBEDO -> onRoof(value, option.innerWind());
             case POOL_TEMPERATURE -> new Heats(flat.heldKwhM2(value), racks.heldKwhM2(value));
             case RACK_TILT ->
                 new Heats(flatKwhM2, mounted(option.withTiltDeg(value)).heatKwhM2());
-            case INNER_WIND ->
-                new Heats(flatKwhM2, mounted(option.withInnerWind(value)).heatKwhM2());
+            case INNER_WIND -> onRoof(template.roof().albedo(), value);
             case BOARD_U_VALUE ->
                 new Heats(
                         flatKwhM2,

@@ -99,16 +99,20 @@ public final class SharedForcing {
         });
     }
 
-    /**
-     * The same for one who is not likely to be followed by another with the same collectors: they are not held, save what
-     * racks have in common whatever the wind at their inner rows.
-     */
+    /** The same for one who is not likely to be followed by another with the same collectors: they are not held. */
     SeasonForcing once(Installation installation) {
-        return of(installation, installation.season().running(), (roof, array, sky) -> (calm(array)
-                                .equals(array.mounting())
-                        ? prepare(roof, array, sky)
-                        : sheltered(roof, array, sky))
-                .of(array));
+        return of(
+                installation,
+                installation.season().running(),
+                (roof, array, sky) -> prepare(roof, array, sky).of(array));
+    }
+
+    /** The same, of which what racks have in common is held, whatever the wind at their inner rows. */
+    SeasonForcing sheltered(Installation installation) {
+        return of(
+                installation,
+                installation.season().running(),
+                (roof, array, sky) -> places(roof, array, sky).of(array));
     }
 
     private SeasonForcing of(Installation installation, HourSpan hours, Collectors prepared) {
@@ -124,31 +128,22 @@ public final class SharedForcing {
         return held(
                 collectors,
                 collectorKey(roof, array, sky),
-                key -> heldPlaces(roof, array, sky).of(array));
+                key -> places(roof, array, sky).of(array));
     }
 
-    /** Prepared with the first area that asks; area has no part in it, save where its layout is shaded. */
-    private CollectorPlaces heldPlaces(RoofKey roof, CollectorArray array, ArraySky sky) {
-        PlacesKey asked = placesKey(roof, array, sky);
-        if (calm(array).equals(array.mounting())) {
-            return held(places, asked, key -> prepare(roof, array, sky));
-        }
-        CollectorPlaces known = places.get(asked);
-        if (known != null) {
-            return known;
-        }
-        CollectorPlaces prepared = sheltered(roof, array, sky);
-        return held(places, asked, key -> prepared);
+    /**
+     * Prepared with the first area that asks; area has no part in it, save where its layout is shaded. Racks with another
+     * wind at their inner rows than is usual have what they have in common with those with the usual one.
+     */
+    private CollectorPlaces places(RoofKey roof, CollectorArray array, ArraySky sky) {
+        CollectorArray calm = array.withMounting(calm(array.mounting()));
+        CollectorPlaces usual = held(places, placesKey(roof, calm, sky), key -> prepare(roof, calm, sky));
+        return array.mounting().equals(calm.mounting())
+                ? usual
+                : usual.withInnerWind(array.mounting().racks().orElseThrow().innerWind());
     }
 
-    /** Of racks with another wind at their inner rows than is usual, what the usual ones have in common with them. */
-    private CollectorPlaces sheltered(RoofKey roof, CollectorArray array, ArraySky sky) {
-        double wind = array.mounting().racks().orElseThrow().innerWind();
-        return heldPlaces(roof, array.withMounting(calm(array)), sky).withInnerWind(wind);
-    }
-
-    private static Mounting calm(CollectorArray array) {
-        Mounting mounting = array.mounting();
+    private static Mounting calm(Mounting mounting) {
         return mounting.racks()
                 .filter(racks -> racks.rows() > 1)
                 .<Mounting>map(racks -> racks.withInnerWind(Mounting.OpenRack.USUAL_INNER_WIND))
