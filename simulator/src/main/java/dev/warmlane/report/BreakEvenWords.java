@@ -1,23 +1,25 @@
 package dev.warmlane.report;
 
 import dev.warmlane.study.BreakEvenMap;
-import dev.warmlane.study.BreakEvenMap.Side;
-import dev.warmlane.study.TurningVariable;
+import dev.warmlane.study.LeadMap;
+import dev.warmlane.study.LeadMap.Side;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /** How near the season lies to where the ranking of two mountings turns, in words. */
 final class BreakEvenWords {
 
     private final Numbers numbers;
-    private final BreakEvenMap map;
+    private final BreakEvenMap season;
+    private final LeadMap map;
+    private final LeadMapWords words;
 
-    BreakEvenWords(Numbers numbers, BreakEvenMap map) {
+    BreakEvenWords(Numbers numbers, BreakEvenMap season) {
         this.numbers = numbers;
-        this.map = map;
+        this.season = season;
+        this.map = season.map();
+        this.words = new LeadMapWords(numbers, map);
     }
 
     /** The conclusion. */
@@ -34,86 +36,60 @@ final class BreakEvenWords {
     }
 
     private String place() {
-        double lead = map.season().heats().lead();
-        return "The season, " + numbers.show(Measure.SPEED, map.season().windMs())
+        double lead = map.here().heats().lead();
+        return "The season, " + numbers.show(Measure.SPEED, map.here().x())
                 + " of wind along the roof and water of "
-                + numbers.show(Measure.TEMPERATURE, map.season().waterC()) + ", lies where " + leads(lead) + ".";
-    }
-
-    /** Who leads, by how much. */
-    private String leads(double lead) {
-        if (Math.abs(lead) < BreakEvenMap.NO_LEAD_BELOW) {
-            return "none leads: " + flat() + " and " + racks() + " differ by less than "
-                    + numbers.show(Measure.SHARE, BreakEvenMap.NO_LEAD_BELOW);
-        }
-        return (lead > 0 ? flat() : racks()) + " leads by " + numbers.show(Measure.SHARE, Math.abs(lead));
+                + numbers.show(Measure.TEMPERATURE, map.here().y()) + ", lies where " + words.leads(lead) + ".";
     }
 
     private String water() {
-        double now = map.season().waterC();
-        return nearest(map.evenWaterC(), even -> Math.abs(even - now)).stream()
+        double now = map.here().y();
+        return LeadMapWords.nearest(map.evenY(), now)
                 .map(even ->
                         "With its wind both would give the same to water of " + numbers.show(Measure.TEMPERATURE, even)
                                 + ", " + numbers.degreesApart(even, now)
                                 + (even < now ? " colder." : " warmer."))
-                .findFirst()
                 .orElse("With its wind no water of "
-                        + numbers.range(
-                                Measure.TEMPERATURE,
-                                TurningVariable.POOL_TEMPERATURE.from(),
-                                TurningVariable.POOL_TEMPERATURE.to())
+                        + numbers.range(Measure.TEMPERATURE, map.y().from(), map.y().to())
                         + " turns the ranking.");
     }
 
     private String wind() {
-        double now = map.season().windMs();
-        return nearest(map.evenWindMs(), even -> Math.abs(even - now)).stream()
+        double now = map.here().x();
+        return LeadMapWords.nearest(map.evenX(), now)
                 .map(even -> "With its water both would give the same in a wind of " + numbers.show(Measure.SPEED, even)
                         + ", " + numbers.show(Measure.SPEED, Math.abs(even - now)) + (even < now ? " less." : " more."))
-                .findFirst()
-                .orElse("With its water no wind up to " + numbers.show(Measure.SPEED, map.windMs())
+                .orElse("With its water no wind up to " + numbers.show(Measure.SPEED, map.x().to())
                         + " along the roof turns it.");
-    }
-
-    private static List<Double> nearest(List<Double> found, ToDoubleFunction<Double> away) {
-        return found.stream().sorted(Comparator.comparingDouble(away)).toList();
     }
 
     private String shares() {
         List<String> parts = new ArrayList<>();
-        parts.add(share(Side.FLAT) + " came on days that lie where " + flat() + " leads");
-        parts.add(share(Side.RACKS) + " where " + racks() + " leads");
+        parts.add(share(Side.FLAT) + " came on days that lie where " + words.flat() + " leads");
+        parts.add(share(Side.RACKS) + " where " + words.racks() + " leads");
         parts.add(share(Side.NEITHER) + " where none does");
-        if (map.shareOfHeat(Side.OFF_THE_MAP) > 0) {
+        if (season.shareOfHeat(Side.OFF_THE_MAP) > 0) {
             parts.add(share(Side.OFF_THE_MAP) + " in wind or water beyond the map");
         }
-        return "Of the heat of " + flat() + " " + String.join(", ", parts) + ".";
+        return "Of the heat of " + words.flat() + " " + String.join(", ", parts) + ".";
     }
 
     /** The map leaves some things out: where that turns the ranking it is said. */
     private String simulated() {
-        double mapped = side(map.season().heats().lead());
-        double lead = map.simulated().lead();
+        double mapped = side(map.here().heats().lead());
+        double lead = season.simulated().lead();
         return side(lead) == mapped
                 ? ""
-                : " The season as simulated comes out otherwise: " + leads(lead)
+                : " The season as simulated comes out otherwise: " + words.leads(lead)
                         + ". The map leaves out the pool's limit and how its temperature goes up and down: go by the simulated"
                         + " season.";
     }
 
     private static double side(double lead) {
-        return Math.abs(lead) < BreakEvenMap.NO_LEAD_BELOW ? 0 : Math.signum(lead);
+        return Math.abs(lead) < LeadMap.NO_LEAD_BELOW ? 0 : Math.signum(lead);
     }
 
     private String share(Side side) {
-        return numbers.show(Measure.SHARE, map.shareOfHeat(side));
-    }
-
-    private String flat() {
-        return "“" + map.pair().flat().name() + "”";
-    }
-
-    private String racks() {
-        return "“" + map.pair().racks().name() + "”";
+        return numbers.show(Measure.SHARE, season.shareOfHeat(side));
     }
 }

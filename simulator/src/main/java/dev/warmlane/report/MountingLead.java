@@ -3,7 +3,7 @@ package dev.warmlane.report;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.WarmDays;
-import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.LeadMap;
 import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingResult;
@@ -25,7 +25,7 @@ import java.util.function.ToDoubleFunction;
 final class MountingLead {
 
     /** Less than this is no lead. */
-    static final double NONE_BELOW = BreakEvenMap.NO_LEAD_BELOW;
+    static final double NONE_BELOW = LeadMap.NO_LEAD_BELOW;
 
     /** Shown as one percent. */
     private static final double SEEN = 0.005;

@@ -2,18 +2,17 @@ package dev.warmlane.report;
 
 import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
-import dev.warmlane.report.chart.BreakEvenChart;
+import dev.warmlane.report.chart.LeadMapChart;
 import dev.warmlane.report.chart.MountingCharts;
-import dev.warmlane.report.chart.RoofMapChart;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.site.Roof;
 import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.LeadMap;
 import dev.warmlane.study.MountingBands;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
-import dev.warmlane.study.RoofMap;
 import dev.warmlane.study.TurningPoints;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
@@ -35,7 +34,7 @@ public final class MountingReport {
     private final MountingStudy study;
     private final Optional<TurningPoints> turning;
     private final Optional<BreakEvenMap> map;
-    private final Optional<RoofMap> roofMap;
+    private final Optional<LeadMap> roofMap;
     private final UnitSystem units;
     private final Numbers numbers;
     private final CommonSections common;
@@ -45,7 +44,7 @@ public final class MountingReport {
             MountingStudy study,
             Optional<TurningPoints> turning,
             Optional<BreakEvenMap> map,
-            Optional<RoofMap> roofMap,
+            Optional<LeadMap> roofMap,
             Subject described) {
         this.study = study;
         this.turning = turning;
@@ -91,7 +90,7 @@ public final class MountingReport {
             MountingStudy study,
             Optional<TurningPoints> turning,
             Optional<BreakEvenMap> map,
-            Optional<RoofMap> roofMap,
+            Optional<LeadMap> roofMap,
             Subject described) {
         MountingReport report = new MountingReport(study, turning, map, roofMap, described);
         return new Report(
@@ -109,10 +108,10 @@ public final class MountingReport {
                 new Data(NAME, () -> MountingCsv.seasons(study, units)),
                 new Data("mountings_months", () -> MountingCsv.months(study, units))));
         map.ifPresent(found -> {
-            data.add(new Data("mountings_even", () -> BreakEvenCsv.lines(found, units)));
-            data.add(new Data("mountings_days", () -> BreakEvenCsv.days(found, units)));
+            data.add(new Data("mountings_even", () -> LeadMapCsv.windAndWater(found, units)));
+            data.add(new Data("mountings_days", () -> LeadMapCsv.days(found, units)));
         });
-        roofMap.ifPresent(found -> data.add(new Data("mountings_roof", () -> RoofMapWords.csv(found, units))));
+        roofMap.ifPresent(found -> data.add(new Data("mountings_roof", () -> LeadMapCsv.roof(found, units))));
         data.addAll(roof.data());
         return data;
     }
@@ -219,7 +218,7 @@ public final class MountingReport {
                                 TECHNICAL,
                                 new Picture(
                                         "mounting-even",
-                                        name -> Optional.of(BreakEvenChart.of(
+                                        name -> Optional.of(LeadMapChart.windAndWater(
                                                 name, found, study.template().name(), numbers))))
                         .with(Place.DETAIL, new Block.Words(BreakEvenWords.compared())))
                 .orElse(section);
@@ -232,7 +231,7 @@ public final class MountingReport {
                                 TECHNICAL,
                                 new Picture(
                                         "mounting-roof",
-                                        name -> Optional.of(RoofMapChart.of(
+                                        name -> Optional.of(LeadMapChart.roof(
                                                 name, found, study.template().name(), numbers))))
                         .with(Place.DETAIL, new Block.Words(RoofMapWords.compared())))
                 .orElse(section);

@@ -58,6 +58,11 @@ final class LineTracer {
         return branches(columns, links.stream().flatMap(List::stream).toList());
     }
 
+    /** Where the line is at a place along x, from low to high. */
+    List<Double> ofColumn(double x) {
+        return column(x).found.stream().map(Vertex::y).toList();
+    }
+
     /** Where the line crosses a y between places along x, from low to high. */
     List<Double> crossings(double y, List<Double> places, Runs runs) {
         List<Integer> turning = IntStream.range(1, places.size())

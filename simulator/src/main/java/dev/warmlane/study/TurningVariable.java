@@ -1,5 +1,7 @@
 package dev.warmlane.study;
 
+import java.util.stream.IntStream;
+
 /** What may turn the ranking of two mountings, and the range it is looked at in. */
 public enum TurningVariable {
     /** Wind speed along the roof over the undisturbed speed at its height: the range of {@code Roof}. */
@@ -38,5 +40,36 @@ public enum TurningVariable {
     /** How many equal steps the range is scanned in. */
     int steps() {
         return steps;
+    }
+
+    /** The range. */
+    public Extent extent() {
+        return new Extent(from, to);
+    }
+
+    /**
+     * A range.
+     *
+     * @param from its low end
+     * @param to its high end
+     */
+    public record Extent(double from, double to) {
+
+        /** Whether a value lies in it. */
+        public boolean holds(double value) {
+            return value >= from && value <= to;
+        }
+
+        /** How far apart its ends are. */
+        double width() {
+            return to - from;
+        }
+
+        /** Its ends and what cuts it into equal steps. */
+        double[] cut(int count) {
+            return IntStream.rangeClosed(0, count)
+                    .mapToDouble(i -> from + width() * i / count)
+                    .toArray();
+        }
     }
 }

@@ -35,8 +35,8 @@ class BreakEvenWordsTest {
 
     @Test
     void csvHasLinesAndDays() throws IOException {
-        Table lines = BreakEvenCsv.lines(InventedMap.of(true), UnitSystem.METRIC);
-        Table days = BreakEvenCsv.days(InventedMap.of(true), UnitSystem.METRIC);
+        Table lines = LeadMapCsv.windAndWater(InventedMap.of(true), UnitSystem.METRIC);
+        Table days = LeadMapCsv.days(InventedMap.of(true), UnitSystem.METRIC);
 
         assertThat(CsvWriter.csv(lines).lines())
                 .hasSize(1 + 3 * 2)

@@ -3,11 +3,14 @@ package dev.warmlane.report;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.BreakEvenMap.Day;
-import dev.warmlane.study.BreakEvenMap.Line;
-import dev.warmlane.study.BreakEvenMap.Place;
+import dev.warmlane.study.LeadMap;
+import dev.warmlane.study.LeadMap.Line;
+import dev.warmlane.study.LeadMap.Place;
 import dev.warmlane.study.MountingDuel.Heats;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.study.TracedPair;
+import dev.warmlane.study.TurningVariable;
+import dev.warmlane.study.TurningVariable.Extent;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,18 +31,21 @@ public final class InventedMap {
                 scanned.add(place(wind, water, shift));
             }
         }
-        return new BreakEvenMap(
+        LeadMap map = new LeadMap(
                 PAIR,
-                3,
-                6,
+                new Extent(0, 6),
+                TurningVariable.POOL_TEMPERATURE.extent(),
                 turning ? level(22) : List.of(),
                 turning ? level(24) : List.of(),
                 turning ? level(20) : List.of(),
                 scanned,
                 place(3, 25, shift),
-                turning ? new Heats(300, 330) : new Heats(400, 300),
-                turning ? List.of(22.0) : List.of(),
                 List.of(),
+                turning ? List.of(22.0) : List.of());
+        return new BreakEvenMap(
+                map,
+                3,
+                turning ? new Heats(300, 330) : new Heats(400, 300),
                 List.of(
                         new Day("06-01", 600, place(2, 26, shift)),
                         new Day("06-02", 200, place(4, 21, shift)),

@@ -1,15 +1,15 @@
 package dev.warmlane.report;
 
 import dev.warmlane.collector.Mounting;
+import dev.warmlane.study.LeadMap;
+import dev.warmlane.study.LeadMap.Line;
+import dev.warmlane.study.LeadMap.Place;
 import dev.warmlane.study.MountingDuel.Heats;
 import dev.warmlane.study.MountingOption;
-import dev.warmlane.study.RoofMap;
-import dev.warmlane.study.RoofMap.Line;
-import dev.warmlane.study.RoofMap.Place;
 import dev.warmlane.study.TracedPair;
+import dev.warmlane.study.TurningVariable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** A map of round numbers: flat gives 100, racks 100 where albedo is half, and a per cent more for each of albedo. */
 public final class InventedRoofMap {
@@ -20,7 +20,7 @@ public final class InventedRoofMap {
     private InventedRoofMap() {}
 
     /** With its line, or with flat ahead everywhere. */
-    public static RoofMap of(boolean turning) {
+    public static LeadMap of(boolean turning) {
         double less = turning ? 0 : 50;
         List<Place> scanned = new ArrayList<>();
         for (double albedo : new double[] {0.05, 0.25, 0.45, 0.65, 0.85}) {
@@ -28,15 +28,17 @@ public final class InventedRoofMap {
                 scanned.add(place(albedo, wind, less));
             }
         }
-        return new RoofMap(
+        return new LeadMap(
                 PAIR,
+                TurningVariable.ROOF_ALBEDO.extent(),
+                TurningVariable.INNER_WIND.extent(),
                 turning ? upright(0.5) : List.of(),
                 turning ? upright(0.48) : List.of(),
                 turning ? upright(0.52) : List.of(),
                 scanned,
                 place(0.2, 1, less),
-                OptionalDouble.empty(),
-                turning ? OptionalDouble.of(0.5) : OptionalDouble.empty());
+                turning ? List.of(0.5) : List.of(),
+                List.of());
     }
 
     private static List<Line> upright(double albedo) {

@@ -23,7 +23,7 @@ class RoofMapWordsTest {
 
     @Test
     void everyPlaceIsInTheCsv() {
-        Table table = RoofMapWords.csv(InventedRoofMap.of(true), UnitSystem.METRIC);
+        Table table = LeadMapCsv.roof(InventedRoofMap.of(true), UnitSystem.METRIC);
 
         assertThat(table.rows()).hasSize(3 * 2 + 20 + 1);
     }

@@ -1,14 +1,14 @@
 package dev.warmlane.report;
 
 import dev.warmlane.DocBlock;
-import dev.warmlane.report.chart.BreakEvenChart;
-import dev.warmlane.report.chart.RoofMapChart;
+import dev.warmlane.report.chart.LeadMapChart;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaRange;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.BreakEvenMap;
+import dev.warmlane.study.LeadMap;
 import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -78,7 +78,7 @@ class ShownStudiesTest {
         MountingDuel duel =
                 new MountingDuel(study.template(), new SharedForcing(study.weather()), pair.flat(), pair.racks());
         BreakEvenMap map = BreakEvenMap.of(duel, Runs.onAllCores()).orElseThrow();
-        RoofMap roof = RoofMap.of(duel, Runs.onAllCores()).orElseThrow();
+        LeadMap roof = RoofMap.of(duel, Runs.onAllCores()).orElseThrow();
         String place = study.template().name();
         Numbers numbers = SampleStudies.MUNICIPAL.described().numbers();
         DocBlock.check("mountings.md", "nearness", "> " + new BreakEvenWords(numbers, map).conclusion() + "\n");
@@ -88,10 +88,10 @@ class ShownStudiesTest {
             Path docs = Path.of("..", "docs");
             Files.write(
                     docs.resolve("mounting-even.png"),
-                    BreakEvenChart.of("mounting-even", map, place, numbers).png());
+                    LeadMapChart.windAndWater("mounting-even", map, place, numbers).png());
             Files.write(
                     docs.resolve("mounting-roof.png"),
-                    RoofMapChart.of("mounting-roof", roof, place, numbers).png());
+                    LeadMapChart.roof("mounting-roof", roof, place, numbers).png());
         }
     }
 

@@ -9,9 +9,9 @@ import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
-import dev.warmlane.study.BreakEvenMap.Line;
-import dev.warmlane.study.BreakEvenMap.Place;
-import dev.warmlane.study.BreakEvenMap.Side;
+import dev.warmlane.study.LeadMap.Line;
+import dev.warmlane.study.LeadMap.Place;
+import dev.warmlane.study.LeadMap.Side;
 import dev.warmlane.weather.WeatherYear;
 import dev.warmlane.wind.WindProfile;
 import java.util.Arrays;
@@ -38,24 +38,26 @@ class BreakEvenMapTest {
     private static WeatherYear weather;
     private static Installation template;
     private static MountingDuel duel;
-    private static BreakEvenMap map;
+    private static BreakEvenMap season;
+    private static LeadMap map;
 
     @BeforeAll
     static void draw() {
         weather = Demo.weather("cool-coast");
         template = Demo.pool(1.8).heater(Demo.HEATER).build();
         duel = new MountingDuel(template, new SharedForcing(weather), FLAT, RACKS);
-        map = BreakEvenMap.of(duel, new Runs(2, Progress.SILENT)).orElseThrow();
+        season = BreakEvenMap.of(duel, new Runs(2, Progress.SILENT)).orElseThrow();
+        map = season.map();
     }
 
     /** Worked out anew from what anybody can call, without the duel. */
     private static double heatKwhM2(MountingOption option, Place place) {
-        double ratio = place.windMs() / map.undisturbedMs();
+        double ratio = place.x() / season.undisturbedMs();
         RoofFit fit = RoofFit.ofArea(template, weather.site().latitudeDeg(), option, template.collectorAreaM2());
         Installation built = MountingStudy.mounted(template, option, fit).toBuilder()
                 .roof(template.roof().toBuilder().windSpeedRatio(ratio).build())
                 .build();
-        return HeldPool.heatKwhM2(built, new SharedForcing(weather).of(built), place.waterC());
+        return HeldPool.heatKwhM2(built, new SharedForcing(weather).of(built), place.y());
     }
 
     @Test
@@ -75,10 +77,10 @@ class BreakEvenMapTest {
         double tolerance = EQUAL_KWH_M2 / 100;
         assertThat(places(map.flatLeads())).isNotEmpty().allSatisfy(place -> assertThat(
                         place.heats().lead())
-                .isCloseTo(BreakEvenMap.NO_LEAD_BELOW, within(tolerance)));
+                .isCloseTo(LeadMap.NO_LEAD_BELOW, within(tolerance)));
         assertThat(places(map.racksLead())).isNotEmpty().allSatisfy(place -> assertThat(
                         place.heats().lead())
-                .isCloseTo(-BreakEvenMap.NO_LEAD_BELOW, within(tolerance)));
+                .isCloseTo(-LeadMap.NO_LEAD_BELOW, within(tolerance)));
     }
 
     private static List<Place> places(List<Line> lines) {
@@ -88,9 +90,9 @@ class BreakEvenMapTest {
     @Test
     void warmerWaterIsOnTheFlatSideAndColderOnThatOfTheRacks() {
         for (Place place : places(map.even())) {
-            double ratio = place.windMs() / map.undisturbedMs();
-            assertThat(duel.held(ratio, place.waterC() + 0.5).lead()).isPositive();
-            assertThat(duel.held(ratio, place.waterC() - 0.5).lead()).isNegative();
+            double ratio = place.x() / season.undisturbedMs();
+            assertThat(duel.held(ratio, place.y() + 0.5).lead()).isPositive();
+            assertThat(duel.held(ratio, place.y() - 0.5).lead()).isNegative();
         }
     }
 
@@ -107,15 +109,15 @@ class BreakEvenMapTest {
                 high = middle;
             }
         }
-        assertThat(map.evenWaterC()).hasSize(1);
-        assertThat(map.evenWaterC().get(0)).isCloseTo(low, within(WATER_K));
-        assertThat(duel.at(TurningVariable.POOL_TEMPERATURE, map.evenWaterC().get(0))
+        assertThat(map.evenY()).hasSize(1);
+        assertThat(map.evenY().get(0)).isCloseTo(low, within(WATER_K));
+        assertThat(duel.at(TurningVariable.POOL_TEMPERATURE, map.evenY().get(0))
                         .margin())
                 .isCloseTo(0, within(EQUAL_KWH_M2));
-        assertThat(map.evenWindMs()).hasSize(1);
+        assertThat(map.evenX()).hasSize(1);
         assertThat(duel.held(
-                                map.evenWindMs().get(0) / map.undisturbedMs(),
-                                map.season().waterC())
+                                map.evenX().get(0) / season.undisturbedMs(),
+                                map.here().y())
                         .margin())
                 .isCloseTo(0, within(EQUAL_KWH_M2));
     }
@@ -143,27 +145,27 @@ class BreakEvenMapTest {
             }
             if (index % 24 == 23) {
                 if (day[0] > 0) {
-                    BreakEvenMap.Day drawn = map.days().get(days++);
+                    BreakEvenMap.Day drawn = season.days().get(days++);
                     assertThat(drawn.heatKwh()).isCloseTo(day[0], within(SUMS));
-                    assertThat(drawn.place().windMs()).isCloseTo(day[1] / day[0], within(SUMS));
-                    assertThat(drawn.place().waterC()).isCloseTo(day[2] / day[0], within(SUMS));
+                    assertThat(drawn.place().x()).isCloseTo(day[1] / day[0], within(SUMS));
+                    assertThat(drawn.place().y()).isCloseTo(day[2] / day[0], within(SUMS));
                 }
                 Arrays.fill(day, 0);
             }
         }
-        assertThat(map.days()).hasSize(days);
-        assertThat(map.season().windMs()).isCloseTo(sums[1] / sums[0], within(SUMS));
-        assertThat(map.season().waterC()).isCloseTo(sums[2] / sums[0], within(SUMS));
-        assertThat(map.season().heats()).isEqualTo(duel.held(1, map.season().waterC()));
-        assertThat(map.simulated()).isEqualTo(duel.at(TurningVariable.ROOF_WIND_RATIO, 1));
+        assertThat(season.days()).hasSize(days);
+        assertThat(map.here().x()).isCloseTo(sums[1] / sums[0], within(SUMS));
+        assertThat(map.here().y()).isCloseTo(sums[2] / sums[0], within(SUMS));
+        assertThat(map.here().heats()).isEqualTo(duel.held(1, map.here().y()));
+        assertThat(season.simulated()).isEqualTo(duel.at(TurningVariable.ROOF_WIND_RATIO, 1));
     }
 
     @Test
     void everyDayLiesOnOneSide() {
-        assertThat(Arrays.stream(Side.values()).mapToDouble(map::shareOfHeat).sum())
+        assertThat(Arrays.stream(Side.values()).mapToDouble(season::shareOfHeat).sum())
                 .isCloseTo(1, within(SUMS));
-        assertThat(map.shareOfHeat(Side.FLAT)).isBetween(0.5, 1.0);
-        assertThat(map.side(new Place(map.windMs() + 0.01, 24, map.season().heats())))
+        assertThat(season.shareOfHeat(Side.FLAT)).isBetween(0.5, 1.0);
+        assertThat(map.side(new Place(map.x().to() + 0.01, 24, map.here().heats())))
                 .isEqualTo(Side.OFF_THE_MAP);
         assertThat(map.side(new Place(1, 24, new MountingDuel.Heats(101.9, 100))))
                 .isEqualTo(Side.NEITHER);

@@ -10,7 +10,8 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.season.SeasonSimulator;
-import dev.warmlane.study.RoofMap.Place;
+import dev.warmlane.study.LeadMap.Line;
+import dev.warmlane.study.LeadMap.Place;
 import dev.warmlane.weather.WeatherYear;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -29,7 +30,7 @@ class RoofMapTest {
 
     private static WeatherYear weather;
     private static Installation template;
-    private static RoofMap map;
+    private static LeadMap map;
 
     @BeforeAll
     static void draw() {
@@ -59,15 +60,15 @@ class RoofMapTest {
         assertThat(line).hasSizeGreaterThanOrEqualTo(RoofMap.COLUMNS);
         assertThat(line).allSatisfy(place -> assertThat(place.heats().margin()).isCloseTo(0, within(EQUAL_KWH_M2)));
         Place middle = line.get(line.size() / 2);
-        assertThat(heatKwhM2(FLAT, middle.albedo())).isCloseTo(middle.heats().flat(), within(SUMS));
-        assertThat(heatKwhM2(RACKS.withInnerWind(middle.innerWind()), middle.albedo()))
+        assertThat(heatKwhM2(FLAT, middle.x())).isCloseTo(middle.heats().flat(), within(SUMS));
+        assertThat(heatKwhM2(RACKS.withInnerWind(middle.y()), middle.x()))
                 .isCloseTo(middle.heats().racks(), within(SUMS));
     }
 
     @Test
     void theRoofAsDescribedIsTheSimulatedOne() {
-        assertThat(map.here().albedo()).isEqualTo(template.roof().albedo());
-        assertThat(map.here().innerWind()).isEqualTo(RACKS.innerWind());
+        assertThat(map.here().x()).isEqualTo(template.roof().albedo());
+        assertThat(map.here().y()).isEqualTo(RACKS.innerWind());
         assertThat(map.here().heats().racks())
                 .isCloseTo(heatKwhM2(RACKS, template.roof().albedo()), within(SUMS));
     }
@@ -77,36 +78,36 @@ class RoofMapTest {
     void racksGainWithLightAndShelter() {
         for (Place place : map.scanned()) {
             for (Place other : map.scanned()) {
-                if (other.albedo() >= place.albedo()
-                        && other.innerWind() <= place.innerWind()
+                if (other.x() >= place.x()
+                        && other.y() <= place.y()
                         && !other.equals(place)) {
                     assertThat(other.heats().racks())
                             .isGreaterThan(place.heats().racks());
                 }
             }
         }
-        double even = map.evenInnerWind().orElseThrow();
+        double even = map.evenY().get(0);
         assertThat(windOf(map.flatLeads())).isGreaterThan(windOf(map.even()));
         assertThat(windOf(map.racksLead())).isLessThan(windOf(map.even()));
         assertThat(even).isBetween(0.3, 1.2);
     }
 
     /** Of the first albedo that a line meets. */
-    private static double windOf(List<RoofMap.Line> line) {
+    private static double windOf(List<Line> line) {
         return line.get(0).places().stream()
-                .filter(place -> place.albedo() == template.roof().albedo())
+                .filter(place -> place.x() == template.roof().albedo())
                 .findFirst()
                 .orElseThrow()
-                .innerWind();
+                .y();
     }
 
     /** The lines of a lead are read off a curve: a season simulated on one has that lead to a twentieth of it. */
     @Test
     void aLineOfALeadIsWhereTheLeadIs() {
         Place on = map.flatLeads().get(0).places().get(1);
-        double racks = heatKwhM2(RACKS.withInnerWind(on.innerWind()), on.albedo());
+        double racks = heatKwhM2(RACKS.withInnerWind(on.y()), on.x());
 
-        assertThat(on.heats().flat() / racks - 1).isCloseTo(BreakEvenMap.NO_LEAD_BELOW, within(0.001));
+        assertThat(on.heats().flat() / racks - 1).isCloseTo(LeadMap.NO_LEAD_BELOW, within(0.001));
     }
 
     @Test

@@ -4,18 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.report.InventedMap;
+import dev.warmlane.report.InventedRoofMap;
 import dev.warmlane.report.Numbers;
 import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class BreakEvenChartTest {
+class LeadMapChartTest {
 
     private static final BreakEvenMap MAP = InventedMap.of(true);
 
     private static Chart chart(UnitSystem units) {
-        return BreakEvenChart.of("mounting-even", MAP, "invented", new Numbers(units));
+        return LeadMapChart.windAndWater("mounting-even", MAP, "invented", new Numbers(units));
     }
 
     @Test
@@ -28,15 +29,15 @@ class BreakEvenChartTest {
                 .hasSize(MAP.days().size() - 1);
         for (int i = 0; i < days.places().size(); i++) {
             BreakEvenMap.Day day = MAP.days().get(i);
-            assertThat(days.places().get(i).x()).isEqualTo(day.place().windMs());
-            assertThat(days.places().get(i).y()).isEqualTo(day.place().waterC());
+            assertThat(days.places().get(i).x()).isEqualTo(day.place().x());
+            assertThat(days.places().get(i).y()).isEqualTo(day.place().y());
             double radius = days.places().get(i).radius() / days.places().get(0).radius();
             assertThat(radius * radius)
                     .isCloseTo(day.heatKwh() / MAP.days().get(0).heatKwh(), within(1e-9));
         }
         assertThat(plot.dots().get(1).places())
                 .containsExactly(
-                        new Plot.Dot(MAP.season().windMs(), MAP.season().waterC(), 6));
+                        new Plot.Dot(MAP.map().here().x(), MAP.map().here().y(), 6));
     }
 
     @Test
@@ -56,15 +57,37 @@ class BreakEvenChartTest {
         assertThat(plot.xTitle()).contains("mph");
         assertThat(plot.y().low()).isCloseTo(50, within(1e-9));
         assertThat(plot.dots().get(1).places().get(0).y())
-                .isCloseTo(32 + 1.8 * MAP.season().waterC(), within(1e-9));
+                .isCloseTo(32 + 1.8 * MAP.map().here().y(), within(1e-9));
     }
 
     @Test
     void withoutALineOneSideIsLeft() {
-        Plot plot = BreakEvenChart.of("even", InventedMap.of(false), "invented", new Numbers(UnitSystem.METRIC))
+        Plot plot = LeadMapChart.windAndWater("even", InventedMap.of(false), "invented", new Numbers(UnitSystem.METRIC))
                 .plot();
 
         assertThat(plot.series()).isEmpty();
         assertThat(plot.words()).extracting(Plot.Words::text).containsExactly("“flat” gives more");
+    }
+
+    private static Plot roof(boolean turning) {
+        return LeadMapChart.roof("roof", InventedRoofMap.of(turning), "invented", new Numbers(UnitSystem.METRIC))
+                .plot();
+    }
+
+    @Test
+    void roofLiesWhereItIsDescribed() {
+        assertThat(roof(true).dots()).hasSize(1);
+        assertThat(roof(true).dots().get(0).places()).containsExactly(new Plot.Dot(0.2, 1, 6));
+    }
+
+    @Test
+    void eachSideOfTheRoofsMapIsLabelledWhereItLeads() {
+        List<Plot.Words> words = roof(true).words();
+
+        assertThat(words).extracting(Plot.Words::text).containsExactly("“flat” gives more", "“racks” gives more");
+        // the invented line is at an albedo of a half
+        assertThat(words.get(0).x()).isLessThan(0.5);
+        assertThat(words.get(1).x()).isGreaterThan(0.5);
+        assertThat(roof(false).words()).extracting(Plot.Words::text).containsExactly("“flat” gives more");
     }
 }
