@@ -157,7 +157,7 @@ public final class SharedForcing {
     }
 
     /**
-     * Holds what an installation's forcing was prepared of, so that it is not prepared again.
+     * Holds what an installation's forcing was prepared of, so that it is not prepared again; not collectors of some hours.
      *
      * @throws IllegalArgumentException if it was prepared in another weather year
      */
@@ -170,9 +170,10 @@ public final class SharedForcing {
         RoofKey roof = roofKey(installation, HourSpan.YEAR);
         for (int a = 0; a < prepared.collectors().size(); a++) {
             CollectorArray array = installation.arrays().get(a);
-            collectors.put(
-                    collectorKey(roof, array, ArraySky.of(installation, array)),
-                    prepared.collectors().get(a));
+            CollectorForcing collector = prepared.collectors().get(a);
+            if (collector.covers(HourSpan.YEAR)) {
+                collectors.put(collectorKey(roof, array, ArraySky.of(installation, array)), collector);
+            }
         }
     }
 
