@@ -53,7 +53,7 @@ public final class FitReport {
     }
 
     private List<Section> sections() {
-        return List.of(answer(), cautions(), foundBeside(), cannotTell(), left(), metered(), how());
+        return List.of(answer(), cannotTell(), cautions(), foundBeside(), left(), metered(), how());
     }
 
     private Section answer() {
@@ -65,7 +65,8 @@ public final class FitReport {
                         new Figure(
                                 numbers.show(Measure.TEMPERATURE_DIFFERENCE, fit.rmsK()),
                                 "between log and model",
-                                "root mean square by the hour"))));
+                                "root mean square by the hour"))))
+                .with(new Picture("fit-water", name -> FitCharts.water(name, fit, numbers.units())));
     }
 
     private Section cautions() {
@@ -128,7 +129,7 @@ public final class FitReport {
     }
 
     private Section cannotTell() {
-        return Section.of("What the log cannot tell", Place.PRINTED).points(words.cannotTell());
+        return Section.of("What the log cannot tell", Place.ANSWER).points(words.cannotTell());
     }
 
     private Section left() {
