@@ -6,6 +6,7 @@ import dev.warmlane.study.LeadMap.Side;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** How near the season lies to where the ranking of two mountings turns, in words. */
 final class BreakEvenWords {
@@ -31,7 +32,7 @@ final class BreakEvenWords {
     static String compared() {
         return "At each place of the map the same area of both is given the whole season's sun, sky and air, its wind made"
                 + " stronger or weaker in every hour alike to the mean of the place, and water held at the temperature of the"
-                + " place, taken warm without any limit. Means of wind and water, of the season and of its days, are weighted"
+                + " place, whatever that takes: the map knows neither heater nor limit, which are drawn in. Means of wind and water, of the season and of its days, are weighted"
                 + " by the heat that the flat array gives.";
     }
 
@@ -48,10 +49,22 @@ final class BreakEvenWords {
                 .map(even ->
                         "With its wind both would give the same to water of " + numbers.show(Measure.TEMPERATURE, even)
                                 + ", " + numbers.degreesApart(even, now)
-                                + (even < now ? " colder." : " warmer."))
+                                + (even < now ? " colder" : " warmer") + beyond(even) + ".")
                 .orElse("With its wind no water of "
                         + numbers.range(Measure.TEMPERATURE, map.y().from(), map.y().to())
                         + " turns the ranking.");
+    }
+
+    /** Water that heater and limit keep the pool from; empty where it may be that warm. */
+    private String beyond(double waterC) {
+        OptionalDouble setPoint = season.reach().setPointC();
+        if (waterC > season.reach().limitC()) {
+            return ", above the " + numbers.show(Measure.TEMPERATURE, season.reach().limitC())
+                    + " at which its collectors stop";
+        }
+        return setPoint.isPresent() && waterC < setPoint.getAsDouble()
+                ? ", below the " + numbers.show(Measure.TEMPERATURE, setPoint.getAsDouble()) + " that its heater keeps"
+                : "";
     }
 
     private String wind() {

@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.season.Installation;
 import dev.warmlane.study.LeadMap.Place;
 import dev.warmlane.study.LeadMap.Side;
 import dev.warmlane.study.MountingDuel.Heats;
@@ -7,6 +8,7 @@ import dev.warmlane.study.TurningVariable.Extent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -33,9 +35,10 @@ import java.util.stream.Stream;
  *     wind along the roof
  * @param simulated what both give in the season as it is simulated: the pool at its own temperature, the pump under its
  *     control, heat refused at the limit
+ * @param reach which water of the map the pool may have
  * @param days the days of the season on which the flat array gave heat
  */
-public record BreakEvenMap(LeadMap map, double undisturbedMs, Heats simulated, List<Day> days) {
+public record BreakEvenMap(LeadMap map, double undisturbedMs, Heats simulated, Reach reach, List<Day> days) {
 
     private static final Extent WIND = TurningVariable.ROOF_WIND_RATIO.extent();
     private static final Extent WATER = TurningVariable.POOL_TEMPERATURE.extent();
@@ -52,6 +55,22 @@ public record BreakEvenMap(LeadMap map, double undisturbedMs, Heats simulated, L
     /** Keeps its own copy. */
     public BreakEvenMap {
         days = List.copyOf(days);
+    }
+
+    /**
+     * What keeps the pool from colder and from warmer water. The map knows neither: at a place the water is held whatever
+     * it takes.
+     *
+     * @param setPointC the temperature that the heater keeps, °C; nothing without a heater
+     * @param limitC the temperature from which on collectors give nothing, °C
+     */
+    public record Reach(OptionalDouble setPointC, double limitC) {
+
+        static Reach of(Installation built) {
+            return new Reach(
+                    built.heater().map(heater -> OptionalDouble.of(heater.setPointC())).orElse(OptionalDouble.empty()),
+                    built.control().limitC());
+        }
     }
 
     /**
@@ -109,6 +128,7 @@ public record BreakEvenMap(LeadMap map, double undisturbedMs, Heats simulated, L
                 map,
                 season.undisturbedMs(),
                 duel.at(TurningVariable.ROOF_WIND_RATIO, now),
+                Reach.of(duel.template()),
                 runs.map(season.days(), day -> new Day(day.date(), day.heatKwh(), mapped.of(day, map))));
     }
 

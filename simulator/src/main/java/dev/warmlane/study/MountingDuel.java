@@ -119,6 +119,11 @@ public final class MountingDuel {
 
     private record OnRoof(double albedo, double innerWind) {}
 
+    /** The installation that both are put up on. */
+    Installation template() {
+        return template;
+    }
+
     /** The season of the flat array, as everything is. */
     SeasonLedger flatSeason() {
         return SeasonSimulator.simulate(flat.built, flat.forcing);

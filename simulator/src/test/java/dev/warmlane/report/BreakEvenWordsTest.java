@@ -3,10 +3,12 @@ package dev.warmlane.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.units.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class BreakEvenWordsTest {
@@ -18,7 +20,8 @@ class BreakEvenWordsTest {
         assertThat(new BreakEvenWords(NUMBERS, InventedMap.of(true)).conclusion())
                 .isEqualTo(
                         "The season, 3.0 m/s of wind along the roof and water of 25.0 °C, lies where “flat” leads by 3 %."
-                                + " With its wind both would give the same to water of 22.0 °C, 3.0 degrees colder."
+                                + " With its wind both would give the same to water of 22.0 °C, 3.0 degrees colder, below the 23.0 °C that"
+                                + " its heater keeps."
                                 + " With its water no wind up to 6.0 m/s along the roof turns it."
                                 + " Of the heat of “flat” 60 % came on days that lie where “flat” leads, 10 % where “racks” leads,"
                                 + " 20 % where none does, 10 % in wind or water beyond the map."
@@ -31,6 +34,26 @@ class BreakEvenWordsTest {
         assertThat(new BreakEvenWords(NUMBERS, InventedMap.of(false)).conclusion())
                 .contains("“flat” leads by 23 %", "With its wind no water of 10.0 to 40.0 °C turns the ranking.")
                 .doesNotContain("otherwise");
+    }
+
+    /** Both sides of each bound: a pool may be as warm as its limit, and as its heater keeps it. */
+    @Test
+    void waterThatThePoolIsKeptFromIsSaidToBe() {
+        assertThat(nearest(OptionalDouble.empty(), 21.9)).contains("3.0 degrees colder, above the 21.9 °C at which its collectors stop.");
+        assertThat(nearest(OptionalDouble.of(22), 22)).contains("3.0 degrees colder. With its water");
+    }
+
+    private static String nearest(OptionalDouble setPointC, double limitC) {
+        BreakEvenMap map = InventedMap.of(true);
+        return new BreakEvenWords(
+                        NUMBERS,
+                        new BreakEvenMap(
+                                map.map(),
+                                map.undisturbedMs(),
+                                map.simulated(),
+                                new BreakEvenMap.Reach(setPointC, limitC),
+                                map.days()))
+                .conclusion();
     }
 
     @Test

@@ -13,6 +13,7 @@ import dev.warmlane.study.TurningVariable;
 import dev.warmlane.study.TurningVariable.Extent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** A map of round numbers: each kelvin above the line, at 22 °C in any wind, is a lead of 1 % for flat. */
 public final class InventedMap {
@@ -46,6 +47,7 @@ public final class InventedMap {
                 map,
                 3,
                 turning ? new Heats(300, 330) : new Heats(400, 300),
+                new BreakEvenMap.Reach(turning ? OptionalDouble.of(23) : OptionalDouble.empty(), turning ? 30 : 40),
                 List.of(
                         new Day("06-01", 600, place(2, 26, shift)),
                         new Day("06-02", 200, place(4, 21, shift)),

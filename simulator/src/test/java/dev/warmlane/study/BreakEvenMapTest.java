@@ -161,6 +161,12 @@ class BreakEvenMapTest {
     }
 
     @Test
+    void reachIsThatOfHeaterAndControl() {
+        assertThat(season.reach().setPointC()).hasValue(Demo.HEATER.setPointC());
+        assertThat(season.reach().limitC()).isEqualTo(template.control().limitC());
+    }
+
+    @Test
     void everyDayLiesOnOneSide() {
         assertThat(Arrays.stream(Side.values()).mapToDouble(season::shareOfHeat).sum())
                 .isCloseTo(1, within(SUMS));

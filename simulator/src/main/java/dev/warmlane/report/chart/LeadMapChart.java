@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
@@ -28,13 +29,14 @@ public final class LeadMapChart {
 
     private static final double HERE = 6;
 
+    private final Numbers numbers;
     private final LeadMap map;
     private final Axis x;
     private final Axis y;
     private final LinePlot plot;
 
-    /** The lines, and where they are is called something. */
     private LeadMapChart(LeadMap map, Axis x, Axis y, Numbers numbers) {
+        this.numbers = numbers;
         this.map = map;
         this.x = x;
         this.y = y;
@@ -44,8 +46,11 @@ public final class LeadMapChart {
                 (at, notation) -> notation.show(at, x.scale.decimals()),
                 y.title,
                 y.scale);
+    }
+
+    /** What is added last comes first in the legend. */
+    private void lines() {
         String two = numbers.show(Measure.SHARE, LeadMap.NO_LEAD_BELOW);
-        // what is added last comes first in the legend
         lines(racks() + " leads by " + two, map.racksLead(), Palette.VERMILLION, Pen.DOTTED);
         lines(flat() + " leads by " + two, map.flatLeads(), Palette.BLUE, Pen.DASHED);
         lines("both give the same", map.even(), Palette.INK, Pen.THICK);
@@ -58,19 +63,44 @@ public final class LeadMapChart {
                 Axis.of("mean wind along the roof, ", Measure.SPEED, season.map().x().from(), season.map().x().to(), numbers),
                 Axis.of("water held at, ", Measure.TEMPERATURE, season.map().y().from(), season.map().y().to(), numbers),
                 numbers);
+        chart.reach(season.reach());
+        chart.lines();
         chart.days(season.days());
         chart.here("the season");
-        chart.labels(season.days().stream().map(BreakEvenMap.Day::place).toList());
+        chart.labels(
+                season.days().stream().map(BreakEvenMap.Day::place).toList(),
+                place -> place.y() <= season.reach().limitC());
         return new Chart(name, "How near are the wind and the water at which the ranking turns?", subtitle, chart.plot);
     }
 
     /** Over how light the roof is and how much wind the inner rows have, the roof itself drawn in. */
     public static Chart roof(String name, LeadMap map, String subtitle, Numbers numbers) {
         LeadMapChart chart = new LeadMapChart(map, ALBEDO, INNER, numbers);
+        chart.lines();
         chart.here("the roof as described");
-        chart.labels(List.of(map.here()));
+        chart.labels(List.of(map.here()), place -> true);
         return new Chart(
                 name, "How near are the roof and the shelter at which the ranking turns?", subtitle, chart.plot);
+    }
+
+    /** Water that the pool never has by its collectors is shaded; nobody is to read the map there. */
+    private void reach(BreakEvenMap.Reach reach) {
+        if (reach.limitC() < map.y().to()) {
+            double limit = y.at(reach.limitC());
+            plot.band(
+                    "above " + water(reach.limitC()) + ", where collectors stop",
+                    new double[] {x.scale.low(), x.scale.high()},
+                    new double[] {limit, limit},
+                    new double[] {y.scale.high(), y.scale.high()},
+                    Palette.GRID);
+        }
+        reach.setPointC()
+                .ifPresent(setPoint -> plot.level(
+                        "kept by the heater, " + water(setPoint), y.at(setPoint), Palette.FAINT_INK, Pen.DASH_DOT));
+    }
+
+    private String water(double celsius) {
+        return numbers.show(Measure.TEMPERATURE, celsius);
     }
 
     private void days(List<BreakEvenMap.Day> days) {
@@ -90,13 +120,13 @@ public final class LeadMapChart {
         }
     }
 
-    private void labels(List<Place> drawnIn) {
+    private void labels(List<Place> drawnIn, Predicate<Place> within) {
         List<Place> around = new ArrayList<>(drawnIn);
         Stream.of(map.even(), map.flatLeads(), map.racksLead())
                 .flatMap(List::stream)
                 .forEach(line -> around.addAll(line.places()));
-        label(Side.FLAT, flat() + " gives more", around);
-        label(Side.RACKS, racks() + " gives more", around);
+        label(Side.FLAT, flat() + " gives more", around, within);
+        label(Side.RACKS, racks() + " gives more", around, within);
     }
 
     /** Branches of one look; the legend names them once. */
@@ -113,7 +143,7 @@ public final class LeadMapChart {
     }
 
     /** Words in the middle of where a side leads: as far as can be from lines, from what is drawn in and from the edges. */
-    private void label(Side side, String words, List<Place> around) {
+    private void label(Side side, String words, List<Place> around, Predicate<Place> within) {
         double half = Lettering.plain(words).width() / 2 / PlotStyle.width();
         ToDoubleFunction<Place> room = place -> around.stream()
                 .mapToDouble(other -> apart(place, other, half))
@@ -121,6 +151,7 @@ public final class LeadMapChart {
                 .orElse(1);
         map.scanned().stream()
                 .filter(place -> map.side(place) == side)
+                .filter(within)
                 .filter(place -> x.share(place.x()) > half && x.share(place.x()) < 1 - half)
                 .filter(place -> y.share(place.y()) > 0 && y.share(place.y()) < 1)
                 .max(Comparator.comparingDouble(room))

@@ -10,6 +10,7 @@ import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.knowm.xchart.XYSeries;
 
 class LeadMapChartTest {
 
@@ -48,6 +49,25 @@ class LeadMapChartTest {
         // the invented line is at 22 °C
         assertThat(words.get(0).y()).isGreaterThan(22);
         assertThat(words.get(1).y()).isLessThan(22);
+    }
+
+    /** The invented pool's collectors stop at 30 °C, its heater keeps 23. */
+    @Test
+    void waterBeyondTheLimitIsShadedAndBearsNoWords() {
+        Plot plot = chart(UnitSystem.METRIC).plot();
+        XYSeries beyond = (XYSeries) series(plot, "above 30.0 °C, where collectors stop");
+        XYSeries kept = (XYSeries) series(plot, "kept by the heater, 23.0 °C");
+
+        assertThat(beyond.getYData()).containsOnly(30, 40);
+        assertThat(kept.getYData()).containsOnly(23);
+        assertThat(plot.words()).allSatisfy(words -> assertThat(words.y()).isLessThanOrEqualTo(30));
+    }
+
+    private static Object series(Plot plot, String name) {
+        return plot.series().stream()
+                .filter(one -> one.getName().replace('\u00a0', ' ').equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
