@@ -185,7 +185,7 @@ public final class AreaCharts {
                         "as planned, " + numbers.show(Measure.AREA, d.areaM2()),
                         Measure.AREA.in(units, d.areaM2()),
                         Palette.FAINT_INK,
-                        Pen.HAIR));
+                        Pen.LONG_DASH));
         roof.ifPresent(at -> plot.upright(
                 ROOF + numbers.show(Measure.AREA, study.roofLimitM2().orElseThrow()), at, Palette.INK, Pen.DASH_DOT));
         return plot;

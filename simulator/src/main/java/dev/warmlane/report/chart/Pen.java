@@ -8,6 +8,7 @@ enum Pen {
     DASHED,
     DOTTED,
     DASH_DOT,
+    LONG_DASH,
     HAIR;
 
     BasicStroke stroke() {
@@ -16,6 +17,7 @@ enum Pen {
             case DASHED -> stroke(1.8f, 8, 4);
             case DOTTED -> stroke(2.2f, 2.2f, 3.6f);
             case DASH_DOT -> stroke(1.3f, 10, 3, 2, 3);
+            case LONG_DASH -> stroke(0.9f, 16, 5);
             case HAIR -> stroke(0.8f);
         };
     }

@@ -8,7 +8,7 @@ import java.util.function.DoubleUnaryOperator;
 final class RowLabels {
 
     /** Longer ones are cut. */
-    private static final int WIDEST = 350;
+    private static final int WIDEST = 430;
 
     private static final int GAP = 8;
 
