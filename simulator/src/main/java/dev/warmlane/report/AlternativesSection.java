@@ -41,10 +41,14 @@ final class AlternativesSection {
 
     private String cover() {
         Installation built = subject.installation();
-        return built.cover().isPresent()
-                ? "The same pool without its cover (" + study.cover().name() + ") or without the collectors:"
-                : "The pool has no cover. Beside the collectors, a "
-                        + study.cover().name() + " that lies on it by night from 20 to 8:";
+        String sums = study.neither().cost().isEmpty()
+                ? ":"
+                : built.prices().map(prices -> "; sums are in " + prices.currency() + ":").orElse(":");
+        return (built.cover().isPresent()
+                        ? "The same pool without its cover (" + study.cover().name() + ") or without the collectors"
+                        : "The pool has no cover. Beside the collectors, a "
+                                + study.cover().name() + " that lies on it by night from 20 to 8")
+                + sums;
     }
 
     /** For people: where the heater holds comfort, days without it stand in the place of days at comfort. */

@@ -81,7 +81,7 @@ final class AreaAnswer {
                 .append(numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()));
         text.append(
                 held
-                        ? ". " + Telling.held(numbers, study.installation()) + ", so that days at it say nothing."
+                        ? ". " + Telling.held(numbers, study.installation()) + ", so that days at that temperature say nothing."
                         : " and " + season.comfortWithout().daysAtComfort() + " days.");
         text.append(Telling.hardlyNeeded(study.installation(), season));
         text.append(

@@ -149,7 +149,7 @@ final class CertaintySection {
         if (wind.hoursBeyond() == 0) {
             return "";
         }
-        return "In " + wind.hoursBeyond() + " of the season's " + wind.hours()
+        return "In " + numbers.show(wind.hoursBeyond(), 0) + " of the season's " + numbers.show(wind.hours(), 0)
                 + " hours the wind at the water is stronger than the "
                 + numbers.show(Measure.SPEED, wind.strongestMeasuredMs())
                 + " up to which evaporation was measured, at most "

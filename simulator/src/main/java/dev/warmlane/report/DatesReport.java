@@ -73,6 +73,8 @@ public final class DatesReport {
         points.add(
                 "Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
                         + " there are any, move with the opening");
+        points.add("The temperature at opening is that at its very beginning; the mean of the first hour, which the forecast"
+                + " tells, is some tenths higher where the heater runs");
         if (heated()) {
             points.add(
                     "Weeks gained are those by which the season with collectors may be longer until it takes as much "

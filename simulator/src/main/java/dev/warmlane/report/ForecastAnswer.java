@@ -91,7 +91,7 @@ final class ForecastAnswer {
                 + season.comfort().daysAtComfort() + band.inBrackets(days) + " of "
                 + days(season.comfort().openDays())
                 + (collectors
-                        ? ", without collectors on " + season.comfortWithout().daysAtComfort()
+                        ? ", without collectors on " + orNone(season.comfortWithout().daysAtComfort())
                         : "")
                 + ".";
     }
@@ -100,10 +100,14 @@ final class ForecastAnswer {
     private String held() {
         return Telling.held(numbers, subject.installation()) + "; with them it gives nothing on "
                 + days(warm.withoutHeater()) + " of " + warm.openDays() + ", without them on "
-                + warm.withoutHeaterBefore()
+                + orNone(warm.withoutHeaterBefore())
                 + (warm.twoWarmer() > 0
                         ? ", and on " + days(warm.twoWarmer()) + " they make the water two degrees warmer."
                         : ".");
+    }
+
+    private static String orNone(int days) {
+        return days == 0 ? "none" : String.valueOf(days);
     }
 
     /** The other side of warm water, which an owner should not find out in July. */
@@ -116,9 +120,7 @@ final class ForecastAnswer {
                         + days(tooWarm)
                         + (collectors
                                 ? ", without collectors on "
-                                        + (season.comfortWithout().daysTooWarm() == 0
-                                                ? "none"
-                                                : season.comfortWithout().daysTooWarm())
+                                        + orNone(season.comfortWithout().daysTooWarm())
                                 : "")
                         + ".";
     }

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
@@ -97,10 +98,13 @@ final class GasSection {
     private String gas(PeriodSummary season) {
         GasSummary gas = season.gas();
         boolean more = gas.replacedKwh() < 0;
-        String amount =
-                numbers.heat(Math.abs(gas.replacedKwh())) + " of " + gas.fuel().name() + ", "
-                        + numbers.fuel(gas.fuel(), Math.abs(gas.replacedUnits())) + ", which gives "
-                        + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
+        String sold = numbers.fuel(gas.fuel(), Math.abs(gas.replacedUnits()));
+        String heat = numbers.heat(Math.abs(gas.replacedKwh()));
+        // what is sold by the kWh is told once
+        String amount = (gas.fuel().unit() == SaleUnit.KWH
+                        ? sold + " of " + gas.fuel().name()
+                        : heat + " of " + gas.fuel().name() + ", " + sold)
+                + ", which gives " + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
         return gas.match(
                 displaced -> more
                         ? FuelWords.capital(fuel.wordUsed()) + " beyond what the pool without collectors " + fuel.uses()

@@ -56,7 +56,11 @@ final class PoolSection {
         if (opening.early()) {
             row("Pool temperature at opening", temperature(opening.waterC()), temperature(opening.waterWithoutC()));
         }
-        row("Warm-up to comfort after opening", warmUp(summary.warmUpHours()), warmUp(summary.warmUpHoursWithout()));
+        // an hour of it comes long before the first whole day
+        row(
+                "First hour at " + temperature(installation.comfortC()) + ", after opening",
+                warmUp(summary.warmUpHours()),
+                warmUp(summary.warmUpHoursWithout()));
         FuelWords fuel = FuelWords.of(season);
         season.gas().displaced().ifPresent(gas -> {
             row(

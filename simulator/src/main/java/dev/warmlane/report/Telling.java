@@ -22,7 +22,13 @@ final class Telling {
 
     /** That it does, as the beginning of a sentence: {@code The heater is set to hold 26 °C with and without collectors}. */
     static String held(Numbers numbers, Installation built) {
-        return "The heater is set to hold " + numbers.show(Measure.TEMPERATURE, built.comfortC())
+        String comfort = numbers.show(Measure.TEMPERATURE, built.comfortC());
+        String set = built.heater()
+                .map(heater -> numbers.show(Measure.TEMPERATURE, heater.setPointC()))
+                .orElse(comfort);
+        return (set.equals(comfort)
+                        ? "The heater is set to hold " + comfort
+                        : "The heater is set to " + set + ", above the " + comfort + " that is wanted,")
                 + " with and without collectors";
     }
 

@@ -134,7 +134,7 @@ class ForecastReportTest {
 
         assertThat(text)
                 .contains(
-                        "The heater is set to hold 80.0 °F with and without collectors; with them it gives nothing on 125 days of 184")
+                        "The heater is set to 82.0 °F, above the 80.0 °F that is wanted, with and without collectors; with them it gives nothing on 125 days of 184")
                 .contains(
                         "On warm days the collectors could give about", "Warmer than 86.0 °F, which many find too warm")
                 .contains("125 days in which the heater gives nothing (103 without collectors, of 184)")
@@ -286,7 +286,7 @@ class ForecastReportTest {
                         "It opens at 23.0 °C on 5 May, with collectors and without; until then the heater burns about ")
                 .doesNotContain("opens cold");
         assertThat(brief(SampleForecasts.SOUTHERN, UnitSystem.METRIC).replaceAll("\\s+", " "))
-                .contains(" °C on 20 October, unheated until then");
+                .contains(" °C on 20 October, unheated until then", "without collectors on none");
         Installation given = SampleForecasts.MUNICIPAL.installation().toBuilder()
                 .startWater(new StartWater.Given(18))
                 .build();

@@ -69,6 +69,8 @@ class HeaterReportsTest {
                 .contains("Heater: " + kind + ", ")
                 .contains(word + " displaced")
                 .containsIgnoringCase(word + " " + used);
+        // what is sold by the kWh is not told twice, nor in therms
+        assertThat(text.replaceAll("\\s+", " ")).doesNotContain("therms) of electricity", "therms) of district heat");
         for (Report.Data data : report.data()) {
             assertThat(CsvWriter.csv(data.table().get()).lines().findFirst().orElseThrow())
                     .doesNotContain("gas");
