@@ -1,5 +1,7 @@
 package dev.warmlane.collector;
 
+import dev.warmlane.roof.RoofPlan;
+import dev.warmlane.roof.Wanted;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.Usual;
@@ -107,6 +109,11 @@ public record CollectorArray(
     /** The same array with another division of its flow. */
     public CollectorArray withSplit(FlowSplit value) {
         return new CollectorArray(name, areaM2, mounting, model, flowKgSM2, panelAreaM2, filling, value);
+    }
+
+    /** What of it is to be laid on a roof that is drawn, and where. */
+    public Wanted wanted(RoofPlan plan) {
+        return new Wanted(mounting.surfaces(plan), mounting.laying(), areaM2);
     }
 
     /**

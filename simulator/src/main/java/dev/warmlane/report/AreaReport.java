@@ -8,6 +8,7 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.ArrayLayout;
 import dev.warmlane.study.FlowStudy;
 import dev.warmlane.study.SeasonBands;
 import dev.warmlane.study.ShadeStudy;
@@ -212,7 +213,11 @@ public final class AreaReport {
         double most = limit.getAsDouble();
         if (study.installation().plan().isPresent()) {
             return "as drawn it holds at most " + numbers.show(Measure.AREA, most)
-                    + " of collectors, in whole panels between its edges and obstacles.";
+                    + " of collectors, in whole panels between its edges and obstacles"
+                    + (ArrayLayout.share(study.installation())
+                            ? ", all of them growing together; collectors share a surface, and those that are described later"
+                                    + " have what the others leave."
+                            : ".");
         }
         return numbers.show(Measure.AREA, study.installation().roof().usableAreaM2()) + " of "
                 + numbers.show(Measure.AREA, study.installation().roof().areaM2())

@@ -6,6 +6,7 @@ import dev.warmlane.season.Installation;
 import dev.warmlane.season.OwnParts;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.site.Site;
+import dev.warmlane.study.ArrayLayout;
 import dev.warmlane.units.Measure;
 import dev.warmlane.weather.WeatherYear;
 import java.util.ArrayList;
@@ -17,6 +18,10 @@ import java.util.stream.Stream;
 
 /** The sections that the report of a forecast has and those of studies have too. */
 final class CommonSections {
+
+    private static final String UNSHADED =
+            "Collectors that share a surface throw no shade on one another: as much way is kept behind racks as to their own next"
+                    + " row, and what shade comes farther is not counted";
 
     private static final String NOTHING = "Nothing: everything was given.";
 
@@ -135,13 +140,21 @@ final class CommonSections {
     /** Each with where it comes from; what several collectors share stands once. */
     private Section assumed() {
         Section section = Section.of("Assumed, because it was not given", Place.DETAIL);
-        if (subject.assumed().isEmpty()) {
+        if (throwsShadeUncounted()) {
+            section = section.points(List.of(UNSHADED));
+        } else if (subject.assumed().isEmpty()) {
             return section.words(NOTHING);
         }
         Map<String, List<Assumption>> alike = subject.assumed().stream()
                 .collect(Collectors.groupingBy(
                         one -> one.words() + " " + one.value() + one.why(), LinkedHashMap::new, Collectors.toList()));
         return section.points(alike.values().stream().map(this::whence).toList());
+    }
+
+    private boolean throwsShadeUncounted() {
+        Installation built = subject.installation();
+        return ArrayLayout.share(built)
+                && built.arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
     }
 
     /** With the keys that would set it. */

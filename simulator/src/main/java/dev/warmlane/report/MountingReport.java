@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.LeadMapChart;
@@ -143,13 +144,20 @@ public final class MountingReport {
                                 + length(RoofRun.effectiveRunM(roof.lengthM(), roof.widthM()))
                                 + " of roof on average, over a rack its slope length",
                         "Collectors: " + numbers.show(Measure.AREA, built.collectorAreaM2()) + " of the kind of “"
-                                + built.arrays().get(0).name() + "”",
+                                + built.arrays().get(0).name() + "”" + insteadOf(built.arrays()),
                         "Season: " + numbers.show(built.season().first()) + " to "
                                 + numbers.show(built.season().last()),
                         common.weatherLine())
                 .points(study.compared().stream()
                         .map(one -> one.option().name() + ": " + MountingWords.of(numbers, study, one))
                         .toList());
+    }
+
+    private static String insteadOf(List<CollectorArray> arrays) {
+        return arrays.size() == 1
+                ? ""
+                : ", the first described. Each mounting is compared alone, in place of all " + arrays.size()
+                        + " collectors described: with their area together, and with the roof to itself";
     }
 
     private String size(Installation built) {

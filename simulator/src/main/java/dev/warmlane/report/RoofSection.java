@@ -3,9 +3,9 @@ package dev.warmlane.report;
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.report.chart.RoofSheet;
 import dev.warmlane.roof.Bank;
+import dev.warmlane.roof.LaidSurface;
 import dev.warmlane.roof.Piece;
 import dev.warmlane.roof.RoofLayout;
-import dev.warmlane.roof.RoofPoint;
 import dev.warmlane.roof.SurfaceLayout;
 import dev.warmlane.season.Installation;
 import dev.warmlane.study.ArrayLayout;
@@ -14,10 +14,13 @@ import dev.warmlane.study.MountingStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** How collectors are laid on a roof that is drawn: words, list of pieces, where each bank begins, and the plan. */
@@ -30,6 +33,10 @@ final class RoofSection {
                     + " hold against the wind's uplift: licensed practice and the local code decide, not this drawing. It knows"
                     + " nothing of what the roof is made of.";
 
+    private static final String TOGETHER =
+            "Collectors that share a surface are laid in the order in which they are described, each on what those before it"
+                    + " leave: a walkway lies between them, and behind racks as much room as to their own next row";
+
     /** A layout and whose it is. */
     private record Laid(CollectorArray array, RoofLayout layout, boolean fits) {}
 
@@ -37,16 +44,25 @@ final class RoofSection {
     private record Listed(String array, Piece piece) {}
 
     /** A row of the list of banks. */
-    private record Placed(String array, SurfaceLayout on, int number, Bank bank) {}
+    private record Placed(LaidSurface surface, LaidSurface.On on, Bank bank) {
+
+        LaidSurface.Place place() {
+            return surface.place(on, bank);
+        }
+    }
 
     private final String report;
     private final List<Laid> laid;
+    private final List<LaidSurface> surfaces;
     private final UnitSystem units;
     private final Numbers numbers;
 
-    private RoofSection(String report, List<Laid> laid, Numbers numbers) {
+    /** What lies on the roof together, once or several times. */
+    private RoofSection(String report, List<List<Laid>> together, Numbers numbers) {
         this.report = report;
-        this.laid = laid;
+        this.laid = together.stream().flatMap(List::stream).toList();
+        this.surfaces =
+                together.stream().flatMap(all -> surfaces(all).stream()).toList();
         this.units = numbers.units();
         this.numbers = numbers;
     }
@@ -59,9 +75,9 @@ final class RoofSection {
     static RoofSection of(String report, Installation installation, Numbers numbers) {
         return new RoofSection(
                 report,
-                ArrayLayout.of(installation).stream()
+                List.of(ArrayLayout.of(installation).stream()
                         .map(one -> new Laid(one.array(), one.layout(), one.fits()))
-                        .toList(),
+                        .toList()),
                 numbers);
     }
 
@@ -70,7 +86,7 @@ final class RoofSection {
         return new RoofSection(
                 report,
                 study.sameRoof().stream()
-                        .flatMap(result -> laid(study.template(), result).stream())
+                        .flatMap(result -> laid(study.template(), result).map(List::of).stream())
                         .toList(),
                 numbers);
     }
@@ -88,13 +104,28 @@ final class RoofSection {
         return result.fit().layout().map(layout -> new Laid(array, layout, true));
     }
 
+    /** The surfaces on which anything lies, in the order in which they come up. */
+    private static List<LaidSurface> surfaces(List<Laid> together) {
+        Map<String, List<LaidSurface.On>> byName = new LinkedHashMap<>();
+        for (Laid one : together) {
+            for (SurfaceLayout layout : one.layout.surfaces()) {
+                if (!layout.banks().isEmpty()) {
+                    byName.computeIfAbsent(layout.surface().name(), name -> new ArrayList<>())
+                            .add(new LaidSurface.On(one.array.name(), layout, one.layout.laying()));
+                }
+            }
+        }
+        return byName.values().stream().map(LaidSurface::new).toList();
+    }
+
     /** The section; nothing in it where nothing is drawn. */
     Section section() {
         Section section = Section.of("On the roof", Place.DETAIL);
         if (laid.isEmpty()) {
             return section;
         }
-        section = section.points(laid.stream().flatMap(this::points).toList())
+        section = section.points(Stream.concat(laid.stream().flatMap(this::points), together().stream())
+                        .toList())
                 .with(table(pieces(), false))
                 .words(LICENSED);
         for (Block.Plan plan : plans()) {
@@ -138,6 +169,30 @@ final class RoofSection {
         return points.stream();
     }
 
+    /** What is to be said of collectors that share surfaces; none where none do. */
+    private List<String> together() {
+        List<LaidSurface> shared = surfaces.stream()
+                .filter(surface -> surface.collectors().size() > 1)
+                .toList();
+        return Stream.concat(
+                        shared.isEmpty() ? Stream.empty() : Stream.of(TOGETHER), shared.stream().map(this::weight))
+                .toList();
+    }
+
+    private String weight(LaidSurface surface) {
+        double kg = surface.collectors().stream()
+                .mapToDouble(on -> on.layout().areaM2()
+                        * laid.stream()
+                                .filter(one -> one.layout.surfaces().contains(on.layout()))
+                                .mapToDouble(one -> one.array.filling().wetKgM2())
+                                .findFirst()
+                                .orElseThrow())
+                .sum();
+        return surface.surface().name() + ": all collectors on it together are, full of water, "
+                + numbers.show(Measure.MASS, kg) + ", "
+                + numbers.show(Measure.WEIGHT, kg / surface.surface().outline().areaM2()) + " over all of it";
+    }
+
     private static String count(int number, String what) {
         return number + " " + what + (number == 1 ? "" : "s");
     }
@@ -177,51 +232,44 @@ final class RoofSection {
     }
 
     private Table banksTable() {
-        List<Placed> banks = new ArrayList<>();
-        for (Laid one : laid) {
-            for (SurfaceLayout on : one.layout.surfaces()) {
-                int number = 1;
-                for (Bank bank : on.banks()) {
-                    banks.add(new Placed(one.array.name(), on, number++, bank));
-                }
-            }
-        }
+        List<Placed> banks = surfaces.stream()
+                .flatMap(surface -> surface.collectors().stream()
+                        .flatMap(on -> on.layout().banks().stream().map(bank -> new Placed(surface, on, bank))))
+                .toList();
         TableBuilder<Placed> table = new TableBuilder<Placed>(units);
         if (laid.size() > 1) {
-            table.words("collectors", "collectors", Placed::array);
+            table.words("collectors", "collectors", one -> one.on.name());
         }
-        return table.words("surface", "surface", one -> one.on.surface().name())
-                .count("bank", "bank", Placed::number)
+        table.words("surface", "surface", one -> one.surface.surface().name())
+                .count("bank", "bank", one -> one.on.layout().number(one.bank))
                 .count("row", "row", one -> one.bank.row())
-                .number("along\nthe row", "along", Measure.LAID_LENGTH, one -> corner(one)
-                        .xM())
-                .number("across", "across", Measure.LAID_LENGTH, one -> corner(one)
-                        .yM())
+                .number("along\nthe row", "along", Measure.LAID_LENGTH, one -> one.place()
+                        .alongM())
+                .number("across", "across", Measure.LAID_LENGTH, one -> one.place()
+                        .acrossM())
                 .count("panels", "panels", one -> one.bank.panels())
                 .number("panel\nlength", "panel_length", Measure.LAID_LENGTH, one -> one.bank.panelLengthM())
-                .number("bank\nalong", "bank_along", Measure.LAID_LENGTH, one -> one.bank
-                        .place()
+                .number("bank\nalong", "bank_along", Measure.LAID_LENGTH, one -> one.place()
                         .lengthM())
-                .number("bank\nacross", "bank_across", Measure.LAID_LENGTH, one -> one.bank
-                        .place()
-                        .depthM())
-                .build(banks);
-    }
-
-    private static RoofPoint corner(Placed one) {
-        return one.on.fromCorner(one.bank.place().corner());
+                .number("bank\nacross", "bank_across", Measure.LAID_LENGTH, one -> one.place()
+                        .depthM());
+        if (banks.stream().anyMatch(one -> one.place().askewDeg() != 0)) {
+            table.optional("turned to\nthe left", "turned_left", Measure.ANGLE, one -> one.place()
+                                    .askewDeg()
+                            == 0
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(one.place().askewDeg()));
+        }
+        return table.build(banks);
     }
 
     private List<Block.Plan> plans() {
         List<Block.Plan> plans = new ArrayList<>();
-        for (Laid one : laid) {
-            for (SurfaceLayout on : one.layout.surfaces()) {
-                if (!on.banks().isEmpty()) {
-                    String name = report + "-roof-plan" + (plans.isEmpty() ? "" : "-" + (plans.size() + 1));
-                    String title = one.array.name() + ": " + on.surface().name();
-                    plans.add(new Block.Plan(name, () -> new RoofSheet(name, title, on, one.layout.laying(), numbers)));
-                }
-            }
+        for (LaidSurface surface : surfaces) {
+            String name = report + "-roof-plan" + (plans.isEmpty() ? "" : "-" + (plans.size() + 1));
+            String title = surface.collectors().stream().map(LaidSurface.On::name).collect(Collectors.joining(", "))
+                    + ": " + surface.surface().name();
+            plans.add(new Block.Plan(name, () -> new RoofSheet(name, title, surface, numbers)));
         }
         return plans;
     }

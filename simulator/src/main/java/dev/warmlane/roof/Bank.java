@@ -50,6 +50,15 @@ public record Bank(
                 .toList();
     }
 
+    /** Where all of its panels are together. */
+    public Patch panelsPatch() {
+        return place.part(
+                0,
+                nearHeader * place.depthM(),
+                place.lengthM(),
+                (1 - nearHeader - farHeader) * place.depthM());
+    }
+
     /** Where its headers are: one strip, or one at each end. */
     public List<Patch> headerPatches() {
         double depth = place.depthM();

@@ -20,6 +20,8 @@ final class Blocked {
     private final double vMiddle;
     private final double radiusM;
     private final double[][] edges;
+    private final double vLowest;
+    private final double vHighest;
 
     private Blocked(double[][] own, double clearanceM, double[] disc, double[][] edges) {
         this.uLow = own[0][0];
@@ -31,6 +33,8 @@ final class Blocked {
         this.vMiddle = disc[1];
         this.radiusM = disc[2];
         this.edges = edges;
+        this.vLowest = radiusM > 0 ? vMiddle - radiusM : extent(edges)[1][0];
+        this.vHighest = radiusM > 0 ? vMiddle + radiusM : extent(edges)[1][1];
     }
 
     static Blocked of(Obstacle obstacle, Frame frame) {
@@ -49,6 +53,16 @@ final class Blocked {
                             double[][] around = edges(Shapes.around(block.outline(), clearance), frame);
                             return new Blocked(own, clearance, new double[3], around);
                         });
+    }
+
+    /** A shape without hollows, its clearance within it, by the u and v of its corners. */
+    static Blocked of(double[][] corners) {
+        double[][] edges = new double[corners.length][];
+        for (int i = 0; i < edges.length; i++) {
+            double[] to = corners[(i + 1) % edges.length];
+            edges[i] = new double[] {corners[i][0], corners[i][1], to[0], to[1]};
+        }
+        return new Blocked(extent(edges), 0, new double[3], edges);
     }
 
     /** Edges of a ring: u and v of both ends. */
@@ -77,12 +91,12 @@ final class Blocked {
 
     /** Its least v with its clearance. */
     double vLowest() {
-        return radiusM > 0 ? vMiddle - radiusM : extent(edges)[1][0];
+        return vLowest;
     }
 
     /** Its greatest v with its clearance. */
     double vHighest() {
-        return radiusM > 0 ? vMiddle + radiusM : extent(edges)[1][1];
+        return vHighest;
     }
 
     /** How wide it is across tubes that run along v. */
@@ -116,6 +130,9 @@ final class Blocked {
             }
             double half = Math.sqrt(radiusM * radiusM - beside * beside);
             return new double[] {uMiddle - half, uMiddle + half};
+        }
+        if (vHighest <= from + ROUNDING_M || vLowest >= to - ROUNDING_M) {
+            return new double[0];
         }
         double[] taken = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (double[] edge : edges) {

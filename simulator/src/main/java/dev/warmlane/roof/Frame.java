@@ -34,6 +34,13 @@ final class Frame {
         return new RoofPoint(u * cos - v * sin, u * sin + v * cos);
     }
 
+    /** The u and v of a place that is given in another frame. */
+    double[] from(Frame other, double u, double v) {
+        double x = u * other.cos - v * other.sin;
+        double y = u * other.sin + v * other.cos;
+        return new double[] {whole(x * cos + y * sin), whole(y * cos - x * sin)};
+    }
+
     static double whole(double metres) {
         return Math.rint(metres * MICROMETRES) / MICROMETRES;
     }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Where panels may be on a surface, seen in a {@link Frame}. */
 final class FreeArea {
@@ -14,14 +15,23 @@ final class FreeArea {
     private final double[][] edges;
     private final List<Blocked> blocked;
 
-    FreeArea(Surface surface, Frame frame) {
+    /** The obstacles among them, which mats may be split around. */
+    private final List<Blocked> obstacles;
+
+    /**
+     * What is left of a surface.
+     *
+     * @param taken what others take of it
+     */
+    FreeArea(Surface surface, Frame frame, List<Blocked> taken) {
         this.frame = frame;
         this.edges = Shapes.inside(surface.outline(), surface.edgeDistanceM()).stream()
                 .flatMap(ring -> Arrays.stream(Blocked.edges(ring, frame)))
                 .toArray(double[][]::new);
-        this.blocked = surface.obstacles().stream()
+        this.obstacles = surface.obstacles().stream()
                 .map(obstacle -> Blocked.of(obstacle, frame))
                 .toList();
+        this.blocked = Stream.concat(obstacles.stream(), taken.stream()).toList();
     }
 
     Frame frame() {
@@ -61,7 +71,7 @@ final class FreeArea {
 
     /** The obstacles that panels with their tubes along v may be split around. */
     List<Blocked> splittable(double widestM) {
-        return blocked.stream()
+        return obstacles.stream()
                 .filter(one -> widestM > 0 && one.widthM() <= widestM + Blocked.ROUNDING_M)
                 .toList();
     }

@@ -15,6 +15,16 @@ public sealed interface Laying {
         return match(mats -> 1, racks -> racks.tents ? 2 : 1);
     }
 
+    /** Way that is kept in front of a row for others, m. */
+    default double frontM(PanelRules rules) {
+        return match(mats -> rules.walkwayM(), racks -> racks.tents ? racks.wayM(rules) : rules.walkwayM());
+    }
+
+    /** Way that is kept behind a row for others, m: behind racks as much as to their own next row. */
+    default double backM(PanelRules rules) {
+        return match(mats -> rules.walkwayM(), racks -> racks.wayM(rules));
+    }
+
     /** Mats that lie on it, their tubes one way or the other. */
     record Mats() implements Laying {
         @Override
@@ -59,6 +69,11 @@ public sealed interface Laying {
         /** Roof that a row takes, from front to back, with the headers of its panels, m. */
         public double depthM(PanelRules rules) {
             return sides() * (chordM + rules.headersM()) * Math.cos(Math.toRadians(tiltDeg));
+        }
+
+        /** Way from a row to the next, m; at least a walkway. */
+        private double wayM(PanelRules rules) {
+            return Math.max(rules.walkwayM(), pitchM - depthM(rules));
         }
 
         /** Whether the rows leave the way between them that the rules ask for. */

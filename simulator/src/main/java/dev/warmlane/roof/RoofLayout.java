@@ -46,10 +46,15 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
      * @param laying whether mats lie or racks stand
      */
     public static RoofLayout most(List<Surface> surfaces, PanelRules rules, Laying laying) {
+        return most(surfaces, rules, laying, List.of());
+    }
+
+    /** The same beside what has been laid before. */
+    static RoofLayout most(List<Surface> surfaces, PanelRules rules, Laying laying, List<RoofLayout> before) {
         List<SurfaceLayout> best = surfaces.stream()
                 .map(surface -> most(directions(surface, laying).stream()
                         .flatMap(along -> lengthByLength(rules, laying).stream()
-                                .map(some -> laid(surface, along, some, laying, true)))
+                                .map(some -> laid(surface, along, some, laying, true, before)))
                         .toList()))
                 .toList();
         return new RoofLayout(best, rules, laying);
@@ -63,11 +68,17 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
      * @return nothing where so much does not fit
      */
     public static Optional<RoofLayout> ofArea(List<Surface> surfaces, PanelRules rules, Laying laying, double areaM2) {
+        return ofArea(surfaces, rules, laying, areaM2, List.of());
+    }
+
+    /** The same beside what has been laid before. */
+    static Optional<RoofLayout> ofArea(
+            List<Surface> surfaces, PanelRules rules, Laying laying, double areaM2, List<RoofLayout> before) {
         List<RoofLayout> found = new ArrayList<>();
         for (PanelRules some : lengthByLength(rules, laying)) {
             List<List<SurfaceLayout>> ways = surfaces.stream()
                     .map(surface -> directions(surface, laying).stream()
-                            .map(along -> laid(surface, along, some, laying, false))
+                            .map(along -> laid(surface, along, some, laying, false, before))
                             .toList())
                     .toList();
             for (int turn = 0; turn < laying.match(mats -> 2, racks -> 1); turn++) {
@@ -77,7 +88,7 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
             }
             found.add(new RoofLayout(ways.stream().map(RoofLayout::most).toList(), rules, laying));
         }
-        found.add(most(surfaces, rules, laying));
+        found.add(most(surfaces, rules, laying, before));
         return found.stream()
                 .flatMap(layout -> layout.fewest(areaM2).stream())
                 .min(Comparator.comparingInt(RoofLayout::banks)
@@ -113,9 +124,15 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
                 mats -> List.of(along, along + SQUARE_DEG), racks -> List.of(surface.rowsAlongDeg(racks.facingDeg())));
     }
 
-    private static SurfaceLayout laid(Surface surface, double alongDeg, PanelRules rules, Laying laying, boolean even) {
+    private static SurfaceLayout laid(
+            Surface surface,
+            double alongDeg,
+            PanelRules rules,
+            Laying laying,
+            boolean even,
+            List<RoofLayout> before) {
         Frame frame = new Frame(alongDeg);
-        FreeArea area = new FreeArea(surface, frame);
+        FreeArea area = new FreeArea(surface, frame, Taken.of(before, surface, rules, laying, frame));
         List<Row> rows = laying.match(
                 mats -> MatRows.best(area, rules, even), racks -> RackLines.best(area, rules, racks, even));
         double foreshortening = laying.match(mats -> 1.0, racks -> Math.cos(Math.toRadians(racks.tiltDeg())));

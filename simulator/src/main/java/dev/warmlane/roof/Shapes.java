@@ -1,7 +1,9 @@
 package dev.warmlane.roof;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -54,6 +56,17 @@ final class Shapes {
     /** An outline with a margin around it; its corners stay square. */
     static List<RoofPoint> around(Outline outline, double marginM) {
         return ring((Polygon) atDistance(polygon(outline.corners()), 1, marginM));
+    }
+
+    /** The corners of the smallest shape without hollows around places, in their order; two coordinates each. */
+    static double[][] hull(List<double[]> places) {
+        Coordinate[] all =
+                places.stream().map(place -> new Coordinate(place[0], place[1])).toArray(Coordinate[]::new);
+        Coordinate[] closed = new ConvexHull(all, FACTORY).getConvexHull().getCoordinates();
+        return Arrays.stream(closed)
+                .limit(closed.length - 1L)
+                .map(corner -> new double[] {corner.x, corner.y})
+                .toArray(double[][]::new);
     }
 
     /**

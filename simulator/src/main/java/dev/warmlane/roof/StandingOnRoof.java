@@ -68,7 +68,7 @@ public final class StandingOnRoof {
         Plumb plumb = new Plumb(on.surface());
         double aside = 0.5;
         for (Bank bank : on.banks()) {
-            Patch panels = panels(bank);
+            Patch panels = bank.panelsPatch();
             int along = (int) Math.max(1, Math.round(panels.lengthM() / cellM));
             int up = (int) Math.max(1, Math.round(bank.panelLengthM() / cellM));
             for (int i = 0; i < along; i++) {
@@ -89,15 +89,6 @@ public final class StandingOnRoof {
     /** Of tents every second row of banks falls away from the first. */
     private boolean isFarSide(Bank bank) {
         return sides == 2 && bank.row() % 2 == 0;
-    }
-
-    private static Patch panels(Bank bank) {
-        Patch place = bank.place();
-        return place.part(
-                0,
-                bank.nearHeader() * place.depthM(),
-                place.lengthM(),
-                (1 - bank.nearHeader() - bank.farHeader()) * place.depthM());
     }
 
     private static List<Wall> walls(Surface surface) {

@@ -13,12 +13,23 @@ import java.util.stream.Collectors;
  * @param surface the surface
  * @param alongDeg the direction that rows of banks run along, degrees anticlockwise from the surface's x axis
  * @param banks its banks, row by row; none where nothing fits
+ * @param firstBank the number of the first of them on the surface, where they are counted through over all collectors
  */
-public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) {
+public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks, int firstBank) {
 
     /** Keeps its own copy of the list. */
     public SurfaceLayout {
         banks = List.copyOf(banks);
+    }
+
+    /** What lies on a surface that nothing else lies on. */
+    public SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) {
+        this(surface, alongDeg, banks, 1);
+    }
+
+    /** The number of one of its banks on the surface. */
+    public int number(Bank bank) {
+        return firstBank + banks.indexOf(bank);
     }
 
     /** Collector area, m². */
@@ -167,6 +178,11 @@ public record SurfaceLayout(Surface surface, double alongDeg, List<Bank> banks) 
 
     /** The same with other banks. */
     SurfaceLayout withBanks(List<Bank> value) {
-        return new SurfaceLayout(surface, alongDeg, value);
+        return new SurfaceLayout(surface, alongDeg, value, firstBank);
+    }
+
+    /** The same with its banks counted from another number. */
+    SurfaceLayout withFirstBank(int value) {
+        return new SurfaceLayout(surface, alongDeg, banks, value);
     }
 }

@@ -4,7 +4,8 @@
  * <p>A {@link dev.warmlane.roof.Surface} has an {@link dev.warmlane.roof.Outline} in its own plane, and
  * {@link dev.warmlane.roof.Obstacle obstacles}. {@link dev.warmlane.roof.PanelRules} say how panels are made and put
  * together to {@link dev.warmlane.roof.Bank banks}; {@link dev.warmlane.roof.RoofLayout} is the most that fits, or the
- * fewest banks for an area, whether mats lie or racks stand: {@link dev.warmlane.roof.Laying}. A drawing comes from a
+ * fewest banks for an area, whether mats lie or racks stand: {@link dev.warmlane.roof.Laying}. Several collectors on one
+ * roof are a {@link dev.warmlane.roof.LaidRoof}. A drawing comes from a
  * scenario or from a file, {@link dev.warmlane.roof.RoofDrawing}.
  *
  * <p>Geometry alone: no equation of the model stands here, and the season is told only how much area there is, and in how

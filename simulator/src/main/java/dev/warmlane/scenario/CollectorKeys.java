@@ -98,7 +98,8 @@ final class CollectorKeys {
 
     static final SectionSchema COLLECTORS = SectionSchema.repeated(
                     "collectors",
-                    "collectors of one kind, mounted one way, on one pumped circuit",
+                    "collectors of one kind, mounted one way, on one pumped circuit; several on one surface of a drawn roof are laid in"
+                            + " their order, each on what those before it leave",
                     NAME,
                     AREA,
                     PANELS,

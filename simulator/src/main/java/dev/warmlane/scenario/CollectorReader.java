@@ -19,7 +19,7 @@ final class CollectorReader {
             Document.Group group, int number, DrawnCollectors drawn, boolean flowIsThePumps) {
         Section s = group.main();
         String name = s.has(CollectorKeys.NAME) ? s.get(CollectorKeys.NAME) : "collectors " + number;
-        Optional<DrawnCollectors.Fit> fit = drawn.fit(s, name);
+        Optional<DrawnCollectors.Fit> fit = drawn.fit(s);
         double area = drawn.isBroken() && !s.has(CollectorKeys.AREA) && !s.has(CollectorKeys.PANELS)
                 ? CollectorArray.AREA.lowest()
                 : area(s, fit);
@@ -32,6 +32,7 @@ final class CollectorReader {
             fit.ifPresent(there -> there.checkPanel(s, panel));
         }
         Mounting mounting = mounting(s, area, fit, drawn.isBroken());
+        fit.ifPresent(there -> drawn.lay(there, name, area));
         CollectorModel model = CollectorModelReader.model(
                 s, group.parts().get(0), group.parts().get(1), group.parts().get(2));
         // a flow that is the pump's is found once the whole circuit is known
@@ -65,7 +66,7 @@ final class CollectorReader {
             return area;
         }
         if (fit.isPresent()) {
-            return s.get(CollectorKeys.AREA, fit.get().mostM2(s), "the most that fits the drawn roof");
+            return s.get(CollectorKeys.AREA, fit.get().mostM2(s), fit.get().why());
         }
         return s.get(CollectorKeys.AREA);
     }

@@ -1,17 +1,17 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.irradiance.Rack;
+import dev.warmlane.roof.LaidRoof;
 import dev.warmlane.roof.Laying;
 import dev.warmlane.roof.PanelRules;
-import dev.warmlane.roof.RoofLayout;
 import dev.warmlane.roof.RoofPlan;
 import dev.warmlane.roof.Surface;
+import dev.warmlane.roof.Wanted;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.UnitSystem;
-import java.util.HashMap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -31,8 +31,13 @@ final class DrawnCollectors {
     private final UnitSystem units;
     private final boolean broken;
 
-    /** The surfaces that collectors read before lie on, and what those are called. */
-    private final Map<String, String> taken = new HashMap<>();
+    /** The roof with the collectors that were read before, and what those are called. */
+    private @Nullable LaidRoof laid;
+
+    private final List<String> names = new ArrayList<>();
+
+    /** The last of them, which is laid only once others follow. */
+    private @Nullable Wanted last;
 
     /**
      * What a drawing says.
@@ -58,12 +63,16 @@ final class DrawnCollectors {
             s.error(
                     CollectorKeys.MOUNTING,
                     "on a roof that is drawn each slope is a surface of its own: give each its own [[collectors]] with"
-                            + " mounting = \"pitched\"");
+                            + " mounting = \"pitched\"; one surface takes several [[collectors]] too");
         }
     }
 
-    /** The most of the collectors of a section that fits; nothing without a drawing, or where the section is not sound. */
-    Optional<Fit> fit(Section s, String name) {
+    /**
+     * What is left for the collectors of a section; nothing without a drawing, or where the section is not sound.
+     *
+     * @see #lay
+     */
+    Optional<Fit> fit(Section s) {
         if (plan == null || !s.has(CollectorKeys.MOUNTING) || !s.sound(CollectorKeys.MOUNTING)) {
             return Optional.empty();
         }
@@ -85,18 +94,8 @@ final class DrawnCollectors {
                             + " with the tilt and azimuth of the collectors; draw it or mount them otherwise");
             return Optional.empty();
         }
-        for (Surface surface : surfaces) {
-            String other = taken.putIfAbsent(surface.name(), name);
-            if (other != null) {
-                s.error(
-                        CollectorKeys.MOUNTING,
-                        "would lie on the surface \"" + surface.name() + "\" with \"" + other
-                                + "\"; draw what each of them has as a surface of its own");
-                return Optional.empty();
-            }
-        }
         if (kind == CollectorKeys.MountingKind.FLAT || kind == CollectorKeys.MountingKind.PITCHED) {
-            return Optional.of(new Fit(surfaces, plan.rules(), new Laying.Mats(), units));
+            return Optional.of(fit(plan, surfaces, new Laying.Mats()));
         }
         if (!isGiven(s, CollectorKeys.CHORD, CollectorKeys.PITCH)) {
             return Optional.empty();
@@ -109,8 +108,31 @@ final class DrawnCollectors {
                 s.get(CollectorKeys.PITCH),
                 kind == CollectorKeys.MountingKind.TENT);
         return leaves(s, CollectorKeys.PITCH, racks)
-                ? Optional.of(new Fit(surfaces, plan.rules(), racks, units))
+                ? Optional.of(fit(plan, surfaces, racks))
                 : Optional.empty();
+    }
+
+    private Fit fit(RoofPlan drawn, List<Surface> surfaces, Laying laying) {
+        LaidRoof roof = laid == null ? LaidRoof.bare(drawn.rules()) : laid;
+        if (last != null) {
+            roof = roof.with(last);
+            laid = roof;
+            last = null;
+        }
+        Wanted wanted = new Wanted(surfaces, laying, 0);
+        List<String> beside = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            if (roof.laid().get(i).wanted().sharesWith(wanted)) {
+                beside.add("\"" + names.get(i) + "\"");
+            }
+        }
+        return new Fit(roof, surfaces, laying, beside, units);
+    }
+
+    /** Lays the collectors of a section, so that those that are read next have what is left. */
+    void lay(Fit fit, String name, double areaM2) {
+        last = new Wanted(fit.surfaces, fit.laying, areaM2);
+        names.add(name);
     }
 
     private static boolean isGiven(Section s, Key<?>... keys) {
@@ -170,29 +192,62 @@ final class DrawnCollectors {
     /**
      * What fits.
      *
+     * @param roof the roof with what was laid before
      * @param surfaces the surfaces that may be used
-     * @param rules how panels are made
      * @param laying how they are laid
+     * @param beside the names of those before that share a surface with them, in quotes
      * @param units of the report
      */
-    record Fit(List<Surface> surfaces, PanelRules rules, Laying laying, UnitSystem units) {
+    record Fit(LaidRoof roof, List<Surface> surfaces, Laying laying, List<String> beside, UnitSystem units) {
 
         /** The most, m²; reports where there is no room for a panel. */
         double mostM2(Section s) {
-            double most = RoofLayout.most(surfaces, rules, laying).areaM2();
+            double most = mostM2();
             if (most == 0) {
-                s.error("no panel fits on the drawn roof; look at edge_distance, clearance and panel_lengths");
+                s.error(noneFits());
             }
             return most;
         }
 
+        private double mostM2() {
+            return roof.most(surfaces, laying).areaM2();
+        }
+
+        private String noneFits() {
+            return beside.isEmpty()
+                    ? "no panel fits on the drawn roof; look at edge_distance, clearance and panel_lengths"
+                    : "no panel fits on the drawn roof beside " + others()
+                            + "; they are laid in the order in which the file names them: give those before less area, or"
+                            + " these a surface of their own";
+        }
+
+        private String others() {
+            return String.join(", ", beside);
+        }
+
+        /** Where an area that may be left out comes from. */
+        String why() {
+            return "the most that fits the drawn roof" + (beside.isEmpty() ? "" : " beside " + others());
+        }
+
         /** Warns of an area that does not fit. */
         void check(Section s, Key<?> key, double areaM2) {
-            if (!s.hasFailed()
-                    && RoofLayout.ofArea(surfaces, rules, laying, areaM2).isEmpty()) {
-                double most = RoofLayout.most(surfaces, rules, laying).areaM2();
-                s.warning(key, show(areaM2) + " of collectors do not fit on the drawn roof, which holds " + show(most));
+            if (s.hasFailed() || laid(areaM2).fits()) {
+                return;
             }
+            double most = mostM2();
+            if (most == 0 && !beside.isEmpty()) {
+                s.error(key, noneFits());
+                return;
+            }
+            s.warning(
+                    key,
+                    show(areaM2) + " of collectors do not fit on the drawn roof, which holds " + show(most)
+                            + (beside.isEmpty() ? "" : " beside " + others()));
+        }
+
+        private LaidRoof.Laid laid(double areaM2) {
+            return roof.with(new Wanted(surfaces, laying, areaM2)).last();
         }
 
         private String show(double areaM2) {
@@ -201,13 +256,12 @@ final class DrawnCollectors {
 
         /** Rows, one behind the other, of an area of racks, or of the most. */
         int rows(double areaM2) {
-            RoofLayout layout = RoofLayout.ofArea(surfaces, rules, laying, areaM2)
-                    .orElseGet(() -> RoofLayout.most(surfaces, rules, laying));
-            return layout.rowsDeep();
+            return laid(areaM2).layout().rowsDeep();
         }
 
         /** Area of a panel where all are alike; 0 where they are not. */
         double panelM2() {
+            PanelRules rules = roof.rules();
             return laying.match(
                     mats -> rules.lengths()
                             .match(

@@ -7,6 +7,7 @@ import dev.warmlane.pool.PoolForcing;
 import dev.warmlane.weather.HourlyWeather;
 import dev.warmlane.weather.WeatherRecord;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What a season needs for every hour that does not depend on the pool's temperature. Immutable and shared: runs that
@@ -43,9 +44,10 @@ public record SeasonForcing(PoolForcing pool, List<CollectorForcing> collectors)
     private static List<CollectorForcing> collectors(Installation installation, HourlyWeather weather) {
         CollectorSurroundings around = new CollectorSurroundings(
                 weather, installation.roof(), installation.terrain(), installation.collectorPhysics());
-        return installation.arrays().stream()
-                .map(array -> CollectorForcing.of(
-                        around, array, ArraySky.of(installation, array).skylines()))
+        List<ArraySky> skies = ArraySky.of(installation);
+        return IntStream.range(0, skies.size())
+                .mapToObj(a -> CollectorForcing.of(
+                        around, installation.arrays().get(a), skies.get(a).skylines()))
                 .toList();
     }
 

@@ -51,18 +51,12 @@ final class AreaSteps {
             return template;
         }
         List<CollectorArray> arrays = template.arrays();
-        return with(IntStream.range(0, arrays.size())
-                // a very small array beside very large ones stays as small as one can be
-                .mapToObj(i -> arrays.get(i)
-                        .withAreaM2(Math.max(
-                                CollectorArray.AREA.lowest(),
-                                possible(i, factor * arrays.get(i).areaM2()))))
-                .toList());
-    }
-
-    private double possible(int array, double areaM2) {
-        return drawn.map(limits -> limits.nearestM2(array, areaM2))
-                .orElseGet(() -> wholePanels(template.arrays().get(array), areaM2));
+        double[] wanted =
+                arrays.stream().mapToDouble(array -> factor * array.areaM2()).toArray();
+        return with(arrays, drawn.map(limits -> limits.nearestM2(wanted)).orElseGet(() -> IntStream.range(
+                        0, wanted.length)
+                .mapToDouble(i -> wholePanels(arrays.get(i), wanted[i]))
+                .toArray()));
     }
 
     /** The nearest area that is made of whole panels, at least one. */
@@ -74,18 +68,19 @@ final class AreaSteps {
     /** Only arrays of panels can have stayed the same when everything grew. */
     private Installation onePanelMore(Installation built) {
         List<CollectorArray> arrays = built.arrays();
-        return with(IntStream.range(0, arrays.size())
-                .mapToObj(i -> arrays.get(i).withAreaM2(onePanelMore(i, arrays.get(i))))
-                .toList());
+        double[] now = arrays.stream().mapToDouble(CollectorArray::areaM2).toArray();
+        return with(arrays, drawn.map(limits -> limits.nextM2(now)).orElseGet(() -> arrays.stream()
+                .mapToDouble(array -> array.areaM2() + array.panelAreaM2())
+                .toArray()));
     }
 
-    private double onePanelMore(int index, CollectorArray array) {
-        return drawn.map(limits -> limits.nextM2(index, array.areaM2()))
-                .orElseGet(() -> array.areaM2() + array.panelAreaM2());
-    }
-
-    private Installation with(List<CollectorArray> arrays) {
-        return PumpByFlow.with(template, arrays);
+    private Installation with(List<CollectorArray> arrays, double[] areasM2) {
+        return PumpByFlow.with(
+                template,
+                IntStream.range(0, areasM2.length)
+                        // a very small array beside very large ones stays as small as one can be
+                        .mapToObj(i -> arrays.get(i).withAreaM2(Math.max(CollectorArray.AREA.lowest(), areasM2[i])))
+                        .toList());
     }
 
     private static boolean sameArrays(Installation one, Installation other) {

@@ -26,8 +26,9 @@ import java.util.OptionalDouble;
  *
  * @param installation the installation it started from
  * @param designs the sizes from small to large
+ * @param roofLimitM2 see {@link #roofLimitM2(Installation)}
  */
-public record AreaStudy(Installation installation, List<AreaDesign> designs) {
+public record AreaStudy(Installation installation, List<AreaDesign> designs, OptionalDouble roofLimitM2) {
 
     /** Roof left over that is no more than rounding, m². */
     private static final double ROUNDING_M2 = 1e-6;
@@ -67,7 +68,18 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
             boolean fits = drawn.map(limits -> limits.fits(built)).orElseGet(() -> fitsUsableArea(built));
             designs.add(design(installation, built, fits, seasons.get(i), sizes.get(i + 1), seasons.get(i + 1)));
         }
-        return new AreaStudy(installation, designs);
+        return new AreaStudy(installation, designs, noLessThanFits(roofLimitM2(installation, drawn), designs));
+    }
+
+    /** What of arrays that share a surface was found to fit, fits, even where a little less did not. */
+    private static OptionalDouble noLessThanFits(OptionalDouble limit, List<AreaDesign> designs) {
+        if (limit.isEmpty() || !ArrayLayout.share(designs.get(0).built())) {
+            return limit;
+        }
+        return OptionalDouble.of(designs.stream()
+                .filter(AreaDesign::fitsRoof)
+                .mapToDouble(AreaDesign::areaM2)
+                .reduce(limit.getAsDouble(), Math::max));
     }
 
     /** Of another area the same forcing serves, save where things stand on the roof: each has the shade of its own layout. */
@@ -101,13 +113,11 @@ public record AreaStudy(Installation installation, List<AreaDesign> designs) {
      * them is on the flat roof. It compares areas alone: whether rows of that length fit between the roof's edges is for
      * the layout to decide. On a roof that is drawn it is that layout: what fits of the array that has no more room first.
      */
-    public OptionalDouble roofLimitM2() {
-        return roofLimitM2(installation);
+    public static OptionalDouble roofLimitM2(Installation installation) {
+        return roofLimitM2(installation, DrawnLimits.of(installation));
     }
 
-    /** The same of an installation that nobody has studied yet. */
-    public static OptionalDouble roofLimitM2(Installation installation) {
-        Optional<DrawnLimits> drawn = DrawnLimits.of(installation);
+    private static OptionalDouble roofLimitM2(Installation installation, Optional<DrawnLimits> drawn) {
         if (drawn.isPresent()) {
             return drawn.get().limitM2(installation);
         }

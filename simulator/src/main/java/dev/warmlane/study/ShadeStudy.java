@@ -61,10 +61,10 @@ public record ShadeStudy(SeasonForecast shaded, SeasonForecast collectors, Seaso
     }
 
     private static boolean areCollectorsShaded(Installation built) {
-        return built.arrays().stream().anyMatch(array -> {
-            ArraySky sky = ArraySky.of(built, array);
-            return sky.near().isPresent() || !sky.horizon().isLevel();
-        });
+        return !built.arrays().isEmpty()
+                && ArraySky.of(built).stream()
+                        .anyMatch(sky ->
+                                sky.near().isPresent() || !sky.horizon().isLevel());
     }
 
     /** What the pool of an installation sees of the sky. */

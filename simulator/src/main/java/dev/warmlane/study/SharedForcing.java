@@ -23,10 +23,12 @@ import dev.warmlane.site.Roof;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.units.Checks;
 import dev.warmlane.weather.WeatherYear;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * Forcing for many installations in one weather, each part prepared once and shared by all that have it in common. Safe
@@ -117,10 +119,11 @@ public final class SharedForcing {
 
     private SeasonForcing of(Installation installation, HourSpan hours, Collectors prepared) {
         RoofKey roof = roofKey(installation, hours);
+        List<ArraySky> of = ArraySky.of(installation);
         return new SeasonForcing(
                 held(pools, poolKey(installation), this::preparePool),
-                installation.arrays().stream()
-                        .map(array -> prepared.of(roof, array, ArraySky.of(installation, array)))
+                IntStream.range(0, of.size())
+                        .mapToObj(a -> prepared.of(roof, installation.arrays().get(a), of.get(a)))
                         .toList());
     }
 
@@ -168,11 +171,11 @@ public final class SharedForcing {
         }
         pools.put(poolKey(installation), prepared.pool());
         RoofKey roof = roofKey(installation, HourSpan.YEAR);
-        for (int a = 0; a < prepared.collectors().size(); a++) {
-            CollectorArray array = installation.arrays().get(a);
+        List<ArraySky> of = ArraySky.of(installation);
+        for (int a = 0; a < of.size(); a++) {
             CollectorForcing collector = prepared.collectors().get(a);
             if (collector.covers(HourSpan.YEAR)) {
-                collectors.put(collectorKey(roof, array, ArraySky.of(installation, array)), collector);
+                collectors.put(collectorKey(roof, installation.arrays().get(a), of.get(a)), collector);
             }
         }
     }

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * draws and what the pipes lose. Follows {@link Hydraulics}, on a roof that is drawn by the banks and pipes of its layout,
  * else with banks end to end in one row. Several arrays hang side by side on the pipe that comes up; the one that takes most
  * pressure decides, and valves throttle the others, so that each has its own flow. An array that does not fit its roof has
- * the pressures of the most that does, at the same flow for each m².
+ * the pressures of the most that does, at the same flow for each m²; one of which not a panel fits has none.
  */
 public final class WaterCircuit {
 
@@ -119,6 +119,7 @@ public final class WaterCircuit {
         Hydraulics hydraulics = installation.hydraulics().get();
         List<Watered> arrays = installation.plan().isPresent()
                 ? ArrayLayout.of(installation).stream()
+                        .filter(one -> one.layout().banks() > 0)
                         .map(one -> watered(hydraulics, one.array(), hung(one)))
                         .toList()
                 : installation.arrays().stream()
@@ -157,7 +158,7 @@ public final class WaterCircuit {
     private static Hung hung(SurfaceLayout surface, Bank bank) {
         return new Hung(
                 surface.surface().name(),
-                surface.banks().indexOf(bank) + 1,
+                surface.number(bank),
                 bank.row(),
                 bank.panels(),
                 bank.panelLengthM(),
@@ -246,20 +247,14 @@ public final class WaterCircuit {
 
     /** Its installation with the pump power, heat loss and division of the flow that it makes. */
     public Installation applied() {
-        return built.toBuilder()
-                .pipes(pipes())
-                .arrays(built.arrays().stream()
-                        .map(array -> array.withSplit(split(array)))
-                        .toList())
-                .build();
-    }
-
-    private FlowSplit split(CollectorArray array) {
-        return arrays.stream()
-                .filter(one -> one.array.equals(array))
-                .findFirst()
-                .map(WaterCircuit::split)
-                .orElse(FlowSplit.EVEN);
+        List<CollectorArray> divided = new ArrayList<>();
+        int next = 0;
+        for (CollectorArray array : built.arrays()) {
+            // those of which nothing is laid have no water here; of two that are alike each has its own
+            boolean hasWater = next < arrays.size() && arrays.get(next).array.equals(array);
+            divided.add(array.withSplit(hasWater ? split(arrays.get(next++)) : FlowSplit.EVEN));
+        }
+        return built.toBuilder().pipes(pipes()).arrays(divided).build();
     }
 
     private static FlowSplit split(Watered one) {

@@ -105,12 +105,19 @@ class RoofDocTest {
                         "charts/forecast-roof-plan.svg",
                         "charts/forecast-roof-plan.png");
         assertThat(TextWriter.full(report))
-                .contains("licensed practice and the local code decide", "full of water", "kg/m² over the whole roof");
+                .contains("licensed practice and the local code decide", "full of water", "kg/m² over the whole roof")
+                .doesNotContain("share a surface");
     }
 
-    /** A designer writes all three into one folder: none may take the plan of another away. */
+    /** A designer writes all three into one folder: none may take plan, table or chart of another away. */
     @Test
-    void reportsInOneFolderKeepTheirOwnPlans() {
+    void reportsInOneFolderKeepTheirOwnFiles() {
+        assertThat(Stream.of(report, mountings, areas)
+                        .flatMap(one -> Stream.concat(
+                                one.pictures().stream().map(picture -> "charts/" + picture.name()),
+                                one.data().stream().map(Report.Data::name))))
+                .contains("water_head", "water_banks", "shade", "flows", "charts/sky", "charts/pump")
+                .doesNotHaveDuplicates();
         assertThat(Stream.of(report, mountings, areas)
                         .flatMap(one -> Stream.concat(
                                 one.plans().stream().map(Block.Plan::name),

@@ -78,7 +78,7 @@ class RandomRoofsTest {
     }
 
     /** Both sides together keep the distances of one; they touch at the ridge and have the same panels. */
-    private static void checkTents(String what, RoofLayout layout, double walkwayM) {
+    static void checkTents(String what, RoofLayout layout, double walkwayM) {
         SurfaceLayout on = layout.surfaces().get(0);
         List<Bank> whole = new ArrayList<>();
         for (int i = 0; i < on.banks().size(); i += 2) {
@@ -166,16 +166,7 @@ class RandomRoofsTest {
             Laying laying =
                     seed % 3 == 0 ? new Laying.Mats() : seed % 3 == 1 ? random.racks(rules) : random.tents(rules);
             RoofLayout before = RoofLayout.most(List.of(surface), rules, laying);
-            // turned anticlockwise on the drawing; the compass stays with the drawing, so what racks face turns too
-            Laying turnedLaying = laying.match(
-                    mats -> mats,
-                    racks -> new Laying.Racks(
-                            racks.tiltDeg(),
-                            (racks.facingDeg() + 270) % 360,
-                            racks.chordM(),
-                            racks.pitchM(),
-                            racks.tents()));
-            RoofLayout after = RoofLayout.most(List.of(turned(surface)), rules, turnedLaying);
+            RoofLayout after = RoofLayout.most(List.of(turned(surface)), rules, turned(laying));
 
             assertThat(after.pieces().stream().map(Piece::count))
                     .as("turned %d", seed)
@@ -193,7 +184,19 @@ class RandomRoofsTest {
         }
     }
 
-    private static RoofPoint turned(RoofPoint point) {
+    /** Turned anticlockwise on the drawing; the compass stays with the drawing, so what racks face turns too. */
+    static Laying turned(Laying laying) {
+        return laying.match(
+                mats -> mats,
+                racks -> new Laying.Racks(
+                        racks.tiltDeg(),
+                        (racks.facingDeg() + 270) % 360,
+                        racks.chordM(),
+                        racks.pitchM(),
+                        racks.tents()));
+    }
+
+    static RoofPoint turned(RoofPoint point) {
         return new RoofPoint(-point.yM(), point.xM());
     }
 
@@ -202,7 +205,7 @@ class RandomRoofsTest {
                 outline.corners().stream().map(RandomRoofsTest::turned).toList());
     }
 
-    private static Surface turned(Surface surface) {
+    static Surface turned(Surface surface) {
         List<Obstacle> obstacles = surface.obstacles().stream()
                 .map(obstacle -> new Obstacle(
                         obstacle.name(),
@@ -224,7 +227,7 @@ class RandomRoofsTest {
                 obstacles);
     }
 
-    private static void check(String what, RoofLayout layout, double walkwayM, double splitsM) {
+    static void check(String what, RoofLayout layout, double walkwayM, double splitsM) {
         SurfaceLayout on = layout.surfaces().get(0);
         Surface surface = on.surface();
         Polygon roof = polygon(surface.outline().corners());
@@ -273,12 +276,12 @@ class RandomRoofsTest {
     }
 
     /** A hair smaller, so that rounding does not count as an overlap. */
-    private static Patch shrunk(Patch patch) {
+    static Patch shrunk(Patch patch) {
         double hair = ROUNDING_M;
         return patch.part(hair, hair, patch.lengthM() - 2 * hair, patch.depthM() - 2 * hair);
     }
 
-    private static Polygon polygon(List<RoofPoint> corners) {
+    static Polygon polygon(List<RoofPoint> corners) {
         Coordinate[] closed = new Coordinate[corners.size() + 1];
         for (int i = 0; i < closed.length; i++) {
             RoofPoint corner = corners.get(i % corners.size());

@@ -2,7 +2,7 @@ package dev.warmlane.report.chart;
 
 import dev.warmlane.report.Numbers;
 import dev.warmlane.roof.Bank;
-import dev.warmlane.roof.Laying;
+import dev.warmlane.roof.LaidSurface;
 import dev.warmlane.roof.Obstacle;
 import dev.warmlane.roof.Patch;
 import dev.warmlane.roof.RoofPoint;
@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A surface of a roof with what lies on it, to scale and in black and white, to take onto the roof. Rows of banks run
@@ -47,6 +48,9 @@ public final class RoofSheet extends Painted {
     private static final double BOTTOM = 152;
     private static final int LETTERS = 26;
 
+    /** Height of the line that names collectors among several. */
+    private static final double NAME = 16;
+
     /** Labels of distances stand no closer than this. */
     private static final double APART = 12;
 
@@ -61,8 +65,8 @@ public final class RoofSheet extends Painted {
 
     private final String name;
     private final String title;
+    private final LaidSurface laid;
     private final SurfaceLayout layout;
-    private final Laying laying;
     private final Numbers numbers;
     private final int scale;
 
@@ -71,25 +75,37 @@ public final class RoofSheet extends Painted {
      *
      * @param name the name of its files, without an ending
      * @param title what stands above it
-     * @param layout the surface and its banks
-     * @param laying whether mats lie or racks stand
+     * @param laid the surface and all that lies on it
      * @param numbers how its distances are written
      */
-    public RoofSheet(String name, String title, SurfaceLayout layout, Laying laying, Numbers numbers) {
+    public RoofSheet(String name, String title, LaidSurface laid, Numbers numbers) {
         this.name = name;
         this.title = title;
-        this.layout = layout;
-        this.laying = laying;
+        this.laid = laid;
+        this.layout = laid.first();
         this.numbers = numbers;
         this.scale = IntStream.of(SCALES)
                 .filter(one -> LEFT + RIGHT + px(layout.lengthM(), one) <= width()
-                        && TOP + BOTTOM + px(layout.depthM(), one) <= MOST_HEIGHT_MM * PIXELS_PER_MM)
+                        && TOP + bottom() + px(layout.depthM(), one) <= MOST_HEIGHT_MM * PIXELS_PER_MM)
                 .findFirst()
                 .orElse(SCALES[SCALES.length - 1]);
     }
 
     private static double px(double metres, int scale) {
         return metres * 1000 / scale * PIXELS_PER_MM;
+    }
+
+    /** Height of the foot, in which several collectors are named. */
+    private double bottom() {
+        return BOTTOM + namesHeight();
+    }
+
+    private double namesHeight() {
+        return isShared() ? NAME * laid.collectors().size() + 6 : 0;
+    }
+
+    private boolean isShared() {
+        return laid.collectors().size() > 1;
     }
 
     /** How many times smaller than the roof it is on paper. */
@@ -114,7 +130,7 @@ public final class RoofSheet extends Painted {
 
     @Override
     public int height() {
-        return (int) Math.ceil(TOP + BOTTOM + px(layout.depthM(), scale));
+        return (int) Math.ceil(TOP + bottom() + px(layout.depthM(), scale));
     }
 
     /** At 300 dots to the inch it is to scale. */
@@ -138,9 +154,11 @@ public final class RoofSheet extends Painted {
         Lettering.small(subtitle(), width() - 16).paint(g, 8, 40, INK);
         draw(g, HAIR, area(layout.surface().outline().corners()));
         layout.surface().insideEdges().forEach(ring -> draw(g, DASHED, area(ring)));
-        int number = 1;
-        for (Bank bank : layout.banks()) {
-            bank(g, bank, number++);
+        for (int i = 0; i < laid.collectors().size(); i++) {
+            LaidSurface.On on = laid.collectors().get(i);
+            for (Bank bank : on.layout().banks()) {
+                bank(g, bank, on.layout().number(bank), Hatch.of(i));
+            }
         }
         List<Obstacle> obstacles = layout.surface().obstacles();
         for (int i = 0; i < obstacles.size(); i++) {
@@ -152,15 +170,28 @@ public final class RoofSheet extends Painted {
     }
 
     private String subtitle() {
-        String banks = layout.panels() + (layout.panels() == 1 ? " panel" : " panels") + " in "
-                + layout.banks().size() + (layout.banks().size() == 1 ? " bank, " : " banks, ")
-                + numbers.show(Measure.AREA, layout.areaM2());
-        return banks + laying.match(mats -> "", racks -> "; fronts of the racks look down the sheet") + "; 1:" + scale
+        String banks = laid.panels() + (laid.panels() == 1 ? " panel" : " panels") + " in " + laid.banks()
+                + (laid.banks() == 1 ? " bank, " : " banks, ") + numbers.show(Measure.AREA, laid.areaM2());
+        return banks + (isShared() ? "" : fronts(laid.collectors().get(0))) + "; 1:" + scale
                 + " where this sheet is printed " + numbers.show(WIDTH_MM, 0) + " mm wide";
     }
 
-    private void bank(Graphics2D g, Bank bank, int number) {
+    private String fronts(LaidSurface.On on) {
+        return on.laying()
+                .match(mats -> "", racks -> "; fronts of the racks look "
+                        + switch (laid.quarterTurns(on)) {
+                            case 0 -> "down the sheet";
+                            case 1 -> "to its right";
+                            case 2 -> "up the sheet";
+                            case 3 -> "to its left";
+                            default -> "to " + numbers.show(Measure.ANGLE, racks.facingDeg()) + " by the compass";
+                        });
+    }
+
+    private void bank(Graphics2D g, Bank bank, int number, Hatch hatch) {
         g.setColor(INK);
+        g.setStroke(HAIR);
+        hatch.draw(g, bank.panelsPatch().corners().stream().map(this::at).toList());
         bank.headerPatches().forEach(header -> g.fill(area(header.corners())));
         bank.panelPatches().forEach(panel -> draw(g, HAIR, area(panel.corners())));
         draw(g, LINE, area(bank.place().corners()));
@@ -285,20 +316,25 @@ public final class RoofSheet extends Painted {
     }
 
     private double[] rowStarts() {
-        return layout.banks().stream()
-                .mapToDouble(bank -> layout.fromCorner(bank.place().corner()).yM())
+        return square().map(LaidSurface.Place::acrossM)
+                .mapToDouble(from -> from)
                 .sorted()
                 .distinct()
                 .toArray();
     }
 
     private double[] bankStarts() {
-        return layout.banks().stream()
-                .mapToDouble(bank ->
-                        Math.rint(layout.fromCorner(bank.place().corner()).xM() * 100) / 100)
+        return square().mapToDouble(place -> Math.rint(place.alongM() * 100) / 100)
                 .sorted()
                 .distinct()
                 .toArray();
+    }
+
+    /** Where banks lie that do not stand askew on the sheet. */
+    private Stream<LaidSurface.Place> square() {
+        return laid.collectors().stream()
+                .filter(on -> laid.quarterTurns(on) >= 0)
+                .flatMap(on -> on.layout().banks().stream().map(bank -> laid.place(on, bank)));
     }
 
     private String number(double metres) {
@@ -307,7 +343,7 @@ public final class RoofSheet extends Painted {
 
     /** Scale bar, north, and what the lines mean. */
     private void foot(Graphics2D g) {
-        double y = height() - 92;
+        double y = height() - 92 - namesHeight();
         double bar = niceBarM();
         double x = LEFT;
         g.setColor(INK);
@@ -321,7 +357,8 @@ public final class RoofSheet extends Painted {
         Lettering.small("0", 20).paint(g, x - 2, y + 17, INK);
         Lettering end = Lettering.small(numbers.show(Measure.LENGTH, bar), 90);
         end.paint(g, x + px(bar, scale) - end.width() / 2, y + 17, INK);
-        north(g, width() - 46, height() - 92);
+        NorthArrow.paint(g, width() - 46, y, layout.surface().compassDeg(layout.alongDeg() + 90), INK);
+        names(g);
         String[] lines = {
             obstacles(),
             "Thick: edge.  Dashed: distance kept from edges and obstacles.  Black strips: headers.  Crossed: obstacles.",
@@ -331,6 +368,29 @@ public final class RoofSheet extends Painted {
         };
         for (int i = 0; i < lines.length; i++) {
             Lettering.small(lines[i], width() - 16).paint(g, 8, height() - 50 + 14 * i, INK);
+        }
+    }
+
+    /** Which collectors are hatched how, and which banks are theirs. */
+    private void names(Graphics2D g) {
+        for (int i = 0; isShared() && i < laid.collectors().size(); i++) {
+            LaidSurface.On on = laid.collectors().get(i);
+            double y = height() - 50 - namesHeight() + NAME * i;
+            Rectangle2D swatch = new Rectangle2D.Double(8, y - 10, 24, 12);
+            draw(g, LINE, new Path2D.Double(swatch));
+            g.setStroke(HAIR);
+            Hatch.of(i).lines(swatch).forEach(g::draw);
+            int first = on.layout().firstBank();
+            int last = first + on.layout().banks().size() - 1;
+            Lettering.small(
+                            (first == last
+                                            ? "bank " + first
+                                            : "banks " + first + (first + 1 == last ? " and " : " to ") + last)
+                                    + ": " + on.name() + ", " + on.layout().panels()
+                                    + (on.layout().panels() == 1 ? " panel, " : " panels, ")
+                                    + numbers.show(Measure.AREA, on.layout().areaM2()) + fronts(on),
+                            width() - 48)
+                    .paint(g, 40, y, INK);
         }
     }
 
@@ -347,23 +407,6 @@ public final class RoofSheet extends Painted {
         double ten = Math.pow(10, Math.floor(Math.log10(most)));
         double nice = most >= 5 * ten ? 5 * ten : most >= 2 * ten ? 2 * ten : ten;
         return nice / unit;
-    }
-
-    private void north(Graphics2D g, double x, double y) {
-        double turn = -Math.toRadians(layout.surface().compassDeg(layout.alongDeg() + 90));
-        double up = Math.cos(turn);
-        double right = Math.sin(turn);
-        double half = 20;
-        Path2D arrow = new Path2D.Double();
-        arrow.moveTo(x + right * half, y - up * half);
-        arrow.lineTo(x - right * half - up * 7, y + up * half - right * 7);
-        arrow.lineTo(x - right * half * 0.6, y + up * half * 0.6);
-        arrow.lineTo(x - right * half + up * 7, y + up * half + right * 7);
-        arrow.closePath();
-        g.setColor(INK);
-        g.fill(arrow);
-        Lettering label = Lettering.small("N", 20);
-        label.paint(g, x + right * (half + 9) - label.width() / 2, y - up * (half + 9) + 4, INK);
     }
 
     private Point2D at(RoofPoint point) {

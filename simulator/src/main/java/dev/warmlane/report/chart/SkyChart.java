@@ -44,11 +44,15 @@ final class SkyChart {
                 (place, notation) -> DIRECTIONS.get((int) Math.round(place + 4) % 4),
                 "height above the level, degrees",
                 Scale.holding(0, TOP_DEG, Y_STEPS));
-        built.arrays().stream().findFirst().ifPresent(array -> {
-            Skylines seen = ArraySky.of(built, array).skylines();
-            band(plot, "dark for a tenth of the collectors", left, at -> seen.darkBelowDeg(at, 0.1), false);
-            band(plot, "dark for half of the collectors", left, at -> seen.darkBelowDeg(at, 0.5), true);
-        });
+        if (!built.arrays().isEmpty()) {
+            // of several the first is drawn, and named
+            Skylines seen = ArraySky.of(built).get(0).skylines();
+            String whose = built.arrays().size() == 1
+                    ? "the collectors"
+                    : "“" + built.arrays().get(0).name() + "”";
+            band(plot, "dark for a tenth of " + whose, left, at -> seen.darkBelowDeg(at, 0.1), false);
+            band(plot, "dark for half of " + whose, left, at -> seen.darkBelowDeg(at, 0.5), true);
+        }
         Skylines pool = ShadeStudy.pool(built);
         if (!pool.isOpen()) {
             line(plot, "dark for half of the pool", left, at -> pool.darkBelowDeg(at, 0.5));

@@ -6,6 +6,7 @@ import dev.warmlane.report.SampleReports;
 import dev.warmlane.report.SampleStudies;
 import java.awt.Color;
 import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.HashSet;
@@ -32,6 +33,29 @@ class HatchTest {
             assertThat(room.contains(line.getP1())).isTrue();
             assertThat(room.contains(line.getP2())).isTrue();
         });
+    }
+
+    /** A square on its corner, 10 to either side of (50, 50), either way round. */
+    @Test
+    void aTurnedShapeHoldsItsPartOfALine() {
+        List<Point2D> square = List.of(at(40, 50), at(50, 60), at(60, 50), at(50, 40));
+        List<Point2D> otherWay = List.of(at(50, 40), at(60, 50), at(50, 60), at(40, 50));
+        for (List<Point2D> corners : List.of(square, otherWay)) {
+            Line2D level = Hatch.within(new Line2D.Double(0, 55, 100, 55), corners).orElseThrow();
+            Line2D begun =
+                    Hatch.within(new Line2D.Double(50, 50, 50, 100), corners).orElseThrow();
+
+            assertThat(level.getP1().distance(45, 55)).isLessThan(ROUNDING);
+            assertThat(level.getP2().distance(55, 55)).isLessThan(ROUNDING);
+            assertThat(begun.getP1().distance(50, 50)).isLessThan(ROUNDING);
+            assertThat(begun.getP2().distance(50, 60)).isLessThan(ROUNDING);
+            assertThat(Hatch.within(new Line2D.Double(0, 61, 100, 61), corners)).isEmpty();
+            assertThat(Hatch.within(new Line2D.Double(40, 58, 42, 62), corners)).isEmpty();
+        }
+    }
+
+    private static Point2D at(double x, double y) {
+        return new Point2D.Double(x, y);
     }
 
     @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.report.Numbers;
+import dev.warmlane.roof.LaidRoof;
+import dev.warmlane.roof.LaidSurface;
 import dev.warmlane.roof.Laying;
 import dev.warmlane.roof.Obstacle;
 import dev.warmlane.roof.Outline;
@@ -11,7 +13,7 @@ import dev.warmlane.roof.PanelRules;
 import dev.warmlane.roof.RoofLayout;
 import dev.warmlane.roof.RoofPoint;
 import dev.warmlane.roof.Surface;
-import dev.warmlane.roof.SurfaceLayout;
+import dev.warmlane.roof.Wanted;
 import dev.warmlane.units.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -29,6 +31,9 @@ class RoofSheetTest {
 
     private static final Pattern PATH = Pattern.compile("<path d=\"([^\"]*)\" style=\"([^\"]*)\"");
     private static final Pattern POINT = Pattern.compile("(-?[\\d.]+),(-?[\\d.]+)");
+
+    private static final Pattern LINE =
+            Pattern.compile("x1=\"([\\d.]+)\" x2=\"([\\d.]+)\" y1=\"([\\d.]+)\" y2=\"([\\d.]+)\"");
 
     /** A hundredth of a pixel, to which coordinates are written, at a scale of 1:5000 and twice. */
     private static double roundingM(RoofSheet sheet) {
@@ -50,8 +55,12 @@ class RoofSheetTest {
                 1,
                 List.of(new Obstacle("vent", new Obstacle.Disc(new RoofPoint(5, 5), 0.5), 0.4, 0.3)));
         RoofLayout layout = RoofLayout.most(List.of(surface), PanelRules.usual(1.2, 3.0), new Laying.Mats());
-        SurfaceLayout on = layout.surfaces().get(0);
-        return new RoofSheet("plan", name, on, layout.laying(), new Numbers(UnitSystem.METRIC));
+        return new RoofSheet("plan", name, alone(layout), new Numbers(UnitSystem.METRIC));
+    }
+
+    private static LaidSurface alone(RoofLayout layout) {
+        return new LaidSurface(
+                List.of(new LaidSurface.On("mats", layout.surfaces().get(0), layout.laying())));
     }
 
     /** Width and height of the paths that are drawn with a style, in pixels, in their order. */
@@ -106,6 +115,50 @@ class RoofSheetTest {
 
         // 70 fit on the empty roof; the vent and its clearance take some of one row
         assertThat(panels).isBetween(60L, 70L);
+    }
+
+    /** Lines at 45 degrees that are longer than a tick. */
+    private static long slanted(RoofSheet sheet) {
+        return LINE.matcher(sheet.svg())
+                .results()
+                .filter(line -> {
+                    double x = Double.parseDouble(line.group(1)) - Double.parseDouble(line.group(2));
+                    double y = Double.parseDouble(line.group(3)) - Double.parseDouble(line.group(4));
+                    return Math.abs(Math.abs(x) - Math.abs(y)) < 0.1 && Math.abs(x) > 12;
+                })
+                .count();
+    }
+
+    @Test
+    void collectorsThatShareItAreHatchedAndNamed() {
+        Surface hall = Surface.flat("hall", Outline.rectangle(30, 14), 180, 6);
+        PanelRules rules = PanelRules.usual(1.2, 3.0);
+        LaidRoof roof = LaidRoof.of(
+                rules,
+                List.of(
+                        new Wanted(List.of(hall), new Laying.Mats(), 36),
+                        new Wanted(List.of(hall), new Laying.Mats(), 72)));
+        List<LaidSurface.On> on = roof.laid().stream()
+                .map(laid -> new LaidSurface.On(
+                        "mats",
+                        laid.layout().surfaces().get(0),
+                        laid.layout().laying()))
+                .toList();
+        Numbers numbers = new Numbers(UnitSystem.METRIC);
+        RoofSheet both = new RoofSheet("plan", "hall", new LaidSurface(on), numbers);
+        RoofSheet first = new RoofSheet("plan", "hall", new LaidSurface(on.subList(0, 1)), numbers);
+        RoofSheet second = new RoofSheet("plan", "hall", new LaidSurface(on.subList(1, 2)), numbers);
+
+        assertThat(slanted(first)).isZero();
+        assertThat(slanted(second)).as("alone nothing is hatched").isZero();
+        assertThat(slanted(both)).isGreaterThan(20);
+        assertThat(both.height()).as("the names have their lines").isGreaterThan(first.height() + 30);
+        double pixel = 1.2 / metresPerPixel(both);
+        assertThat(boxes(both.svg(), "stroke-width:0.5").stream()
+                        .filter(box -> Math.abs(box[0] - pixel) < 0.1
+                                && Math.abs(box[1] * metresPerPixel(both) - 3) < roundingM(both)))
+                .as("panels of both")
+                .hasSize(30);
     }
 
     @Test
