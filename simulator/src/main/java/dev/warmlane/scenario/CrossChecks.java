@@ -16,6 +16,11 @@ final class CrossChecks {
      * Largest stop difference over start difference that does not hunt, about F_R·U_L/(m'c) at usual flow (Duffie and
      * Beckman §10.4, from memory).
      */
+    /** Hardly a pool is open for less; own choice. */
+    private static final int FEW_HOURS = 3;
+
+    private static final int NOON = 12;
+
     /** A roof that is filled to the last foot is not overrun by what is lost between two units. */
     private static final double ROUNDING = 1 + 1e-9;
 
@@ -89,6 +94,20 @@ final class CrossChecks {
         }
         if (built.season().openHours().hoursPerYear() == 0) {
             season.warning(PlantKeys.OPEN, "the pool is never open");
+        } else if (season.has(PlantKeys.OPEN)) {
+            fewHours(season);
+        }
+    }
+
+    /** "8-10" is two hours in the morning; who means the evening has to write so. */
+    private static void fewHours(Section season) {
+        WordKinds.Span open = season.get(PlantKeys.OPEN);
+        int hours = open.to() - open.from();
+        if (hours > 0 && hours <= FEW_HOURS && open.to() <= NOON) {
+            season.warning(
+                    PlantKeys.OPEN,
+                    "is " + hours + " hours a day, in the morning; if the evening is meant write hours up to 24, \"" + open.from()
+                            + "-" + (open.to() + NOON) + "\"");
         }
     }
 

@@ -16,7 +16,7 @@ final class PlantKeys {
 
     static final Key<String> CURRENCY = Key.required(
             "currency",
-            WordKinds.text(),
+            new CurrencyKind(),
             "how money is written: \"EUR\", \"kr\"; a sign alone, such as \"$\", stands before the number where the report's numbers"
                     + " have a decimal point");
     static final Key<EnergyPrice> GAS_PRICE = Key.optional(

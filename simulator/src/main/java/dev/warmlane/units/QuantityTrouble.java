@@ -61,7 +61,10 @@ final class QuantityTrouble {
             if (!withPoint.isEmpty()) {
                 return meant(text, "has a decimal comma", usual.replace(sides[1], withPoint));
             }
-            return meant(text, "has no unit", usual + " m", usual + " ft");
+            NumberText second = NumberText.of(sides[1]);
+            return second != null && second.rest().isEmpty()
+                    ? meant(text, "has no unit", usual + " m", usual + " ft")
+                    : QuantityException.of(text, dimension, "is no length by a width");
         }
         if (written.isEmpty()) {
             return QuantityException.of(text, dimension, "has no unit");
