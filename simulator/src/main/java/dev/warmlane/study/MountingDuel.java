@@ -13,6 +13,7 @@ import dev.warmlane.weather.WeatherYear;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -108,7 +109,7 @@ public final class MountingDuel {
         OnRoof asked = new OnRoof(albedo, innerWind);
         Heats heats = roofKnown.get(asked);
         if (heats == null) {
-            Installation windy = built(option.withInnerWind(innerWind)).toBuilder()
+            Installation windy = standing(rows -> rows.withInnerWind(innerWind)).toBuilder()
                     .roof(template.roof().toBuilder().albedo(albedo).build())
                     .build();
             heats = new Heats(flatKwhM2, new Mounted(windy, forcing.sheltered(windy)).heatKwhM2());
@@ -178,7 +179,8 @@ public final class MountingDuel {
             case BOARD_U_VALUE ->
                 new Heats(
                         flatKwhM2,
-                        mounted(option.withBack(Mounting.Back.boarded(value))).heatKwhM2());
+                        mounted(standing(rows -> rows.withBack(Mounting.Back.boarded(value))))
+                                .heatKwhM2());
         };
     }
 
@@ -226,6 +228,16 @@ public final class MountingDuel {
         return new Pair(
                 mounted(flat.built.toBuilder().roof(roof).build()),
                 mounted(racks.built.toBuilder().roof(roof).build()));
+    }
+
+    /** The racks where they stand, built otherwise: neither their layout nor what water flows through them changes. */
+    private Installation standing(UnaryOperator<Mounting.OpenRack> otherwise) {
+        return racks.built.toBuilder()
+                .arrays(racks.built.arrays().stream()
+                        .map(array -> array.withMounting(
+                                otherwise.apply(array.mounting().racks().orElseThrow())))
+                        .toList())
+                .build();
     }
 
     private Mounted mounted(MountingOption one) {
