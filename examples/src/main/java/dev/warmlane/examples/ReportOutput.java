@@ -40,6 +40,12 @@ final class ReportOutput {
             out.println();
             out.println("Written:");
             written.forEach(file -> out.println("  " + Printable.line(file.toString())));
+            // the one to look at stands last, where the list has not carried it out of sight
+            written.stream()
+                    .map(Path::toString)
+                    .filter(file -> file.endsWith(".html"))
+                    .findFirst()
+                    .ifPresent(page -> out.println("Open in a browser: " + Printable.line(page)));
         }
         out.flush();
     }

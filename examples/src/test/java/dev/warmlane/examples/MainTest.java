@@ -49,7 +49,9 @@ class MainTest extends CommandRuns {
         assertThat(output).isDirectoryContaining("glob:**/hours.csv");
         assertThat(output.resolve("weeks.csv")).isNotEmptyFile();
         assertThat(output.resolve("months.csv")).isNotEmptyFile();
-        assertThat(out.toString()).contains("Where the pool's heat came from", "Written:");
+        assertThat(out.toString())
+                .contains("Where the pool's heat came from", "Written:")
+                .endsWith("Open in a browser: " + output.resolve("forecast.html") + System.lineSeparator());
         assertThat(output.resolve("forecast.txt"))
                 .content()
                 .isEqualTo(out.toString().substring(0, out.toString().indexOf("\nWritten:")));
