@@ -38,13 +38,13 @@ final class LookAhead implements Interview.Look {
                     .warnings()) {
                 found.add(warning.message());
                 if (!told.contains(warning.message())) {
-                    out.println("  Look at this: " + Printable.line(warning.words() + ": " + warning.message()));
+                    out.println("  Look at this: " + Printable.line(warning.told()));
                 }
             }
         } catch (ScenarioException wrong) {
             throw new IllegalArgumentException(
                     wrong.findings().stream()
-                            .map(finding -> finding.words() + ": " + finding.message())
+                            .map(Finding::told)
                             .collect(Collectors.joining("\n")),
                     wrong);
         }

@@ -116,7 +116,7 @@ class DescribeCommandTest extends Described {
                 .as(err)
                 .isZero();
         assertThat(out)
-                .contains("what lies on pitched roofs covers 376 m2 of ground plan, the roof of [roof] has 200 m2");
+                .contains("what lies on pitched roofs covers 376 m2 of ground plan, the roof has 200 m2");
     }
 
     @Test

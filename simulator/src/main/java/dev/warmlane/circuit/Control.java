@@ -42,11 +42,11 @@ public record Control(
 
     /** Usual {@link #onDifferenceK}. */
     public static final Usual USUAL_ON =
-            ON_DIFFERENCE.usually(4, "with 0.3 K it hunts in calm hours only; common practice, no source");
+            ON_DIFFERENCE.usually(4, "with the usual stop it hunts in calm hours only; common practice, no source");
 
     /** Usual {@link #offDifferenceK}; hunting in calm hours costs under 1 % of a season's heat. */
     public static final Usual USUAL_OFF =
-            OFF_DIFFERENCE.usually(0.3, "with 4 K it hunts in calm hours only; a larger one costs heat");
+            OFF_DIFFERENCE.usually(0.3, "with the usual start it hunts in calm hours only; a larger one costs heat");
 
     /** Usual {@link #limitC}. */
     public static final Usual USUAL_LIMIT =

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -137,7 +139,10 @@ final class CommonSections {
         return Section.of("Not of this program", Place.EVERYWHERE).points(points);
     }
 
-    /** Each with where it comes from; what several collectors share stands once. */
+    /**
+     * Each with where it comes from; what several collectors share stands once. The keys that would set it stand in the text,
+     * which the scenario's writer has beside it, and not on the page.
+     */
     private Section assumed() {
         Section section = Section.of("Assumed, because it was not given", Place.DETAIL);
         if (throwsShadeUncounted()) {
@@ -148,7 +153,10 @@ final class CommonSections {
         Map<String, List<Assumption>> alike = subject.assumed().stream()
                 .collect(Collectors.groupingBy(
                         one -> one.words() + " " + one.value() + one.why(), LinkedHashMap::new, Collectors.toList()));
-        return section.points(alike.values().stream().map(this::whence).toList());
+        return alike.isEmpty()
+                ? section
+                : section.with(Set.of(Place.TECHNICAL), points(alike, one -> ""))
+                .with(Set.of(Place.FULL), points(alike, CommonSections::keys));
     }
 
     private boolean throwsShadeUncounted() {
@@ -157,12 +165,19 @@ final class CommonSections {
                 && built.arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
     }
 
-    /** With the keys that would set it. */
-    private String whence(List<Assumption> alike) {
-        Assumption first = alike.get(0);
-        return first.words() + " " + numbers.notation().numbers().decimals(first.value()) + " ("
-                + alike.stream().map(one -> one.section() + " " + one.key()).collect(Collectors.joining(", ")) + "; "
-                + first.why() + ")";
+    private Block.Points points(Map<String, List<Assumption>> alike, Function<List<Assumption>, String> keys) {
+        return new Block.Points(alike.values().stream()
+                .map(group -> {
+                    Assumption first = group.get(0);
+                    return first.words() + ": " + numbers.notation().numbers().decimals(first.value()) + " ("
+                            + keys.apply(group) + first.why() + ")";
+                })
+                .toList());
+    }
+
+    /** The names of the file, for its writer. */
+    private static String keys(List<Assumption> alike) {
+        return alike.stream().map(one -> one.section() + " " + one.key()).collect(Collectors.joining(", ")) + "; ";
     }
 
     /** Sections one after the other. */

@@ -31,7 +31,7 @@ final class LookAt {
     static List<String> points(Subject subject) {
         List<String> points = new ArrayList<>();
         for (Finding warning : subject.warnings()) {
-            points.add("Scenario, " + warning.words() + ": " + warning.message());
+            points.add("Scenario, " + warning.told());
         }
         Installation built = subject.forecast().installation();
         WeatherYear weather = subject.forecast().weather();

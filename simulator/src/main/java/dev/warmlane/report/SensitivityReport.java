@@ -8,6 +8,7 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.units.Measure;
+import dev.warmlane.wind.WindProfile;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -89,7 +90,9 @@ public final class SensitivityReport {
                 .words(
                         outdoor
                                 ? "How much wind reaches pool and roof is the least known of all. The pool's number is the wind at"
-                                        + " the water over the station's at 10 m; the roof's word is the terrain that the wind"
+                                        + " the water over the station's at "
+                                        + numbers.show(Measure.LENGTH, WindProfile.STATION_HEIGHT_M)
+                                        + "; the roof's word is the terrain that the wind"
                                         + " crosses. From little wind to much; what is described as sheltered or exposed as any"
                                         + " stands once."
                                 : "How much wind reaches the roof is little known. Its word is the terrain that the wind crosses;"

@@ -20,7 +20,7 @@ final class ShadeSection {
 
     private static final String PARAPET =
             "A parapet also slows the wind behind it; how much at the collectors is not known well enough for a number. It is in"
-                    + " the doubt of the forecast and not in its likely value: roof.wind_speed_ratio is for it.";
+                    + " the doubt of the forecast and not in its likely value; the wind along the roof can be given.";
 
     private final Subject subject;
     private final ShadeStudy study;

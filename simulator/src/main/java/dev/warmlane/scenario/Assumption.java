@@ -5,7 +5,7 @@ package dev.warmlane.scenario;
  *
  * @param section the section it belongs to, such as {@code roof}
  * @param key the key that would set it
- * @param value the value with its unit, as it could be written in the file, in the units of the report
+ * @param value the value in words, with its unit, in the units of the report
  * @param why where the value comes from
  */
 public record Assumption(String section, String key, String value, String why) {
@@ -15,7 +15,7 @@ public record Assumption(String section, String key, String value, String why) {
         return KeyWords.of(section, key);
     }
 
-    /** The assumption with the names of the file: {@code roof albedo 0.2 (aged dark roofing)}. */
+    /** The assumption with the names of the file: {@code roof albedo 20 % (aged dark roofing)}. */
     @Override
     public String toString() {
         return section + " " + key + " " + value + " (" + why + ")";

@@ -86,7 +86,8 @@ final class CollectorKeys {
             "inner_wind", OpenRack.USUAL_INNER, "wind at every row of racks but the first over that at the first");
     static final Key<Mounting.WindRun> WIND_RUN = Key.assumed(
             "wind_run",
-            WordKinds.choice(Mounting.WindRun.class),
+            WordKinds.choice(
+                    Mounting.WindRun.class, run -> run == Mounting.WindRun.CHORD ? "their own length" : "the roof"),
             "surface that the wind has run over on its way across a rack: its chord, or the roof for one whose middle lies within a tenth of its chord above it",
             Mounting.WindRun.CHORD,
             "a rack stands in the wind");

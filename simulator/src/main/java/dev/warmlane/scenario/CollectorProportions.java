@@ -87,7 +87,7 @@ final class CollectorProportions {
         if (last >= 0 && planM2 > ROUNDING * built.roof().areaM2()) {
             sections.get(last)
                     .warning(text(
-                            "what lies on pitched roofs covers %.0f m2 of ground plan, the roof of [roof] has %.0f m2;"
+                            "what lies on pitched roofs covers %.0f m2 of ground plan, the roof has %.0f m2;"
                                     + " check both",
                             planM2, built.roof().areaM2()));
         }

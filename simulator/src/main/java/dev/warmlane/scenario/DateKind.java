@@ -1,5 +1,7 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
@@ -128,13 +130,18 @@ record DateKind() implements Kind<MonthDay> {
         return 0;
     }
 
-    private static String name(int month) {
+    static String name(int month) {
         return Month.of(month).getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     @Override
     public String write(MonthDay value) {
         return String.format(Locale.ROOT, "\"%02d-%02d\"", value.getMonthValue(), value.getDayOfMonth());
+    }
+
+    @Override
+    public String show(MonthDay value, UnitSystem units) {
+        return Notation.usual(units).show(value);
     }
 
     @Override

@@ -26,8 +26,13 @@ public record Finding(Path file, int line, int column, String section, String ke
     }
 
     /** What it is about, as somebody who has not seen the file would say it. */
-    public String words() {
+    private String words() {
         return key.isEmpty() ? section : KeyWords.of(section, key);
+    }
+
+    /** The finding as somebody reads it who has not seen the file: no names of keys. */
+    public String told() {
+        return words() + ": " + KeyWords.told(section.replaceAll(" [0-9]+", ""), message);
     }
 
     /** The finding as a person reads it: {@code job.toml:12: [pool] depth: found "20 m", allowed 0.2 to 10 m}. */

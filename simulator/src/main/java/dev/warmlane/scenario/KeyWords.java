@@ -3,6 +3,8 @@ package dev.warmlane.scenario;
 import static java.util.Map.entry;
 
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What keys are called in a report, whose reader has not seen the file. */
 final class KeyWords {
@@ -115,7 +117,23 @@ final class KeyWords {
             entry("season.comfort", "temperature that people find warm enough"),
             entry("season.comfort_maximum", "temperature that people find too warm"));
 
+    /** A key behind its section and a point, or one whose name no word of the language is. */
+    private static final Pattern NAMED = Pattern.compile("\\b([a-z]+)\\.([a-z_]{3,})\\b|\\b([a-z]+(?:_[a-z]+)+)\\b");
+
+    private static final Pattern BRACKETS = Pattern.compile("\\[{1,2}([a-z. ]+)]{1,2}");
+
     private KeyWords() {}
+
+    /** A message with what keys are called in the place of their names. */
+    static String told(String section, String message) {
+        return NAMED.matcher(BRACKETS.matcher(message).replaceAll("$1")).replaceAll(named -> {
+            boolean bare = named.group(3) != null;
+            String kind = bare ? section : named.group(1);
+            String key = bare ? named.group(3) : named.group(2);
+            String without = named.group().replace('_', ' ');
+            return Matcher.quoteReplacement(knows(kind, key) ? "the " + of(kind, key) : without);
+        });
+    }
 
     /**
      * The words for a key, else its name without underscores.

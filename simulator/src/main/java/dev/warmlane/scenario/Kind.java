@@ -41,7 +41,7 @@ interface Kind<T> {
         return write(value).replace("\"", "");
     }
 
-    /** The value as a person reads it, quantities in the units of the report. */
+    /** The value in words for the reader of a report, who has not seen the file: quantities in the report's own units. */
     default String show(T value, UnitSystem units) {
         return show(value);
     }

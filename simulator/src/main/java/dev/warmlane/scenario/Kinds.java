@@ -7,6 +7,7 @@ import dev.warmlane.units.QuantityException;
 import dev.warmlane.units.Range;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tomlj.TomlArray;
@@ -32,7 +33,12 @@ final class Kinds {
 
     /** A number of a range: with its unit in quotes, or plain where it has none; a share may also be a percentage. */
     static Kind<Double> of(Range range) {
-        return new Amount(range);
+        return new Amount(range, Measure.of(range.dimension(), range.written()));
+    }
+
+    /** The same, told by a report as something else than what its unit is first of. */
+    static Kind<Double> of(Range range, Measure told) {
+        return new Amount(range, Optional.of(told));
     }
 
     /** What to write for a plain number with words around it. */
@@ -48,7 +54,7 @@ final class Kinds {
         return new Count(range);
     }
 
-    private record Amount(Range range) implements Kind<Double> {
+    private record Amount(Range range, Optional<Measure> told) implements Kind<Double> {
 
         @Override
         public Double read(Object toml) throws BadValueException {
@@ -177,7 +183,9 @@ final class Kinds {
 
         @Override
         public String show(Double value, UnitSystem units) {
-            return ReportUnits.show(range.inWritten(value), range.written(), range.dimension(), units);
+            return percent()
+                    ? ReportUnits.percent(value)
+                    : ReportUnits.show(range.inWritten(value), range.written(), told, units);
         }
 
         @Override

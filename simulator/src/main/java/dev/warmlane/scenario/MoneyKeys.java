@@ -36,7 +36,7 @@ final class MoneyKeys {
             Terms.USUAL_YEARS.source());
     static final Key<CoverKind> COVER_KIND = Key.assumed(
             "cover_kind",
-            WordKinds.choice(CoverKind.class),
+            WordKinds.choice(CoverKind.class, PoolReader::name),
             "kind of the cover that the collectors are compared with, drawn from 20 to 8; not where there is a [cover],"
                     + " which is taken then",
             CoverKind.BUBBLE,

@@ -14,6 +14,7 @@ import dev.warmlane.pool.PoolSetting.Outdoor;
 import dev.warmlane.pool.SurfaceReflection;
 import dev.warmlane.pool.ThroughFlow;
 import dev.warmlane.pool.Walls;
+import dev.warmlane.units.Measure;
 import dev.warmlane.wind.PoolShelter;
 
 /** Keys of the sections pool, water and cover. */
@@ -72,7 +73,7 @@ final class PoolKeys {
             "air_speed", Indoor.USUAL_AIR_SPEED, "air speed at the water, indoors; 0.05 to 0.1 m/s is usual");
     static final Key<Evaporation> EVAPORATION = Key.assumed(
             "evaporation",
-            WordKinds.choice(Evaporation.class),
+            WordKinds.choice(Evaporation.class, Evaporation::source),
             "correlation for evaporation",
             Evaporation.SMITH_LOF_JONES,
             "Smith, Löf and Jones 1994, measured on an outdoor pool");
@@ -145,8 +146,12 @@ final class PoolKeys {
                     + " through_flow_retention and without through_flow_temperature only");
     static final Key<Double> BATHERS = Key.assumed(
             "bathers", Bathers.WHEN_FULL, "people in the water at once when the pool is full", 0.0, "nobody counted");
-    static final Key<Double> BATHER_HEAT =
-            Key.assumed("bather_heat", Bathers.USUAL_HEAT, "heat that each gives to the water while swimming");
+    static final Key<Double> BATHER_HEAT = Key.assumed(
+            "bather_heat",
+            Kinds.of(Bathers.HEAT_EACH, Measure.BODY_HEAT),
+            "heat that each gives to the water while swimming",
+            Bathers.USUAL_HEAT.value(),
+            Bathers.USUAL_HEAT.source());
     static final Key<Double> BATHER_EVAPORATION_RISE = Key.assumed(
             "bather_evaporation_rise",
             Bathers.USUAL_GREATEST_RISE,

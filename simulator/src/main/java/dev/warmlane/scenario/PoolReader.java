@@ -263,6 +263,11 @@ final class PoolReader {
         return usual == null ? s.get(key) : s.get(key, usual, "usual for this kind of cover, " + source);
     }
 
+    /** What a report calls a kind of cover. */
+    static String name(CoverKind kind) {
+        return usual(kind, Schedule.ALWAYS).name();
+    }
+
     static Cover usual(CoverKind kind, Schedule drawn) {
         return switch (kind) {
             case BUBBLE -> Cover.bubble(drawn);

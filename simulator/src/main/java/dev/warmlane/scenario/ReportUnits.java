@@ -20,15 +20,24 @@ final class ReportUnits {
 
     /** A value of a metric unit as a report shows it. */
     static String show(double value, String unit, Dimension dimension, UnitSystem units) {
-        Optional<Measure> us = units == UnitSystem.US
-                ? Measure.of(dimension, unit).filter(m -> !m.symbol(units).equals(unit))
-                : Optional.empty();
+        return show(value, unit, Measure.of(dimension, unit), units);
+    }
+
+    /** The same, in another unit where the measure has one. */
+    static String show(double value, String unit, Optional<Measure> told, UnitSystem units) {
+        Optional<Measure> us = told.filter(m -> units == UnitSystem.US && !m.symbol(units).equals(unit));
         if (us.isEmpty()) {
             return (rounded(value, METRIC_DIGITS) + " " + Measure.written(unit)).strip();
         }
+        Dimension dimension = us.get().dimension();
         double base = Quantity.base(value, unit, dimension);
         return rounded(Quantity.in(us.get().symbol(units), base, dimension), US_DIGITS) + " "
                 + us.get().unit(units);
+    }
+
+    /** A share as a report shows it. */
+    static String percent(double share) {
+        return rounded(100 * share, METRIC_DIGITS) + " %";
     }
 
     /** A value of a metric unit as a message has it, spelled as in the file. */

@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.units.Quantity;
+import dev.warmlane.units.UnitSystem;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -40,6 +41,13 @@ record SolarHoursKind() implements Kind<SolarHoursKind.SolarHours> {
         return value.equals(SolarHours.NOON)
                 ? "\"noon\""
                 : "\"" + Quantity.plain(value.from()) + "-" + Quantity.plain(value.to()) + "\"";
+    }
+
+    @Override
+    public String show(SolarHours value, UnitSystem units) {
+        return value.equals(SolarHours.NOON)
+                ? "noon"
+                : Quantity.plain(value.from()) + " to " + Quantity.plain(value.to()) + " h solar time";
     }
 
     @Override

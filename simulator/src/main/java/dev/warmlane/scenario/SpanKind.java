@@ -1,5 +1,6 @@
 package dev.warmlane.scenario;
 
+import dev.warmlane.units.UnitSystem;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -22,11 +23,13 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
     private static final Pattern HOUR =
             Pattern.compile("(\\d{1,2}?)(?:[:.h]?(\\d{2}))?\\s*(?:(a\\.?m\\.?|p\\.?m\\.?)|h|hrs|o'clock)?");
 
+    private static final WordKinds.Span ALL_DAY = new WordKinds.Span(0, 24);
+
     @Override
     public WordKinds.Span read(Object toml) throws BadValueException {
         String text = toml instanceof String string ? string.strip().toLowerCase(Locale.ROOT) : "";
         if (hours && text.matches("all day|24 ?h(?:ours)?|always|24/7")) {
-            return new WordKinds.Span(0, 24);
+            return ALL_DAY;
         }
         if (hours && SUMMER.matcher(text).find()) {
             throw new BadValueException("found " + BadValueException.show(toml) + "; write hours of standard time:"
@@ -103,6 +106,15 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
     @Override
     public String write(WordKinds.Span value) {
         return "\"" + value.from() + "-" + value.to() + "\"";
+    }
+
+    /** Hours as a clock shows them, months by their names. */
+    @Override
+    public String show(WordKinds.Span value, UnitSystem units) {
+        if (!hours) {
+            return DateKind.name(value.from()) + " to " + DateKind.name(value.to());
+        }
+        return value.equals(ALL_DAY) ? "all day" : value.from() + ":00 to " + value.to() + ":00";
     }
 
     @Override

@@ -1,10 +1,12 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Kinds of words: free text, one of some names, dates, spans of months or hours. */
 final class WordKinds {
@@ -21,11 +23,16 @@ final class WordKinds {
 
     /** One of the constants of an enumeration by its name in lower case, words joined by hyphens. */
     static <E extends Enum<E>> Kind<E> choice(Class<E> type) {
+        return choice(type, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+
+    /** The same, each in words of its own where a report tells it. */
+    static <E extends Enum<E>> Kind<E> choice(Class<E> type, Function<E, String> words) {
         Map<String, E> names = new LinkedHashMap<>();
         for (E constant : type.getEnumConstants()) {
             names.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
         }
-        return new Choice<>(names);
+        return new Choice<>(names, words);
     }
 
     /** A day of the year, month and day. */
@@ -88,7 +95,7 @@ final class WordKinds {
         }
     }
 
-    private record Choice<E extends Enum<E>>(Map<String, E> names) implements Kind<E> {
+    private record Choice<E extends Enum<E>>(Map<String, E> names, Function<E, String> words) implements Kind<E> {
 
         @Override
         public E read(Object toml) throws BadValueException {
@@ -127,6 +134,11 @@ final class WordKinds {
                     .map(e -> "\"" + e.getKey() + "\"")
                     .findFirst()
                     .orElseThrow();
+        }
+
+        @Override
+        public String show(E value, UnitSystem units) {
+            return words.apply(value);
         }
 
         @Override

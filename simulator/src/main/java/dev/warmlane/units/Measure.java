@@ -34,6 +34,8 @@ public enum Measure {
     ELECTRICITY(Dimension.ENERGY, as("kWh", 0), as("kWh", 0)),
     /** Power of a pump, W everywhere. */
     PUMP_POWER(Dimension.POWER, as("W", 0), as("W", 0)),
+    /** Heat of a person, W. */
+    BODY_HEAT(Dimension.POWER, as("W", 0), as("Btu/h", 0)),
     /** Power of heat, kW. */
     POWER(Dimension.POWER, as("kW", 0), as("kBtu/h", 0)),
     /** Irradiance, W/m². */
@@ -140,8 +142,14 @@ public enum Measure {
         return shown(units).decimals;
     }
 
-    /** A unit's symbol as a person wants to read it: {@code W/m²K} for {@code W/m2K}, {@code °F} for {@code degF}. */
+    /**
+     * A unit's symbol as a person wants to read it: {@code W/m²K} for {@code W/m2K}, {@code °F} for {@code degF}. A kelvin by
+     * itself is a difference, which an owner reads in degrees.
+     */
     public static String written(String symbol) {
+        if (symbol.equals("K")) {
+            return "°C";
+        }
         return symbol.replaceAll("(?<=[A-Za-z])2", "²")
                 .replaceAll("(?<=[A-Za-z])3", "³")
                 .replaceAll("(?<=[A-Za-z])4", "⁴")

@@ -21,8 +21,7 @@ final class Pressure {
             findings.note(
                     0,
                     pressure.length,
-                    table.sourceWord() + " has no pressure: the standard atmosphere at its height, "
-                            + Occurrences.number(standard) + " kPa, is used");
+                    table.sourceWord() + " has no pressure: that of the standard atmosphere at its height is used");
             return;
         }
         if (Math.abs(mean / standard - 1) > MEAN_OFF_AT_MOST) {

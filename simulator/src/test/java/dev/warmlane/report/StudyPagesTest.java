@@ -65,6 +65,7 @@ class StudyPagesTest {
             assertThat(text(page))
                     .doesNotContain("NaN", "Infinity", "Optional", "{{", "null", "Part[")
                     .contains("local code and a licensed professional decide", "does not show how much warmer");
+            assertThat(text(page)).as("raw keys").doesNotContainPattern("\\b[a-z]+_[a-z_]+\\b(?!\\.csv)");
             assertThat(page)
                     .doesNotContain("<script", "<link", "<img", "@import", " src=", "href=")
                     .doesNotContainPattern("url\\([^#]")

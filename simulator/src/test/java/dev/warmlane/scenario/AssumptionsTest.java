@@ -33,6 +33,14 @@ class AssumptionsTest {
             height = "4 m"
             """;
 
+    private static final String SWUM = BAREST.replace("[roof]", """
+            bathers = 20
+            [[schedule]]
+            what = "bathers"
+            months = "6-8"
+            hours = "9-18"
+            [roof]""");
+
     @TempDir
     private Path folder;
 
@@ -71,33 +79,33 @@ class AssumptionsTest {
                 .containsExactly(
                         "site.terrain = suburban",
                         "pool.wind_shelter = suburban",
-                        "pool.shaded_share = 0",
-                        "pool.sky_share = 1",
+                        "pool.shaded_share = 0 %",
+                        "pool.sky_share = 100 %",
                         "pool.finish = light",
-                        "pool.water_emittance = 0.95",
-                        "pool.evaporation = smith-lof-jones",
+                        "pool.water_emittance = 95 %",
+                        "pool.evaporation = Smith, Löf and Jones 1994",
                         "pool.ground_conductance = 263.52 W/K",
                         "pool.circulation_power = 0 W",
                         "pool.bathers = 0",
                         "pool.make_up = 0 L/day",
                         "water.mains = from air",
-                        "roof.albedo = 0.2",
-                        "roof.emittance = 0.9",
+                        "roof.albedo = 20 %",
+                        "roof.emittance = 90 %",
                         "roof.u_value = 0.5 W/m²K",
                         "roof.room_temperature = 22 °C",
                         "roof.roughness = 1.13",
                         "roof.wind_speed_ratio = 1",
-                        "roof.usable_share = 0.8",
+                        "roof.usable_share = 80 %",
                         "pipes.heat_loss = 0 W/K",
                         "pipes.pump_power = 0 W",
-                        "money.cover_kind = bubble",
-                        "control.on_difference = 4 K",
-                        "control.off_difference = 0.3 K",
+                        "money.cover_kind = bubble sheet",
+                        "control.on_difference = 4 °C",
+                        "control.off_difference = 0.3 °C",
                         "control.limit = 30 °C",
-                        "control.pumping = 0-24",
-                        "season.first_day = 01-01",
-                        "season.last_day = 12-31",
-                        "season.open = 0-24",
+                        "control.pumping = all day",
+                        "season.first_day = 1 January",
+                        "season.last_day = 31 December",
+                        "season.open = all day",
                         "season.days_standing = 30",
                         "season.comfort = 26 °C",
                         "season.comfort_maximum = 30 °C");
@@ -105,9 +113,10 @@ class AssumptionsTest {
     }
 
     @Test
-    void usReportsAreToldInUsUnitsThatTheFileWouldTake() throws IOException {
-        Scenario metric = Demos.read(BAREST, folder);
-        Scenario us = Demos.read(BAREST + "[report]\nunits = \"us\"\n", folder);
+    void usReportsAreToldInUsUnits() throws IOException {
+        Scenario metric = Demos.read(SWUM, folder);
+        Scenario us = Demos.read(
+                SWUM + "[report]\nunits = \"us\"\n", folder);
 
         assertThat(us.assumed())
                 .extracting(a -> a.section() + "." + a.key() + " = " + a.value())
@@ -115,6 +124,8 @@ class AssumptionsTest {
                         "roof.room_temperature = 71.6 °F",
                         "roof.u_value = 0.08806 Btu/h ft² °F",
                         "pool.make_up = 0 gal/day",
+                        "pool.bather_heat = 2047 Btu/h", // 600 W · 3600 s / 1055.056 J
+                        "season.first_day = January 1",
                         "control.on_difference = 7.2 °F",
                         "control.limit = 86 °F");
         assertThat(us.assumed())
@@ -158,9 +169,9 @@ class AssumptionsTest {
                 .filteredOn(a -> a.section().equals("cover"))
                 .extracting(Assumption::toString)
                 .containsExactly(
-                        "cover drawn 20-8 (by night, common practice, no source)",
-                        "cover evaporation_cut 0.949 (usual for this kind of cover, trade press)",
-                        "cover solar_loss 0.1 (usual for this kind of cover, trade press)");
+                        "cover drawn 20:00 to 8:00 (by night, common practice, no source)",
+                        "cover evaporation_cut 94.9 % (usual for this kind of cover, trade press)",
+                        "cover solar_loss 10 % (usual for this kind of cover, trade press)");
     }
 
     @Test

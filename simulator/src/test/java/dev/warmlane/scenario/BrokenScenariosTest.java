@@ -49,6 +49,23 @@ class BrokenScenariosTest {
         List<Finding> warnings = ScenarioReader.read(file).warnings();
 
         assertThat(lines(warnings, file)).containsExactlyElementsOf(expected(file));
+        assertThat(warnings)
+                .extracting(Finding::told)
+                .allSatisfy(told -> assertThat(told).doesNotContainPattern("_|\\[|\\b(control|season)\\."));
+    }
+
+    @Test
+    void aReportNamesNoKeys() throws IOException {
+        List<Finding> warnings = ScenarioReader.read(
+                        RESOURCES.resolve("doubtful").resolve("together.toml"))
+                .warnings();
+
+        assertThat(warnings)
+                .extracting(Finding::told)
+                .contains(
+                        "temperature that the heater keeps: is above the temperature that people find too warm, 30 °C",
+                        "temperature difference that stops the pump: is more than a tenth of the temperature difference"
+                                + " that starts the pump: the pump will hunt; at most 0.4 °C is advised");
     }
 
     @Test
