@@ -73,18 +73,26 @@ final class UnitWords {
     private static final Pattern THOUSAND_OR_MILLION = Pattern.compile("M(?:Btu|BTU)(?:/hr?)?|MBTUH");
 
     /**
-     * Units that are not read, and what they are (NIST Special Publication 811, appendix B; bhp has two meanings; M stands for
-     * a thousand in the gas trade of the United States).
+     * Units that are not read, because they mean one thing to some and another to others, and what they are; M stands for a
+     * thousand in the gas trade of the United States.
      */
     private static final Map<Pattern, String> FOREIGN = Map.of(
-            Pattern.compile("(?i)tons?"), "a ton of refrigeration is 12000 Btu/h or 3.517 kW; write one of these",
+            Pattern.compile("(?i)tons?"),
+                    told("a ton of refrigeration is 12000 Btu/h or %.3f kW; write one of these", Units.REFRIGERATION_TON / 1000),
             Pattern.compile("(?i)(?:per |/ ?)mcf"),
                     "an mcf, a thousand cubic feet, is 10 ccf; write a tenth of the price, per ccf",
-            Pattern.compile("(?i)kcal/hr?"), "1 kcal/h is 1.163 W; write W or kW",
-            Pattern.compile("PS|(?i)cv"), "a metric horsepower is 735.5 W; write W or kW",
-            Pattern.compile("(?i)bhp"), "a boiler horsepower is 9.81 kW and a brake horsepower 1 hp; write kW or hp");
+            Pattern.compile("(?i)kcal/hr?"), told("1 kcal/h is %.3f W; write W or kW", Units.KILOCALORIE / Units.HOUR),
+            Pattern.compile("PS|(?i)cv"), told("a metric horsepower is %.1f W; write W or kW", Units.METRIC_HORSEPOWER),
+            Pattern.compile("(?i)bhp"),
+                    told(
+                            "a boiler horsepower is %.2f kW and a brake horsepower 1 hp; write kW or hp",
+                            Units.BOILER_HORSEPOWER / 1000));
 
     private UnitWords() {}
+
+    private static String told(String text, double value) {
+        return String.format(Locale.ROOT, text, value);
+    }
 
     /** The text with its words replaced by symbols. */
     static String symbols(String written) {

@@ -45,11 +45,14 @@ public final class Units {
     /** Avoirdupois pound, kg. */
     public static final double POUND = 0.45359237;
 
+    /** Standard acceleration of gravity, m/s². */
+    private static final double GRAVITY = 9.80665;
+
     /** Pound-force per square inch, Pa. */
-    public static final double PSI = POUND * 9.80665 / (INCH * INCH);
+    public static final double PSI = POUND * GRAVITY / (INCH * INCH);
 
     /** Mechanical horsepower, 550 foot-pounds of force a second, W; the electrical one, 746 W, is 0.04 % larger. */
-    public static final double HORSEPOWER = 550 * FOOT * POUND * 9.80665;
+    public static final double HORSEPOWER = 550 * FOOT * POUND * GRAVITY;
 
     /** Degree Fahrenheit as a difference, K. */
     public static final double FAHRENHEIT_DEGREE = 5.0 / 9;
@@ -80,6 +83,21 @@ public final class Units {
 
     /** Million Btu, J. */
     public static final double MMBTU = 1e6 * BTU;
+
+    /** Ton of refrigeration, 12,000 Btu of the International Table an hour, W. */
+    public static final double REFRIGERATION_TON = 12_000 * BTU / HOUR;
+
+    /**
+     * Kilocalorie of the International Table, which ISO 31-4 defines as 4186.8 J (from memory), so that 1 kcal/h is
+     * 1.163 W exactly; the thermochemical one, 4184 J, is 0.07 % smaller.
+     */
+    public static final double KILOCALORIE = 4186.8;
+
+    /** Metric horsepower (PS, cv), 75 metre-kilograms of force a second, W. */
+    public static final double METRIC_HORSEPOWER = 75 * GRAVITY;
+
+    /** Boiler horsepower, W: a rounded value, no definition. */
+    public static final double BOILER_HORSEPOWER = 9809.50;
 
     private Units() {}
 
