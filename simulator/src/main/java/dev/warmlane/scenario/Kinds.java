@@ -59,9 +59,11 @@ final class Kinds {
         @Override
         public Double read(Object toml) throws BadValueException {
             double value;
+            String thousands = "";
             if (toml instanceof String text
                     && (percent() || !plain() || NUMERIC.matcher(text.strip()).matches())) {
                 value = read(text);
+                thousands = thousands(text);
             } else if (toml instanceof Number number && plain()) {
                 value = number.doubleValue();
             } else if (toml instanceof Number) {
@@ -73,9 +75,28 @@ final class Kinds {
             }
             if (!range.holds(value)) {
                 throw new BadValueException("found " + BadValueException.show(toml) + inOurUnit(toml, value)
-                        + "; allowed: " + allowed() + inPercent(toml, value) + otherwise(toml, value));
+                        + "; allowed: " + allowed() + inPercent(toml, value)
+                        + (thousands.isEmpty() ? otherwise(toml, value) : "; did you mean " + thousands + "?"));
+            }
+            if (!thousands.isEmpty()) {
+                throw new BadValueException("found " + BadValueException.show(toml)
+                        + "; its point may part thousands or decimals; write " + thousands + ", or "
+                        + BadValueException.quote(decimals(toml.toString().strip())) + "; allowed: " + allowed());
             }
             return value;
+        }
+
+        /** A text whose point may part thousands, without that point and in quotes; empty where it may not. */
+        private String thousands(String text) {
+            return range.readInThousands(text).isPresent()
+                    ? BadValueException.quote(text.strip().replaceFirst("\\.", ""))
+                    : "";
+        }
+
+        /** The same with other than three digits behind its point, so that it parts decimals. */
+        private static String decimals(String text) {
+            String shorter = text.replaceFirst("^(\\S*?\\.\\d*?)0+(?!\\d)", "$1").replaceFirst("\\.(?!\\d)", "");
+            return shorter.equals(text) ? text.replaceFirst("^(\\S*?\\.\\d{3})", "$10") : shorter;
         }
 
         private double read(String text) throws BadValueException {
@@ -166,7 +187,11 @@ final class Kinds {
 
         @Override
         public String write(Double value) {
-            return plain() ? range.write(value) : "\"" + range.write(value) + "\"";
+            if (plain()) {
+                return range.write(value);
+            }
+            String text = range.write(value);
+            return BadValueException.quote(thousands(text).isEmpty() ? text : decimals(text));
         }
 
         @Override

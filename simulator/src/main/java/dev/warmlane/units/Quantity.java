@@ -20,6 +20,8 @@ public final class Quantity {
 
     private static final Pattern MORE_DIGITS = Pattern.compile("[.,'/]?\\d.*");
 
+    private static final Pattern POINT = Pattern.compile("[+-]?[1-9]\\d{0,2}\\.\\d{3}");
+
     private static final double LONGEST_PLAIN = 1e9;
     private static final double SHORTEST_PLAIN = 1e-9;
 
@@ -34,6 +36,28 @@ public final class Quantity {
      */
     public static double parse(String text, Dimension dimension) {
         return parse(text, dimension, dimension.baseUnit());
+    }
+
+    /**
+     * The value of a text whose point may part thousands instead of decimals, "1.250 m2", read so; empty where its number has
+     * not three digits behind a point, or a unit with which a point is none between thousands.
+     *
+     * @param text a number and a unit
+     * @param dimension what the text is
+     * @param in one of {@link Dimension#allowedUnits}
+     */
+    static OptionalDouble inThousands(String text, Dimension dimension, String in) {
+        String usual = NumberText.usual(text);
+        NumberText number = NumberText.of(usual);
+        if (number == null
+                || !POINT.matcher(number.written()).matches()
+                || dimension.special(usual).isPresent()) {
+            return OptionalDouble.empty();
+        }
+        Unit unit = dimension.find(number.rest());
+        return unit == null || UnitText.isUs(unit.symbol())
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(convert(1000 * number.value(), unit, known(in, dimension)));
     }
 
     /**

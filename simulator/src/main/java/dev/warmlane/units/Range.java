@@ -1,5 +1,7 @@
 package dev.warmlane.units;
 
+import java.util.OptionalDouble;
+
 /**
  * What an input may be: the least and the greatest value, both allowed, and the unit they are in. It stands beside the
  * value that it bounds, which asks it in its constructor; a scenario's key refers to the same range, so that kind, unit,
@@ -95,6 +97,15 @@ public record Range(String what, Dimension dimension, String unit, String writte
      */
     public double read(String text) {
         return Quantity.parse(text, dimension, unit);
+    }
+
+    /**
+     * The value of a text whose point may part thousands instead of decimals, "1.250 m2", read so; empty where it may not, or
+     * where the range has no such value.
+     */
+    public OptionalDouble readInThousands(String text) {
+        OptionalDouble value = Quantity.inThousands(text, dimension, unit);
+        return value.isPresent() && holds(value.getAsDouble()) ? value : OptionalDouble.empty();
     }
 
     /**
