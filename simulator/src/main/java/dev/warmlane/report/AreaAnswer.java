@@ -5,15 +5,13 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.MoreArea;
 import dev.warmlane.study.SeasonBands;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What more and less area does, in sentences, and one of the areas in a few large numbers. */
 final class AreaAnswer {
@@ -23,19 +21,18 @@ final class AreaAnswer {
     private final Optional<AreaMoney> money;
     private final AreaDesign shown;
     private final BandWords band;
-    private final Map<Double, Estimate> added;
+    private final MoreArea more;
+    private final SeasonBands bands;
     private final boolean held;
 
-    AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, Subject described) {
+    AreaAnswer(AreaStudy study, Optional<AreaWorth> worth, MoreArea more, Subject described) {
         this.study = study;
         this.numbers = described.numbers();
         this.money = worth.map(known -> new AreaMoney(known, described.numbers()));
         this.shown = shown(study);
-        SeasonBands bands = described.bands();
+        this.bands = described.bands();
         this.band = new BandWords(described, bands.of(shown.built()));
-        this.added = Stream.of(smallest(), shown, largest())
-                .distinct()
-                .collect(Collectors.toMap(AreaDesign::areaM2, bands::nextKwhPerM2));
+        this.more = more;
         this.held = Telling.heldByHeater(study.installation());
     }
 
@@ -174,15 +171,11 @@ final class AreaAnswer {
     }
 
     private String bounds(AreaDesign design) {
-        Estimate next = added(design);
-        String low = numbers.bare(Measure.HEAT_PER_AREA, next.low(), next);
-        String high = numbers.bare(Measure.HEAT_PER_AREA, next.high(), next);
-        return low.equals(high) ? "" : low + " to " + high;
+        return numbers.bounds(Measure.HEAT_PER_AREA, added(design));
     }
 
     private Estimate added(AreaDesign design) {
-        return added.getOrDefault(
-                design.areaM2(), Estimate.exactly(design.next().deliveredKwhPerM2()));
+        return more.of(design).orElseGet(() -> bands.nextKwhPerM2(design));
     }
 
     private AreaDesign smallest() {

@@ -10,6 +10,7 @@ import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.ArrayLayout;
 import dev.warmlane.study.FlowStudy;
+import dev.warmlane.study.MoreArea;
 import dev.warmlane.study.SeasonBands;
 import dev.warmlane.study.ShadeStudy;
 import dev.warmlane.units.Measure;
@@ -34,6 +35,7 @@ public final class AreaReport {
     private final Optional<AreaWorth> worth;
     private final RoofSection roof;
     private final FlowSection flows;
+    private final MoreArea more;
     private final Section shade;
 
     private AreaReport(AreaStudy study, Subject described) {
@@ -43,7 +45,8 @@ public final class AreaReport {
         this.common = new CommonSections(described);
         SeasonBands bands = described.bands();
         this.worth = AreaWorth.of(study, bands);
-        this.answer = new AreaAnswer(study, worth, described);
+        this.more = MoreArea.of(study, bands);
+        this.answer = new AreaAnswer(study, worth, more, described);
         this.roof = RoofSection.of(NAME, study.installation(), numbers);
         this.shade = shade(described);
         this.flows = new FlowSection(FlowStudy.of(described.forecast(), bands.forcing(), bands.runs()), numbers);
@@ -68,7 +71,7 @@ public final class AreaReport {
     }
 
     private List<Data> data() {
-        List<Data> data = new ArrayList<>(List.of(new Data(NAME, () -> AreaTables.all(study, worth, units))));
+        List<Data> data = new ArrayList<>(List.of(new Data(NAME, () -> AreaTables.all(study, worth, more, units))));
         data.addAll(flows.data());
         data.addAll(roof.data());
         return data;
@@ -96,7 +99,7 @@ public final class AreaReport {
                 .with(
                         Set.of(Place.FIRST_SHEET),
                         new Picture("area-heat", name -> AreaCharts.heat(name, study, numbers)))
-                .with(AreaTables.areas(study, units));
+                .with(AreaTables.areas(study, more, numbers));
     }
 
     private Section worth() {

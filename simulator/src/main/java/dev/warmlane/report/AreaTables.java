@@ -4,10 +4,12 @@ import dev.warmlane.season.MoneySummary;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.MoreArea;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -19,6 +21,16 @@ public final class AreaTables {
 
     /** For people: what a decision needs and a terminal or page has room for. Csv has all of it. */
     public static Table areas(AreaStudy study, UnitSystem units) {
+        return areas(study, Optional.empty(), new Numbers(units));
+    }
+
+    /** The same with the doubt of what each further area adds. */
+    static Table areas(AreaStudy study, MoreArea more, Numbers numbers) {
+        return areas(study, Optional.of(more), numbers);
+    }
+
+    private static Table areas(AreaStudy study, Optional<MoreArea> more, Numbers numbers) {
+        UnitSystem units = numbers.units();
         List<AreaDesign> designs = study.designs();
         TableBuilder<AreaDesign> table = new TableBuilder<AreaDesign>(units);
         table.number("area", "area", Measure.AREA, AreaDesign::areaM2);
@@ -34,8 +46,11 @@ public final class AreaTables {
         table.period("solar\nheat", AreaDesign::season, PeriodColumn.DELIVERED)
                 .period("per\narea", AreaDesign::season, PeriodColumn.DELIVERED_PER_AREA)
                 .number("one more\n" + squared(units), "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
-                        .deliveredKwhPerM2())
-                .optional("share not\nneeded", "refused", Measure.SHARE, AreaDesign::refusedShare);
+                        .deliveredKwhPerM2());
+        more.ifPresent(known -> table.words("low to\nhigh", "next_delivered_range", d -> known.of(d)
+                .map(next -> numbers.bounds(Measure.HEAT_PER_AREA, next))
+                .orElse("")));
+        table.optional("share not\nneeded", "refused", Measure.SHARE, AreaDesign::refusedShare);
         if (displaces(designs)) {
             FuelWords fuel = FuelWords.of(designs.get(0).season());
             table.fed(fuel)
@@ -51,11 +66,11 @@ public final class AreaTables {
 
     /** Everything of each design, for csv. */
     static Table all(AreaStudy study, UnitSystem units) {
-        return all(study, Optional.empty(), units);
+        return all(study, Optional.empty(), new MoreArea(Map.of()), units);
     }
 
-    /** The same with the doubt of what the areas are worth. */
-    static Table all(AreaStudy study, Optional<AreaWorth> worth, UnitSystem units) {
+    /** The same with the doubt of what the areas are worth and of what each further area adds. */
+    static Table all(AreaStudy study, Optional<AreaWorth> worth, MoreArea more, UnitSystem units) {
         List<AreaDesign> designs = study.designs();
         TableBuilder<AreaDesign> table = new TableBuilder<AreaDesign>(units);
         table.number("area", "area", Measure.AREA, AreaDesign::areaM2);
@@ -76,6 +91,8 @@ public final class AreaTables {
                         PeriodColumn.DELIVERED,
                         PeriodColumn.DELIVERED_PER_AREA)
                 .number("next_delivered", Measure.HEAT_PER_AREA, d -> d.next().deliveredKwhPerM2())
+                .optional("low", "next_delivered_low", Measure.HEAT_PER_AREA, d -> bound(more.of(d), Estimate::low))
+                .optional("high", "next_delivered_high", Measure.HEAT_PER_AREA, d -> bound(more.of(d), Estimate::high))
                 .periods(AreaDesign::season, PeriodColumn.REFUSED)
                 .optional("refused", "refused", Measure.SHARE, AreaDesign::refusedShare)
                 .periods(AreaDesign::season, PeriodColumn.EFFICIENCY);
@@ -118,9 +135,11 @@ public final class AreaTables {
 
     private static OptionalDouble value(
             Optional<AreaWorth> worth, AreaDesign design, ToDoubleFunction<Estimate> bound) {
-        return worth.flatMap(known -> known.of(design)).stream()
-                .mapToDouble(one -> bound.applyAsDouble(one.netPresentValue()))
-                .findFirst();
+        return bound(worth.flatMap(known -> known.of(design)).map(AreaWorth.Doubted::netPresentValue), bound);
+    }
+
+    private static OptionalDouble bound(Optional<Estimate> of, ToDoubleFunction<Estimate> bound) {
+        return of.stream().mapToDouble(bound).findFirst();
     }
 
     /** Whether collectors displace gas, because there is a heater. */

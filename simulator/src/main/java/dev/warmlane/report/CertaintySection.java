@@ -29,6 +29,8 @@ final class CertaintySection {
                                 + " down each by itself. They are judgements, not statistics, and one year's weather is not among"
                                 + " them. Each alone:")
                 .with(doubts(subject, band))
+                .words("Month by month the pool's mean, with the same doubts together:")
+                .with(ForecastTables.monthsInDoubt(subject.forecast(), band, numbers))
                 .words(strongWind(numbers, subject.forecast()));
     }
 

@@ -4,14 +4,19 @@ import dev.warmlane.report.Block.Figure;
 import dev.warmlane.report.Block.Picture;
 import dev.warmlane.report.Report.Data;
 import dev.warmlane.report.chart.DatesChart;
+import dev.warmlane.study.DatesBand;
 import dev.warmlane.study.DatesStudy;
 import dev.warmlane.study.DatesStudy.Dates;
 import dev.warmlane.study.DatesStudy.Way;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -22,12 +27,17 @@ public final class DatesReport {
     private final Numbers numbers;
     private final CommonSections common;
     private final FuelWords fuel;
+    private final Map<Way, Estimate> gained = new EnumMap<>(Way.class);
 
     private DatesReport(DatesStudy study, Subject described) {
         this.study = study;
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
         this.fuel = FuelWords.of(study.today().season());
+        DatesBand band = new DatesBand(study, described.bands());
+        for (Way way : Way.values()) {
+            band.weeksGained(way).ifPresent(weeks -> gained.put(way, weeks));
+        }
     }
 
     /**
@@ -77,6 +87,9 @@ public final class DatesReport {
                 + " tells, is some tenths higher where the heater runs");
         if (heated()) {
             points.add(
+                    "Weeks in brackets are what all that is uncertain leaves together, each thing varied in today's season"
+                            + " and in the longer ones alike");
+            points.add(
                     "Weeks gained are those by which the season with collectors may be longer until it takes as much "
                             + fuel.word() + " as today's season without them");
         }
@@ -103,7 +116,7 @@ public final class DatesReport {
             List<String> ways = new ArrayList<>();
             for (Way way : Way.values()) {
                 ways.add(way.label().replace("both", "do both") + " by " + gained(way)
-                        + (way == Way.BOTH ? " in all" : ""));
+                        + (way == Way.BOTH ? " in all" : "") + inBrackets(way));
             }
             text.append(String.join(", ", ways.subList(0, 2)))
                     .append(", or ")
@@ -143,6 +156,7 @@ public final class DatesReport {
                 keys.add(new Figure(
                         gained(way),
                         way == Way.EARLIER ? "earlier opening" : "later closing",
+                        range(way),
                         "for the " + fuel.word() + " of today without collectors"));
             }
         } else {
@@ -164,17 +178,42 @@ public final class DatesReport {
     }
 
     private String gained(Way way) {
-        double gained = study.weeksGained(way).orElseThrow();
-        return study.endsOpen(way) ? "at least " + weeks((int) Math.round(gained)) : aboutWeeks(gained);
+        double likely = weeks(way).likely();
+        return study.endsOpen(way) ? "at least " + weeks((int) Math.round(likely)) : aboutWeeks(likely);
     }
 
-    /** To half a week: the fuel that they rest on is not known better. */
     private String aboutWeeks(double gained) {
         double halves = Math.rint(2 * gained);
         if (halves == 0) {
             return gained > 0 ? "less than half a week" : weeks(0);
         }
-        return "about " + (halves == 2 ? "1 week" : numbers.show(halves / 2, (int) (halves % 2)) + " weeks");
+        return "about " + (halves == 2 ? "1 week" : halfWeeks(gained) + " weeks");
+    }
+
+    /** To half a week: the fuel that they rest on is not known better. */
+    private String halfWeeks(double gained) {
+        double halves = Math.rint(2 * gained);
+        return numbers.show(halves / 2, (int) (halves % 2));
+    }
+
+    private String inBrackets(Way way) {
+        String range = range(way);
+        return range.isEmpty() ? "" : " (" + range + ")";
+    }
+
+    /** Between what they may be, open above where the study has no more weeks; empty where nothing moves them as shown. */
+    private String range(Way way) {
+        Estimate gained = weeks(way);
+        String low = halfWeeks(gained.low());
+        String high = halfWeeks(gained.high());
+        if (low.equals(high)) {
+            return "";
+        }
+        return gained.high() < study.mostWeeks(way) ? low + " to " + high : low + " or more";
+    }
+
+    private Estimate weeks(Way way) {
+        return Objects.requireNonNull(gained.get(way), "weeks gained without a heater");
     }
 
     private String means(Dates dates) {

@@ -107,8 +107,8 @@ public final class ForecastReport {
         shade.ifPresent(study -> data.add(new Data("shade", () -> ShadeSection.data(subject, study))));
         data.addAll(water.data());
         data.addAll(List.of(
-                new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, subject.units())),
-                new Data("months", () -> ForecastTables.allOfMonths(forecast, subject.units())),
+                new Data("weeks", () -> ForecastTables.allOfWeeks(forecast, band, subject.units())),
+                new Data("months", () -> ForecastTables.allOfMonths(forecast, band, subject.units())),
                 new Data("certainty", () -> CertaintySection.all(subject, band)),
                 new Data("hours", () -> HourTable.of(forecast, subject.units()))));
         return data;

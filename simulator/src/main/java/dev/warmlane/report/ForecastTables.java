@@ -5,7 +5,10 @@ import dev.warmlane.season.ComfortSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.WaterCourse;
 import dev.warmlane.site.HourOfYear;
+import dev.warmlane.study.SeasonBand;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
@@ -62,21 +65,40 @@ public final class ForecastTables {
         return comfort.openDays() > 0 ? OptionalInt.of(comfort.daysAtComfort()) : OptionalInt.empty();
     }
 
+    /** How warm the pool is month by month, and how far that is to be trusted. */
+    static Table monthsInDoubt(SeasonForecast forecast, SeasonBand band, Numbers numbers) {
+        WaterCourse water = WaterCourse.of(forecast.with());
+        return new TableBuilder<PeriodSummary>(numbers.units())
+                .words("month", p -> numbers.label(p.period()))
+                .period("pool,\nlikely", ITSELF, PeriodColumn.WATER_MEAN)
+                .words(
+                        "low to high",
+                        "range",
+                        p -> numbers.bounds(Measure.TEMPERATURE, waterC(band, water, p)))
+                .build(forecast.months());
+    }
+
+    private static Estimate waterC(SeasonBand band, WaterCourse water, PeriodSummary of) {
+        return band.waterC(water, of.period().from(), of.period().to());
+    }
+
     /** Everything of the months, for csv. */
-    static Table allOfMonths(SeasonForecast forecast, UnitSystem units) {
-        return all("month", forecast.months(), flows(forecast), units);
+    static Table allOfMonths(SeasonForecast forecast, SeasonBand band, UnitSystem units) {
+        return all("month", forecast.months(), forecast, band, units);
     }
 
     /** Everything of the weeks, for csv. */
-    static Table allOfWeeks(SeasonForecast forecast, UnitSystem units) {
-        return all("week", forecast.weeks(), flows(forecast), units);
+    static Table allOfWeeks(SeasonForecast forecast, SeasonBand band, UnitSystem units) {
+        return all("week", forecast.weeks(), forecast, band, units);
     }
 
     private static List<Flow> flows(SeasonForecast forecast) {
         return forecast.installation().pool().flows();
     }
 
-    private static Table all(String name, List<PeriodSummary> rows, List<Flow> flows, UnitSystem units) {
+    private static Table all(
+            String name, List<PeriodSummary> rows, SeasonForecast forecast, SeasonBand band, UnitSystem units) {
+        WaterCourse water = WaterCourse.of(forecast.with());
         TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(units)
                 .words(name, p -> p.period().label())
                 .words("first_day", ForecastTables::firstDay)
@@ -84,7 +106,13 @@ public final class ForecastTables {
                         ITSELF,
                         PeriodColumn.LENGTH,
                         PeriodColumn.AIR,
-                        PeriodColumn.WATER_MEAN,
+                        PeriodColumn.WATER_MEAN)
+                .number("water_mean_low", Measure.TEMPERATURE, p -> waterC(band, water, p)
+                        .low())
+                .number("water_mean_high", Measure.TEMPERATURE, p -> waterC(band, water, p)
+                        .high())
+                .periods(
+                        ITSELF,
                         PeriodColumn.WATER_LOWEST,
                         PeriodColumn.WATER_HIGHEST,
                         PeriodColumn.COLDEST_DAY,
@@ -107,7 +135,7 @@ public final class ForecastTables {
                         PeriodColumn.OUTLET_LOWEST,
                         PeriodColumn.OUTLET_HIGHEST,
                         PeriodColumn.REFUSED);
-        for (Flow flow : flows) {
+        for (Flow flow : flows(forecast)) {
             table.number(csvName(flow), Measure.HEAT, p -> p.balance().kwh(flow));
         }
         table.periods(

@@ -145,6 +145,13 @@ public record Numbers(UnitSystem units, Notation notation) {
         return show(coarse ? digits(shown, 2) : threeDigits(shown), measure.decimals(units));
     }
 
+    /** Both bounds of an estimate without their unit, see {@link #bare}; empty where nothing moves it as shown. */
+    String bounds(Measure measure, Estimate of) {
+        String low = bare(measure, of.low(), of);
+        String high = bare(measure, of.high(), of);
+        return low.equals(high) ? "" : low + " to " + high;
+    }
+
     private static double threeDigits(double value) {
         return Math.abs(value) < 1000 ? value : digits(value, 3);
     }

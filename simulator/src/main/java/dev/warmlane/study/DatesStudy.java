@@ -12,6 +12,7 @@ import dev.warmlane.units.Checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * A pool that opens some weeks earlier, closes some weeks later, or both, with its collectors and without: what it opens
@@ -46,6 +47,11 @@ public record DatesStudy(Installation installation, List<Dates> dates) {
 
         Way(String label) {
             this.label = label;
+        }
+
+        /** How many ends of the season move. */
+        int ends() {
+            return this == BOTH ? 2 : 1;
         }
 
         /** The words for it in tables and charts. */
@@ -101,7 +107,7 @@ public record DatesStudy(Installation installation, List<Dates> dates) {
     }
 
     private static boolean fits(OpeningSeason today, Way way, int weeks) {
-        int days = today.days() + today.before().days() + 7 * weeks * (way == Way.BOTH ? 2 : 1);
+        int days = today.days() + today.before().days() + 7 * weeks * way.ends();
         return weeks == 0 || days < HourOfYear.DAYS;
     }
 
@@ -133,23 +139,40 @@ public record DatesStudy(Installation installation, List<Dates> dates) {
      * where the collectors save nothing, and all the weeks of the study where not even they take as much; nothing without a heater.
      */
     public OptionalDouble weeksGained(Way way) {
-        OptionalDouble today = today().boughtWithoutKwh();
-        if (today.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double may = today.getAsDouble();
-        int ends = way == Way.BOTH ? 2 : 1;
+        return today().boughtWithoutKwh().isPresent()
+                ? OptionalDouble.of(weeksGained(way, Dates::season))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * The same where the seasons go otherwise than described.
+     *
+     * @param gone how each went; asked from that of today on, up to the one that takes too much
+     */
+    double weeksGained(Way way, Function<Dates, PeriodSummary> gone) {
         List<Dates> seasons = of(way);
-        double before = seasons.get(0).boughtKwh().orElseThrow();
+        GasSummary.Displaced today = bought(gone.apply(seasons.get(0)));
+        double may = today.burnedWithoutKwh();
+        double before = today.burnedKwh();
         for (Dates season : seasons) {
-            double bought = season.boughtKwh().orElseThrow();
+            double bought = bought(gone.apply(season)).burnedKwh();
             if (bought > may) {
                 double into = season.weeks == 0 ? 0 : (may - before) / (bought - before);
-                return OptionalDouble.of(ends * Math.max(0, season.weeks - 1 + into));
+                return way.ends() * Math.max(0, season.weeks - 1 + into);
             }
             before = bought;
         }
-        return OptionalDouble.of((double) ends * seasons.get(seasons.size() - 1).weeks);
+        return mostWeeks(way);
+    }
+
+    private static GasSummary.Displaced bought(PeriodSummary season) {
+        return season.gas().displaced().orElseThrow();
+    }
+
+    /** The most weeks that a way can be found to gain, both ends counted where both move. */
+    public double mostWeeks(Way way) {
+        List<Dates> seasons = of(way);
+        return (double) way.ends() * seasons.get(seasons.size() - 1).weeks;
     }
 
     /** Whether a way may gain more weeks than were simulated. */

@@ -61,7 +61,8 @@ public record PairedBand(SeasonBand one, SeasonBand other) {
         return names;
     }
 
-    private static PeriodSummary end(SeasonBand band, String name, Function<Sensitivity, Sensitivity.End> end) {
+    /** The season at an end of a doubt, as described where it has not this doubt. */
+    static PeriodSummary end(SeasonBand band, String name, Function<Sensitivity, Sensitivity.End> end) {
         return band.doubts().stream()
                 .filter(doubt -> doubt.name().equals(name))
                 .findFirst()

@@ -9,6 +9,7 @@ import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.Runs;
+import dev.warmlane.study.SeasonBand;
 import dev.warmlane.study.SensitivityStudy;
 import dev.warmlane.study.SharedForcing;
 import dev.warmlane.study.UsualMountings;
@@ -63,12 +64,13 @@ class CsvDocumentTest {
                 WeatherYears.of(List.of(
                         RealYears.like(forecast.weather(), 2001, 0, 1),
                         RealYears.like(forecast.weather(), 2002, 1, 1))));
+        SeasonBand band = SeasonBand.of(forecast);
         List<Table> tables = List.of(
                 YearsTables.all(years, UnitSystem.METRIC),
                 YearsTables.allSpreads(years, UnitSystem.METRIC),
                 HourTable.of(forecast, UnitSystem.METRIC),
-                ForecastTables.allOfWeeks(forecast, UnitSystem.METRIC),
-                ForecastTables.allOfMonths(forecast, UnitSystem.METRIC),
+                ForecastTables.allOfWeeks(forecast, band, UnitSystem.METRIC),
+                ForecastTables.allOfMonths(forecast, band, UnitSystem.METRIC),
                 AreaTables.all(AreaStudy.of(built, new AreaRange(100, 200, 2), forcing, runs), UnitSystem.METRIC),
                 ExposureTables.all(ExposureStudy.of(built, forcing, runs), UnitSystem.METRIC),
                 SensitivityTables.all(SensitivityStudy.of(built, forcing, runs), UnitSystem.METRIC),

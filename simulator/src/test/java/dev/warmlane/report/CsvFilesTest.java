@@ -19,6 +19,7 @@ import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Schedule;
+import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherYear;
 import java.io.IOException;
@@ -158,10 +159,11 @@ class CsvFilesTest {
     @ParameterizedTest
     @MethodSource("forecasts")
     void namesOfColumnsAreSnakeCaseAndDiffer(SeasonForecast forecast) {
+        SeasonBand band = SeasonBand.of(forecast);
         for (UnitSystem units : UnitSystem.values()) {
             for (Table table : List.of(
-                    ForecastTables.allOfMonths(forecast, units),
-                    ForecastTables.allOfWeeks(forecast, units),
+                    ForecastTables.allOfMonths(forecast, band, units),
+                    ForecastTables.allOfWeeks(forecast, band, units),
                     HourTable.of(forecast, units))) {
                 assertThat(table.columns())
                         .extracting(Column::csvName)

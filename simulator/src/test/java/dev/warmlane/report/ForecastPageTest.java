@@ -76,7 +76,8 @@ class ForecastPageTest {
         List<List<String>> months = cells(
                 (Element) parse(page(report)).getElementsByTagName("table").item(0));
         String text = TextWriter.full(SampleReports.report(report));
-        List<String> csv = CsvWriter.csv(ForecastTables.allOfMonths(report.forecast(), report.units()))
+        List<String> csv = CsvWriter.csv(ForecastTables.allOfMonths(
+                        report.forecast(), report.bands().of(report.installation()), report.units()))
                 .lines()
                 .toList();
         List<String> names = List.of(csv.get(0).split(",", -1));

@@ -9,6 +9,7 @@ import dev.warmlane.study.AreaStudy;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.study.BreakEvenMap;
 import dev.warmlane.study.LeadMap;
+import dev.warmlane.study.MoreArea;
 import dev.warmlane.study.MountingDuel;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.study.MountingStudy;
@@ -37,7 +38,7 @@ class ShownStudiesTest {
         Subject described = SampleStudies.MUNICIPAL.described();
         AreaStudy areas = AreaStudy.of(
                 described.forecast().installation(), described.forecast().weather(), new AreaRange(100, 400, 7));
-        show("areas.md", "areas", AreaTables.areas(areas, described.units()));
+        show("areas.md", "areas", AreaTables.areas(areas, MoreArea.of(areas, described.bands()), described.numbers()));
         AreaWorth worth = AreaWorth.of(areas, described.bands()).orElseThrow();
         show("areas.md", "areas, worth", new AreaMoney(worth, described.numbers()).table());
     }

@@ -6,6 +6,7 @@ import dev.warmlane.report.write.ReportFiles;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaWorth;
+import dev.warmlane.study.MoreArea;
 import dev.warmlane.study.MountingResult;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
@@ -85,7 +86,10 @@ class StudyPagesTest {
                         shown(MountingTables.comparison(studies.mountings().sameArea(), units)),
                         shown(MountingTables.comparison(studies.mountings().sameRoof(), units)),
                         shown(MountingTables.heldPool(studies.mountings().sameArea(), units)));
-        assertThat(tables(areas(studies))).contains(shown(AreaTables.areas(studies.areas(), units)));
+        assertThat(tables(areas(studies))).contains(shown(AreaTables.areas(
+                        studies.areas(),
+                        MoreArea.of(studies.areas(), studies.described().bands()),
+                        new Numbers(units))));
         assertThat(tables(sensitivity(studies)))
                 .contains(
                         shown(SensitivityTables.effects(studies.sensitivity(), new Numbers(units))),
@@ -173,7 +177,11 @@ class StudyPagesTest {
 
     private static AreaAnswer answer(SampleStudies studies) {
         Subject described = studies.described();
-        return new AreaAnswer(studies.areas(), AreaWorth.of(studies.areas(), described.bands()), described);
+        return new AreaAnswer(
+                studies.areas(),
+                AreaWorth.of(studies.areas(), described.bands()),
+                MoreArea.of(studies.areas(), described.bands()),
+                described);
     }
 
     @Test

@@ -56,6 +56,27 @@ class AreaWorthTest {
     }
 
     @Test
+    void whatEachFurtherAreaAddsIsKnownOfEveryRow() {
+        SeasonBands bands = new SeasonBands(FORCING, ALONE);
+        MoreArea more = MoreArea.of(STUDY, bands);
+        for (AreaDesign design : STUDY.designs()) {
+            Estimate next = more.of(design).orElseThrow();
+            assertThat(next).isEqualTo(bands.nextKwhPerM2(design));
+            assertThat(next.likely()).isEqualTo(design.next().deliveredKwhPerM2());
+            assertThat(next.high() - next.low()).isPositive();
+        }
+    }
+
+    @Test
+    void ofManyAreasWhatTheyAddIsKnownOfThreeAtMost() {
+        AreaStudy many = study(MUNICIPAL, 100, 420, AreaWorth.MOST_DOUBTED + 1);
+
+        assertThat(MoreArea.of(many, new SeasonBands(FORCING, ALONE)).kwhPerM2())
+                .containsKeys(many.designs().get(0).areaM2(), many.designs().get(AreaWorth.MOST_DOUBTED).areaM2())
+                .hasSizeLessThanOrEqualTo(3);
+    }
+
+    @Test
     void theBestIsTheHighestAndWhatIsAsGoodLiesAroundIt() {
         double highest = value(WORTH.best().design());
         assertThat(STUDY.designs()).allSatisfy(d -> assertThat(value(d)).isLessThanOrEqualTo(highest));

@@ -15,9 +15,11 @@ import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Comfort;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.study.DatesStudy.Dates;
 import dev.warmlane.study.DatesStudy.Way;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.List;
@@ -75,6 +77,51 @@ class DatesStudyTest {
             assertThat(STUDY.endsOpen(way)).isEqualTo(under == seasons.size());
         }
         assertThat(STUDY.endsOpen(Way.BOTH)).as("six weeks in all are too many").isFalse();
+    }
+
+    /** Again by hand: the weeks at either end of each input alone, in today's season and the longer ones alike. */
+    @Test
+    void weeksGainedAreAsDoubtfulAsEachInputMakesThem() {
+        SeasonBands bands = new SeasonBands(FORCING, Runs.onAllCores());
+        Estimate gained = new DatesBand(STUDY, bands).weeksGained(Way.BOTH).orElseThrow();
+        List<SeasonBand> seasons = STUDY.of(Way.BOTH).stream()
+                .map(d -> bands.of(BUILT.toBuilder().season(d.dates()).build()))
+                .toList();
+        double likely = STUDY.weeksGained(Way.BOTH).orElseThrow();
+        double down = 0;
+        double up = 0;
+        for (int i = 0; i < seasons.get(0).doubts().size(); i++) {
+            int doubt = i;
+            double one = byHand(seasons.stream()
+                    .map(band -> band.doubts().get(doubt).low().season())
+                    .toList());
+            double other = byHand(seasons.stream()
+                    .map(band -> band.doubts().get(doubt).high().season())
+                    .toList());
+            down = Math.hypot(down, Math.max(0, likely - Math.min(one, other)));
+            up = Math.hypot(up, Math.max(0, Math.max(one, other) - likely));
+        }
+
+        assertThat(gained.likely()).isEqualTo(likely);
+        assertThat(gained.low()).isCloseTo(Math.max(0, likely - down), within(1e-9));
+        assertThat(gained.high()).isCloseTo(Math.min(6, likely + up), within(1e-9));
+        assertThat(gained.high() - gained.low()).as("something is uncertain").isGreaterThan(0.1);
+    }
+
+    /** Both ends of the season move. */
+    private static double byHand(List<PeriodSummary> seasons) {
+        List<GasSummary.Displaced> gas = seasons.stream()
+                .map(season -> season.gas().displaced().orElseThrow())
+                .toList();
+        double may = gas.get(0).burnedWithoutKwh();
+        for (int i = 1; i < gas.size(); i++) {
+            double before = gas.get(i - 1).burnedKwh();
+            double bought = gas.get(i).burnedKwh();
+            if (bought > may) {
+                return 2 * Math.max(0, i - 1 + (may - before) / (bought - before));
+            }
+        }
+        return 2 * (gas.size() - 1);
     }
 
     @Test
