@@ -126,15 +126,22 @@ final class AlternativesSection {
     }
 
     private String energy() {
-        Estimate cover = band.savedKwh(study.coverAlone());
-        Estimate collectors = band.savedKwh(study.collectors());
+        Estimate cover = savedKwh(study.coverAlone());
+        Estimate collectors = savedKwh(study.collectors());
         boolean alike = heat(cover).equals(heat(collectors));
         return "The cover alone saves " + heat(cover) + " of what is bought, "
                 + (alike
                         ? "as much as the collectors alone"
                         : (cover.likely() > collectors.likely() ? "more than" : "less than") + " the collectors alone, "
                                 + heat(collectors))
-                + "; both save " + heat(band.savedKwh(study.both())) + ".";
+                + "; both save " + heat(savedKwh(study.both())) + ".";
+    }
+
+    /** The likely value as what is shown in the table differs. */
+    private Estimate savedKwh(Alternative one) {
+        Estimate saved = band.savedKwh(one);
+        double likely = numbers.apart(Measure.HEAT, study.neither().boughtKwh(), one.boughtKwh());
+        return new Estimate(Math.min(saved.low(), likely), likely, Math.max(saved.high(), likely));
     }
 
     /** {@code 130,000 kWh (110,000 to 150,000)}. */

@@ -55,7 +55,11 @@ public final class ForecastTables {
             FuelWords fuel = FuelWords.of(season);
             table.fed(fuel)
                     .period(fuel.heading() + "\n" + fuel.used(), ITSELF, PeriodColumn.GAS_BURNED)
-                    .period(fuel.heading() + "\ndisplaced", ITSELF, PeriodColumn.GAS_DISPLACED);
+                    .number(
+                            fuel.heading() + "\ndisplaced",
+                            fuel.csv(PeriodColumn.GAS_DISPLACED.csvName()),
+                            PeriodColumn.GAS_DISPLACED.measure(),
+                            p -> GasSection.displacedKwh(numbers, p));
         }
         return table.build(rows, List.of(season));
     }

@@ -70,8 +70,10 @@ final class GasSection {
     /** Why the gas displaced is another number than the heat delivered, which everybody asks. */
     private Optional<String> whyNotTheHeat(PeriodSummary season) {
         double deliveredKwh = season.balance().deliveredKwh();
-        double sparedKwh =
-                season.balanceWithout().kwh(Flow.HEATER) - season.balance().kwh(Flow.HEATER);
+        double sparedKwh = numbers.apart(
+                Measure.HEAT,
+                season.balanceWithout().kwh(Flow.HEATER),
+                season.balance().kwh(Flow.HEATER));
         return PeriodColumn.displaces(season) && sparedKwh > 0 && deliveredKwh > sparedKwh
                 ? Optional.of("Of the " + numbers.show(Measure.HEAT, deliveredKwh) + " that the collectors deliver "
                         + numbers.show(Measure.HEAT, sparedKwh)
@@ -98,13 +100,15 @@ final class GasSection {
     private String gas(PeriodSummary season) {
         GasSummary gas = season.gas();
         boolean more = gas.replacedKwh() < 0;
-        String sold = numbers.fuel(gas.fuel(), Math.abs(gas.replacedUnits()));
-        String heat = numbers.heat(Math.abs(gas.replacedKwh()));
+        double kwh = Math.abs(displacedKwh(numbers, season));
         // what is sold by the kWh is told once
-        String amount = (gas.fuel().unit() == SaleUnit.KWH
+        boolean byTheKwh = gas.fuel().unit() == SaleUnit.KWH;
+        double units = byTheKwh && numbers.units() == UnitSystem.METRIC ? kwh : Math.abs(gas.replacedUnits());
+        String sold = numbers.fuel(gas.fuel(), units);
+        String amount = (byTheKwh
                         ? sold + " of " + gas.fuel().name()
-                        : heat + " of " + gas.fuel().name() + ", " + sold)
-                + ", which gives " + numbers.show(Measure.MASS, Math.abs(gas.replacedCo2Kg())) + " of carbon dioxide";
+                        : numbers.heat(kwh) + " of " + gas.fuel().name() + ", " + sold)
+                + ", which gives " + numbers.show(Measure.MASS, Math.abs(displacedCo2Kg(gas))) + " of carbon dioxide";
         return gas.match(
                 displaced -> more
                         ? FuelWords.capital(fuel.wordUsed()) + " beyond what the pool without collectors " + fuel.uses()
@@ -117,16 +121,32 @@ final class GasSection {
                                 + " would have burned, to give the same solar heat: " + amount);
     }
 
+    /** Gas displaced by a period's collectors, as what is shown of it with them and without differs. */
+    static double displacedKwh(Numbers numbers, PeriodSummary period) {
+        return period.gas()
+                .match(
+                        gas -> numbers.apart(Measure.HEAT, gas.burnedWithoutKwh(), gas.burnedKwh()),
+                        none -> period.gas().replacedKwh());
+    }
+
+    private double displacedCo2Kg(GasSummary gas) {
+        return gas.match(
+                burned -> numbers.apart(Measure.MASS, burned.burnedCo2Kg() + gas.replacedCo2Kg(), burned.burnedCo2Kg()),
+                none -> gas.replacedCo2Kg());
+    }
+
     private List<String> money(MoneySummary money, boolean heated) {
         String currency = money.currency();
+        double saved = numbers.apart(Measure.MONEY, money.gasCostWithout(), money.gasCost())
+                - numbers.rounded(Measure.MONEY, money.pumpCost());
         List<String> points = new ArrayList<>();
         if (heated) {
             points.add(FuelWords.capital(fuel.word()) + " costs " + numbers.money(money.gasCost(), currency)
                     + " a season, without collectors "
                     + numbers.money(money.gasCostWithout(), currency) + "; pumping costs "
-                    + numbers.money(money.pumpCost(), currency) + (money.saved() < 0 ? "; in all " : "; saved: ")
-                    + numbers.money(Math.abs(money.saved()), currency)
-                    + (money.saved() < 0 ? " more than without collectors" : ""));
+                    + numbers.money(money.pumpCost(), currency) + (saved < 0 ? "; in all " : "; saved: ")
+                    + numbers.money(Math.abs(saved), currency)
+                    + (saved < 0 ? " more than without collectors" : ""));
         } else {
             points.add((money.replacedGasWorth() < 0
                             ? "Pumping costs "

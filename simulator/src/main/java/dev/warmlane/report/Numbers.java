@@ -106,6 +106,14 @@ public record Numbers(UnitSystem units, Notation notation) {
         return shown / Measure.TEMPERATURE_DIFFERENCE.in(units, 1);
     }
 
+    /**
+     * By how much one value is above another as both are shown, so that a reader who takes one from the other agrees; in the
+     * unit of the results. Not for temperatures, see {@link #kelvinApart}.
+     */
+    double apart(Measure measure, double one, double other) {
+        return (rounded(measure, one) - rounded(measure, other)) / measure.in(units, 1);
+    }
+
     /** An amount of money for a headline. */
     public String aboutMoney(double amount, String currency) {
         return notation.money(show(threeDigits(amount), 0), currency);

@@ -14,6 +14,7 @@ import dev.warmlane.season.CoverOffer;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
 import dev.warmlane.site.Roof;
+import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.math.BigDecimal;
 import java.util.List;
@@ -25,6 +26,23 @@ import org.junit.jupiter.api.Test;
 
 /** What an owner who reads the first sheet with a pen in the hand would stumble over. */
 class OwnersSheetTest {
+
+    private static final String N = "([0-9,]+)";
+
+    /** What stands with the collectors and without, and what is told of their difference. */
+    private static final List<Pattern[]> SPARED = List.of(
+            spared("(?:burned|bought)[^.]*? " + N + " (?:kWh|therms) " + N + " (?:kWh|therms) (?:of it|Carbon)",
+                    "displaced: " + N + " (?:kWh|therms) \\("),
+            spared("Carbon dioxide of that [a-z ]+? " + N + " (?:kg|lb) " + N, "which gives " + N + " (?:kg|lb) of carbon"),
+            spared("Heat of the heater " + N + " (?:kWh|therms) " + N,
+                    "that the collectors deliver " + N + " (?:kWh|therms) spare"));
+
+    private static final Pattern MONEY = Pattern.compile("costs \\$?" + N + "(?: EUR)? a season, without collectors \\$?"
+            + N + "(?: EUR)?; pumping costs \\$?" + N + "(?: EUR)?; saved: \\$?" + N);
+
+    private static Pattern[] spared(String both, String difference) {
+        return new Pattern[] {Pattern.compile(both), Pattern.compile(difference)};
+    }
 
     private static final Installation BUILT = SampleForecasts.MUNICIPAL.installation();
 
@@ -126,6 +144,51 @@ class OwnersSheetTest {
             assertThat(new BigDecimal(means.group(2))).as(one.getKey()).isEqualByComparingTo(apart.abs());
             assertThat(new BigDecimal(gained.group(1))).as(one.getKey()).isEqualByComparingTo(apart.abs());
         }
+    }
+
+    /** Numbers whose rounded difference is another than the difference of what is rounded: 10.6 - 5.4 = 5.2, 11 - 5 = 6. */
+    @Test
+    void aDifferenceIsThatOfTheNumbersShown() {
+        Numbers metric = new Numbers(UnitSystem.METRIC);
+        Numbers us = new Numbers(UnitSystem.US);
+
+        assertThat(metric.show(Measure.HEAT, metric.apart(Measure.HEAT, 10.6, 5.4))).isEqualTo("6 kWh");
+        assertThat(metric.apart(Measure.HEAT, 5.4, 10.6)).isEqualTo(-6);
+        // a therm is 29.3071 kWh
+        assertThat(us.show(Measure.HEAT, us.apart(Measure.HEAT, 10.6 * 29.3071, 5.4 * 29.3071)))
+                .isEqualTo("6 therms");
+        assertThat(metric.apart(Measure.MONEY, 100.5, 99.4)).isEqualTo(2);
+    }
+
+    /** On every page that shows both: gas, its carbon, the heater's heat and the money of a season. */
+    @Test
+    void whatIsSparedIsTheDifferenceOfWhatIsShown() {
+        int shown = 0;
+        for (Map.Entry<String, Subject> one : SampleReports.usual().entrySet()) {
+            String said = text(one.getValue()).replace('\u00a0', ' ');
+            for (Pattern[] each : SPARED) {
+                Matcher both = each[0].matcher(said);
+                Matcher difference = each[1].matcher(said);
+                if (both.find() && difference.find()) {
+                    shown++;
+                    assertThat(number(difference.group(1)))
+                            .as(one.getKey() + ": " + both.group() + "; " + difference.group())
+                            .isEqualTo(number(both.group(2)) - number(both.group(1)));
+                }
+            }
+            Matcher money = MONEY.matcher(said);
+            if (money.find()) {
+                shown++;
+                assertThat(number(money.group(4)))
+                        .as(one.getKey() + ": " + money.group())
+                        .isEqualTo(number(money.group(2)) - number(money.group(1)) - number(money.group(3)));
+            }
+        }
+        assertThat(shown).isGreaterThan(8);
+    }
+
+    private static long number(String shown) {
+        return Long.parseLong(shown.replace(",", ""));
     }
 
     @Test
