@@ -132,13 +132,14 @@ final class YearWords {
         return show(number, number.of(season), "-");
     }
 
-    /** {@code 14 real years, 1996 to 2009}. */
+    /** {@code 14 real years, 1996 to 2009}; of a season over New Year {@code 13 real seasons, 1996/97 to 2008/09}. */
     String years() {
         int years = study.seasons().size();
-        String first = study.seasons().get(0).label();
+        YearSeason first = study.seasons().get(0);
+        String one = first.label().equals(String.valueOf(first.calendarYear())) ? "year" : "season";
         return years == 1
-                ? "a real year, " + first
-                : years + " real years, " + first + " to "
+                ? "a real " + one + ", " + first.label()
+                : years + " real " + one + "s, " + first.label() + " to "
                         + study.seasons().get(years - 1).label();
     }
 

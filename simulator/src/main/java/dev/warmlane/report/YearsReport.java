@@ -131,7 +131,7 @@ public final class YearsReport {
     private Figure figure(YearsSpread spread) {
         YearNumber number = spread.number();
         String beside = words.show(number, spread.median()) + " in the middle year, "
-                + words.show(number, spread.worst().value()) + " in the worst";
+                + words.show(number, spread.worst().value()) + " in the worst" + without(number);
         return spread.nineOfTen().isPresent()
                 ? new Figure(
                         words.show(number, spread.nineOfTen().getAsDouble()),
@@ -143,7 +143,15 @@ public final class YearsReport {
                 : new Figure(
                         words.show(number, spread.worst().value()),
                         words.name(number) + " in the worst of " + spread.years() + " years",
-                        words.show(number, spread.median()) + " in the middle year");
+                        words.show(number, spread.median()) + " in the middle year" + without(number));
+    }
+
+    /** What days the pool would have without collectors; of other numbers a tile tells nothing of it. */
+    private String without(YearNumber number) {
+        YearNumber days = YearNumber.DAYS_AT_COMFORT_WITHOUT;
+        return number == YearNumber.DAYS_AT_COMFORT && collectors()
+                ? "; " + words.show(days, spread(days).median()) + " without collectors"
+                : "";
     }
 
     private Section yearByYear() {

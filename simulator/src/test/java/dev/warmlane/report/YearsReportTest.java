@@ -106,6 +106,24 @@ class YearsReportTest {
         assertThat(SampleReports.charts(REPORT)).hasSize(2);
     }
 
+    /** The season of the south begins in one year and ends in the next: three years hold two of them. */
+    @Test
+    void seasonsOverNewYearAreCalledSeasons() {
+        Subject southern = SampleReports.SOUTHERN;
+        WeatherYear weather = southern.forecast().weather();
+        WeatherYears three = WeatherYears.of(IntStream.range(0, 3)
+                .mapToObj(i -> RealYears.like(weather, 2001 + i, 0.1 * i, 1))
+                .toList());
+        YearsStudy study = YearsStudy.of(southern.forecast().installation(), three);
+
+        assertThat(TextWriter.full(YearsReport.of(study, three, Optional.empty(), southern))
+                        .replaceAll("[\\s\u00a0]+", " "))
+                .contains("What this pool would have been in 2 real seasons, 2001/02 to 2002/03.")
+                .containsPattern("days at comfort in the worst of 2 years [0-9.]+ days in the middle year; [0-9.]+ days"
+                        + " without collectors|days at comfort in the worst of 2 years \\([^)]*; [0-9.]+ days without"
+                        + " collectors\\)");
+    }
+
     @Test
     void whatWasLeftOutIsTold() {
         Installation built = DESCRIBED.forecast().installation();
