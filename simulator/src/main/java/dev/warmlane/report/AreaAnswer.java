@@ -74,12 +74,7 @@ final class AreaAnswer {
         if (!held) {
             text.append(" of ").append(season.comfort().openDays()).append(" days");
         }
-        text.append("; without collectors it is ")
-                .append(numbers.show(Measure.TEMPERATURE, season.waterWithout().meanC()));
-        text.append(
-                held
-                        ? ". " + Telling.held(numbers, study.installation()) + ", so that days at that temperature say nothing."
-                        : " and " + season.comfortWithout().daysAtComfort() + " days.");
+        text.append('.');
         text.append(Telling.hardlyNeeded(study.installation(), season));
         text.append(
                 smallest.equals(largest)

@@ -31,6 +31,9 @@ public final class AreaCharts {
     static final String BAND = "low to high, by all that is uncertain";
     static final String MOST = "worth most, ";
 
+    /** The same where no area is worth what it costs. */
+    static final String LEAST_LOST = "loses least, ";
+
     private static final int X_STEPS = 10;
     private static final int Y_STEPS = 7;
 
@@ -130,7 +133,7 @@ public final class AreaCharts {
         AreaDesign best = worth.best().design();
         if (!best.asDescribed()) {
             plot.upright(
-                    MOST + numbers.show(Measure.AREA, best.areaM2()),
+                    (worth.best().netPresentValue().likely() > 0 ? MOST : LEAST_LOST) + numbers.show(Measure.AREA, best.areaM2()),
                     Measure.AREA.in(units, best.areaM2()),
                     Palette.GREEN,
                     Pen.DOTTED);
