@@ -30,7 +30,7 @@ final class DoubtWords {
             entry("wind along the roof behind its parapet, ratio", "the wind behind the parapet"),
             entry("wind at inner rows over the first", "the wind between the rows"),
             entry("albedo of the roof", "how light the roof is"),
-            entry("roughness of the collector", "how rough the collectors are to the wind"),
+            entry("wind's cooling of the collector", "how much wind cools the collectors"),
             entry("absorptance of the collector", "how much sun the collectors take in"),
             entry("emittance of the collector", "how much heat the collectors radiate"),
             entry("plate-to-fluid conductance", "how well heat passes into the water"),

@@ -21,7 +21,7 @@ final class CollectorParameters {
             "the collectors are described by a certificate or a curve, which holds it";
 
     static final Parameter ROUGHNESS = new NumberParameter(
-            "roughness of the collector",
+            "wind's cooling of the collector",
             Dimension.FRACTION,
             absorbers(Absorber::roughnessFactor, Absorber::withRoughnessFactor),
             Ends.at(1, 1.52),

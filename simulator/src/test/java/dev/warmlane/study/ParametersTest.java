@@ -73,7 +73,7 @@ class ParametersTest {
             Map.entry("U value of the roof", Set.of("u_value")),
             Map.entry("absorptance of the collector", Set.of("absorptance")),
             Map.entry("emittance of the collector", Set.of("emittance")),
-            Map.entry("roughness of the collector", Set.of("roughness")),
+            Map.entry("wind's cooling of the collector", Set.of("roughness")),
             Map.entry("plate-to-fluid conductance", Set.of("conductance")),
             Map.entry("conductivity of the tubes", Set.of("conductivity")),
             Map.entry("flow per collector area", Set.of("flow")),

@@ -70,7 +70,7 @@ class SensitivityStudyTest {
         lowersHeat("heat loss of the pipes");
         lowersHeat("stop difference");
         // water warmer than the air and the room: film and back lose
-        lowersHeat("roughness of the collector");
+        lowersHeat("wind's cooling of the collector");
         lowersHeat("wind along the roof, ratio");
         lowersHeat("terrain around the roof");
         lowersHeat("wind at inner rows over the first");

@@ -19,6 +19,9 @@ public final class SensitivityCharts {
 
     private static final int STEPS = 8;
 
+    /** What moves it less is left to the table: more rows would have to be drawn too small to read. */
+    static final int MOST = 12;
+
     private SensitivityCharts() {}
 
     /**
@@ -83,6 +86,7 @@ public final class SensitivityCharts {
                                 Math.abs(number.applyAsDouble(s.low().change())),
                                 Math.abs(number.applyAsDouble(s.high().change()))))
                         .reversed())
+                .limit(MOST)
                 .toList();
         double[] low = shown(
                 sorted, numbers, measure, s -> number.applyAsDouble(s.low().change()));
