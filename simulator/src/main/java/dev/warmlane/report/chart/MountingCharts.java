@@ -17,6 +17,9 @@ public final class MountingCharts {
 
     private static final int STEPS = 8;
 
+    /** Behind the name of a mounting whose area is larger than the roof has room for. */
+    static final String NO_ROOM = ", no room for as much";
+
     private MountingCharts() {}
 
     /** Heat of both comparisons. */
@@ -51,7 +54,7 @@ public final class MountingCharts {
         return Optional.of(HeldPoolChart.of(name, study, numbers));
     }
 
-    /** Both comparisons in one picture; of a mounting of which nothing fits the roof the bar has no length. */
+    /** Both comparisons in one picture; what the roof has no room for has no bar and says so. */
     private static Chart rows(
             MountingStudy study,
             String name,
@@ -60,7 +63,7 @@ public final class MountingCharts {
             UnitSystem units,
             ToDoubleFunction<MountingResult> heat) {
         double[] area = study.compared().stream()
-                .mapToDouble(one -> measure.in(units, heat.applyAsDouble(one.sameArea())))
+                .mapToDouble(one -> fits(one) ? measure.in(units, heat.applyAsDouble(one.sameArea())) : 0)
                 .toArray();
         double[] roof = study.compared().stream()
                 .mapToDouble(one -> measure.in(
@@ -68,12 +71,18 @@ public final class MountingCharts {
                         one.sameRoof().stream().mapToDouble(heat).findFirst().orElse(0)))
                 .toArray();
         RowPlot plot = new RowPlot(
-                study.compared().stream().map(one -> one.option().name()).toList(),
+                study.compared().stream()
+                        .map(one -> one.option().name() + (fits(one) ? "" : NO_ROOM))
+                        .toList(),
                 measure.unit(units) + " in the season",
                 Scale.withZero(STEPS, area, roof));
         plot.bars(SAME_AREA, area, Palette.BLUE);
         plot.bars(SAME_ROOF, roof, Palette.YELLOW);
         return new Chart(name, title, study.template().name(), plot);
+    }
+
+    private static boolean fits(MountingStudy.Compared one) {
+        return one.sameArea().fit().fits();
     }
 
     /** Heat by month from a unit of area. */
