@@ -162,7 +162,8 @@ final class CommonSections {
     private boolean throwsShadeUncounted() {
         Installation built = subject.installation();
         return ArrayLayout.share(built)
-                && built.arrays().stream().anyMatch(array -> array.mounting().racks().isPresent());
+                && built.arrays().stream()
+                        .anyMatch(array -> array.mounting().racks().isPresent());
     }
 
     private Block.Points points(Map<String, List<Assumption>> alike, Function<List<Assumption>, String> keys) {

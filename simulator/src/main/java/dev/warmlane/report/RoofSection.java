@@ -61,8 +61,7 @@ final class RoofSection {
     private RoofSection(String report, List<List<Laid>> together, Numbers numbers) {
         this.report = report;
         this.laid = together.stream().flatMap(List::stream).toList();
-        this.surfaces =
-                together.stream().flatMap(all -> surfaces(all).stream()).toList();
+        this.surfaces = together.stream().flatMap(all -> surfaces(all).stream()).toList();
         this.units = numbers.units();
         this.numbers = numbers;
     }
@@ -175,7 +174,8 @@ final class RoofSection {
                 .filter(surface -> surface.collectors().size() > 1)
                 .toList();
         return Stream.concat(
-                        shared.isEmpty() ? Stream.empty() : Stream.of(TOGETHER), shared.stream().map(this::weight))
+                        shared.isEmpty() ? Stream.empty() : Stream.of(TOGETHER),
+                        shared.stream().map(this::weight))
                 .toList();
     }
 
@@ -254,11 +254,13 @@ final class RoofSection {
                 .number("bank\nacross", "bank_across", Measure.LAID_LENGTH, one -> one.place()
                         .depthM());
         if (banks.stream().anyMatch(one -> one.place().askewDeg() != 0)) {
-            table.optional("turned to\nthe left", "turned_left", Measure.ANGLE, one -> one.place()
-                                    .askewDeg()
-                            == 0
-                    ? OptionalDouble.empty()
-                    : OptionalDouble.of(one.place().askewDeg()));
+            table.optional(
+                    "turned to\nthe left",
+                    "turned_left",
+                    Measure.ANGLE,
+                    one -> one.place().askewDeg() == 0
+                            ? OptionalDouble.empty()
+                            : OptionalDouble.of(one.place().askewDeg()));
         }
         return table.build(banks);
     }
@@ -267,8 +269,9 @@ final class RoofSection {
         List<Block.Plan> plans = new ArrayList<>();
         for (LaidSurface surface : surfaces) {
             String name = report + "-roof-plan" + (plans.isEmpty() ? "" : "-" + (plans.size() + 1));
-            String title = surface.collectors().stream().map(LaidSurface.On::name).collect(Collectors.joining(", "))
-                    + ": " + surface.surface().name();
+            String title =
+                    surface.collectors().stream().map(LaidSurface.On::name).collect(Collectors.joining(", ")) + ": "
+                            + surface.surface().name();
             plans.add(new Block.Plan(name, () -> new RoofSheet(name, title, surface, numbers)));
         }
         return plans;

@@ -53,10 +53,7 @@ public record Bank(
     /** Where all of its panels are together. */
     public Patch panelsPatch() {
         return place.part(
-                0,
-                nearHeader * place.depthM(),
-                place.lengthM(),
-                (1 - nearHeader - farHeader) * place.depthM());
+                0, nearHeader * place.depthM(), place.lengthM(), (1 - nearHeader - farHeader) * place.depthM());
     }
 
     /** Where its headers are: one strip, or one at each end. */

@@ -43,8 +43,7 @@ public record LaidRoof(PanelRules rules, List<Laid> laid) {
 
     /** The same roof with the next collectors on what is left of it. */
     public LaidRoof with(Wanted next) {
-        Optional<RoofLayout> all =
-                RoofLayout.ofArea(next.surfaces(), rules, next.laying(), next.areaM2(), layouts());
+        Optional<RoofLayout> all = RoofLayout.ofArea(next.surfaces(), rules, next.laying(), next.areaM2(), layouts());
         RoofLayout layout = numbered(all.orElseGet(() -> most(next.surfaces(), next.laying())));
         List<Laid> more = new ArrayList<>(laid);
         more.add(new Laid(next, layout, all.isPresent()));

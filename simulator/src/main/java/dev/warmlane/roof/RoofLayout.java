@@ -125,12 +125,7 @@ public record RoofLayout(List<SurfaceLayout> surfaces, PanelRules rules, Laying 
     }
 
     private static SurfaceLayout laid(
-            Surface surface,
-            double alongDeg,
-            PanelRules rules,
-            Laying laying,
-            boolean even,
-            List<RoofLayout> before) {
+            Surface surface, double alongDeg, PanelRules rules, Laying laying, boolean even, List<RoofLayout> before) {
         Frame frame = new Frame(alongDeg);
         FreeArea area = new FreeArea(surface, frame, Taken.of(before, surface, rules, laying, frame));
         List<Row> rows = laying.match(

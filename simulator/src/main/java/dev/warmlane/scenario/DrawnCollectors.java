@@ -107,9 +107,7 @@ final class DrawnCollectors {
                 s.get(CollectorKeys.CHORD),
                 s.get(CollectorKeys.PITCH),
                 kind == CollectorKeys.MountingKind.TENT);
-        return leaves(s, CollectorKeys.PITCH, racks)
-                ? Optional.of(fit(plan, surfaces, racks))
-                : Optional.empty();
+        return leaves(s, CollectorKeys.PITCH, racks) ? Optional.of(fit(plan, surfaces, racks)) : Optional.empty();
     }
 
     private Fit fit(RoofPlan drawn, List<Surface> surfaces, Laying laying) {

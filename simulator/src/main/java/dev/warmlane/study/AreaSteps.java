@@ -53,10 +53,10 @@ final class AreaSteps {
         List<CollectorArray> arrays = template.arrays();
         double[] wanted =
                 arrays.stream().mapToDouble(array -> factor * array.areaM2()).toArray();
-        return with(arrays, drawn.map(limits -> limits.nearestM2(wanted)).orElseGet(() -> IntStream.range(
-                        0, wanted.length)
-                .mapToDouble(i -> wholePanels(arrays.get(i), wanted[i]))
-                .toArray()));
+        return with(
+                arrays, drawn.map(limits -> limits.nearestM2(wanted)).orElseGet(() -> IntStream.range(0, wanted.length)
+                        .mapToDouble(i -> wholePanels(arrays.get(i), wanted[i]))
+                        .toArray()));
     }
 
     /** The nearest area that is made of whole panels, at least one. */

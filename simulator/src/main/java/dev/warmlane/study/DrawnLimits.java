@@ -96,8 +96,8 @@ final class DrawnLimits {
         if (Double.isInfinite(factor)) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of((sharing().length == 0 ? factor : besideOthers(areas, factor))
-                * installation.collectorAreaM2());
+        return OptionalDouble.of(
+                (sharing().length == 0 ? factor : besideOthers(areas, factor)) * installation.collectorAreaM2());
     }
 
     /**
@@ -111,8 +111,7 @@ final class DrawnLimits {
         double next = Math.min(1, alone);
         for (int trial = 0; trial < TRIALS && high - low > ENOUGH * high; trial++) {
             double factor = next;
-            double room =
-                    room(Arrays.stream(areasM2).map(area -> factor * area).toArray());
+            double room = room(Arrays.stream(areasM2).map(area -> factor * area).toArray());
             low = room >= 1 ? factor : low;
             high = room >= 1 ? high : factor;
             next = factor * room;

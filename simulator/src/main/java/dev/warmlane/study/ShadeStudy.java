@@ -63,8 +63,8 @@ public record ShadeStudy(SeasonForecast shaded, SeasonForecast collectors, Seaso
     private static boolean areCollectorsShaded(Installation built) {
         return !built.arrays().isEmpty()
                 && ArraySky.of(built).stream()
-                        .anyMatch(sky ->
-                                sky.near().isPresent() || !sky.horizon().isLevel());
+                        .anyMatch(
+                                sky -> sky.near().isPresent() || !sky.horizon().isLevel());
     }
 
     /** What the pool of an installation sees of the sky. */

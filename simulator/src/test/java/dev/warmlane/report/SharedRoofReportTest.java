@@ -24,8 +24,7 @@ class SharedRoofReportTest {
 
     private static final Path SCENARIO = Path.of("..", "examples", "scenarios", "drawn-roof.toml");
 
-    private static final String COLLECTORS =
-            """
+    private static final String COLLECTORS = """
             [[collectors]]
             name = "racks"
             mounting = "rack"
@@ -58,7 +57,8 @@ class SharedRoofReportTest {
 
     private static Scenario scenario(String azimuth) throws IOException {
         String file = Files.readString(SCENARIO).replace("\r", "");
-        String described = file.substring(0, file.indexOf("[[collectors]]")) + COLLECTORS.formatted(azimuth)
+        String described = file.substring(0, file.indexOf("[[collectors]]"))
+                + COLLECTORS.formatted(azimuth)
                 + file.substring(file.indexOf("[[mountings]]"));
         return ScenarioReader.parse(described, SCENARIO);
     }
@@ -117,8 +117,7 @@ class SharedRoofReportTest {
 
     @Test
     void studiesSayHowTheyTakeThem() {
-        AreaStudy areas = AreaStudy.of(
-                shared.installation(), shared.forecast().weather(), new AreaRange(100, 100, 1));
+        AreaStudy areas = AreaStudy.of(shared.installation(), shared.forecast().weather(), new AreaRange(100, 100, 1));
         MountingStudy mountings = MountingStudy.of(
                 shared.installation(), shared.forecast().weather(), List.of(MountingOption.flat("flat")));
 

@@ -130,8 +130,10 @@ class LaidRoofTest {
         Laying racks = new Laying.Racks(30, 180, 2, 4);
         LaidRoof roof = roof(new Wanted(SLOPE, MATS, 20), new Wanted(HALL, racks, 100), new Wanted(SLOPE, MATS, 500));
 
-        assertThat(layout(roof, 0)).isEqualTo(RoofLayout.ofArea(SLOPE, RULES, MATS, 20).orElseThrow());
-        assertThat(layout(roof, 1)).isEqualTo(RoofLayout.ofArea(HALL, RULES, racks, 100).orElseThrow());
+        assertThat(layout(roof, 0))
+                .isEqualTo(RoofLayout.ofArea(SLOPE, RULES, MATS, 20).orElseThrow());
+        assertThat(layout(roof, 1))
+                .isEqualTo(RoofLayout.ofArea(HALL, RULES, racks, 100).orElseThrow());
     }
 
     @Test

@@ -30,11 +30,12 @@ class SharedRoofsTest {
         List<Wanted> wanted = new ArrayList<>();
         int count = 2 + seed % 2;
         for (int i = 0; i < count; i++) {
-            Laying laying = switch (other.nextInt(3)) {
-                case 0 -> random.racks(rules);
-                case 1 -> random.tents(rules);
-                default -> new Laying.Mats();
-            };
+            Laying laying =
+                    switch (other.nextInt(3)) {
+                        case 0 -> random.racks(rules);
+                        case 1 -> random.tents(rules);
+                        default -> new Laying.Mats();
+                    };
             double roof = surface.outline().areaM2();
             double share = i == count - 1 ? 0.5 : 0.1 + 0.15 * other.nextDouble();
             wanted.add(new Wanted(List.of(surface), laying, share * roof));

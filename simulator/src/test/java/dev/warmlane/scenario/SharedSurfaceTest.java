@@ -43,9 +43,8 @@ class SharedSurfaceTest {
         assertThat(ArrayLayout.share(built)).isTrue();
         assertThat(laid.get(0))
                 .as("the first lie as if they were alone")
-                .isEqualTo(ArrayLayout.of(built.toBuilder()
-                                .arrays(built.arrays().get(0))
-                                .build())
+                .isEqualTo(ArrayLayout.of(
+                                built.toBuilder().arrays(built.arrays().get(0)).build())
                         .get(0));
     }
 
@@ -80,8 +79,7 @@ class SharedSurfaceTest {
 
     @Test
     void whereThereIsNoRoomForAPanelItIsAnError() throws IOException {
-        String allTaken = described().replace("area = \"48 m2\"\n", "")
-                + """
+        String allTaken = described().replace("area = \"48 m2\"\n", "") + """
                 [[collectors]]
                 name = "more"
                 mounting = "flat"
@@ -102,11 +100,11 @@ class SharedSurfaceTest {
         String mats = rest.substring(second) + "area = \"100 m2\"\n";
         String racks = rest.substring(first, second).replace("area = \"48 m2\"\n", "");
 
-        Installation turnedRound =
-                read(rest.substring(0, first) + mats + racks).installation();
+        Installation turnedRound = read(rest.substring(0, first) + mats + racks).installation();
 
-        assertThat(turnedRound.arrays()).extracting(CollectorArray::name).containsExactly(
-                "mats behind them", "racks in front");
+        assertThat(turnedRound.arrays())
+                .extracting(CollectorArray::name)
+                .containsExactly("mats behind them", "racks in front");
         // on an empty roof two rows of 22 panels stand 6 m apart
         assertThat(ArrayLayout.of(turnedRound)).allMatch(ArrayLayout::fits);
         assertThat(turnedRound.arrays().get(1).areaM2()).isBetween(1.0, 2 * 22 * 2.4 - 1);
@@ -115,9 +113,10 @@ class SharedSurfaceTest {
     /** Slopes that are drawn are surfaces, and any surface takes several collectors. */
     @Test
     void aGableIsStillRefusedAndToldHow() throws IOException {
-        String gable = described().replace(
-                "mounting = \"flat\"",
-                "mounting = \"gable\"\ntilt = \"25 deg\"\nazimuth = \"110 deg\"\nslope_length = \"6 m\"\narea = \"20 m2\"");
+        String gable = described()
+                .replace(
+                        "mounting = \"flat\"",
+                        "mounting = \"gable\"\ntilt = \"25 deg\"\nazimuth = \"110 deg\"\nslope_length = \"6 m\"\narea = \"20 m2\"");
 
         assertThatThrownBy(() -> read(gable))
                 .isInstanceOf(ScenarioException.class)
@@ -128,8 +127,8 @@ class SharedSurfaceTest {
     @Test
     void whatIsWrittenIsReadAgain() throws IOException {
         Scenario scenario = read(described());
-        String written =
-                ScenarioWriter.write(scenario.installation(), "../../weather-samples/cool-coast.csv", scenario.report());
+        String written = ScenarioWriter.write(
+                scenario.installation(), "../../weather-samples/cool-coast.csv", scenario.report());
 
         assertThat(ScenarioReader.parse(written, SCENARIO).installation().arrays())
                 .isEqualTo(scenario.installation().arrays());

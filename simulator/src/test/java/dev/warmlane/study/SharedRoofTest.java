@@ -85,8 +85,7 @@ class SharedRoofTest {
             double limit = AreaStudy.roofLimitM2(built).orElseThrow();
 
             assertThat(ArrayLayout.of(scaled(built, limit))).allMatch(ArrayLayout::fits);
-            assertThat(ArrayLayout.of(scaled(built, 1.002 * limit)))
-                    .anyMatch(layout -> !layout.fits());
+            assertThat(ArrayLayout.of(scaled(built, 1.002 * limit))).anyMatch(layout -> !layout.fits());
         }
     }
 
@@ -118,15 +117,18 @@ class SharedRoofTest {
     /** 29 panels of the second would be 104.4 m² on an empty roof; beside the first there is room for 26. */
     @Test
     void anAreaBeyondWhatIsLeftStaysAsItIsAskedFor() {
-        DrawnLimits limits =
-                DrawnLimits.of(built(HALL, mats("first", 144), mats("second", 50))).orElseThrow();
+        DrawnLimits limits = DrawnLimits.of(built(HALL, mats("first", 144), mats("second", 50)))
+                .orElseThrow();
 
         assertThat(limits.nearestM2(new double[] {144, 92})).containsExactly(new double[] {144, 93.6}, EXACT);
         assertThat(limits.nearestM2(new double[] {144, 104})).containsExactly(new double[] {144, 104}, EXACT);
         assertThat(limits.nextM2(new double[] {140.4, 50.4})).containsExactly(new double[] {144, 54}, EXACT);
-        assertThat(limits.fits(built(HALL, mats("first", 144), mats("second", 93.6)))).isTrue();
-        assertThat(limits.fits(built(HALL, mats("first", 144), mats("second", 94)))).isFalse();
-        assertThat(limits.fits(built(HALL, mats("first", 260), mats("second", 1)))).isFalse();
+        assertThat(limits.fits(built(HALL, mats("first", 144), mats("second", 93.6))))
+                .isTrue();
+        assertThat(limits.fits(built(HALL, mats("first", 144), mats("second", 94))))
+                .isFalse();
+        assertThat(limits.fits(built(HALL, mats("first", 260), mats("second", 1))))
+                .isFalse();
     }
 
     @Test
@@ -148,12 +150,15 @@ class SharedRoofTest {
         Surface hall = HALL.withObstacles(List.of(tower));
         Installation built = built(hall, mats("first", 100), onSlope(20), mats("second", 60));
 
-        List<Skylines> seen = ArraySky.of(built).stream().map(ArraySky::skylines).toList();
+        List<Skylines> seen =
+                ArraySky.of(built).stream().map(ArraySky::skylines).toList();
 
         List<ArrayLayout> laid = ArrayLayout.of(built);
-        assertThat(darkness(seen.get(0))).isEqualTo(darkness(skylines(laid.get(0).layout())));
+        assertThat(darkness(seen.get(0)))
+                .isEqualTo(darkness(skylines(laid.get(0).layout())));
         assertThat(seen.get(1).isOpen()).isTrue();
-        assertThat(darkness(seen.get(2))).isEqualTo(darkness(skylines(laid.get(2).layout())));
+        assertThat(darkness(seen.get(2)))
+                .isEqualTo(darkness(skylines(laid.get(2).layout())));
         assertThat(darkness(seen.get(2)))
                 .as("as if the first were not there")
                 .isNotEqualTo(darkness(

@@ -50,7 +50,8 @@ enum Hatch {
 
     /** Draws it with the pen that is taken over a shape without hollows, whichever way that is turned. */
     void draw(Graphics2D g, List<Point2D> corners) {
-        Rectangle2D around = new Rectangle2D.Double(corners.get(0).getX(), corners.get(0).getY(), 0, 0);
+        Rectangle2D around =
+                new Rectangle2D.Double(corners.get(0).getX(), corners.get(0).getY(), 0, 0);
         corners.forEach(around::add);
         for (Line2D line : lines(around)) {
             within(line, corners).ifPresent(g::draw);

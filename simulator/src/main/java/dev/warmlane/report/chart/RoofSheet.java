@@ -178,14 +178,17 @@ public final class RoofSheet extends Painted {
 
     private String fronts(LaidSurface.On on) {
         return on.laying()
-                .match(mats -> "", racks -> "; fronts of the racks look "
-                        + switch (laid.quarterTurns(on)) {
-                            case 0 -> "down the sheet";
-                            case 1 -> "to its right";
-                            case 2 -> "up the sheet";
-                            case 3 -> "to its left";
-                            default -> "to " + numbers.show(Measure.ANGLE, racks.facingDeg()) + " by the compass";
-                        });
+                .match(
+                        mats -> "",
+                        racks -> "; fronts of the racks look "
+                                + switch (laid.quarterTurns(on)) {
+                                    case 0 -> "down the sheet";
+                                    case 1 -> "to its right";
+                                    case 2 -> "up the sheet";
+                                    case 3 -> "to its left";
+                                    default ->
+                                        "to " + numbers.show(Measure.ANGLE, racks.facingDeg()) + " by the compass";
+                                });
     }
 
     private void bank(Graphics2D g, Bank bank, int number, Hatch hatch) {

@@ -41,7 +41,8 @@ class HatchTest {
         List<Point2D> square = List.of(at(40, 50), at(50, 60), at(60, 50), at(50, 40));
         List<Point2D> otherWay = List.of(at(50, 40), at(60, 50), at(50, 60), at(40, 50));
         for (List<Point2D> corners : List.of(square, otherWay)) {
-            Line2D level = Hatch.within(new Line2D.Double(0, 55, 100, 55), corners).orElseThrow();
+            Line2D level =
+                    Hatch.within(new Line2D.Double(0, 55, 100, 55), corners).orElseThrow();
             Line2D begun =
                     Hatch.within(new Line2D.Double(50, 50, 50, 100), corners).orElseThrow();
 

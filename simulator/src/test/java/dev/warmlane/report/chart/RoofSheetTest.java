@@ -140,9 +140,7 @@ class RoofSheetTest {
                         new Wanted(List.of(hall), new Laying.Mats(), 72)));
         List<LaidSurface.On> on = roof.laid().stream()
                 .map(laid -> new LaidSurface.On(
-                        "mats",
-                        laid.layout().surfaces().get(0),
-                        laid.layout().laying()))
+                        "mats", laid.layout().surfaces().get(0), laid.layout().laying()))
                 .toList();
         Numbers numbers = new Numbers(UnitSystem.METRIC);
         RoofSheet both = new RoofSheet("plan", "hall", new LaidSurface(on), numbers);
