@@ -43,10 +43,7 @@ final class LookAhead implements Interview.Look {
             }
         } catch (ScenarioException wrong) {
             throw new IllegalArgumentException(
-                    wrong.findings().stream()
-                            .map(Finding::told)
-                            .collect(Collectors.joining("\n")),
-                    wrong);
+                    wrong.findings().stream().map(Finding::told).collect(Collectors.joining("\n")), wrong);
         }
         told = found;
     }

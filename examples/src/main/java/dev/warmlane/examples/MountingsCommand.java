@@ -37,8 +37,8 @@ import picocli.CommandLine.Spec;
                     + " the most that fits the same roof. Says where the difference comes from and where the ranking"
                     + " turns.",
             "",
-            "The scenario names the mountings in its sections [[mountings]]. Without any: " + UsualMountings.WORDS + "; and "
-                    + UsualMountings.WORDS_OF_OWN + "."
+            "The scenario names the mountings in its sections [[mountings]]. Without any: " + UsualMountings.WORDS
+                    + "; and " + UsualMountings.WORDS_OF_OWN + "."
         },
         footer = {
             "",
@@ -88,12 +88,13 @@ final class MountingsCommand implements Callable<Integer> {
     private MountingStudy study(Scenario scenario, SharedForcing forcing, List<Assumption> assumed) throws IOException {
         List<MountingOption> options = scenario.mountings();
         if (options.isEmpty()) {
-            options = UsualMountings.of(
-                    scenario.installation(), forcing.weather().site());
+            options =
+                    UsualMountings.of(scenario.installation(), forcing.weather().site());
             assumed.add(new Assumption(
                     "mountings",
                     "name",
-                    UsualMountings.WORDS + ", no row shading another from 9 to 15 o'clock on the day of the season with the"
+                    UsualMountings.WORDS
+                            + ", no row shading another from 9 to 15 o'clock on the day of the season with the"
                             + " lowest sun; " + UsualMountings.WORDS_OF_OWN,
                     "no mountings given; racks built like the first ones of the installation, else 2 m up the slope"
                             + " and 0.3 m above the roof; common practice, no source"));

@@ -115,8 +115,7 @@ class DescribeCommandTest extends Described {
                         "\n".repeat(40)))
                 .as(err)
                 .isZero();
-        assertThat(out)
-                .contains("what lies on pitched roofs covers 376 m2 of ground plan, the roof has 200 m2");
+        assertThat(out).contains("what lies on pitched roofs covers 376 m2 of ground plan, the roof has 200 m2");
     }
 
     @Test

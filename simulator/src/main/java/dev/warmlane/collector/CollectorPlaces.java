@@ -21,8 +21,7 @@ public final class CollectorPlaces {
     private final Skylines skylines;
     private final List<Place> places;
 
-    private CollectorPlaces(
-            CollectorSurroundings around, CollectorArray array, Skylines skylines, List<Place> places) {
+    private CollectorPlaces(CollectorSurroundings around, CollectorArray array, Skylines skylines, List<Place> places) {
         this.around = around;
         this.array = array;
         this.skylines = skylines;
@@ -177,11 +176,11 @@ public final class CollectorPlaces {
      */
     record Place(Exposure exposure, HeatCurves curves, int hoursOutside) {
 
-        private static Place of(
-                CollectorSurroundings around, CollectorArray array, Spot spot, Skylines skylines) {
+        private static Place of(CollectorSurroundings around, CollectorArray array, Spot spot, Skylines skylines) {
             Exposure exposure = spot.exposure(around, array, skylines);
             HourlyHeat heat = heat(around, array, exposure);
-            return new Place(exposure, HeatCurves.of(around.weather().hours(), around.solved(), heat), heat.hoursOutside());
+            return new Place(
+                    exposure, HeatCurves.of(around.weather().hours(), around.solved(), heat), heat.hoursOutside());
         }
     }
 }

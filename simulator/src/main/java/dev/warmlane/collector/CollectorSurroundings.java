@@ -78,7 +78,8 @@ public final class CollectorSurroundings {
         this.terrain = terrain;
         this.physics = physics;
         this.span = span;
-        this.air = span.map(some -> new AirHours(weather, some.from(SETTLING_HOURS).rising()))
+        this.air = span.map(
+                        some -> new AirHours(weather, some.from(SETTLING_HOURS).rising()))
                 .orElseGet(() -> new AirHours(weather));
         this.roofRunM = RoofRun.effectiveRunM(roof.lengthM(), roof.widthM());
     }

@@ -43,7 +43,9 @@ final class AlternativesSection {
         Installation built = subject.installation();
         String sums = study.neither().cost().isEmpty()
                 ? ":"
-                : built.prices().map(prices -> "; sums are in " + prices.currency() + ":").orElse(":");
+                : built.prices()
+                        .map(prices -> "; sums are in " + prices.currency() + ":")
+                        .orElse(":");
         return (built.cover().isPresent()
                         ? "The same pool without its cover (" + study.cover().name() + ") or without the collectors"
                         : "The pool has no cover. Beside the collectors, a "

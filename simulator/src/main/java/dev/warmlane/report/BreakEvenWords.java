@@ -51,7 +51,8 @@ final class BreakEvenWords {
                                 + ", " + numbers.degreesApart(even, now)
                                 + (even < now ? " colder" : " warmer") + beyond(even) + ".")
                 .orElse("With its wind no water of "
-                        + numbers.range(Measure.TEMPERATURE, map.y().from(), map.y().to())
+                        + numbers.range(
+                                Measure.TEMPERATURE, map.y().from(), map.y().to())
                         + " turns the ranking.");
     }
 
@@ -59,8 +60,8 @@ final class BreakEvenWords {
     private String beyond(double waterC) {
         OptionalDouble setPoint = season.reach().setPointC();
         if (waterC > season.reach().limitC()) {
-            return ", above the " + numbers.show(Measure.TEMPERATURE, season.reach().limitC())
-                    + " at which its collectors stop";
+            return ", above the "
+                    + numbers.show(Measure.TEMPERATURE, season.reach().limitC()) + " at which its collectors stop";
         }
         return setPoint.isPresent() && waterC < setPoint.getAsDouble()
                 ? ", below the " + numbers.show(Measure.TEMPERATURE, setPoint.getAsDouble()) + " that its heater keeps"
@@ -72,8 +73,8 @@ final class BreakEvenWords {
         return LeadMapWords.nearest(map.evenX(), now)
                 .map(even -> "With its water both would give the same in a wind of " + numbers.show(Measure.SPEED, even)
                         + ", " + numbers.show(Measure.SPEED, Math.abs(even - now)) + (even < now ? " less." : " more."))
-                .orElse("With its water no wind up to " + numbers.show(Measure.SPEED, map.x().to())
-                        + " along the roof turns it.");
+                .orElse("With its water no wind up to "
+                        + numbers.show(Measure.SPEED, map.x().to()) + " along the roof turns it.");
     }
 
     private String shares() {

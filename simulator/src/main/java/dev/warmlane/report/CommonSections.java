@@ -156,7 +156,7 @@ final class CommonSections {
         return alike.isEmpty()
                 ? section
                 : section.with(Set.of(Place.TECHNICAL), points(alike, one -> ""))
-                .with(Set.of(Place.FULL), points(alike, CommonSections::keys));
+                        .with(Set.of(Place.FULL), points(alike, CommonSections::keys));
     }
 
     private boolean throwsShadeUncounted() {

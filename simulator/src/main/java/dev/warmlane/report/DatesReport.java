@@ -83,8 +83,9 @@ public final class DatesReport {
         points.add(
                 "Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
                         + " there are any, move with the opening");
-        points.add("The temperature at opening is that at its very beginning; the mean of the first hour, which the forecast"
-                + " tells, is some tenths higher where the heater runs");
+        points.add(
+                "The temperature at opening is that at its very beginning; the mean of the first hour, which the forecast"
+                        + " tells, is some tenths higher where the heater runs");
         if (heated()) {
             points.add(
                     "Weeks in brackets are what all that is uncertain leaves together, each thing varied in today's season"

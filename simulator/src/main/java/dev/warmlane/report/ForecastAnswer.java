@@ -91,7 +91,8 @@ final class ForecastAnswer {
                 + season.comfort().daysAtComfort() + band.inBrackets(days) + " of "
                 + days(season.comfort().openDays())
                 + (collectors
-                        ? ", without collectors on " + orNone(season.comfortWithout().daysAtComfort())
+                        ? ", without collectors on "
+                                + orNone(season.comfortWithout().daysAtComfort())
                         : "")
                 + ".";
     }

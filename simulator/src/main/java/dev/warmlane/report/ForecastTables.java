@@ -75,10 +75,7 @@ public final class ForecastTables {
         return new TableBuilder<PeriodSummary>(numbers.units())
                 .words("month", p -> numbers.label(p.period()))
                 .period("pool,\nlikely", ITSELF, PeriodColumn.WATER_MEAN)
-                .words(
-                        "low to high",
-                        "range",
-                        p -> numbers.bounds(Measure.TEMPERATURE, waterC(band, water, p)))
+                .words("low to high", "range", p -> numbers.bounds(Measure.TEMPERATURE, waterC(band, water, p)))
                 .build(forecast.months());
     }
 
@@ -106,11 +103,7 @@ public final class ForecastTables {
         TableBuilder<PeriodSummary> table = new TableBuilder<PeriodSummary>(units)
                 .words(name, p -> p.period().label())
                 .words("first_day", ForecastTables::firstDay)
-                .periods(
-                        ITSELF,
-                        PeriodColumn.LENGTH,
-                        PeriodColumn.AIR,
-                        PeriodColumn.WATER_MEAN)
+                .periods(ITSELF, PeriodColumn.LENGTH, PeriodColumn.AIR, PeriodColumn.WATER_MEAN)
                 .number("water_mean_low", Measure.TEMPERATURE, p -> waterC(band, water, p)
                         .low())
                 .number("water_mean_high", Measure.TEMPERATURE, p -> waterC(band, water, p)

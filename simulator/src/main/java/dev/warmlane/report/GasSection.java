@@ -124,9 +124,8 @@ final class GasSection {
     /** Gas displaced by a period's collectors, as what is shown of it with them and without differs. */
     static double displacedKwh(Numbers numbers, PeriodSummary period) {
         return period.gas()
-                .match(
-                        gas -> numbers.apart(Measure.HEAT, gas.burnedWithoutKwh(), gas.burnedKwh()),
-                        none -> period.gas().replacedKwh());
+                .match(gas -> numbers.apart(Measure.HEAT, gas.burnedWithoutKwh(), gas.burnedKwh()), none -> period.gas()
+                        .replacedKwh());
     }
 
     private double displacedCo2Kg(GasSummary gas) {

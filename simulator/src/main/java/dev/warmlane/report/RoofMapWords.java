@@ -24,19 +24,9 @@ final class RoofMapWords {
                 + " of the sun and whose inner rows have "
                 + share(here.y()) + " of the wind at the first, "
                 + new LeadMapWords(numbers, map).leads(here.heats().lead()) + ". "
-                + turn(
-                        "With its roof",
-                        "wind at the inner rows",
-                        map.evenY(),
-                        here.y(),
-                        map.y())
+                + turn("With its roof", "wind at the inner rows", map.evenY(), here.y(), map.y())
                 + " "
-                + turn(
-                        "With its wind",
-                        "share of the sun reflected",
-                        map.evenX(),
-                        here.x(),
-                        map.x());
+                + turn("With its wind", "share of the sun reflected", map.evenX(), here.x(), map.x());
     }
 
     /** What is compared. */

@@ -106,8 +106,8 @@ final class CrossChecks {
         if (hours > 0 && hours <= FEW_HOURS && open.to() <= NOON) {
             season.warning(
                     PlantKeys.OPEN,
-                    "is " + hours + " hours a day, in the morning; if the evening is meant write hours up to 24, \"" + open.from()
-                            + "-" + (open.to() + NOON) + "\"");
+                    "is " + hours + " hours a day, in the morning; if the evening is meant write hours up to 24, \""
+                            + open.from() + "-" + (open.to() + NOON) + "\"");
         }
     }
 

@@ -95,7 +95,8 @@ final class Kinds {
 
         /** The same with other than three digits behind its point, so that it parts decimals. */
         private static String decimals(String text) {
-            String shorter = text.replaceFirst("^(\\S*?\\.\\d*?)0+(?!\\d)", "$1").replaceFirst("\\.(?!\\d)", "");
+            String shorter =
+                    text.replaceFirst("^(\\S*?\\.\\d*?)0+(?!\\d)", "$1").replaceFirst("\\.(?!\\d)", "");
             return shorter.equals(text) ? text.replaceFirst("^(\\S*?\\.\\d{3})", "$10") : shorter;
         }
 

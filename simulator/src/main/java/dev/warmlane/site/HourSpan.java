@@ -16,8 +16,8 @@ public record HourSpan(int first, int hours) {
     /** Checks both; the whole year begins with its first hour. */
     public HourSpan {
         if (first < 0 || first >= HourOfYear.HOURS || hours < 1 || hours > HourOfYear.HOURS) {
-            throw new IllegalArgumentException(
-                    "hours " + first + " and on, " + hours + " in all, are not hours of one year of " + HourOfYear.HOURS);
+            throw new IllegalArgumentException("hours " + first + " and on, " + hours
+                    + " in all, are not hours of one year of " + HourOfYear.HOURS);
         }
         first = hours == HourOfYear.HOURS ? 0 : first;
     }
@@ -30,8 +30,7 @@ public record HourSpan(int first, int hours) {
 
     /** Whether all hours of another lie in it. */
     public boolean covers(HourSpan other) {
-        return hours == HourOfYear.HOURS
-                || Math.floorMod(other.first - first, HourOfYear.HOURS) + other.hours <= hours;
+        return hours == HourOfYear.HOURS || Math.floorMod(other.first - first, HourOfYear.HOURS) + other.hours <= hours;
     }
 
     /** Their numbers, rising: after New Year's first. */

@@ -68,7 +68,9 @@ public record BreakEvenMap(LeadMap map, double undisturbedMs, Heats simulated, R
 
         static Reach of(Installation built) {
             return new Reach(
-                    built.heater().map(heater -> OptionalDouble.of(heater.setPointC())).orElse(OptionalDouble.empty()),
+                    built.heater()
+                            .map(heater -> OptionalDouble.of(heater.setPointC()))
+                            .orElse(OptionalDouble.empty()),
                     built.control().limitC());
         }
     }

@@ -50,8 +50,7 @@ public final class DatesBand {
                         study.weeksGained(way, at(doubt.name(), Sensitivity::low)),
                         study.weeksGained(way, at(doubt.name(), Sensitivity::high))))
                 .toList();
-        return Optional.of(
-                Estimate.combined(likely.getAsDouble(), alone).within(0, study.mostWeeks(way)));
+        return Optional.of(Estimate.combined(likely.getAsDouble(), alone).within(0, study.mostWeeks(way)));
     }
 
     private Function<Dates, PeriodSummary> at(String doubt, Function<Sensitivity, Sensitivity.End> end) {
@@ -63,7 +62,8 @@ public final class DatesBand {
         // today's season is the same on every way, and known from before by the installation itself
         return dates.weeks() == 0
                 ? bands.of(today)
-                : known.computeIfAbsent(dates.way() + " " + dates.weeks(), key -> bands.of(
-                        today.toBuilder().season(dates.dates()).build()));
+                : known.computeIfAbsent(
+                        dates.way() + " " + dates.weeks(),
+                        key -> bands.of(today.toBuilder().season(dates.dates()).build()));
     }
 }

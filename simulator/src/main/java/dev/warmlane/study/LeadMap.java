@@ -102,9 +102,7 @@ public record LeadMap(
         default DoubleBinaryOperator beyond(double lead) {
             return (x, y) -> {
                 Heats heats = at(x, y);
-                return lead < 0
-                        ? (1 - lead) * heats.flat() - heats.racks()
-                        : heats.flat() - (1 + lead) * heats.racks();
+                return lead < 0 ? (1 - lead) * heats.flat() - heats.racks() : heats.flat() - (1 + lead) * heats.racks();
             };
         }
 

@@ -31,10 +31,7 @@ public record MoreArea(Map<Double, Estimate> kwhPerM2) {
         Map<Double, Estimate> known = new LinkedHashMap<>();
         for (int i = 0; i < designs.size(); i++) {
             AreaDesign design = designs.get(i);
-            if (designs.size() <= AreaWorth.MOST_DOUBTED
-                    || i == 0
-                    || i == designs.size() - 1
-                    || design.asDescribed()) {
+            if (designs.size() <= AreaWorth.MOST_DOUBTED || i == 0 || i == designs.size() - 1 || design.asDescribed()) {
                 known.put(design.areaM2(), bands.nextKwhPerM2(design));
             }
         }

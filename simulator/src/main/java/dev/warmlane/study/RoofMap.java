@@ -89,8 +89,8 @@ public final class RoofMap {
     /** Where one leads by a share, below 0 the racks: from what is simulated at the albedos already. */
     private List<LeadMap.Line> leading(List<List<LineTracer.Vertex>> even, double lead) {
         LeadMap.Field between = (a, w) -> between(a, nodes(a, even), w);
-        LineTracer tracer = new LineTracer(
-                between.beyond(lead), winds, Double.POSITIVE_INFINITY, ACCURACY * INNER.width());
+        LineTracer tracer =
+                new LineTracer(between.beyond(lead), winds, Double.POSITIVE_INFINITY, ACCURACY * INNER.width());
         // the flat array's heat does not change over the map, so that a lead tells that of the racks
         double flat = duel.onRoof(albedo, innerWind).flat();
         Heats there = new Heats(flat, lead < 0 ? flat * (1 - lead) : flat / (1 + lead));

@@ -103,18 +103,14 @@ public final class SharedForcing {
 
     /** The same for one who is not likely to be followed by another with the same collectors: they are not held. */
     SeasonForcing once(Installation installation) {
-        return of(
-                installation,
-                installation.season().running(),
-                (roof, array, sky) -> prepare(roof, array, sky).of(array));
+        return of(installation, installation.season().running(), (roof, array, sky) -> prepare(roof, array, sky)
+                .of(array));
     }
 
     /** The same, of which what racks have in common is held, whatever the wind at their inner rows. */
     SeasonForcing sheltered(Installation installation) {
-        return of(
-                installation,
-                installation.season().running(),
-                (roof, array, sky) -> places(roof, array, sky).of(array));
+        return of(installation, installation.season().running(), (roof, array, sky) -> places(roof, array, sky)
+                .of(array));
     }
 
     private SeasonForcing of(Installation installation, HourSpan hours, Collectors prepared) {
@@ -128,10 +124,8 @@ public final class SharedForcing {
     }
 
     private CollectorForcing heldCollectors(RoofKey roof, CollectorArray array, ArraySky sky) {
-        return held(
-                collectors,
-                collectorKey(roof, array, sky),
-                key -> places(roof, array, sky).of(array));
+        return held(collectors, collectorKey(roof, array, sky), key -> places(roof, array, sky)
+                .of(array));
     }
 
     /**
@@ -193,9 +187,7 @@ public final class SharedForcing {
 
     private CollectorPlaces prepare(RoofKey roof, CollectorArray array, ArraySky sky) {
         CollectorSurroundings around = held(
-                roofs,
-                roof,
-                key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics, key.hours));
+                roofs, roof, key -> new CollectorSurroundings(weather, key.roof, key.terrain, key.physics, key.hours));
         return CollectorPlaces.of(around, array, held(skies, sky, ArraySky::skylines));
     }
 

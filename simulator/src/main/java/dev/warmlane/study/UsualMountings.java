@@ -1,7 +1,6 @@
 package dev.warmlane.study;
 
 import dev.warmlane.collector.Mounting;
-import dev.warmlane.irradiance.Plane;
 import dev.warmlane.irradiance.Rack;
 import dev.warmlane.season.Installation;
 import dev.warmlane.site.Site;
@@ -14,12 +13,14 @@ import java.util.stream.Stream;
 public final class UsualMountings {
 
     /** What they are, save the installation's own. */
-    public static final String WORDS = "flat, racks of 15, 30 and 45 degrees that face the equator, and tents of 15 degrees"
-            + " that face east and west";
+    public static final String WORDS =
+            "flat, racks of 15, 30 and 45 degrees that face the equator, and tents of 15 degrees"
+                    + " that face east and west";
 
     /** What is added where the installation's first collectors are mounted otherwise. */
-    public static final String WORDS_OF_OWN = "the racks, tents or pitched roof of the installation's first collectors as"
-            + " planned, and of a pitched roof that is not drawn also one slope of a gable for both, or both for one";
+    public static final String WORDS_OF_OWN =
+            "the racks, tents or pitched roof of the installation's first collectors as"
+                    + " planned, and of a pitched roof that is not drawn also one slope of a gable for both, or both for one";
 
     /** What the installation's own mounting is called among them. */
     static final String DESCRIBED = "as planned";
@@ -46,7 +47,8 @@ public final class UsualMountings {
         for (int tilt : RACKS_DEG) {
             options.add(standing("racks " + tilt + "°", installation, tilt, equator));
         }
-        options.add(standing("tents " + TENTS_DEG + "°", installation, TENTS_DEG, 90).withTents(true));
+        options.add(standing("tents " + TENTS_DEG + "°", installation, TENTS_DEG, 90)
+                .withTents(true));
         installation.arrays().stream()
                 .limit(1)
                 .flatMap(first -> first.mounting()
@@ -67,7 +69,8 @@ public final class UsualMountings {
                 .orElse(Mounting.FlatOnRoof.USUAL);
     }
 
-    private static MountingOption.Racks standing(String name, Installation installation, double tiltDeg, double facingDeg) {
+    private static MountingOption.Racks standing(
+            String name, Installation installation, double tiltDeg, double facingDeg) {
         Mounting.OpenRack like = installation.arrays().stream()
                 .flatMap(array -> array.mounting().racks().stream())
                 .findFirst()

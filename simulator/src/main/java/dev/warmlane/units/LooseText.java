@@ -24,12 +24,12 @@ final class LooseText {
             + ")\\s*([^\\d\\s].*)?");
 
     /** Five feet six are no five feet. */
-    private static final String IN_WORDS =
-            "(?:half|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)";
+    private static final String IN_WORDS = "(?:half|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)";
 
     /** A unit and words behind it; a rate and a count of things are other quantities. */
     private static final Pattern WITH_WORDS = Pattern.compile(
-            "(?i)(\\S+(?:\\s(?:kWh|m2|ft2))?)[\\s,]+(?!per\\b|/|a\\b|an\\b|x\\b|times\\b|of\\b|and\\b|plus\\b|or\\b|" + IN_WORDS + "\\b)[\\p{L}(].*");
+            "(?i)(\\S+(?:\\s(?:kWh|m2|ft2))?)[\\s,]+(?!per\\b|/|a\\b|an\\b|x\\b|times\\b|of\\b|and\\b|plus\\b|or\\b|"
+                    + IN_WORDS + "\\b)[\\p{L}(].*");
 
     private static final Pattern TIMES_A_DAY =
             Pattern.compile("(?i)(?:x|times)?\\s*(?:/|per|a|each)\\s*(?:day|d|24 ?h)");

@@ -78,7 +78,9 @@ final class UnitWords {
      */
     private static final Map<Pattern, String> FOREIGN = Map.of(
             Pattern.compile("(?i)tons?"),
-                    told("a ton of refrigeration is 12000 Btu/h or %.3f kW; write one of these", Units.REFRIGERATION_TON / 1000),
+                    told(
+                            "a ton of refrigeration is 12000 Btu/h or %.3f kW; write one of these",
+                            Units.REFRIGERATION_TON / 1000),
             Pattern.compile("(?i)(?:per |/ ?)mcf"),
                     "an mcf, a thousand cubic feet, is 10 ccf; write a tenth of the price, per ccf",
             Pattern.compile("(?i)kcal/hr?"), told("1 kcal/h is %.3f W; write W or kW", Units.KILOCALORIE / Units.HOUR),

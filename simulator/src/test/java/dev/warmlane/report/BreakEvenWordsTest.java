@@ -39,7 +39,8 @@ class BreakEvenWordsTest {
     /** Both sides of each bound: a pool may be as warm as its limit, and as its heater keeps it. */
     @Test
     void waterThatThePoolIsKeptFromIsSaidToBe() {
-        assertThat(nearest(OptionalDouble.empty(), 21.9)).contains("3.0 degrees colder, above the 21.9 °C at which its collectors stop.");
+        assertThat(nearest(OptionalDouble.empty(), 21.9))
+                .contains("3.0 degrees colder, above the 21.9 °C at which its collectors stop.");
         assertThat(nearest(OptionalDouble.of(22), 22)).contains("3.0 degrees colder. With its water");
     }
 

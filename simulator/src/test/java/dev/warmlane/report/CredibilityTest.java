@@ -56,7 +56,8 @@ class CredibilityTest {
     void strongWindIsToldWithTheHoursItHas() {
         Subject report = report(1.5, Cover.bubble(Schedule.daily(20, 8)));
         String told = CertaintySection.strongWind(report.numbers(), report.forecast());
-        assertThat(told).matches("In [1-9][0-9]* of the season's 3,672 hours the wind at the water is stronger than .*");
+        assertThat(told)
+                .matches("In [1-9][0-9]* of the season's 3,672 hours the wind at the water is stronger than .*");
         assertThat(page(report).replace('\u00a0', ' ')).contains(told.replace("'", "&#39;"));
         assertThat(TextWriter.full(ForecastReport.of(report)).replaceAll("\\s+", " "))
                 .contains(told);

@@ -214,11 +214,13 @@ class ForecastReportTest {
 
         for (String text : List.of(TextWriter.full(report), TextWriter.brief(report))) {
             assertThat(text.replaceAll("\\s+", " "))
-                    .contains("To look at - Scenario, temperature that the heater keeps: is above the temperature up to which the collectors warm, 20 °C")
+                    .contains(
+                            "To look at - Scenario, temperature that the heater keeps: is above the temperature up to which the collectors warm, 20 °C")
                     .doesNotContain("job.toml");
         }
         assertThat(SampleReports.loose(HtmlWriter.page(report, Optional.of("no charts"))))
-                .contains("Scenario, temperature that the heater keeps: is above the temperature up to which the collectors warm, 20 °C");
+                .contains(
+                        "Scenario, temperature that the heater keeps: is above the temperature up to which the collectors warm, 20 °C");
         assertThat(full(forecast, UnitSystem.METRIC)).doesNotContain("To look at");
     }
 

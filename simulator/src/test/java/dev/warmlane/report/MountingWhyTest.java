@@ -139,8 +139,9 @@ class MountingWhyTest {
         assertThat(why.get(1).at(Place.TECHNICAL).stream().filter(Block.Picture.class::isInstance))
                 .hasSize(1);
         assertThat(why.get(1).at(Place.BRIEF)).noneMatch(Block.Picture.class::isInstance);
-        assertThat(table(why.get(2)).rows()).extracting(row -> row.get(0)).containsExactly(
-                Cell.of(OTHER), Cell.of(ONE));
+        assertThat(table(why.get(2)).rows())
+                .extracting(row -> row.get(0))
+                .containsExactly(Cell.of(OTHER), Cell.of(ONE));
         assertThat(table(why.get(2)).rows().get(0)).contains(Cell.of(900.0 * 10), Cell.of(5.0 * 10), Cell.of(2.0 * 10));
     }
 
@@ -168,8 +169,7 @@ class MountingWhyTest {
     /** A certificate does not tell one loss from another; one of them is enough to say so. */
     @Test
     void ofACertificateNothingIsTold() {
-        List<Section> why =
-                MountingWhy.of(METRIC, study(Optional.of(light(1, 0)), Optional.empty()), Optional.empty());
+        List<Section> why = MountingWhy.of(METRIC, study(Optional.of(light(1, 0)), Optional.empty()), Optional.empty());
 
         assertThat(headings(why)).containsExactly("Where the difference comes from");
         assertThat(words(why.get(0))).contains("test certificate", "by its absorber");

@@ -31,14 +31,19 @@ class OwnersSheetTest {
 
     /** What stands with the collectors and without, and what is told of their difference. */
     private static final List<Pattern[]> SPARED = List.of(
-            spared("(?:burned|bought)[^.]*? " + N + " (?:kWh|therms) " + N + " (?:kWh|therms) (?:of it|Carbon)",
+            spared(
+                    "(?:burned|bought)[^.]*? " + N + " (?:kWh|therms) " + N + " (?:kWh|therms) (?:of it|Carbon)",
                     "displaced: " + N + " (?:kWh|therms) \\("),
-            spared("Carbon dioxide of that [a-z ]+? " + N + " (?:kg|lb) " + N, "which gives " + N + " (?:kg|lb) of carbon"),
-            spared("Heat of the heater " + N + " (?:kWh|therms) " + N,
+            spared(
+                    "Carbon dioxide of that [a-z ]+? " + N + " (?:kg|lb) " + N,
+                    "which gives " + N + " (?:kg|lb) of carbon"),
+            spared(
+                    "Heat of the heater " + N + " (?:kWh|therms) " + N,
                     "that the collectors deliver " + N + " (?:kWh|therms) spare"));
 
-    private static final Pattern MONEY = Pattern.compile("costs \\$?" + N + "(?: EUR)? a season, without collectors \\$?"
-            + N + "(?: EUR)?; pumping costs \\$?" + N + "(?: EUR)?; saved: \\$?" + N);
+    private static final Pattern MONEY =
+            Pattern.compile("costs \\$?" + N + "(?: EUR)? a season, without collectors \\$?" + N
+                    + "(?: EUR)?; pumping costs \\$?" + N + "(?: EUR)?; saved: \\$?" + N);
 
     private static Pattern[] spared(String both, String difference) {
         return new Pattern[] {Pattern.compile(both), Pattern.compile(difference)};
@@ -152,7 +157,8 @@ class OwnersSheetTest {
         Numbers metric = new Numbers(UnitSystem.METRIC);
         Numbers us = new Numbers(UnitSystem.US);
 
-        assertThat(metric.show(Measure.HEAT, metric.apart(Measure.HEAT, 10.6, 5.4))).isEqualTo("6 kWh");
+        assertThat(metric.show(Measure.HEAT, metric.apart(Measure.HEAT, 10.6, 5.4)))
+                .isEqualTo("6 kWh");
         assertThat(metric.apart(Measure.HEAT, 5.4, 10.6)).isEqualTo(-6);
         // a therm is 29.3071 kWh
         assertThat(us.show(Measure.HEAT, us.apart(Measure.HEAT, 10.6 * 29.3071, 5.4 * 29.3071)))

@@ -89,7 +89,8 @@ class ShownStudiesTest {
             Path docs = Path.of("..", "docs");
             Files.write(
                     docs.resolve("mounting-even.png"),
-                    LeadMapChart.windAndWater("mounting-even", map, place, numbers).png());
+                    LeadMapChart.windAndWater("mounting-even", map, place, numbers)
+                            .png());
             Files.write(
                     docs.resolve("mounting-roof.png"),
                     LeadMapChart.roof("mounting-roof", roof, place, numbers).png());

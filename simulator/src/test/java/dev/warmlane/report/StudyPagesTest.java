@@ -86,7 +86,8 @@ class StudyPagesTest {
                         shown(MountingTables.comparison(studies.mountings().sameArea(), units)),
                         shown(MountingTables.comparison(studies.mountings().sameRoof(), units)),
                         shown(MountingTables.heldPool(studies.mountings().sameArea(), units)));
-        assertThat(tables(areas(studies))).contains(shown(AreaTables.areas(
+        assertThat(tables(areas(studies)))
+                .contains(shown(AreaTables.areas(
                         studies.areas(),
                         MoreArea.of(studies.areas(), studies.described().bands()),
                         new Numbers(units))));

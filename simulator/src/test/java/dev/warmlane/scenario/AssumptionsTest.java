@@ -115,8 +115,7 @@ class AssumptionsTest {
     @Test
     void usReportsAreToldInUsUnits() throws IOException {
         Scenario metric = Demos.read(SWUM, folder);
-        Scenario us = Demos.read(
-                SWUM + "[report]\nunits = \"us\"\n", folder);
+        Scenario us = Demos.read(SWUM + "[report]\nunits = \"us\"\n", folder);
 
         assertThat(us.assumed())
                 .extracting(a -> a.section() + "." + a.key() + " = " + a.value())

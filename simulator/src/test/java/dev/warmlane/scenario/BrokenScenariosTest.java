@@ -49,9 +49,8 @@ class BrokenScenariosTest {
         List<Finding> warnings = ScenarioReader.read(file).warnings();
 
         assertThat(lines(warnings, file)).containsExactlyElementsOf(expected(file));
-        assertThat(warnings)
-                .extracting(Finding::told)
-                .allSatisfy(told -> assertThat(told).doesNotContainPattern("_|\\[|\\b(control|season)\\."));
+        assertThat(warnings).extracting(Finding::told).allSatisfy(told -> assertThat(told)
+                .doesNotContainPattern("_|\\[|\\b(control|season)\\."));
     }
 
     @Test

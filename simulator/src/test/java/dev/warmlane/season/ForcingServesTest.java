@@ -54,8 +54,7 @@ class ForcingServesTest {
         HourSpan season = BUILT.season().running();
         CollectorSurroundings around = new CollectorSurroundings(
                 WEATHER, Demo.ROOF, Terrain.SUBURBAN, CollectorPhysics.USUAL, new HourSpan(season.first(), 24 * 60));
-        SeasonForcing some =
-                new SeasonForcing(FORCING.pool(), List.of(CollectorForcing.of(around, Demo.FLAT)));
+        SeasonForcing some = new SeasonForcing(FORCING.pool(), List.of(CollectorForcing.of(around, Demo.FLAT)));
 
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SeasonSimulator.simulate(BUILT, some))

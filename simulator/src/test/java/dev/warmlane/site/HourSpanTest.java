@@ -11,7 +11,11 @@ class HourSpanTest {
 
     @Test
     void goesOverNewYear() {
-        assertThat(WINTER.rising()).startsWith(0, 1).contains(9, 8750, 8759).doesNotContain(10, 8749).hasSize(20);
+        assertThat(WINTER.rising())
+                .startsWith(0, 1)
+                .contains(9, 8750, 8759)
+                .doesNotContain(10, 8749)
+                .hasSize(20);
         assertThat(new HourSpan(5, 2).from(10)).isEqualTo(new HourSpan(8755, 12));
     }
 

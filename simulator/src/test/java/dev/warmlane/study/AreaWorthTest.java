@@ -72,7 +72,9 @@ class AreaWorthTest {
         AreaStudy many = study(MUNICIPAL, 100, 420, AreaWorth.MOST_DOUBTED + 1);
 
         assertThat(MoreArea.of(many, new SeasonBands(FORCING, ALONE)).kwhPerM2())
-                .containsKeys(many.designs().get(0).areaM2(), many.designs().get(AreaWorth.MOST_DOUBTED).areaM2())
+                .containsKeys(
+                        many.designs().get(0).areaM2(),
+                        many.designs().get(AreaWorth.MOST_DOUBTED).areaM2())
                 .hasSizeLessThanOrEqualTo(3);
     }
 

@@ -111,8 +111,7 @@ class BreakEvenMapTest {
         }
         assertThat(map.evenY()).hasSize(1);
         assertThat(map.evenY().get(0)).isCloseTo(low, within(WATER_K));
-        assertThat(duel.at(TurningVariable.POOL_TEMPERATURE, map.evenY().get(0))
-                        .margin())
+        assertThat(duel.at(TurningVariable.POOL_TEMPERATURE, map.evenY().get(0)).margin())
                 .isCloseTo(0, within(EQUAL_KWH_M2));
         assertThat(map.evenX()).hasSize(1);
         assertThat(duel.held(

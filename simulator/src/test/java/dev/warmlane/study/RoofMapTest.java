@@ -78,9 +78,7 @@ class RoofMapTest {
     void racksGainWithLightAndShelter() {
         for (Place place : map.scanned()) {
             for (Place other : map.scanned()) {
-                if (other.x() >= place.x()
-                        && other.y() <= place.y()
-                        && !other.equals(place)) {
+                if (other.x() >= place.x() && other.y() <= place.y() && !other.equals(place)) {
                     assertThat(other.heats().racks())
                             .isGreaterThan(place.heats().racks());
                 }

@@ -133,7 +133,8 @@ public final class AreaCharts {
         AreaDesign best = worth.best().design();
         if (!best.asDescribed()) {
             plot.upright(
-                    (worth.best().netPresentValue().likely() > 0 ? MOST : LEAST_LOST) + numbers.show(Measure.AREA, best.areaM2()),
+                    (worth.best().netPresentValue().likely() > 0 ? MOST : LEAST_LOST)
+                            + numbers.show(Measure.AREA, best.areaM2()),
                     Measure.AREA.in(units, best.areaM2()),
                     Palette.GREEN,
                     Pen.DOTTED);

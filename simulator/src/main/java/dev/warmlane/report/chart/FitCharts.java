@@ -77,9 +77,7 @@ public final class FitCharts {
     public static Optional<Chart> residuals(String name, FittedPool fit, UnitSystem units) {
         List<Residual> all = fit.residuals();
         LocalDateTime start = all.get(0).time().truncatedTo(ChronoUnit.DAYS);
-        double[] days = all.stream()
-                .mapToDouble(one -> days(start, one.time()))
-                .toArray();
+        double[] days = all.stream().mapToDouble(one -> days(start, one.time())).toArray();
         double[] shown = all.stream()
                 .mapToDouble(one -> Measure.TEMPERATURE_DIFFERENCE.in(units, one.differenceK()))
                 .toArray();

@@ -21,8 +21,10 @@ public final class LeadMapChart {
 
     private static final int STEPS = 8;
 
-    private static final Axis ALBEDO = new Axis("share of the sun that the roof reflects", new Scale(0, 0.9, 0.1), x -> x);
-    private static final Axis INNER = new Axis("wind at inner rows over that at the first", new Scale(0.2, 1.3, 0.1), y -> y);
+    private static final Axis ALBEDO =
+            new Axis("share of the sun that the roof reflects", new Scale(0, 0.9, 0.1), x -> x);
+    private static final Axis INNER =
+            new Axis("wind at inner rows over that at the first", new Scale(0.2, 1.3, 0.1), y -> y);
 
     /** Radius of the day with most heat, and of where they are, pixels. */
     private static final double LARGEST = 7;
@@ -41,11 +43,7 @@ public final class LeadMapChart {
         this.x = x;
         this.y = y;
         this.plot = new LinePlot(
-                x.title,
-                x.scale,
-                (at, notation) -> notation.show(at, x.scale.decimals()),
-                y.title,
-                y.scale);
+                x.title, x.scale, (at, notation) -> notation.show(at, x.scale.decimals()), y.title, y.scale);
     }
 
     /** What is added last comes first in the legend. */
@@ -60,8 +58,18 @@ public final class LeadMapChart {
     public static Chart windAndWater(String name, BreakEvenMap season, String subtitle, Numbers numbers) {
         LeadMapChart chart = new LeadMapChart(
                 season.map(),
-                Axis.of("mean wind along the roof, ", Measure.SPEED, season.map().x().from(), season.map().x().to(), numbers),
-                Axis.of("water held at, ", Measure.TEMPERATURE, season.map().y().from(), season.map().y().to(), numbers),
+                Axis.of(
+                        "mean wind along the roof, ",
+                        Measure.SPEED,
+                        season.map().x().from(),
+                        season.map().x().to(),
+                        numbers),
+                Axis.of(
+                        "water held at, ",
+                        Measure.TEMPERATURE,
+                        season.map().y().from(),
+                        season.map().y().to(),
+                        numbers),
                 numbers);
         chart.reach(season.reach());
         chart.lines();

@@ -23,10 +23,12 @@ class FitChartsTest {
         XYSeries logged = series(chart, FitCharts.WATER);
         XYSeries modelled = series(chart, FitCharts.MODELLED);
         assertThat(logged.getYData()).hasSameSizeAs(hours);
-        assertThat(modelled.getYData().length).isBetween(fit.run().hours() - 3, fit.run().hours());
+        assertThat(modelled.getYData().length)
+                .isBetween(fit.run().hours() - 3, fit.run().hours());
         for (int i = 0; i < hours.size(); i++) {
             assertThat(logged.getYData()[i])
-                    .isEqualTo(Measure.TEMPERATURE.in(UnitSystem.US, hours.get(i).loggedC()));
+                    .isEqualTo(
+                            Measure.TEMPERATURE.in(UnitSystem.US, hours.get(i).loggedC()));
         }
         assertThat(modelled.getYData()[7])
                 .isEqualTo(Measure.TEMPERATURE.in(UnitSystem.US, fit.run().waterC(7)));
