@@ -39,7 +39,7 @@ class UsualMountingsTest {
             for (int i = 1; i < 5; i++) {
                 Racks racks = (Racks) usual.get(i);
                 assertThat(racks.tents()).isEqualTo(i == 4);
-                assertThat(racks.azimuthDeg()).isEqualTo(i == 4 ? 90 : site == SOUTH ? 0 : 180);
+                assertThat(racks.azimuthDeg()).isEqualTo(i == 4 ? 90 : site.equals(SOUTH) ? 0 : 180);
             }
             assertThat(((Racks) usual.get(4)).rack().turned().azimuthDeg()).isEqualTo(270);
         }
