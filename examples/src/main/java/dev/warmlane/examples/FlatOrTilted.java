@@ -35,7 +35,7 @@ public final class FlatOrTilted {
     }
 
     private static void compare(Path weatherFile) throws IOException {
-        MountingOption racks = MountingOption.racks("racks 20°", 20, 180);
+        MountingOption racks = MountingOption.racks("20° racks", 20, 180);
         List<MountingOption> options = List.of(MountingOption.flat("flat"), racks);
         MountingStudy study = MountingStudy.of(lido(), WeatherFiles.read(weatherFile), options);
         System.out.print(TextWriter.brief(MountingReport.of(study, UnitSystem.METRIC)));

@@ -33,7 +33,7 @@ class MountingsCommandTest extends CommandRuns {
         assertThat(run("mountings", DEMO.toString(), "-o", output.toString())).isZero();
 
         assertThat(out.toString())
-                .contains("racks 45°", "Where the ranking turns", "How near the turning is", "Written:")
+                .contains("45° racks", "Where the ranking turns", "How near the turning is", "Written:")
                 .doesNotContain("Month by month");
         assertThat(err.toString()).as("no progress where nobody watches").isEmpty();
         assertThat(output.resolve("mountings.csv")).isNotEmptyFile();
@@ -59,7 +59,7 @@ class MountingsCommandTest extends CommandRuns {
 
         assertThat(run("mountings", job.toString())).isZero();
 
-        assertThat(out.toString()).contains("own racks").doesNotContain("racks 30°", "Where the ranking turns");
+        assertThat(out.toString()).contains("own racks").doesNotContain("30° racks", "Where the ranking turns");
     }
 
     @Test

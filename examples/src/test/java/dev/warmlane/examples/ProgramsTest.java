@@ -54,9 +54,9 @@ class ProgramsTest {
         String sameAreaTable = section(printed, "Same collector area");
         String sameRoofTable = section(printed, "The most that fits the same roof");
         assertThat(row(sameAreaTable, "flat")).contains(" 210 ").contains(numbers(lido, weather));
-        assertThat(row(sameAreaTable, "racks 20°")).contains(" 210 ").contains(numbers(on(lido, sameArea), weather));
+        assertThat(row(sameAreaTable, "20° racks")).contains(" 210 ").contains(numbers(on(lido, sameArea), weather));
         assertThat(row(sameRoofTable, "flat")).as("80 % of 30 m by 14 m").contains(" 336 ");
-        assertThat(row(sameRoofTable, "racks 20°")).contains(numbers(on(lido, most), weather));
+        assertThat(row(sameRoofTable, "20° racks")).contains(numbers(on(lido, most), weather));
         assertThat(section(printed, "Where the light goes")).contains("wind and air on an open back");
     }
 

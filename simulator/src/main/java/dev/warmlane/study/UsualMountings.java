@@ -45,9 +45,9 @@ public final class UsualMountings {
         List<MountingOption> options = new ArrayList<>();
         options.add(new MountingOption.Flat("flat", mats(installation)));
         for (int tilt : RACKS_DEG) {
-            options.add(standing("racks " + tilt + "°", installation, tilt, equator));
+            options.add(standing(tilt + "° racks", installation, tilt, equator));
         }
-        options.add(standing("tents " + TENTS_DEG + "°", installation, TENTS_DEG, 90)
+        options.add(standing(TENTS_DEG + "° tents", installation, TENTS_DEG, 90)
                 .withTents(true));
         installation.arrays().stream()
                 .limit(1)

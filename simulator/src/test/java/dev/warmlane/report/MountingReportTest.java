@@ -39,7 +39,7 @@ class MountingReportTest {
 
     private static final TurningPoints TURNING = new TurningPoints(
             "flat",
-            "racks 30°",
+            "30° racks",
             List.of(
                     new TurningPoint(
                             TurningVariable.POOL_TEMPERATURE,
@@ -47,7 +47,7 @@ class MountingReportTest {
                             40,
                             24,
                             new TurningPoint.Crossings(
-                                    List.of(new TurningPoint.Crossing(20, 400, "racks 30°", "flat")))),
+                                    List.of(new TurningPoint.Crossing(20, 400, "30° racks", "flat")))),
                     new TurningPoint(
                             TurningVariable.ROOF_ALBEDO,
                             0.05,
@@ -155,13 +155,13 @@ class MountingReportTest {
                         "Where the difference comes from",
                         "Films and temperatures",
                         "unshaded from 9 to 15 o'clock solar time on 30 September",
-                        "“racks 30°” is ahead up to 20.0 °C (both 400 kWh/m²), then “flat”",
+                        "“30° racks” is ahead up to 20.0 °C (both 400 kWh/m²), then “flat”",
                         "“flat” is ahead throughout, least at 0.85, there by 12.3 kWh/m²")
                 .doesNotContain("Month by month");
         assertThat(unbroken(TextWriter.full(report)))
                 .contains(
                         "Month by month, same collector area",
-                        "racks 45° sun on it",
+                        "45° racks sun on it",
                         "0.2 (roof albedo; aged dark roofing)");
         assertThat(TextWriter.full(report).lines())
                 .allSatisfy(line -> assertThat(line.length()).isLessThan(180));
@@ -186,6 +186,6 @@ class MountingReportTest {
                 .contains("described by a test certificate", "Same collector area")
                 .doesNotContain("Films and temperatures");
         assertThat(CsvWriter.csv(MountingCsv.months(certified, UnitSystem.METRIC)))
-                .contains("same roof,racks 45°");
+                .contains("same roof,45° racks");
     }
 }

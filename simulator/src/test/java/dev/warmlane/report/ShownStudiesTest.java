@@ -106,7 +106,7 @@ class ShownStudiesTest {
         scenarios.put("southern-summer.toml", SampleStudies.SOUTHERN);
         scenarios.put("indoor-school.toml", SampleStudies.INDOOR);
         StringBuilder rows = new StringBuilder("""
-                | scenario | pool, air | same area: racks 15°, 30°, 45° | the most on the roof |
+                | scenario | pool, air | same area: 15° racks, 30°, 45° | the most on the roof |
                 |---|---|---|---|
                 """);
         scenarios.forEach((name, studies) -> {

@@ -33,7 +33,7 @@ class BreakEvenMapTest {
     private static final double SUMS = 1e-9;
 
     private static final MountingOption.Flat FLAT = new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL);
-    private static final MountingOption.Racks RACKS = MountingOption.racks("racks 30°", 30, 180);
+    private static final MountingOption.Racks RACKS = MountingOption.racks("30° racks", 30, 180);
 
     private static WeatherYear weather;
     private static Installation template;

@@ -26,7 +26,7 @@ class RoofMapTest {
     private static final double SUMS = 1e-9;
 
     private static final MountingOption.Flat FLAT = new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL);
-    private static final MountingOption.Racks RACKS = MountingOption.racks("racks 30°", 30, 180);
+    private static final MountingOption.Racks RACKS = MountingOption.racks("30° racks", 30, 180);
 
     private static WeatherYear weather;
     private static Installation template;

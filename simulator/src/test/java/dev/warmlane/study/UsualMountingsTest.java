@@ -35,7 +35,7 @@ class UsualMountingsTest {
 
             assertThat(usual)
                     .extracting(MountingOption::name)
-                    .containsExactly("flat", "racks 15°", "racks 30°", "racks 45°", "tents 15°");
+                    .containsExactly("flat", "15° racks", "30° racks", "45° racks", "15° tents");
             for (int i = 1; i < 5; i++) {
                 Racks racks = (Racks) usual.get(i);
                 assertThat(racks.tents()).isEqualTo(i == 4);
