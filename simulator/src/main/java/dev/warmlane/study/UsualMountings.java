@@ -47,8 +47,7 @@ public final class UsualMountings {
         for (int tilt : RACKS_DEG) {
             options.add(standing(tilt + "° racks", installation, tilt, equator));
         }
-        options.add(standing(TENTS_DEG + "° tents", installation, TENTS_DEG, 90)
-                .withTents(true));
+        options.add(standing(TENTS_DEG + "° tents", installation, TENTS_DEG, 90).withTents(true));
         installation.arrays().stream()
                 .limit(1)
                 .flatMap(first -> first.mounting()

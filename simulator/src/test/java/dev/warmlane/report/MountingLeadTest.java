@@ -33,7 +33,10 @@ class MountingLeadTest {
 
     @Test
     void leadIsInHeatGasAndDays() {
-        List<MountingResult> ranked = ranked(CLUB.mountings().sameArea());
+        // tents are behind whatever is uncertain
+        List<MountingResult> ranked = ranked(CLUB.mountings().sameArea()).stream()
+                .filter(one -> !one.option().name().contains("tents"))
+                .toList();
         MountingResult best = ranked.get(0);
         MountingResult last = ranked.get(ranked.size() - 1);
         double heat = best.deliveredKwh() / last.deliveredKwh() - 1;

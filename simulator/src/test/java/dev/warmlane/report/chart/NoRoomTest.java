@@ -30,8 +30,9 @@ class NoRoomTest {
                         new MountingOption.Flat("flat", Mounting.FlatOnRoof.USUAL),
                         MountingOption.racks("racks", 30, 180)),
                 Runs.onAllCores());
-        RowPlot plot = (RowPlot)
-                MountingCharts.heat("heat", study, UnitSystem.METRIC).orElseThrow().plot();
+        RowPlot plot = (RowPlot) MountingCharts.heat("heat", study, UnitSystem.METRIC)
+                .orElseThrow()
+                .plot();
 
         assertThat(plot.rows()).extracting(Plot.Tick::label).containsExactly("flat", "racks" + MountingCharts.NO_ROOM);
         // row by row, of each the same area and then the most that fits
