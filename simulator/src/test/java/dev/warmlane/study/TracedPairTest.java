@@ -43,6 +43,6 @@ class TracedPairTest {
     void otherNamesAreToldWhichThereAre() {
         assertThatThrownBy(() -> TracedPair.named(STUDY, List.of("flat", "roof")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("found \"flat\", \"roof\"; flat: \"flat\"; racks: \"racks");
+                .hasMessageContaining("found \"flat\", \"roof\"; flat: \"flat\"; racks: \"15° racks");
     }
 }
