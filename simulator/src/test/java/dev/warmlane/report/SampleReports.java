@@ -17,11 +17,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.MonthDay;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -48,9 +50,9 @@ public final class SampleReports {
 
     private static final Map<String, Subject> ODD = makeOdd();
 
-    private static final IdentityHashMap<Subject, Report> REPORTS = new IdentityHashMap<>();
+    private static final Map<Subject, Report> REPORTS = Collections.synchronizedMap(new IdentityHashMap<>());
 
-    private static final IdentityHashMap<Report, String> PAGES = new IdentityHashMap<>();
+    private static final Map<Report, String> PAGES = Collections.synchronizedMap(new IdentityHashMap<>());
 
     private SampleReports() {}
 
@@ -111,15 +113,23 @@ public final class SampleReports {
 
     /** The report of a subject that all tests share, so that its season is simulated and its charts are drawn once. */
     public static Report report(Subject subject) {
-        synchronized (REPORTS) {
-            return REPORTS.computeIfAbsent(subject, ForecastReport::of);
-        }
+        return once(REPORTS, subject, ForecastReport::of);
     }
 
     /** The page of a report, written once. */
     public static String page(Report report) {
-        synchronized (PAGES) {
-            return PAGES.computeIfAbsent(report, one -> loose(HtmlWriter.page(one)));
+        return once(PAGES, report, one -> loose(HtmlWriter.page(one)));
+    }
+
+    /** Made by one test while others go on with theirs. */
+    private static <K, V> V once(Map<K, V> known, K of, Function<K, V> make) {
+        synchronized (of) {
+            V made = known.get(of);
+            if (made == null) {
+                made = make.apply(of);
+                known.put(of, made);
+            }
+            return made;
         }
     }
 

@@ -8,10 +8,12 @@ import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+@Isolated("sets the language of the machine")
 class QuantityTest {
 
     /** The expected values are published with seven digits. */
