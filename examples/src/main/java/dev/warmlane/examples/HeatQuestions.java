@@ -4,6 +4,7 @@ import dev.warmlane.files.Printable;
 import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.scenario.ScenarioAnswer;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.LoneMark;
 import dev.warmlane.units.Quantity;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +19,7 @@ final class HeatQuestions {
     private static final Pattern SOLD_BY = Pattern.compile(".*(?:\\bper\\s+|/\\s*)([^/]+?)");
 
     private static final Pattern HUNDREDTHS =
-            Pattern.compile("(?i)(\\d+(?:\\.\\d+)?)\\s*(?:ct|cts|cents?|c|p|pence|\u00a2)");
+            Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*(?:ct|cts|cents?|c|p|pence|\u00a2)");
 
     private static final Pattern WEEKS = Pattern.compile("(?:(\\d{1,2})|a|one)\\s*weeks?");
     private static final int DAYS_OF_WEEK = 7;
@@ -103,14 +104,14 @@ final class HeatQuestions {
     /** A price may be written with its currency. */
     private static Question price(String id, String words, Function<Answers, String> unit) {
         Question plain = Question.key(id, words, unit);
-        return plain.checked((written, before) -> plain.check().of(bare(written, before), before));
+        return plain.checked((written, before) -> plain.check().of(sum(written, before), before));
     }
 
     /** A price for each area; one for all of them is asked back. */
     private static Question collectorPrice() {
         Question price = price("prices.collectors", "Price of the collectors, installed", HeatQuestions::areaPrice);
         return price.checked((written, before) -> {
-                    String said = bare(written, before).replaceAll("(?i)\\s*(?:in )?(?:total|all|all in all)$", "");
+                    String said = sum(written, before);
                     double sum = said.matches("\\d[\\d,' ]*(?:\\.\\d+)?")
                             ? Double.parseDouble(said.replaceAll("[,' ]", ""))
                             : 0;
@@ -125,6 +126,16 @@ final class HeatQuestions {
                     return price.check().of(written, before);
                 })
                 .saying("the price of all of them is asked back over their area");
+    }
+
+    /** An amount of money without words around it; one that is not clear is asked back, whatever it is for. */
+    private static String sum(String written, Answers before) {
+        String said = bare(written, before).replaceAll("(?i)\\s*(?:in )?(?:total|all|all in all)$", "");
+        Optional<LoneMark> mark = LoneMark.of(said).filter(m -> m.decimals().matches("[\\d.]+"));
+        if (mark.isPresent()) {
+            throw new IllegalArgumentException("\"" + Printable.line(said) + "\" is not clear; " + mark.get().told());
+        }
+        return said;
     }
 
     private static Answer currency(String written) {
@@ -143,7 +154,7 @@ final class HeatQuestions {
     private static String bare(String written, Answers before) {
         Matcher hundredths = HUNDREDTHS.matcher(written.strip());
         if (hundredths.matches()) {
-            double whole = Double.parseDouble(hundredths.group(1)) / 100;
+            double whole = Double.parseDouble(hundredths.group(1).replace(',', '.')) / 100;
             throw new IllegalArgumentException(
                     "found \"" + written.strip() + "\"; did you mean \"" + Quantity.plain(whole) + "\"?");
         }

@@ -58,7 +58,9 @@ final class MoreQuestions {
                         .usually(before -> Heaters.of(before).condenses() ? "96 %" : "82 %")
                         .when(before -> Heaters.of(before).burns())
                         .ifMore(),
-                Question.key("heater.last_bill", "What was bought for it last season, such as 12000 m3, or none")
+                Question.key("heater.last_bill", "")
+                        .asking(before -> "What was bought for it last season, such as " + Usual.billSample(before)
+                                + ", or none")
                         .usually(Questions.NONE)
                         .or(Questions.NONE, "nothing is compared")
                         .when(HeatQuestions::heated)

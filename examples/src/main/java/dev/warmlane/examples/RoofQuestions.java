@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.files.Printable;
 import dev.warmlane.scenario.ScenarioAnswer;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,7 @@ final class RoofQuestions {
     private static final Pattern TENTS = Pattern.compile("(?i)tents?|(?:back.to.back|east.west) racks?|east.west");
     private static final Pattern ALL_OF_IT = Pattern.compile(
             "(?i)max(?:imum)?|all(?: of it)?|full(?: roof)?|(?:the )?whole roof|as much as (?:fits|possible)");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");
     private static final Pattern SIDES = Pattern.compile("(.+?)\\s*(?:x|\u00d7|\\bby\\b)\\s*(.+)");
 
     private RoofQuestions() {}
@@ -117,6 +119,11 @@ final class RoofQuestions {
     /** Two sides, or an area where they are not known. */
     private static Answer roof(String written, Answers before) {
         String said = written.strip();
+        String withPoint = DECIMAL_COMMA.matcher(said).replaceAll(".");
+        if (!withPoint.equals(said)) {
+            throw new IllegalArgumentException("\"" + Printable.line(said)
+                    + "\" has a decimal comma; write a decimal point, \"" + Printable.line(withPoint) + "\"");
+        }
         Matcher sides = SIDES.matcher(said);
         if (!sides.matches()) {
             return Answer.of(

@@ -19,7 +19,7 @@ final class SeasonAnswer {
             Pattern.compile("(?i)all(-| )year(( |-)round)?|always|whole year|12 months|year(-| )round");
 
     private static final Pattern FROM_TO = Pattern.compile(
-            "(?i)(?:from\\s+)?(.+?)(?:\\s+(?:to|till|until|through)\\s+|\\s*[\u2013\u2014]\\s*|\\s+-\\s+)(.+)");
+            "(?i)(?:from\\s+)?(.+?)(?:\\s+(?:to|till|until|through|thru|bis|au|al)\\s+|\\s*[\u2013\u2014]\\s*|\\s+-\\s+)(.+)");
 
     /** A hyphen without blanks parts two days only where it can part nothing else. */
     private static final Pattern TIGHT =

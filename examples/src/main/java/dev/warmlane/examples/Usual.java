@@ -118,6 +118,17 @@ final class Usual {
         };
     }
 
+    /** A bill in the unit of the price; where none was answered a gas bill in m3. */
+    static String billSample(Answers before) {
+        String unit = before.toml("heater.sold_in").replace("\"", "");
+        return switch (unit) {
+            case "" -> Heaters.of(before).burns() ? "12000 m3" : "120000 kWh";
+            case "kWh", "MJ" -> "120000 " + unit;
+            case "MWh", "GJ", "MMBtu" -> "400 " + unit;
+            default -> "12000 " + unit;
+        };
+    }
+
     /** The unit of a price of fuel that is a number alone. */
     static String fuelUnit(Answers before) {
         String price = fuelPrice(before);

@@ -313,7 +313,18 @@ class DescribeCommandTest extends Described {
                     mounting | roof | what roof is it?
                     mounting | sloping roof | yes takes "pitched"
                     mounting | tent | answer rack, and write mounting = "tent" into the file afterwards
+                    season | 15.5. bis 15.9. | yes takes "15 May to 15 September"
+                    season | 1. Mai bis 30. September | yes takes "1 May to 30. September"
+                    area | 25 x 12,5 | yes takes "25 x 12.5 m"
+                    area | 1.250 | write "1250 m2", or "1.25 m2"
+                    depth | avg 1.6 | yes takes "1.6"
+                    depth | 4 to 9 ft | yes takes "6.5 ft"
+                    roof | 28,5 x 12 | yes takes "28.5 x 12"
+                    collectors | 1.250 m2 | write "1250 m2", or "1.25 m2"
+                    electricity | 28,5 ct | yes takes "0.285"
                     collectors | 64 x 2.5 m2 | yes takes "160 m2"
+                    price | 32.400 EUR | its point may part thousands or decimals; write "32400", or "32.4"
+                    price | 32,400 | its comma may part thousands or decimals; write "32400", or "32.4"
                     price | 27000 EUR in total | yes takes "150 per m2"
                     """)
     void aSlipNamesItsMend(String question, String typed, String told) {

@@ -12,7 +12,7 @@ import java.util.function.Function;
 public sealed interface Heater permits Boiler, CondensingBoiler, ElectricHeater, HeatPump, DistrictHeat {
 
     /** Range of {@link #capacityKw}. */
-    Range CAPACITY = Range.of("heater capacity", Dimension.POWER, "kW", 1, 20_000);
+    Range CAPACITY = Range.of("heater capacity", Dimension.HEAT_POWER, "kW", 1, 20_000);
 
     /** Range of {@link #setPointC}; the upper end is that for bathing water, 40 °C (US CPSC; WHO 2006). */
     Range SET_POINT = Range.of("heater set point", Dimension.TEMPERATURE, 10, 40);

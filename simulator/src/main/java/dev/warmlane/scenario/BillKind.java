@@ -2,58 +2,93 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.heater.Bill;
 import dev.warmlane.heater.SaleUnit;
+import dev.warmlane.units.LoneMark;
+import dev.warmlane.units.PriceText;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** An amount of fuel or energy as a bill has it. What it cost is another key's. */
 record BillKind() implements Kind<Bill> {
 
-    /** Three digits behind a point, in units so small that no bill has thousandths of them. */
-    private static final Pattern POINT =
-            Pattern.compile("[1-9]\\d{0,2}(?:\\.\\d{3})+\\s*(?i:m3|m\u00b3|ccf|l|gal\\w*|kwh|therms?|mj)");
+    /** Units so small that no bill has thousandths of them. */
+    private static final Set<SaleUnit> SMALL = EnumSet.of(
+            SaleUnit.M3,
+            SaleUnit.CCF,
+            SaleUnit.LITRE,
+            SaleUnit.GALLON,
+            SaleUnit.KWH,
+            SaleUnit.THERM,
+            SaleUnit.MJ);
 
-    private static final Pattern MONEY = Pattern.compile("[$\u20ac\u00a3]|[A-Z]{3}|(?i:euros?|dollars?|pounds?)");
+    /** Three letters are a currency where they are no unit. */
+    private static final String CURRENCY = "(?!CCF|MCF|THM|DTH|KWH|MWH)" + PriceText.CURRENCY;
+
+    private static final Pattern MONEY =
+            Pattern.compile(CURRENCY + "\\s*\\d.*|\\d[\\d.,' ]*(?:,-)?\\s*" + CURRENCY);
+
+    private static final Pattern ABOUT = Pattern.compile("(?i)^(?:(?:about|approx\\.?|around|ca\\.?)\\s+|~\\s*)(?=\\d)");
 
     @Override
     public Bill read(Object toml) throws BadValueException {
         if (!(toml instanceof String text)) {
             throw BadValueException.of(toml, allowed());
         }
-        if (POINT.matcher(text.strip()).matches()) {
+        if (MONEY.matcher(text.strip()).matches()) {
             throw new BadValueException("found " + BadValueException.show(toml)
-                    + "; its point may part thousands or decimals; write "
-                    + BadValueException.quote(text.strip().replace(".", ""))
-                    + ", or a point with more digits behind it; allowed: "
-                    + allowed());
+                    + "; write how much was bought, not what was paid; allowed: " + allowed());
         }
         try {
-            Quantity.Written amount = Quantity.written(text);
+            Quantity.Written amount = Quantity.written(ABOUT.matcher(text.strip()).replaceFirst(""));
             Optional<SaleUnit> unit = SaleUnit.of(amount.unit());
-            if (unit.isPresent()) {
-                return new Bill(amount.number(), unit.get(), OptionalDouble.empty());
+            if (unit.isEmpty()) {
+                throw new BadValueException("found " + BadValueException.show(toml) + "; allowed: " + allowed()
+                        + meant(amount));
             }
-            if (MONEY.matcher(amount.unit()).matches()) {
-                throw new BadValueException("found " + BadValueException.show(toml)
-                        + "; write how much was bought, not what was paid; allowed: " + allowed());
+            Optional<LoneMark> mark = LoneMark.of(text).filter(m -> m.point() && SMALL.contains(unit.get()));
+            if (mark.isPresent()) {
+                throw new BadValueException("found " + BadValueException.show(toml) + "; "
+                        + mark.get().told() + "; allowed: " + allowed());
             }
+            return new Bill(amount.number(), unit.get(), OptionalDouble.empty());
         } catch (QuantityException unclear) {
-            throw new BadValueException(unclear.getMessage() + "; allowed: " + allowed());
+            throw text.matches(".*\\d.*")
+                    ? new BadValueException(unclear.getMessage() + "; allowed: " + allowed())
+                    : BadValueException.of(toml, allowed());
         } catch (IllegalArgumentException e) {
             throw BadValueException.of(toml, allowed());
         }
-        throw BadValueException.of(toml, allowed());
+    }
+
+    /** What was meant by words behind the unit, or by a unit that is some of another. */
+    private static String meant(Quantity.Written amount) {
+        String unit = amount.unit();
+        if (unit.isEmpty()) {
+            return "; it has no unit, such as kWh";
+        }
+        if (unit.equalsIgnoreCase("mcf")) {
+            return "; an mcf is 10 ccf; did you mean \"" + Quantity.plain(10 * amount.number()) + " ccf\"?";
+        }
+        return SaleUnit.of(unit.replaceFirst("\\s.*", ""))
+                .map(u -> "; did you mean \"" + Quantity.plain(amount.number()) + " " + u.symbol() + "\"?")
+                .orElse("");
     }
 
     @Override
     public String write(Bill value) {
-        String amount = Quantity.plain(value.amount());
-        String clear = POINT.matcher(amount + " " + value.unit().symbol()).matches() ? amount + "0" : amount;
-        return "\"" + clear + " " + value.unit().symbol() + "\"";
+        String text = Quantity.plain(value.amount()) + " " + value.unit().symbol();
+        return "\""
+                + LoneMark.of(text)
+                        .filter(mark -> SMALL.contains(value.unit()))
+                        .map(LoneMark::decimals)
+                        .orElse(text)
+                + "\"";
     }
 
     @Override

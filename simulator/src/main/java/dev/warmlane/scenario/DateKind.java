@@ -1,27 +1,35 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.units.Notation;
+import dev.warmlane.units.Spelling;
 import dev.warmlane.units.UnitSystem;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.MonthDay;
 import java.time.format.TextStyle;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** A day of the year: month and day as in ISO 8601, or with the month's name. */
 record DateKind() implements Kind<MonthDay> {
 
     private static final Pattern ISO = Pattern.compile("(\\d{2})-(\\d{2})");
     private static final Pattern DAY_MONTH =
-            Pattern.compile("(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?[.-]?\\s*(?:of\\s+)?(\\p{L}{3,})\\.?");
-    private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})[.-]?\\s*(\\d{1,2})(?:st|nd|rd|th)?");
+            Pattern.compile("(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th|er)?[./-]?\\s*(?:of\\s+|de\\s+)?(\\p{L}{3,})\\.?");
+    private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})[.-]?\\s*(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?\\.?");
     private static final Pattern ABOUT = Pattern.compile(
             "(?i)(?:the\\s+)?(mid|middle|early|beginning|begin|start|late|end)[\\s-]+(?:of\\s+)?(\\p{L}{3,})\\.?");
     private static final Pattern WITH_YEAR = Pattern.compile("\\d{4}[-/.](.+)|(.*[^\\s,/.-])[\\s,/.-]+\\d{4}");
     private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d{1,2})\\s*[-/.]\\s*(\\d{1,2})\\.?");
+
+    private static final Pattern WEEKDAY = Pattern.compile("(?i)^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\\.?,?\\s+(?=.*\\d)");
+
+    private static final List<String> MONTHS =
+            IntStream.rangeClosed(1, 12).mapToObj(DateKind::name).toList();
 
     @Override
     public MonthDay read(Object toml) throws BadValueException {
@@ -29,7 +37,9 @@ record DateKind() implements Kind<MonthDay> {
             throw new BadValueException(
                     "found " + toml + "; a typical year has no year of its own; write " + write(MonthDay.from(date)));
         }
-        String text = toml instanceof String string ? string.strip() : "";
+        String text = toml instanceof String string
+                ? WEEKDAY.matcher(string.strip()).replaceFirst("")
+                : "";
         Matcher year = WITH_YEAR.matcher(text);
         if (year.matches()) {
             String day = year.group(1) == null ? year.group(2) : year.group(1);
@@ -84,7 +94,10 @@ record DateKind() implements Kind<MonthDay> {
     private MonthDay named(String text, String month, String day) throws BadValueException {
         int number = month(month);
         if (number == 0) {
-            throw BadValueException.of(text, allowed());
+            String meant = Spelling.nearest(month, MONTHS)
+                    .map(m -> "; did you mean \"" + day + " " + m + "\"?")
+                    .orElse("");
+            throw new BadValueException("found " + BadValueException.quote(text) + "; allowed: " + allowed() + meant);
         }
         return day(text, number, Integer.parseInt(day));
     }

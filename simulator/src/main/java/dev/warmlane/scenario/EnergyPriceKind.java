@@ -4,6 +4,8 @@ import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.SaleUnit;
 import dev.warmlane.scenario.EnergyPriceKind.EnergyPrice;
 import dev.warmlane.season.Prices;
+import dev.warmlane.units.LoneMark;
+import dev.warmlane.units.PriceText;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import java.util.Optional;
@@ -15,8 +17,8 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
 
     private static final String OR_VOLUME = "; or per m3, ccf, L or gal of the fuel";
     private static final Kind<Double> PER_ENERGY = Kinds.of(Prices.GAS);
-    private static final Pattern CURRENCY = Pattern.compile("[$\u20ac\u00a3]|\\b[A-Z]{3}(?=[ /\\d])");
-    private static final Pattern PER = Pattern.compile("(?:per\\s+|/\\s*)(.+)");
+    private static final Pattern CURRENCY = Pattern.compile("(?<![A-Za-z])" + PriceText.CURRENCY);
+    private static final Pattern PER = Pattern.compile("(?:(?:per|an?|each)\\s+|/\\s*)(.+)");
 
     @Override
     public EnergyPrice read(Object toml) throws BadValueException {
@@ -43,7 +45,9 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
             Quantity.Written price = Quantity.written(text);
             Matcher per = PER.matcher(price.unit());
             return per.matches()
-                    ? SaleUnit.of(per.group(1)).filter(SaleUnit::isVolume).map(u -> new EnergyPrice(price.number(), u))
+                    ? SaleUnit.of(per.group(1))
+                            .filter(SaleUnit::isVolume)
+                            .map(u -> new EnergyPrice(price.number(), u, LoneMark.of(text)))
                     : Optional.empty();
         } catch (QuantityException noPrice) {
             return Optional.empty();
@@ -72,22 +76,28 @@ record EnergyPriceKind() implements Kind<EnergyPrice> {
      *
      * @param amount money for a unit
      * @param unit a volume, or kWh
+     * @param mark a mark in it that may part thousands or decimals: which, the fuel shows
      */
-    record EnergyPrice(double amount, SaleUnit unit) {
+    record EnergyPrice(double amount, SaleUnit unit, Optional<LoneMark> mark) {
 
         static EnergyPrice perKwh(double amount) {
-            return new EnergyPrice(amount, SaleUnit.KWH);
+            return new EnergyPrice(amount, SaleUnit.KWH, Optional.empty());
         }
 
         /**
          * Money for a kWh.
          *
-         * @throws IllegalArgumentException if the fuel is not sold by that unit, or the price is out of range
+         * @throws IllegalArgumentException if the fuel is not sold by that unit, or the price is out of range or not clear
          */
         double perKwh(Fuel fuel) {
-            return unit == SaleUnit.KWH
-                    ? amount
-                    : Prices.GAS.check(amount / fuel.soldIn(unit).kwhOfUnits(1));
+            if (unit == SaleUnit.KWH) {
+                return amount;
+            }
+            double each = amount / fuel.soldIn(unit).kwhOfUnits(1);
+            if (mark.isPresent() && Prices.GAS.holds(each) && Prices.GAS.holds(1000 * each)) {
+                throw new IllegalArgumentException(mark.get().told());
+            }
+            return Prices.GAS.check(each);
         }
     }
 }

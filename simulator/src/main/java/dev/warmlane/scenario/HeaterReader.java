@@ -186,7 +186,9 @@ final class HeaterReader {
             try {
                 bill.kwh(heater.fuel());
             } catch (IllegalArgumentException e) {
-                s.error(HeaterKeys.LAST_BILL, String.valueOf(e.getMessage()));
+                s.error(
+                        HeaterKeys.LAST_BILL,
+                        e.getMessage() + "; write both in the same unit, here and in sold_in or the price");
             }
         }
         return bill;

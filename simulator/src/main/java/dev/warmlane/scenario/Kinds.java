@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.LoneMark;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
@@ -23,10 +24,6 @@ final class Kinds {
 
     private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
 
-    /** A number and what it counts. */
-    private static final Pattern COUNTED =
-            Pattern.compile("(?i)(?:about |ca\\.? |~ ?)?(\\d+(?:\\.\\d+)?)(?: [\\p{L} ]+)?");
-
     private static final Pattern BARE = Pattern.compile("[+-]?\\d+(?:\\.\\d+)?");
 
     private Kinds() {}
@@ -41,14 +38,6 @@ final class Kinds {
         return new Amount(range, Optional.of(told));
     }
 
-    /** What to write for a plain number with words around it. */
-    private static String withoutWords(Object toml) {
-        Matcher counted = COUNTED.matcher(toml instanceof String text ? text.strip() : "");
-        return counted.matches() && !BARE.matcher(counted.group()).matches()
-                ? "; did you mean " + counted.group(1) + "?"
-                : "";
-    }
-
     /** A whole number of a range. */
     static Kind<Integer> count(Range range) {
         return new Count(range);
@@ -59,45 +48,23 @@ final class Kinds {
         @Override
         public Double read(Object toml) throws BadValueException {
             double value;
-            String thousands = "";
             if (toml instanceof String text
                     && (percent() || !plain() || NUMERIC.matcher(text.strip()).matches())) {
                 value = read(text);
-                thousands = thousands(text);
             } else if (toml instanceof Number number && plain()) {
                 value = number.doubleValue();
             } else if (toml instanceof Number) {
                 throw new BadValueException("found " + toml + ", a number without a unit; write it in quotes with its"
                         + " unit, " + inUnits(toml.toString()) + "; allowed: " + allowed());
             } else {
-                throw new BadValueException(
-                        "found " + BadValueException.show(toml) + "; allowed: " + allowed() + withoutWords(toml));
+                throw new BadValueException("found " + BadValueException.show(toml) + "; allowed: " + allowed()
+                        + (toml instanceof String text ? LooseNumber.meant(text.strip(), range) : ""));
             }
             if (!range.holds(value)) {
                 throw new BadValueException("found " + BadValueException.show(toml) + inOurUnit(toml, value)
-                        + "; allowed: " + allowed() + inPercent(toml, value)
-                        + (thousands.isEmpty() ? otherwise(toml, value) : "; did you mean " + thousands + "?"));
-            }
-            if (!thousands.isEmpty()) {
-                throw new BadValueException("found " + BadValueException.show(toml)
-                        + "; its point may part thousands or decimals; write " + thousands + ", or "
-                        + BadValueException.quote(decimals(toml.toString().strip())) + "; allowed: " + allowed());
+                        + "; allowed: " + allowed() + inPercent(toml, value) + otherwise(toml, value));
             }
             return value;
-        }
-
-        /** A text whose point may part thousands, without that point and in quotes; empty where it may not. */
-        private String thousands(String text) {
-            return range.readInThousands(text).isPresent()
-                    ? BadValueException.quote(text.strip().replaceFirst("\\.", ""))
-                    : "";
-        }
-
-        /** The same with other than three digits behind its point, so that it parts decimals. */
-        private static String decimals(String text) {
-            String shorter =
-                    text.replaceFirst("^(\\S*?\\.\\d*?)0+(?!\\d)", "$1").replaceFirst("\\.(?!\\d)", "");
-            return shorter.equals(text) ? text.replaceFirst("^(\\S*?\\.\\d{3})", "$10") : shorter;
         }
 
         private double read(String text) throws BadValueException {
@@ -140,16 +107,21 @@ final class Kinds {
                     .orElse("");
         }
 
-        /** What was meant by a number that is allowed in the other country's unit, or by a direction from the south. */
+        /** What was meant by a number in thousands, by one in the other country's unit, or by a direction from the south. */
         private String otherwise(Object toml, double value) {
             if (range.dimension() == Dimension.DIRECTION) {
                 return "; clockwise from north: east 90, south 180, west 270 deg";
+            }
+            Optional<String> thousands =
+                    toml instanceof String written ? range.inThousands(written) : Optional.empty();
+            if (thousands.isPresent()) {
+                return "; did you mean " + BadValueException.quote(thousands.get()) + "?";
             }
             String us = usUnit();
             if (us.isEmpty() || !(Math.abs(value) < LONGEST_TOLD)) {
                 return "";
             }
-            String text = toml.toString().strip().replace("°", "deg");
+            String text = toml.toString().strip().replaceAll("\\s*(?:°|deg)\\s*(?=[CF]$)|(?<=\\d)\\s*(?=[CF]$)", " deg");
             String meant = text.endsWith(range.written())
                     ? Quantity.plain(range.inWritten(value)) + " " + us
                     : text.endsWith(us)
@@ -188,11 +160,7 @@ final class Kinds {
 
         @Override
         public String write(Double value) {
-            if (plain()) {
-                return range.write(value);
-            }
-            String text = range.write(value);
-            return BadValueException.quote(thousands(text).isEmpty() ? text : decimals(text));
+            return plain() ? range.write(value) : BadValueException.quote(range.write(value));
         }
 
         @Override
@@ -224,12 +192,21 @@ final class Kinds {
 
         @Override
         public Integer read(Object toml) throws BadValueException {
-            String text = toml.toString().strip().replaceFirst("\\.0$", "");
-            if (!(toml instanceof TomlArray) && WHOLE.matcher(text).matches() && range.holds(Integer.parseInt(text))) {
-                return Integer.parseInt(text);
+            String text = toml.toString().strip();
+            String whole = text.replaceFirst("\\.0+$", "");
+            String said = "found " + BadValueException.show(toml);
+            Optional<String> thousands = range.inThousands(text);
+            if (!(toml instanceof TomlArray) && WHOLE.matcher(whole).matches() && range.holds(Integer.parseInt(whole))) {
+                if (thousands.isEmpty()) {
+                    return Integer.parseInt(whole);
+                }
+                throw new BadValueException(said + "; "
+                        + LoneMark.of(text).map(LoneMark::told).orElse("") + "; allowed: " + allowed());
             }
-            throw new BadValueException(
-                    "found " + BadValueException.show(toml) + "; allowed: " + allowed() + withoutWords(toml));
+            throw new BadValueException(said + "; allowed: " + allowed()
+                    + thousands
+                            .map(meant -> "; did you mean " + meant + "?")
+                            .orElseGet(() -> toml instanceof String ? LooseNumber.meant(text, range) : ""));
         }
 
         @Override

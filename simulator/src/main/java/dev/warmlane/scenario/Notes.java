@@ -17,9 +17,20 @@ final class Notes {
     private final Set<Assumption> assumed = new LinkedHashSet<>();
 
     private UnitSystem units = UnitSystem.METRIC;
+    private List<String> text = List.of();
 
     Notes(Path file) {
         this.file = file;
+    }
+
+    /** The text that is read. */
+    void read(String scenario) {
+        text = scenario.lines().toList();
+    }
+
+    /** A line of that text as it stands there, from 1; empty where there is none. */
+    String line(int number) {
+        return number >= 1 && number <= text.size() ? text.get(number - 1) : "";
     }
 
     /** From here on what is assumed is told in other units than metric. */

@@ -117,6 +117,10 @@ final class OtherWords {
             entry("cover.hours", "the hours on the water are called drawn"),
             entry("cover.type", "the kind of cover is called kind"));
 
+    /** Keys that take what was written for another. */
+    private static final Map<String, String> BESIDE =
+            Map.of("prices.collectors", "; what all of them cost together is collectors_total of [money]");
+
     /** What is no choice of its key because another key says it. */
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             entry("heat-pump", "kind = \"heat-pump\" and its cop"),
@@ -142,6 +146,11 @@ final class OtherWords {
         return known.stream()
                 .filter(name -> CHOICES.getOrDefault(name, List.of()).contains(lower))
                 .findFirst();
+    }
+
+    /** What to say behind a value that a key cannot have, but another may. */
+    static String beside(String section, String name) {
+        return BESIDE.getOrDefault(section + "." + name, "");
     }
 
     /** What to say of a key that has another name, or of one that follows from others. */

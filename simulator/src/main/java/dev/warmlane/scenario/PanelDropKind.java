@@ -37,7 +37,7 @@ record PanelDropKind() implements Kind<MeasuredDrop> {
     @Override
     public String write(MeasuredDrop value) {
         return value.points().stream()
-                .map(point -> "\"" + Quantity.plain(point.flowKgS() / DENSITY) + " m3/s, "
+                .map(point -> "\"" + PumpCurveKind.flow(point.flowKgS() / DENSITY) + ", "
                         + Quantity.plain(point.dropPa() / PA_PER_M) + " m\"")
                 .collect(Collectors.joining(", ", "[", "]"));
     }

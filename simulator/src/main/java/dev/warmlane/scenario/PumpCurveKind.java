@@ -5,10 +5,12 @@ import dev.warmlane.hydraulics.PumpCurve;
 import dev.warmlane.hydraulics.PumpCurve.Point;
 import dev.warmlane.physics.Constants;
 import dev.warmlane.units.Dimension;
+import dev.warmlane.units.LoneMark;
 import dev.warmlane.units.Quantity;
 import dev.warmlane.units.QuantityException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tomlj.TomlArray;
 
@@ -44,6 +46,11 @@ record PumpCurveKind() implements Kind<PumpCurve> {
         if (parts.length != 2) {
             throw BadValueException.of(item, allowed);
         }
+        Optional<LoneMark> mark = LoneMark.of(parts[0]).filter(m -> m.point() || !parts[0].matches(".*gal.*"));
+        if (mark.isPresent()) {
+            throw new BadValueException("found " + BadValueException.show(item) + "; in the flow "
+                    + mark.get().told() + "; allowed: " + allowed);
+        }
         try {
             return new Point(Quantity.parse(parts[0], Dimension.VOLUME_FLOW), headM(parts[1]));
         } catch (QuantityException e) {
@@ -63,11 +70,17 @@ record PumpCurveKind() implements Kind<PumpCurve> {
         }
     }
 
+    /** A flow that is read as it is meant. */
+    static String flow(double m3s) {
+        String text = Quantity.plain(m3s) + " m3/s";
+        return LoneMark.of(text).map(LoneMark::decimals).orElse(text);
+    }
+
     @Override
     public String write(PumpCurve value) {
         return value.points().stream()
                 .map(point ->
-                        "\"" + Quantity.plain(point.flowM3S()) + " m3/s, " + Quantity.plain(point.headM()) + " m\"")
+                        "\"" + flow(point.flowM3S()) + ", " + Quantity.plain(point.headM()) + " m\"")
                 .collect(Collectors.joining(", ", "[", "]"));
     }
 

@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.units.LoneMark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -53,6 +54,9 @@ public record ScenarioAnswer(String text, String toml) {
     }
 
     private static <T> ScenarioAnswer read(Kind<T> kind, String text) throws BadValueException {
+        if (kind.takesNumbers() && LoneMark.of(text).isPresent()) {
+            kind.read(text);
+        }
         if (NUMBER.matcher(text).matches()) {
             Object number = text.contains(".") ? (Object) Double.valueOf(text) : (Object) Long.valueOf(text);
             try {

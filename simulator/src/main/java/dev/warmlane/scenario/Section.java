@@ -65,10 +65,11 @@ final class Section {
 
     private void readValue(Key<?> key, Object toml, int keyLine) {
         try {
-            given.put(key.name(), new Given(key.kind().read(toml), keyLine));
+            Object written = key.kind().takesNumbers() ? Lines.asWritten(toml, notes.line(keyLine)) : toml;
+            given.put(key.name(), new Given(key.kind().read(written), keyLine));
         } catch (BadValueException e) {
             given.put(key.name(), new Given(null, keyLine));
-            fail(keyLine, key.name(), e.getMessage());
+            fail(keyLine, key.name(), e.getMessage() + OtherWords.beside(schema.name(), key.name()));
         }
     }
 

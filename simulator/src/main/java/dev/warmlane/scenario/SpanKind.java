@@ -16,12 +16,12 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
 
     /** Both sides of a dash or of "to"; an hour may have a dash only within words. */
     private static final Pattern SIDES =
-            Pattern.compile("(.+?)\\s*(?:[-\u2013\u2014]|\\b(?:to|till|until)\\b)\\s*(.+)");
+            Pattern.compile("(.+?)\\s*(?:[-\u2013\u2014]|\\b(?:to|till|until|through|thru|bis)\\b)\\s*(.+)");
 
     private static final Pattern SUMMER = Pattern.compile("\\b(?:summer|daylight|dst|bst|cest|[ecmp]dt)\\b");
 
     private static final Pattern HOUR =
-            Pattern.compile("(\\d{1,2}?)(?:[:.h]?(\\d{2}))?\\s*(?:(a\\.?m\\.?|p\\.?m\\.?)|h|hrs|o'clock)?");
+            Pattern.compile("(\\d{1,2}?)(?:[:.h]?(\\d{2}))?\\s*(?:(a\\.?m?\\.?|p\\.?m?\\.?)|h|hrs|uhr|o'clock)?");
 
     private static final WordKinds.Span ALL_DAY = new WordKinds.Span(0, 24);
 
@@ -68,7 +68,7 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
 
     /** An hour up to twelve beside one with am or pm. */
     private static boolean unclear(String side, String other) {
-        return twelve(side) && other.matches(".*[ap]\\.?m\\.?");
+        return twelve(side) && other.matches(".*[ap]\\.?(?:m\\.?)?");
     }
 
     private static OptionalInt month(String side) {
@@ -77,7 +77,7 @@ record SpanKind(boolean hours) implements Kind<WordKinds.Span> {
     }
 
     private static OptionalInt hour(Object toml, String side, boolean last) throws BadValueException {
-        if (side.equals("noon")) {
+        if (side.matches("noon|midday")) {
             return OptionalInt.of(12);
         }
         if (side.equals("midnight")) {

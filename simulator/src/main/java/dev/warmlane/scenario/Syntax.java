@@ -40,16 +40,16 @@ final class Syntax {
      * @throws ScenarioException with all errors of syntax, if there are any
      */
     static TomlTable parse(String text, Notes notes) {
+        notes.read(text);
         refuseDepth(text, notes);
         TomlParseResult result = Toml.parse(text);
-        List<String> lines = text.lines().toList();
         Set<Integer> hinted = new HashSet<>();
         int told = 0;
         int quoted = 0;
         @Nullable TomlPosition firstQuote = null;
         for (TomlParseError error : result.errors()) {
             TomlPosition at = error.position();
-            String source = at.line() <= lines.size() ? lines.get(at.line() - 1) : "";
+            String source = notes.line(at.line());
             if (TYPOGRAPHIC_QUOTE.matcher(beforeRemark(source)).find()) {
                 firstQuote = firstQuote == null ? at : firstQuote;
                 quoted++;

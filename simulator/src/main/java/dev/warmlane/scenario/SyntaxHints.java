@@ -1,6 +1,7 @@
 package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.units.LoneMark;
 import java.util.List;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -58,6 +59,17 @@ final class SyntaxHints {
             hint(KEY + "([-+]?)(\\d[\\d.]*),(\\d+)\\s*([A-Za-z°%][^#\"']*?)?" + REMARK, SyntaxHints::comma),
             hint(KEY + "([-+]?)(\\.\\d+)" + REMARK, m -> "write " + m.group(2) + "0" + m.group(3)),
             hint(KEY + "(\\d{1,2}-\\d{1,2})" + REMARK, m -> "write a date or hours in quotes, \"" + m.group(2) + "\""),
+            hint(
+                    KEY + "([-+]?[1-9]\\d{0,2}(?:([., '])\\d{3})(?:\\3\\d{3})*)" + REMARK,
+                    SyntaxHints::grouped),
+            hint(
+                    KEY + "(\\d{1,2}[./]\\d{1,2}[./]?(?:\\d{4})?)" + REMARK,
+                    m -> "write a date in quotes, \"" + m.group(2) + "\""),
+            // money with its sign: a currency has a key of its own
+            hint(
+                    KEY + "(?:[A-Z]{0,3}[$\u20ac\u00a3]|[A-Z]{3}\\b)\\s*([\\d][^\"#]*?)" + REMARK,
+                    m -> "write a sum without its currency, which has a key of its own, and in quotes, \"" + m.group(2)
+                            + "\""),
             // a quantity that somebody forgot to put in quotes: depth = 2 m
             hint(
                     KEY + "([-+]?[\\d.]+\\s*[A-Za-z°%$€:'/-][^#\"]*?)" + REMARK,
@@ -84,17 +96,23 @@ final class SyntaxHints {
         return new Hint(Pattern.compile(pattern), words);
     }
 
-    /** Three digits behind the only comma are thousands to one reader and decimals to the next. */
+    /** What a comma parts, where that is clear; else it goes into quotes, and is asked back. */
     private static String comma(Matcher m) {
-        if (m.group(4).length() == 3 && m.group(3).matches("[1-9]\\d{0,2}") && m.group(5) == null) {
-            String whole = m.group(2) + m.group(3) + m.group(4);
-            return "may be " + whole + " or " + m.group(2) + m.group(3) + "." + m.group(4)
-                    + "; write it without a comma, and where it has a unit in quotes";
+        String written = m.group(2) + m.group(3) + "," + m.group(4);
+        if (LoneMark.of(written).isPresent()) {
+            return m.group(5) == null
+                    ? LoneMark.of(written).map(LoneMark::told).orElse("") + ", and where it has a unit in quotes"
+                    : "write a quantity in quotes, \"" + written + " " + m.group(5) + "\"";
         }
         String number = m.group(2) + m.group(3).replace(".", "") + "." + m.group(4);
         return m.group(5) == null
                 ? "write a decimal point, " + number + ", and where it has a unit quotes, \"" + number + " m\""
                 : "write a decimal point and quotes, \"" + number + " " + m.group(5) + "\"";
+    }
+
+    /** Thousands that are parted by whatever they are. */
+    private static String grouped(Matcher m) {
+        return "write " + m.group(2).replaceAll("[^\\d+-]", "") + ", and where it has a unit in quotes";
     }
 
     /** A value as TOML has it: quoted where it is no number. */

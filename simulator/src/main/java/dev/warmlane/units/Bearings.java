@@ -23,8 +23,10 @@ final class Bearings {
     private static final Pattern QUADRANT =
             Pattern.compile("([ns])\\s*(\\d{1,2}(?:\\.\\d+)?)\\s*(?:deg(?:rees)?|°)?\\s*([ew])");
 
+    private static final String CALLED = "(?:pitch|slope|roof)";
+
     private static final Pattern RATIO = Pattern.compile(
-            "(\\d+(?:\\.\\d+)?)\\s*(?::|/|in|on)\\s*(\\d+(?:\\.\\d+)?)(?:\\s*(?:pitch|slope))?",
+            "(?:" + CALLED + "\\s*)?(\\d+(?:\\.\\d+)?)\\s*(?::|/|in|on)\\s*(\\d+(?:\\.\\d+)?)(?:\\s*" + CALLED + ")*",
             Pattern.CASE_INSENSITIVE);
 
     /** A roof's rise is counted on a run of twelve, in inches on a foot. */
@@ -32,15 +34,18 @@ final class Bearings {
 
     private Bearings() {}
 
-    /** Degrees clockwise from north, or empty if the text is no direction in words. */
+    /**
+     * Degrees clockwise from north, or empty if the text is no direction in words: English, and those of its neighbours
+     * that mean one thing only; a single O is east to some and west to others.
+     */
     static OptionalDouble direction(String usual) {
         String text = usual.toLowerCase(Locale.ROOT)
-                .replaceAll("\\b(?:due|facing|facade|the|to)\\b", "")
-                .replaceAll("north|nord", "n")
-                .replaceAll("south", "s")
-                .replaceAll("east", "e")
-                .replaceAll("west", "w")
-                .replaceAll("\\bern\\b", "")
+                .replaceAll("\\b(?:due|faces|facing|facade|the|to|towards)\\b", "")
+                .replaceAll("(?<=th|st)(?:wards?|erly|ern)\\b", "")
+                .replaceAll("west|ouest|oeste", "w")
+                .replaceAll("east|este|est|ost", "e")
+                .replaceAll("north|nord|norte|nor", "n")
+                .replaceAll("south|s\u00fcd|sued|sud|sur", "s")
                 .strip();
         Matcher of = OF.matcher(text);
         if (of.matches()) {

@@ -14,6 +14,7 @@ import static dev.warmlane.units.Units.HOUR;
 import static dev.warmlane.units.Units.INCH;
 import static dev.warmlane.units.Units.KWH;
 import static dev.warmlane.units.Units.LITRE;
+import static dev.warmlane.units.Units.MEGAJOULE;
 import static dev.warmlane.units.Units.MILE;
 import static dev.warmlane.units.Units.MINUTE;
 import static dev.warmlane.units.Units.MMBTU;
@@ -157,6 +158,18 @@ public enum Dimension {
             unit("MBH", 1e3 * BTU / HOUR),
             unit("MMBtu/h", MMBTU / HOUR),
             unit("hp", HORSEPOWER)),
+
+    /** Power of heat, W. Horsepower is none: a boiler's is thirteen times that of a motor. */
+    HEAT_POWER(
+            "a power of heat",
+            unit("W", 1),
+            unit("kW", 1e3),
+            unit("MW", 1e6),
+            unit("Btu/h", BTU / HOUR),
+            unit("kBtu/h", 1e3 * BTU / HOUR),
+            unit("MBH", 1e3 * BTU / HOUR),
+            unit("MMBtu/h", MMBTU / HOUR),
+            unit("MJ/h", MEGAJOULE / HOUR)),
 
     /** Power on each unit of area, W/m². */
     IRRADIANCE("an irradiance", unit("W/m2", 1), unit("kW/m2", 1e3), unit("Btu/h ft2", BTU / HOUR / FOOT2)),

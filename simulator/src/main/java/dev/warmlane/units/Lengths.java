@@ -16,8 +16,8 @@ final class Lengths {
             "(\\d+)\\s*" + FOOT_MARK + "\\s*-?\\s*" + NUMBER + "\\s*" + INCH_MARK + "?", Pattern.CASE_INSENSITIVE);
     private static final Pattern FEET = Pattern.compile(NUMBER + "\\s*['\u2032\u2019]");
     private static final Pattern INCHES = Pattern.compile(NUMBER + "\\s*(?:[\"\u2033\u201d]|''|\u2032\u2032)");
-    /** As {@code 1 m 80 cm}, or {@code 1m80} as on the Continent. */
-    private static final Pattern METRES = Pattern.compile("(\\d+)\\s*m(?:\\s+(\\d{1,2})\\s*cm|(\\d{2})(?:\\s*cm)?)");
+    /** As {@code 1 m 80 cm}, or {@code 1m80} and {@code 1 m 80} as on the Continent. */
+    private static final Pattern METRES = Pattern.compile("(\\d+)\\s*m(?:\\s+(\\d{1,2})\\s*cm|\\s?(\\d{2})(?:\\s*cm)?)");
 
     private static final Pattern TIMES =
             Pattern.compile("\\s*(?:(?<![A-Za-z])by(?![A-Za-z])|[x\u00d7*])\\s*", Pattern.CASE_INSENSITIVE);
@@ -68,7 +68,7 @@ final class Lengths {
         }
     }
 
-    /** Two sides as they are written, the first with the unit of the second where it has none; null if they are not two. */
+    /** Two sides as they are written, one with the unit of the other where it has none; null if they are not two. */
     static String @Nullable [] sides(String usual) {
         String[] sides = TIMES.split(usual, -1);
         if (sides.length != 2 || !begins(sides[0]) || !begins(sides[1])) {
@@ -78,7 +78,17 @@ final class Lengths {
         if (second != null && BARE.matcher(sides[0]).matches()) {
             return new String[] {sides[0] + " " + second.rest(), sides[1]};
         }
+        NumberText first = NumberText.of(sides[0]);
+        if (first != null && BARE.matcher(sides[1]).matches()) {
+            return new String[] {sides[0], sides[1] + " " + first.rest()};
+        }
         return sides;
+    }
+
+    /** Whether it is a length by a width by a depth. */
+    static boolean isThree(String usual) {
+        String[] sides = TIMES.split(usual, -1);
+        return sides.length == 3 && begins(sides[0]) && begins(sides[1]) && begins(sides[2]);
     }
 
     private static boolean begins(String side) {

@@ -3,8 +3,10 @@ package dev.warmlane.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What people write around a quantity: "about 6 ft", "1.8 m deep", "2 x 125 kW", "0.9 to 1.8 m", "4 times a day". Nothing of
@@ -15,12 +17,13 @@ final class LooseText {
     private static final String DIGITS = "\\d+(?:\\.\\d+)?";
 
     private static final Pattern HEDGED = Pattern.compile(
-            "(?i)(?:(?:about|approx(?:imately)?|around|roughly|circa|ca|some|say)\\b\\.?|[~\u2248])\\s*(\\d.*)");
+            "(?i)(?:(?:about|approx(?:imately)?|around|roughly|circa|ca|some|say|avg|average|mean|on average)\\b\\.?:?"
+                    + "|[~\u2248\u00d8\u00f8])\\s*(\\d.*)");
 
     private static final Pattern PRODUCT = Pattern.compile("(\\d+)\\s*[x\u00d7*]\\s*(\\d.*)");
 
     private static final Pattern FROM_TO = Pattern.compile("(?i)(?:from\\s+|between\\s+)?(" + DIGITS
-            + ")\\s*([^\\d\\s-][^\\d-]*?)?\\s*(?:[-\u2013]|\\b(?:to|and|till)\\b)\\s*(" + DIGITS
+            + ")\\s*([^\\d\\s-][^\\d-]*?)?\\s*(?:[-\u2013/]|\\b(?:to|and|till)\\b)\\s*(" + DIGITS
             + ")\\s*([^\\d\\s].*)?");
 
     /** Five feet six are no five feet. */
@@ -63,14 +66,30 @@ final class LooseText {
     static Optional<String> mean(String usual, Dimension dimension) {
         Matcher both = FROM_TO.matcher(usual);
         if (!both.matches()) {
-            return Optional.empty();
+            return dimension == Dimension.LENGTH ? meanInFeet(usual) : Optional.empty();
         }
         double from = Double.parseDouble(both.group(1));
         double to = Double.parseDouble(both.group(3));
-        String last = both.group(4) == null ? "" : both.group(4).strip();
-        String first = both.group(2) == null ? last : both.group(2).strip();
-        boolean same = first.equals(last) && (last.isEmpty() || dimension.find(last) != null);
-        return same && from < to ? Optional.of((rounded((from + to) / 2) + " " + last).strip()) : Optional.empty();
+        String last = unit(both.group(4), dimension);
+        String first = both.group(2) == null ? last : unit(both.group(2), dimension);
+        boolean same = last.isEmpty() || first.equals(last) && dimension.find(last) != null;
+        return same && from < to ? Optional.of((rounded((from + to) / 2) + " " + first).strip()) : Optional.empty();
+    }
+
+    /** A unit as it stands, feet also by their mark. */
+    private static String unit(@Nullable String written, Dimension dimension) {
+        String unit = written == null ? "" : written.strip();
+        return dimension == Dimension.LENGTH && unit.matches("['\u2032\u2019]") ? "ft" : unit;
+    }
+
+    /** Both ends in feet and inches. */
+    private static Optional<String> meanInFeet(String usual) {
+        String[] ends = usual.split("\\s+(?:-|\u2013|to|and)\\s+", -1);
+        OptionalDouble from = ends.length == 2 ? Lengths.ofTwo(ends[0]) : OptionalDouble.empty();
+        OptionalDouble to = ends.length == 2 ? Lengths.ofTwo(ends[1]) : OptionalDouble.empty();
+        return from.isPresent() && to.isPresent() && from.getAsDouble() < to.getAsDouble()
+                ? Optional.of(rounded((from.getAsDouble() + to.getAsDouble()) / 2 / Units.FOOT) + " ft")
+                : Optional.empty();
     }
 
     /** A quantity with words behind its unit, without them; a direction is changed by them. */

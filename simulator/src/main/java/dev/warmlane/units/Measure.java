@@ -37,7 +37,7 @@ public enum Measure {
     /** Heat of a person, W. */
     BODY_HEAT(Dimension.POWER, as("W", 0), as("Btu/h", 0)),
     /** Power of heat, kW. */
-    POWER(Dimension.POWER, as("kW", 0), as("kBtu/h", 0)),
+    POWER(Dimension.HEAT_POWER, as("kW", 0), as("kBtu/h", 0)),
     /** Irradiance, W/m². */
     IRRADIANCE(Dimension.IRRADIANCE, as("W/m2", 0), as("Btu/h ft2", 0)),
     /** An angle, degrees everywhere. */

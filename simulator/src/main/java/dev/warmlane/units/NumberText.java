@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The number that a text begins with, and what follows it. Read are decimal points, exponents, fractions as in
- * {@code 5 1/2}, and thousands parted by blanks, apostrophes or commas.
+ * {@code 5 1/2}, and thousands parted by blanks, apostrophes, commas or several points.
  *
  * @param value the number
  * @param rest what follows, without blanks around it
@@ -23,9 +23,16 @@ record NumberText(double value, String rest, String written, boolean comma) {
     private static final Pattern FRACTION =
             Pattern.compile(SIGN + "(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)(?![\\d.,/])(.*)");
 
+    /** The parts that rulers and recipes have; "6/9 ft" is from six to nine. */
+    private static final Pattern OF_A_RULER = Pattern.compile("\\d{1,2}/0*(?:2|3|4|5|8|10|16|32|64)");
+
     /** Thousands: the same mark between all groups, decimals only behind the last. */
     private static final Pattern GROUPS = Pattern.compile(
             SIGN + "([1-9]\\d{0,2})((?:([, '\u2019])\\d{3})(?:\\4\\d{3})*)(\\.\\d+)?(?![\\d.,'\u2019])(.*)");
+
+    /** Thousands parted by points, which only more than one of them is sure to do. */
+    private static final Pattern POINTS =
+            Pattern.compile(SIGN + "([1-9]\\d{0,2}(?:\\.\\d{3}){2,})(?![\\d.,'\u2019])(.*)");
 
     private static final Pattern PLAIN = Pattern.compile("([+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(.*)");
 
@@ -56,7 +63,7 @@ record NumberText(double value, String rest, String written, boolean comma) {
     /** The number at the beginning of a text that {@link #usual} has made, or null if it does not begin with one. */
     static @Nullable NumberText of(String usual) {
         Matcher fraction = FRACTION.matcher(usual);
-        if (fraction.matches() && Integer.parseInt("0" + cut(fraction.group(4))) > 0) {
+        if (fraction.matches() && OF_A_RULER.matcher(fraction.group(3) + "/" + fraction.group(4)).matches()) {
             double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
             double part = Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
             return made(usual, signed(fraction.group(1), whole + part), fraction.group(5), false);
@@ -68,6 +75,11 @@ record NumberText(double value, String rest, String written, boolean comma) {
             boolean single = groups.group(4).equals(",") && groups.group(3).length() == 4 && decimals.isEmpty();
             return made(usual, signed(groups.group(1), value), groups.group(6), single);
         }
+        Matcher points = POINTS.matcher(usual);
+        if (points.matches()) {
+            double value = Double.parseDouble(points.group(2).replace(".", ""));
+            return made(usual, signed(points.group(1), value), points.group(3), false);
+        }
         Matcher plain = PLAIN.matcher(usual);
         return plain.matches() ? made(usual, Double.parseDouble(plain.group(1)), plain.group(2), false) : null;
     }
@@ -75,7 +87,10 @@ record NumberText(double value, String rest, String written, boolean comma) {
     /** The text with a decimal point for a decimal comma, or empty if it has none. */
     static String withPoint(String usual) {
         Matcher comma = DECIMAL_COMMA.matcher(usual);
-        return comma.matches() ? comma.group(1).replace(".", "") + "." + comma.group(2) + comma.group(3) : "";
+        return comma.matches()
+                ? comma.group(1).replace(".", "") + "." + comma.group(2)
+                        + comma.group(3).replaceAll("(?<=\\d),(?=\\d{1,2}(?!\\d))", ".")
+                : "";
     }
 
     private static NumberText made(String text, double value, String rest, boolean comma) {
@@ -85,10 +100,5 @@ record NumberText(double value, String rest, String written, boolean comma) {
 
     private static double signed(String sign, double value) {
         return sign.equals("-") ? -value : value;
-    }
-
-    /** More digits than any fraction has are none that an int holds. */
-    private static String cut(String digits) {
-        return digits.substring(0, Math.min(digits.length(), 6));
     }
 }

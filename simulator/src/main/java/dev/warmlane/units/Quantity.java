@@ -1,26 +1,26 @@
 package dev.warmlane.units;
 
-import dev.warmlane.files.Printable;
 import java.math.BigDecimal;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Numbers written with their unit, such as "8000 ft2", "27 degC", "0.1 gal/min/ft2", "0.12 per kWh".
  *
  * <p>The decimal sign is always a point, whatever the language of the machine. Thousands may be parted by blanks or
  * apostrophes, "400 000 Btu/h"; by a comma where it cannot be a decimal one: with a US unit, with more commas, or before
- * a point. Fractions, "5 1/2 ft", are read. "²", "³", "°C", "·", brackets and blanks inside the unit make no difference,
+ * a point; by points where there are several. A single point parts decimals here; where it may part thousands, see
+ * {@link Range#read}. Fractions, "5 1/2 ft", are read. "²", "³", "°C", "·", brackets and blanks inside the unit make no difference,
  * nor do units in words, "square feet", and large or small letters where no other unit is written so. Lengths may be
  * written as "5 ft 6 in", areas as two sides, "25 m x 12.5 m", tilts as "4:12", directions as "south-west".
  */
 public final class Quantity {
 
     private static final Pattern MORE_DIGITS = Pattern.compile("[.,'/]?\\d.*");
-
-    private static final Pattern POINT = Pattern.compile("[+-]?[1-9]\\d{0,2}\\.\\d{3}");
 
     private static final double LONGEST_PLAIN = 1e9;
     private static final double SHORTEST_PLAIN = 1e-9;
@@ -38,26 +38,23 @@ public final class Quantity {
         return parse(text, dimension, dimension.baseUnit());
     }
 
-    /**
-     * The value of a text whose point may part thousands instead of decimals, "1.250 m2", read so; empty where its number has
-     * not three digits behind a point, or a unit with which a point is none between thousands.
-     *
-     * @param text a number and a unit
-     * @param dimension what the text is
-     * @param in one of {@link Dimension#allowedUnits}
-     */
-    static OptionalDouble inThousands(String text, Dimension dimension, String in) {
+    /** The mark of a quantity that may part thousands or decimals; empty where it has none, or is no single number. */
+    static Optional<LoneMark> mark(String text, Dimension dimension) {
         String usual = NumberText.usual(text);
+        return dimension.special(usual).isPresent() || unit(usual, dimension) == null
+                ? Optional.empty()
+                : LoneMark.of(usual);
+    }
+
+    /** Whether a number is followed by a unit that only people use who write decimals with a point. */
+    static boolean isUs(String text, Dimension dimension) {
+        Unit unit = unit(NumberText.usual(text), dimension);
+        return unit != null && UnitText.isUs(unit.symbol());
+    }
+
+    private static @Nullable Unit unit(String usual, Dimension dimension) {
         NumberText number = NumberText.of(usual);
-        if (number == null
-                || !POINT.matcher(number.written()).matches()
-                || dimension.special(usual).isPresent()) {
-            return OptionalDouble.empty();
-        }
-        Unit unit = dimension.find(number.rest());
-        return unit == null || UnitText.isUs(unit.symbol())
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(convert(1000 * number.value(), unit, known(in, dimension)));
+        return number == null ? null : dimension.find(number.rest());
     }
 
     /**
@@ -80,7 +77,7 @@ public final class Quantity {
             throw QuantityTrouble.unit(text, usual, number, dimension, in);
         }
         if (number.comma() && !UnitText.isUs(unit.symbol())) {
-            throw QuantityTrouble.comma(text, number, unit.symbol());
+            throw QuantityTrouble.doubtful(text);
         }
         double value = convert(number.value(), unit, known(in, dimension));
         if (Double.isInfinite(value)) {
@@ -93,15 +90,13 @@ public final class Quantity {
         NumberText number = NumberText.of(usual);
         String withPoint = NumberText.withPoint(usual);
         if (!withPoint.isEmpty() && (number == null || !number.written().contains(","))) {
-            throw QuantityException.told(
-                    text, "has a decimal comma; write a decimal point, \"" + Printable.quote(withPoint) + "\"");
+            throw QuantityTrouble.decimalComma(text, QuantityTrouble.mended(withPoint, dimension));
         }
         if (number == null) {
             throw QuantityTrouble.noNumber(text, usual, dimension);
         }
         if (MORE_DIGITS.matcher(number.rest()).matches()) {
-            throw QuantityException.of(
-                    text, dimension, "has a number with a comma or a gap; write a decimal point only");
+            throw QuantityTrouble.moreDigits(text, usual, dimension);
         }
         if (Double.isInfinite(number.value())) {
             throw QuantityException.of(text, dimension, "is too large");
@@ -125,7 +120,7 @@ public final class Quantity {
     public static Written written(String text) {
         NumberText number = number(text, NumberText.usual(text), Dimension.NUMBER);
         if (number.comma() && !UnitText.isUs(number.rest())) {
-            throw QuantityTrouble.comma(text, number, number.rest());
+            throw QuantityTrouble.doubtful(text);
         }
         return new Written(number.value(), number.rest());
     }

@@ -13,11 +13,6 @@ final class QuantityTrouble {
 
     private static final Pattern SECOND_NUMBER = Pattern.compile(".*(?:[\\sx\u00d7*]|^-)\\d.*");
 
-    /** A price with the sign or the letters of a currency, or in hundredths of one. */
-    private static final Pattern CURRENCY = Pattern.compile("(?:[$\u20ac\u00a3]|[A-Z]{3}\\b)\\s*(.*)");
-
-    private static final Pattern HUNDREDTHS = Pattern.compile("(?i)(?:ct|cts|cents?|c|p|pence)\\b\\s*(.*)");
-
     private static final String WITH_CURRENCY = "has a currency in it, which has a key of its own";
 
     private QuantityTrouble() {}
@@ -28,25 +23,44 @@ final class QuantityTrouble {
         if (loose.isPresent()) {
             return meant(text, "does not begin with a number", loose.get());
         }
-        Matcher currency = CURRENCY.matcher(usual);
-        NumberText number = currency.matches() ? NumberText.of(currency.group(1)) : null;
-        Unit unit = number == null ? null : dimension.find(number.rest());
-        return number == null || unit == null
-                ? QuantityException.of(text, dimension, "does not begin with a number")
-                : meant(text, WITH_CURRENCY, number.written() + " " + unit.symbol());
+        String price = PriceText.bare(usual, dimension);
+        if (!price.isEmpty()) {
+            return meant(text, WITH_CURRENCY, price);
+        }
+        return PriceText.isSum(usual, dimension)
+                ? sum(text, dimension)
+                : QuantityException.of(text, dimension, "does not begin with a number");
     }
 
-    /** A single comma that may part thousands or decimals. */
-    static QuantityException comma(String text, NumberText number, String unit) {
-        String plain = number.written().replace(",", "");
-        String point = number.written().replace(',', '.');
+    /** Money that is not said for what. */
+    private static QuantityException sum(String text, Dimension dimension) {
+        return QuantityException.of(text, dimension, "is a sum of money, and not said for how much");
+    }
+
+    /** A single mark that may part thousands or decimals. */
+    static QuantityException doubtful(String text) {
         return QuantityException.told(
-                text, "may be " + (plain + " or " + point + " " + unit).strip() + "; write it without a comma");
+                text, LoneMark.of(text).map(mark -> "is not clear; " + mark.told()).orElse("is not clear"));
+    }
+
+    /** A text with a decimal point for its comma, and without a currency. */
+    static String mended(String withPoint, Dimension dimension) {
+        String price = PriceText.bare(withPoint, dimension);
+        return price.isEmpty() ? withPoint : price;
+    }
+
+    /** A comma that can part decimals only. */
+    static QuantityException decimalComma(String text, String withPoint) {
+        return QuantityException.told(
+                text, "has a decimal comma; write a decimal point, \"" + Printable.quote(withPoint) + "\"");
     }
 
     /** A unit that the dimension has not. */
     static QuantityException unit(String text, String usual, NumberText number, Dimension dimension, String in) {
         String written = number.rest();
+        if (dimension == Dimension.AREA && Lengths.isThree(usual)) {
+            return QuantityException.of(text, dimension, "has three sides; leave one of them out");
+        }
         Optional<String> loose = LooseText.multiplied(usual, dimension);
         if (loose.isPresent()) {
             return meant(text, "is several of them", loose.get());
@@ -69,14 +83,9 @@ final class QuantityTrouble {
         if (written.isEmpty()) {
             return QuantityException.of(text, dimension, "has no unit");
         }
-        Optional<String> mean = LooseText.mean(usual, dimension);
-        if (mean.isPresent() || SECOND_NUMBER.matcher(written).matches()) {
-            return QuantityException.of(
-                    text,
-                    dimension,
-                    "has two numbers; write one number and one unit"
-                            + mean.map(m -> ", such as the mean, \"" + Printable.quote(m) + "\"")
-                                    .orElse(""));
+        if (LooseText.mean(usual, dimension).isPresent()
+                || SECOND_NUMBER.matcher(written).matches()) {
+            return twoNumbers(text, usual, dimension);
         }
         String doubtful = UnitWords.doubtful(written);
         if (!doubtful.isEmpty()) {
@@ -86,9 +95,12 @@ final class QuantityTrouble {
         if (clear.isPresent()) {
             return meant(text, "is not clear", clear.get());
         }
-        String price = price(number, dimension);
+        String price = PriceText.bare(usual, dimension);
         if (!price.isEmpty()) {
             return meant(text, WITH_CURRENCY, price);
+        }
+        if (PriceText.isSum(usual, dimension)) {
+            return sum(text, dimension);
         }
         Optional<Dimension> other = Arrays.stream(Dimension.values())
                 .filter(candidate -> candidate.find(written) != null)
@@ -98,28 +110,27 @@ final class QuantityTrouble {
                 : unknown(text, written, dimension);
     }
 
+    /** Digits behind a number that are no part of it. */
+    static QuantityException moreDigits(String text, String usual, Dimension dimension) {
+        return LooseText.mean(usual, dimension).isPresent()
+                ? twoNumbers(text, usual, dimension)
+                : QuantityException.of(
+                        text, dimension, "has a number with a comma or a gap; write a decimal point only");
+    }
+
+    private static QuantityException twoNumbers(String text, String usual, Dimension dimension) {
+        String mean = LooseText.mean(usual, dimension)
+                .map(m -> ", such as the mean, \"" + Printable.quote(m) + "\"")
+                .orElse("");
+        return QuantityException.of(text, dimension, "has two numbers; write one number and one unit" + mean);
+    }
+
     /** What was meant by a slope with its run first, a rate for a duration, or words behind a unit. */
     private static Optional<String> clear(String usual, NumberText number, Dimension dimension) {
         String turned = dimension == Dimension.TILT ? Bearings.turned(usual) : "";
         return turned.isEmpty()
                 ? LooseText.hours(number, dimension).or(() -> LooseText.bare(number, dimension))
                 : Optional.of(turned);
-    }
-
-    /** The price as it should be written, or empty if the text is no price with a currency. */
-    static String price(NumberText number, Dimension dimension) {
-        if (dimension.find("per kWh") == null && dimension.find("per m2") == null) {
-            return "";
-        }
-        Matcher currency = CURRENCY.matcher(number.rest());
-        Matcher hundredths = HUNDREDTHS.matcher(number.rest());
-        Unit unit = currency.matches()
-                ? dimension.find(currency.group(1))
-                : hundredths.matches() ? dimension.find(hundredths.group(1)) : null;
-        if (unit == null) {
-            return "";
-        }
-        return (currency.matches() ? number.written() : Quantity.plain(number.value() / 100)) + " " + unit.symbol();
     }
 
     private static QuantityException otherDimension(
@@ -153,14 +164,18 @@ final class QuantityTrouble {
         return QuantityException.of(text, dimension, what + nearest);
     }
 
-    /** A unit that is one slip away; a hint that only sounds alike would be followed into a wrong number. */
+    /**
+     * A unit that is one slip away, but not in its first letter, which may be a thousand; a hint that only sounds alike would
+     * be followed into a wrong number.
+     */
     private static Optional<String> nearest(String written, Dimension dimension) {
         String perTime = written.replaceFirst("/h$", "");
         Unit power = perTime.equals(written) ? null : dimension.find(perTime);
         return power == null
                 ? Spelling.nearest(written, dimension.allowedUnits())
-                        .filter(n ->
-                                Spelling.distance(written.toLowerCase(Locale.ROOT), n.toLowerCase(Locale.ROOT)) == 1)
+                        .filter(n -> n.regionMatches(true, 0, written, 0, 1)
+                                && !written.endsWith(n)
+                                && Spelling.distance(written.toLowerCase(Locale.ROOT), n.toLowerCase(Locale.ROOT)) == 1)
                 : Optional.of(power.symbol());
     }
 

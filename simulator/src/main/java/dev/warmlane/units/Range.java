@@ -1,6 +1,6 @@
 package dev.warmlane.units;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * What an input may be: the least and the greatest value, both allowed, and the unit they are in. It stands beside the
@@ -91,21 +91,34 @@ public record Range(String what, Dimension dimension, String unit, String writte
     }
 
     /**
-     * The value of a text, in the unit that it is held in, whether it lies in the range or not.
+     * The value of a text, in the unit that it is held in, whether it lies in the range or not. A mark that may part
+     * thousands or decimals, "1.250 m2" and "1,250 m2", is asked back where both readings lie in the range; where one does,
+     * a comma may part thousands and a point decimals. With a US unit nobody doubts it.
      *
-     * @throws QuantityException if the text is not a number with a unit of the dimension
+     * @throws QuantityException if the text is not a number with a unit of the dimension, or not clear
      */
     public double read(String text) {
-        return Quantity.parse(text, dimension, unit);
+        Optional<LoneMark> mark =
+                Quantity.isUs(text, dimension) ? Optional.empty() : Quantity.mark(text, dimension);
+        if (mark.isEmpty()) {
+            return Quantity.parse(text, dimension, unit);
+        }
+        double thousands = Quantity.parse(mark.get().thousands(), dimension, unit);
+        double decimals = Quantity.parse(mark.get().decimals(), dimension, unit);
+        if (holds(thousands) && holds(decimals)) {
+            throw QuantityTrouble.doubtful(text);
+        }
+        if (holds(decimals) && !mark.get().point()) {
+            throw QuantityTrouble.decimalComma(text, mark.get().decimals());
+        }
+        return mark.get().point() ? decimals : thousands;
     }
 
-    /**
-     * The value of a text whose point may part thousands instead of decimals, "1.250 m2", read so; empty where it may not, or
-     * where the range has no such value.
-     */
-    public OptionalDouble readInThousands(String text) {
-        OptionalDouble value = Quantity.inThousands(text, dimension, unit);
-        return value.isPresent() && holds(value.getAsDouble()) ? value : OptionalDouble.empty();
+    /** A text with a point, without it, where it lies in the range if the point parts thousands; else empty. */
+    public Optional<String> inThousands(String text) {
+        return Quantity.mark(text, dimension)
+                .map(LoneMark::thousands)
+                .filter(thousands -> holds(Quantity.parse(thousands, dimension, unit)));
     }
 
     /**
@@ -114,7 +127,14 @@ public record Range(String what, Dimension dimension, String unit, String writte
      */
     public String write(double value) {
         String text = text(inWritten(value), written);
-        return read(text) == value ? text : text(value, unit);
+        return Quantity.parse(text, dimension, unit) == value ? clear(text) : clear(text(value, unit));
+    }
+
+    /** A number that is read as it is meant. */
+    private String clear(String text) {
+        return inThousands(text).isPresent()
+                ? Quantity.mark(text, dimension).map(LoneMark::decimals).orElse(text)
+                : text;
     }
 
     /** A held value as a number of the unit that people write. */

@@ -8,6 +8,9 @@ final class UnitText {
     private static final Pattern IGNORED = Pattern.compile("[\\s\\u00a0\\u202f()^*\\u00b7\\u22c5\\u2219\\u00d7]");
     private static final Pattern LITRE = Pattern.compile("(?<![A-Za-z])l(?![A-Za-z])");
 
+    /** A flow on an area in a time, L/m2h, which others write L/h/m2. */
+    private static final Pattern AREA_FIRST = Pattern.compile("/(m2|ft2)/?(h|min|s)$");
+
     private static final Pattern US = Pattern.compile(
             ".*(?<![A-Za-z])(?:ft|in|yd|acre|gal|k?Btu|MMBtu|MBH|lb|psi|mph|hp|therms?|ccf|(?:deg)?F)(?![A-Za-z]).*");
 
@@ -31,7 +34,7 @@ final class UnitText {
         if (text.startsWith("per")) {
             text = "/" + text.substring(3);
         }
-        return oneSlash(text);
+        return oneSlash(AREA_FIRST.matcher(text).replaceFirst("/$2$1"));
     }
 
     /** "kg/s/m2" and "kg/(s m2)" are the same: what follows the first stroke is all below it. */

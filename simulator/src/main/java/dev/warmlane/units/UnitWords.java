@@ -12,6 +12,9 @@ final class UnitWords {
 
     private static final Pattern WORD = Pattern.compile("\\p{Alpha}+");
 
+    /** A price a therm, gallons a day. */
+    private static final Pattern PER = Pattern.compile("(?:^| )(?:an?|each) (?=\\p{Alpha})");
+
     private static final Map<String, String> SYMBOLS = Map.ofEntries(
             entry("metre", "m"),
             entry("meter", "m"),
@@ -33,13 +36,19 @@ final class UnitWords {
             entry("pound", "lb"),
             entry("lbs", "lb"),
             entry("celsius", "degC"),
+            entry("celcius", "degC"),
+            entry("centigrade", "degC"),
             entry("fahrenheit", "degF"),
             entry("kelvin", "K"),
             entry("watt", "W"),
             entry("kilowatt", "kW"),
+            entry("kwth", "kW"),
+            entry("megajoule", "MJ"),
             entry("horsepower", "hp"),
             entry("degree", "deg"),
+            entry("grad", "deg"),
             entry("percent", "%"),
+            entry("pct", "%"),
             entry("second", "s"),
             entry("sec", "s"),
             entry("minute", "min"),
@@ -69,7 +78,7 @@ final class UnitWords {
             entry("kbtuh", "kBtu/h"),
             entry("mmbtuh", "MMBtu/h"));
 
-    private static final Pattern IMPERIAL = Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\bgal.*");
+    private static final Pattern IMPERIAL = Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\b(?:gal|gp[mhd]).*|igp[mhd]");
     private static final Pattern THOUSAND_OR_MILLION = Pattern.compile("M(?:Btu|BTU)(?:/hr?)?|MBTUH");
 
     /**
@@ -88,7 +97,10 @@ final class UnitWords {
             Pattern.compile("(?i)bhp"),
                     told(
                             "a boiler horsepower is %.2f kW and a brake horsepower 1 hp; write kW or hp",
-                            Units.BOILER_HORSEPOWER / 1000));
+                            Units.BOILER_HORSEPOWER / 1000),
+            Pattern.compile("(?i)boiler[ -](?:hp|horsepower)|(?:hp|horsepower) ?\\(?boiler\\)?|hp|horsepower"),
+                    told("a boiler horsepower is %.2f kW, ", Units.BOILER_HORSEPOWER / 1000)
+                            + told("a motor's %.3f kW; write kW", Units.HORSEPOWER / 1000));
 
     private UnitWords() {}
 
@@ -98,7 +110,8 @@ final class UnitWords {
 
     /** The text with its words replaced by symbols. */
     static String symbols(String written) {
-        String text = WORD.matcher(written.replaceFirst("\\.$", "")).replaceAll(UnitWords::symbol);
+        String plain = written.replaceFirst("\\.$", "").replaceAll("(?i)\\bper ?cent\\b", "percent");
+        String text = WORD.matcher(PER.matcher(plain).replaceAll("/")).replaceAll(UnitWords::symbol);
         return text.replaceAll("(?i)(?:square|sq)(?: |\\. ?)(\\w+)", "$12")
                 .replaceAll("(?i)(?:cubic|cu)(?: |\\. ?)(\\w+)", "$13")
                 .replaceAll("(deg|°) ?deg", "deg")

@@ -81,6 +81,9 @@ public final class Units {
      */
     public static final double THERM = 1e5 * BTU;
 
+    /** Megajoule, J. */
+    public static final double MEGAJOULE = 1e6;
+
     /** Million Btu, J. */
     public static final double MMBTU = 1e6 * BTU;
 
@@ -96,8 +99,18 @@ public final class Units {
     /** Metric horsepower (PS, cv), 75 metre-kilograms of force a second, W. */
     public static final double METRIC_HORSEPOWER = 75 * GRAVITY;
 
-    /** Boiler horsepower, W: a rounded value, no definition. */
-    public static final double BOILER_HORSEPOWER = 9809.50;
+    /**
+     * Heat that evaporates a kilogram of water at 212 °F, 100 °C, J: 2256.5 kJ/kg by the steam tables of IAPWS (from
+     * memory).
+     */
+    private static final double EVAPORATION = 2.2565e6;
+
+    /**
+     * Boiler horsepower, W: 34.5 lb of water evaporated in an hour from and at 212 °F, the definition of the American
+     * Society of Mechanical Engineers (from memory). It comes to 9808.8 W; NIST SP 811 has 9809.50 W, rounded of steam
+     * tables before these.
+     */
+    public static final double BOILER_HORSEPOWER = 34.5 * POUND * EVAPORATION / HOUR;
 
     private Units() {}
 
@@ -113,7 +126,7 @@ public final class Units {
 
     /** kWh as MJ. */
     public static double megajoules(double kwh) {
-        return kwh * (KWH / 1e6);
+        return kwh * (KWH / MEGAJOULE);
     }
 
     /** Kilowatts as watts. */

@@ -13,8 +13,8 @@ final class SchemaDocument {
               may be written in any unit of its dimension, whatever the report uses. Ranges below are in the unit shown.
             - Units may stand in words and in letters of any size, numbers with their thousands parted, fractions: `"400,000 BTU/hr"`,
               `"5 1/2 feet"`. So may two sides for an area, `"25 m x 12.5 m"`, feet with inches, `"8 ft 6 in"`, a roof's rise over
-              its run for a tilt, `"4:12"`, a direction in words, `"south-west"`. The decimal sign is a point. A single comma that
-              may be either is asked back.
+              its run for a tilt, `"4:12"`, a direction in words, `"south-west"`. The decimal sign is a point. A comma or
+              a point that may part thousands or decimals, `"1.250 m2"`, is asked back.
             - Counts and factors are plain numbers. Shares are plain numbers or percentages: `0.8` or `"80 %"`.
             - A day of the year is month and day as in ISO 8601, `"05-15"`, or with the month's name, `"15 May"`. Hours are those of
               local standard time, so that with daylight saving time nine o'clock on the door is 8 here: `"20-8"` or `"8 pm to

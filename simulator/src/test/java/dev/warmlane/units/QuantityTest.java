@@ -138,7 +138,7 @@ class QuantityTest {
                     ''           | AREA     | "" does not begin with a number
                     NaN m2       | AREA     | does not begin with a number
                     0,82         | FRACTION | has a decimal comma; write a decimal point, "0.82"
-                    1,250 m      | LENGTH   | "1,250 m" may be 1250 or 1.250 m; write it without a comma
+                    1,250 m      | LENGTH   | its comma may part thousands or decimals; write "1250 m", or "1.25 m"
                     1.000,5 m    | LENGTH   | write a decimal point, "1000.5 m"
                     5 ft 13 in   | LENGTH   | has two numbers; write one number and one unit
                     18:4         | TILT     | is not clear; did you mean "4:18"?
