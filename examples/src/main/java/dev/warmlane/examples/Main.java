@@ -66,8 +66,8 @@ public final class Main implements Runnable {
         // charts need no screen, and a machine without one must not be searched for it
         System.setProperty("java.awt.headless", "true");
         Charset charset = Terminal.shows();
-        PrintWriter out = new PrintWriter(System.out, true, charset);
-        PrintWriter err = new PrintWriter(System.err, true, charset);
+        PrintWriter out = Terminal.printing(System.out, charset);
+        PrintWriter err = Terminal.printing(System.err, charset);
         int exitCode = ended(out, err, run(out, err, arguments));
         err.flush();
         System.exit(exitCode);

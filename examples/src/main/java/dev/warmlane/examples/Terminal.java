@@ -1,8 +1,11 @@
 package dev.warmlane.examples;
 
 import java.io.BufferedReader;
+import java.io.BufferedWriter;
 import java.io.Console;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -41,6 +44,11 @@ record Terminal(BufferedReader in, boolean echo) {
      */
     static Charset shown(String system, Charset console) {
         return system.startsWith("Windows") ? console : StandardCharsets.UTF_8;
+    }
+
+    /** Prints in an encoding, with other signs for those that it has not. */
+    static PrintWriter printing(OutputStream out, Charset charset) {
+        return new PrintWriter(new Encodable(new BufferedWriter(new OutputStreamWriter(out, charset)), charset), true);
     }
 
     /** Up to Java 21 there is a console only where there is a terminal; from 22 on it has to be asked. */

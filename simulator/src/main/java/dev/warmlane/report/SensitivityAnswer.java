@@ -109,7 +109,7 @@ final class SensitivityAnswer {
                         + DoubtWords.of(study.effects().get(2));
     }
 
-    /** At the two ends: {@code 643 kWh more or 9,026 kWh less}; once where one end changes nothing. */
+    /** At the two ends, as their table has them: {@code 643 kWh more or 9,026 kWh less}; once where one changes nothing. */
     private String change(Sensitivity varied) {
         String low = change(varied.low());
         String high = change(varied.high());
@@ -118,7 +118,7 @@ final class SensitivityAnswer {
 
     private String change(Sensitivity.End end) {
         double kwh = end.change().deliveredKwh();
-        String shown = numbers.about(Measure.HEAT, Math.abs(kwh));
-        return shown.equals(numbers.about(Measure.HEAT, 0)) ? "" : shown + (kwh < 0 ? " less" : " more");
+        String shown = numbers.show(Measure.HEAT, Math.abs(kwh));
+        return shown.equals(numbers.show(Measure.HEAT, 0)) ? "" : shown + (kwh < 0 ? " less" : " more");
     }
 }

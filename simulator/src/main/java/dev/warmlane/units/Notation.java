@@ -13,9 +13,6 @@ import java.util.Locale;
  */
 public record Notation(NumberStyle numbers, DateOrder dates) {
 
-    /** A hyphen before a currency sign is not seen, and a line may end at it. */
-    private static final String MINUS = "\u2212";
-
     /** The one that is taken where nobody says otherwise: {@code 1,234.5}, and {@code May 31} with US units alone. */
     public static Notation usual(UnitSystem units) {
         return new Notation(
@@ -46,8 +43,10 @@ public record Notation(NumberStyle numbers, DateOrder dates) {
 
     /** The same where another amount with the currency follows: a sign alone is repeated. */
     public String lead(String amount, String currency) {
-        boolean negative = amount.startsWith("-");
-        return (negative ? MINUS : "") + (leads(currency) ? currency : "") + amount.substring(negative ? 1 : 0);
+        boolean negative = !amount.isEmpty() && (amount.charAt(0) == NumberStyle.MINUS || amount.charAt(0) == '-');
+        return (negative ? NumberStyle.MINUS : "")
+                + (leads(currency) ? currency : "")
+                + amount.substring(negative ? 1 : 0);
     }
 
     private boolean leads(String currency) {

@@ -18,6 +18,9 @@ public enum NumberStyle {
     /** A space at which no line breaks. */
     private static final char FIRM_SPACE = '\u00a0';
 
+    /** A hyphen before a number or a currency sign is hardly seen, and a line may end at it. */
+    static final char MINUS = '\u2212';
+
     private final char thousands;
     private final char decimals;
 
@@ -26,7 +29,7 @@ public enum NumberStyle {
         this.decimals = decimals;
     }
 
-    /** A number with some decimals; never a zero with a sign. */
+    /** A number with some decimals and a true minus; never a zero with a sign. */
     public String show(double value, int places) {
         String text = String.format(Locale.ROOT, "%,." + places + "f", value);
         boolean zero = text.chars().noneMatch(c -> c >= '1' && c <= '9');
@@ -40,7 +43,7 @@ public enum NumberStyle {
 
     private String written(String number) {
         return number.codePoints()
-                .map(c -> c == ',' ? thousands : c == '.' ? decimals : c)
+                .map(c -> c == ',' ? thousands : c == '.' ? decimals : c == '-' ? MINUS : c)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
     }

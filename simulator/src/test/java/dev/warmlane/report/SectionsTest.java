@@ -4,11 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
+import dev.warmlane.units.Notation;
+import dev.warmlane.units.UnitSystem;
+import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,10 +29,15 @@ import org.xml.sax.InputSource;
 /** Nothing that is told in one form of a report is missing in the other. */
 class SectionsTest {
 
+    /** Where the list of what was assumed says which key it is. */
+    private static final String ITS_KEY = "\\((?:[a-z0-9. ]+ [a-z_]+[,;] )+";
+
     static Stream<Report> reports() {
+        Stream<Subject> subjects = Stream.of(
+                        SampleReports.usual().values(), SampleReports.odd().values(), List.of(SampleReports.DRAWN))
+                .flatMap(Collection::stream);
         return Stream.concat(
-                Stream.concat(SampleReports.usual().values().stream(), SampleReports.odd().values().stream())
-                        .map(SampleReports::report),
+                subjects.map(SampleReports::report),
                 SampleStudies.all().values().stream().flatMap(studies -> studies.reports().stream()));
     }
 
@@ -73,6 +87,64 @@ class SectionsTest {
             assertThat(points(section, SectionsTest::onPage))
                     .isEqualTo(points(section, part -> part.places().contains(Place.FULL)));
         }
+    }
+
+    /** A key is no word for an owner; only beside what was assumed, and in names of files, it says where to change it. */
+    @ParameterizedTest
+    @MethodSource("reports")
+    void noSentenceAndNoTableNamesAKeyOfTheScenario(Report report) throws Exception {
+        Pattern keys = keys();
+        for (Section section : report.sections()) {
+            for (Section.Part part : section.parts()) {
+                for (String told : told(part.block())) {
+                    String plain = told.replaceAll("\\S+\\.(?:csv|toml|html|epw|tm2)\\b", "");
+                    String bare = section.heading().startsWith("Assumed") ? plain.replaceFirst(ITS_KEY, "(") : plain;
+                    assertThat(keys.matcher(bare).results())
+                            .as("%s: %s", section.heading(), told)
+                            .isEmpty();
+                }
+            }
+        }
+        assertThat(keys.matcher("give roof.wind_speed_ratio").find()).isTrue();
+        assertThat(keys.matcher("see roof.height").find()).isTrue();
+    }
+
+    private static List<String> told(Block block) {
+        List<String> told = new ArrayList<>();
+        if (block instanceof Block.Words words) {
+            told.add(words.text());
+        } else if (block instanceof Block.Points points) {
+            told.addAll(points.points());
+        } else if (block instanceof Block.KeyFigures figures) {
+            figures.figures().forEach(f -> told.addAll(List.of(f.value(), f.meaning(), f.range(), f.beside())));
+        } else if (block instanceof Table table) {
+            told.add(table.caption());
+            table.columns().forEach(column -> told.add(column.header()));
+            table.rows().forEach(row -> told.addAll(table.shown(row, Notation.usual(UnitSystem.METRIC))));
+        }
+        return told;
+    }
+
+    /** All keys of more than one word, and any key behind its section, of the page that is made from the schema. */
+    private static Pattern keys() throws IOException {
+        List<String> lines = Files.readAllLines(Path.of("..", "docs", "scenario.md"));
+        List<String> keys = named(lines, "\\| `([a-z_]+)` \\|.*");
+        List<String> sections = named(lines, "#+ `\\[+([a-z._]+)]+`.*");
+        assertThat(keys).contains("wind_speed_ratio", "height");
+        assertThat(sections).contains("roof");
+        String joined = keys.stream().filter(key -> key.contains("_")).collect(Collectors.joining("|"));
+        return Pattern.compile("\\b(?:" + joined + ")\\b|\\b(?:" + String.join("|", sections) + ")\\.(?:"
+                + String.join("|", keys) + ")\\b");
+    }
+
+    private static List<String> named(List<String> lines, String pattern) {
+        Pattern line = Pattern.compile(pattern);
+        return lines.stream()
+                .map(line::matcher)
+                .filter(Matcher::matches)
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
     }
 
     private static boolean onPage(Section.Part part) {

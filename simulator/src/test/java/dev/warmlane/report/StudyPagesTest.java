@@ -199,7 +199,7 @@ class StudyPagesTest {
                         "depends most on "
                                 + DoubtWords.of(studies.sensitivity().effects().get(0)),
                         new Numbers(studies.units())
-                                .about(
+                                .show(
                                         Measure.HEAT,
                                         Math.abs(studies.sensitivity()
                                                 .effects()

@@ -13,11 +13,11 @@ class NotationTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '"', textBlock = """
-                    COMMA_POINT | 1,234,567.8 | -0.5 | 1,234.5
-                    POINT_COMMA | 1.234.567,8 | -0,5 | 1.234,5
-                    SPACE_COMMA | 1 234 567,8 | -0,5 | 1 234,5
-                    SPACE_POINT | 1 234 567.8 | -0.5 | 1 234.5
-                    APOSTROPHE_POINT | 1'234'567.8 | -0.5 | 1'234.5
+                    COMMA_POINT | 1,234,567.8 | −0.5 | 1,234.5
+                    POINT_COMMA | 1.234.567,8 | −0,5 | 1.234,5
+                    SPACE_COMMA | 1 234 567,8 | −0,5 | 1 234,5
+                    SPACE_POINT | 1 234 567.8 | −0.5 | 1 234.5
+                    APOSTROPHE_POINT | 1'234'567.8 | −0.5 | 1'234.5
                     """)
     void everyStyleHasItsMarks(NumberStyle style, String large, String small, String sample) {
         assertThat(style.show(1234567.8, 1)).isEqualTo(large);

@@ -12,8 +12,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Which of two mountings leads over two variables, and where they are drawn in. */
@@ -30,6 +30,9 @@ public final class LeadMapChart {
     private static final double LARGEST = 7;
 
     private static final double HERE = 6;
+
+    /** Steps from one place that was simulated to the next, in which words are tried. */
+    private static final int BETWEEN = 4;
 
     private final Numbers numbers;
     private final LeadMap map;
@@ -77,7 +80,7 @@ public final class LeadMapChart {
         chart.here("the season");
         chart.labels(
                 season.days().stream().map(BreakEvenMap.Day::place).toList(),
-                place -> place.y() <= season.reach().limitC());
+                chart.y.share(season.reach().limitC()));
         return new Chart(name, "How near are the wind and the water at which the ranking turns?", subtitle, chart.plot);
     }
 
@@ -86,7 +89,7 @@ public final class LeadMapChart {
         LeadMapChart chart = new LeadMapChart(map, ALBEDO, INNER, numbers);
         chart.lines();
         chart.here("the roof as described");
-        chart.labels(List.of(map.here()), place -> true);
+        chart.labels(List.of(map.here()), 1);
         return new Chart(
                 name, "How near are the roof and the shelter at which the ranking turns?", subtitle, chart.plot);
     }
@@ -128,13 +131,14 @@ public final class LeadMapChart {
         }
     }
 
-    private void labels(List<Place> drawnIn, Predicate<Place> within) {
+    /** Both below a share of the height from which on the map is shaded. */
+    private void labels(List<Place> drawnIn, double ceiling) {
         List<Place> around = new ArrayList<>(drawnIn);
         Stream.of(map.even(), map.flatLeads(), map.racksLead())
                 .flatMap(List::stream)
                 .forEach(line -> around.addAll(line.places()));
-        label(Side.FLAT, flat() + " gives more", around, within);
-        label(Side.RACKS, racks() + " gives more", around, within);
+        label(Side.FLAT, flat() + " gives more", around, ceiling);
+        label(Side.RACKS, racks() + " gives more", around, ceiling);
     }
 
     /** Branches of one look; the legend names them once. */
@@ -151,19 +155,36 @@ public final class LeadMapChart {
     }
 
     /** Words in the middle of where a side leads: as far as can be from lines, from what is drawn in and from the edges. */
-    private void label(Side side, String words, List<Place> around, Predicate<Place> within) {
+    private void label(Side side, String words, List<Place> around, double ceiling) {
         double half = Lettering.plain(words).width() / 2 / PlotStyle.width();
-        ToDoubleFunction<Place> room = place -> around.stream()
-                .mapToDouble(other -> apart(place, other, half))
-                .min()
-                .orElse(1);
+        double high = Lettering.plain(words).ascent() / PlotStyle.height();
+        double top = Math.min(1, ceiling);
+        ToDoubleFunction<Place> room = place -> Math.min(
+                Math.min(top - y.share(place.y()), y.share(place.y())),
+                around.stream()
+                        .mapToDouble(other -> apart(place, other, half))
+                        .min()
+                        .orElse(1));
         map.scanned().stream()
                 .filter(place -> map.side(place) == side)
-                .filter(within)
+                .flatMap(this::upwards)
                 .filter(place -> x.share(place.x()) > half && x.share(place.x()) < 1 - half)
-                .filter(place -> y.share(place.y()) > 0 && y.share(place.y()) < 1)
+                .filter(place -> y.share(place.y()) > high && y.share(place.y()) < top - high)
                 .max(Comparator.comparingDouble(room))
                 .ifPresent(place -> plot.words(x.at(place.x()), y.at(place.y()), words));
+    }
+
+    /** A place, and some between it and the next one above, where the same side leads there. */
+    private Stream<Place> upwards(Place from) {
+        Stream<Place> next = map.scanned().stream()
+                .filter(place -> place.x() == from.x() && place.y() > from.y())
+                .min(Comparator.comparingDouble(Place::y))
+                .filter(above -> map.side(above) == map.side(from))
+                .stream()
+                .flatMap(above -> IntStream.range(1, BETWEEN)
+                        .mapToObj(i -> new Place(
+                                from.x(), from.y() + i * (above.y() - from.y()) / BETWEEN, from.heats())));
+        return Stream.concat(Stream.of(from), next);
     }
 
     /** How far words at a place are from another, in heights of the plot, which is about three times as wide as high. */

@@ -51,12 +51,12 @@ final class PlotStyle {
                 .setAxisTitlePadding(8)
                 .setYAxisMin(y.low())
                 .setYAxisMax(y.high())
-                .setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT, y));
+                .setYAxisTickMarkSpacingHint(spacing(height(), y));
     }
 
     /** Spreads the ticks along y over a picture that is so many pixels higher than usual. */
     static void high(AxesChartStyler styler, Scale y, int more) {
-        styler.setYAxisTickMarkSpacingHint(spacing(Chart.HEIGHT * HEIGHT_LEFT + more, y));
+        styler.setYAxisTickMarkSpacingHint(spacing(height() + more, y));
     }
 
     /** Has the numbers along the axes written; those of x are not seen, but take room. */
@@ -71,6 +71,11 @@ final class PlotStyle {
     /** About how wide a plot with ticks along y is. */
     static int width() {
         return (int) (Chart.WIDTH * WIDTH_LEFT);
+    }
+
+    /** About how high a plot is. */
+    static double height() {
+        return Chart.HEIGHT * HEIGHT_LEFT;
     }
 
     /** Room from tick to tick of a scale along x. */
