@@ -1,7 +1,6 @@
 package dev.warmlane.examples;
 
-import dev.warmlane.units.Dimension;
-import dev.warmlane.units.Quantity;
+import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.units.QuantityException;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -12,7 +11,7 @@ final class AreaConverter implements ITypeConverter<Double> {
     @Override
     public Double convert(String text) {
         try {
-            return Quantity.parse(text, Dimension.AREA);
+            return CollectorArray.AREA.read(text);
         } catch (QuantityException e) {
             throw new TypeConversionException(String.valueOf(e.getMessage()));
         }

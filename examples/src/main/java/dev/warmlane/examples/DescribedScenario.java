@@ -69,14 +69,16 @@ final class DescribedScenario {
     private void collectors() {
         section("[collectors]");
         key("collectors.area", "usual black plastic mats; a test certificate is better");
-        key("collectors.mounting", "flat, rack, pitched, or gable for both slopes of a pitched roof");
+        key("collectors.mounting", "flat, rack, tent, pitched, or gable for both slopes of a pitched roof");
         key("collectors.tilt", "from the horizontal");
         key(
                 "collectors.azimuth",
-                answers.is(Questions.MOUNTING, "gable") ? "the way one slope faces" : "the way they face");
+                answers.is(Questions.MOUNTING, "gable")
+                        ? "the way one slope faces"
+                        : RoofQuestions.tents(answers) ? "the way one side faces" : "the way they face");
         key("collectors.slope_length", "of the pitched roof, each, from eaves to ridge");
-        if (answers.is(Questions.MOUNTING, "rack")) {
-            key("collectors.pitch", "from row to row");
+        if (!answers.toml("collectors.pitch").isEmpty()) {
+            key("collectors.pitch", RoofQuestions.tents(answers) ? "from ridge to ridge" : "from row to row");
             assumed("chord", answers.by("2 m", "6.5 ft"), "length of a rack up the slope");
             assumed("clearance", answers.by("0.3 m", "1 ft"), "lower edge above the roof");
             if (!answers.toml("roof.length").isEmpty()) {

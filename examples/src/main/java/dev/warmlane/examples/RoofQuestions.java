@@ -12,14 +12,16 @@ final class RoofQuestions {
 
     private static final String FLAT = "flat";
     private static final String RACK = "rack";
+    private static final String TENT = "tent";
     private static final String PITCHED = "pitched";
     private static final String GABLE = "gable";
 
     private static final String KINDS =
             "flat: on a flat roof; pitched: on one slope of a pitched roof; gable: half of them on"
-                    + " either slope of one; rack: tilted, in rows on a flat roof";
+                    + " either slope of one; rack: tilted, in rows on a flat roof; tent: racks in pairs back to back, such as one"
+                    + " to the east and one to the west";
 
-    private static final Pattern TENTS = Pattern.compile("(?i)tents?|(?:back.to.back|east.west) racks?|east.west");
+    private static final Pattern TENTS = Pattern.compile("tents?|(?:back.to.back|east.west) racks?|racks? (?:back.to.back|east.west)");
     private static final Pattern ALL_OF_IT = Pattern.compile(
             "(?i)max(?:imum)?|all(?: of it)?|full(?: roof)?|(?:the )?whole roof|as much as (?:fits|possible)");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");
@@ -31,8 +33,8 @@ final class RoofQuestions {
         return List.of(
                 Question.own(
                                 Questions.MOUNTING,
-                                "Collectors: flat, on one slope of a pitched roof, on both its slopes, or on racks (flat,"
-                                        + " pitched, gable, rack)",
+                                "Collectors: flat, pitched (on one slope), gable (on both slopes), rack (tilted, in rows) or tent"
+                                        + " (racks back to back)",
                                 KINDS,
                                 (written, before) -> mounting(written))
                         .usually(FLAT)
@@ -60,12 +62,17 @@ final class RoofQuestions {
                 Question.key("collectors.azimuth", "", before -> "deg")
                         .asking(before -> gable(before)
                                 ? "Which way does one of the slopes face (south, south-west, 200 deg)"
-                                : "Which way do they face (south, south-west, 200 deg)")
-                        .usually(before -> before.south() ? "north" : "south")
+                                : tents(before)
+                                        ? "Which way does one of their two sides face (east, south, 200 deg)"
+                                        : "Which way do they face (south, south-west, 200 deg)")
+                        .usually(before -> tents(before) ? "east" : before.south() ? "north" : "south")
                         .when(RoofQuestions::tilted),
-                Question.key("collectors.pitch", "Distance from one row of racks to the next", Questions.LENGTH)
+                Question.key("collectors.pitch", "", Questions.LENGTH)
+                        .asking(before -> tents(before)
+                                ? "Distance from one ridge to the next"
+                                : "Distance from one row of racks to the next")
                         .usually(before -> before.by("4 m", "13 ft"))
-                        .when(before -> before.is(Questions.MOUNTING, RACK)),
+                        .when(before -> before.is(Questions.MOUNTING, RACK) || tents(before)),
                 area());
     }
 
@@ -80,6 +87,11 @@ final class RoofQuestions {
                 .saying("\"max\": as much as the roof has room for");
     }
 
+    /** Two racks back to back for each ridge. */
+    static boolean tents(Answers before) {
+        return before.is(Questions.MOUNTING, TENT);
+    }
+
     private static boolean gable(Answers before) {
         return before.is(Questions.MOUNTING, GABLE);
     }
@@ -92,15 +104,13 @@ final class RoofQuestions {
         return !before.is(Questions.MOUNTING, FLAT);
     }
 
-    /** Tents are rare, and need what is not asked here. */
     private static Answer mounting(String written) {
-        String said = written.strip().toLowerCase(Locale.ROOT);
-        if (TENTS.matcher(said).matches()) {
+        String typed = written.strip().toLowerCase(Locale.ROOT);
+        if (typed.matches("east.west")) {
             throw new IllegalArgumentException(
-                    "tents of two racks back to back are not asked for here: answer rack, and write"
-                            + " mounting = \"tent\" into the file afterwards, with a pitch from ridge to ridge; for both slopes of a"
-                            + " pitched roof answer gable");
+                    "on what? on a flat roof write tent, on both slopes of a pitched roof gable");
         }
+        String said = TENTS.matcher(typed).matches() ? TENT : typed;
         if (said.matches("yes|(?:on (?:the |a )?)?(?:house )?roof")) {
             throw new IllegalArgumentException("what roof is it? write one of these words: " + KINDS);
         }

@@ -57,7 +57,8 @@ final class Usual {
         double across = slope > 0 ? slopes * slope : before.number("roof.width", Dimension.LENGTH);
         double roof = along > 0 ? along * across : before.number("roof.area", Dimension.AREA);
         double pitch = before.number("collectors.pitch", Dimension.LENGTH);
-        double share = pitch > 0 ? SHARE_OF_ROOF * Math.min(1, CHORD_M / pitch) : SHARE_OF_ROOF;
+        double chords = RoofQuestions.tents(before) ? 2 * CHORD_M : CHORD_M;
+        double share = pitch > 0 ? SHARE_OF_ROOF * Math.min(1, chords / pitch) : SHARE_OF_ROOF;
         return share * roof;
     }
 

@@ -312,7 +312,7 @@ class DescribeCommandTest extends Described {
                     comfort | 75 degF to 80 degF | yes takes "77.5 degF"
                     mounting | roof | what roof is it?
                     mounting | sloping roof | yes takes "pitched"
-                    mounting | tent | answer rack, and write mounting = "tent" into the file afterwards
+                    mounting | east-west | on a flat roof write tent, on both slopes of a pitched roof gable
                     season | 15.5. bis 15.9. | yes takes "15 May to 15 September"
                     season | 1. Mai bis 30. September | yes takes "1 May to 30. September"
                     area | 25 x 12,5 | yes takes "25 x 12.5 m"

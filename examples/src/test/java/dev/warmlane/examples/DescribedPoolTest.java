@@ -271,6 +271,22 @@ class DescribedPoolTest extends Described {
         forecasts();
     }
 
+    /** Racks in pairs fill the roof twice as far as single ones at the same distance, and face both ways. */
+    @Test
+    void tentsAreAskedForAsRacksAre() throws IOException {
+        List<String> answers = new ArrayList<>(List.of("", "", weather("my town.csv"), "", "", "", "", "", ""));
+        answers.addAll(List.of("tents", "", "15", "", "", "max", "\n".repeat(40)));
+        assertThat(describe(answers.toArray(String[]::new))).as(err + out).isZero();
+
+        assertThat(out).contains("Which way does one of their two sides face", "Distance from one ridge to the next");
+        assertThat(Files.readString(file))
+                .contains("mounting = \"tent\"", "azimuth = \"east\"", "pitch = \"4 m\"", "row_length = \"25 m\"")
+                // 80 % of 25 m x 12 m, under tents of two times 2 m every 4 m
+                .contains("area = \"240 m2\"");
+        assertThat(ScenarioReader.read(file).warnings()).isEmpty();
+        forecasts();
+    }
+
     /** Heaters in the words of those who own them: what the file says of each, and what it costs. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
