@@ -59,9 +59,9 @@ record FlowKind() implements Kind<Flow> {
     private static String inHours(String text, QuantityException wrong) {
         try {
             Quantity.parse(text, TOTAL, "L/h");
-            return wrong.getMessage();
+            return String.valueOf(wrong.getMessage());
         } catch (QuantityException e) {
-            return e.getMessage();
+            return String.valueOf(e.getMessage());
         }
     }
 
