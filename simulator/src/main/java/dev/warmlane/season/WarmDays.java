@@ -26,6 +26,9 @@ public record WarmDays(int openDays, int twoWarmer, int withoutHeater, int witho
         int free = 0;
         int freeBefore = 0;
         for (Period day : Periods.days(with)) {
+            if (day.from() < with.opening()) {
+                continue;
+            }
             int hours = 0;
             double gainedKh = 0;
             for (int index = day.from(); index < day.to(); index++) {

@@ -3,6 +3,7 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Flow;
 import org.junit.jupiter.api.Test;
 
@@ -41,5 +42,20 @@ class WarmDaysTest {
     @Test
     void withoutAHeaterItNeverGivesAnything() {
         assertThat(WarmDays.of(SampleForecasts.SOUTHERN).withoutHeater()).isEqualTo(173);
+    }
+
+    @Test
+    void daysBeforeOpeningAreNoneOfTheSeason() {
+        Installation built = SampleForecasts.MUNICIPAL.installation();
+        WarmDays days = WarmDays.of(SampleForecasts.municipal(built.toBuilder()
+                .season(built.season().after(new BeforeOpening(21, 3)))
+                .build()));
+
+        assertThat(days.openDays()).isEqualTo(134);
+        // not the 18 days before it in which the heater may not run
+        assertThat(days.withoutHeaterBefore())
+                .isBetween(
+                        WarmDays.of(SampleForecasts.MUNICIPAL).withoutHeaterBefore(),
+                        WarmDays.of(SampleForecasts.MUNICIPAL).withoutHeaterBefore() + 5);
     }
 }
