@@ -3,6 +3,7 @@ package dev.warmlane.scenario;
 import dev.warmlane.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +13,9 @@ import java.util.Set;
 final class Notes {
 
     private final Path file;
-    private final List<Finding> errors = new ArrayList<>();
+    /** What several readers ask for is missing once. */
+    private final Set<Finding> errors = new LinkedHashSet<>();
+
     private final List<Finding> warnings = new ArrayList<>();
     private final Set<Assumption> assumed = new LinkedHashSet<>();
 
@@ -84,7 +87,7 @@ final class Notes {
         }
     }
 
-    private static List<Finding> inOrder(List<Finding> findings) {
+    private static List<Finding> inOrder(Collection<Finding> findings) {
         return findings.stream().sorted(Comparator.comparingInt(Finding::line)).toList();
     }
 }

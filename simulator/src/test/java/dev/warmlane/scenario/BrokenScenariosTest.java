@@ -78,6 +78,15 @@ class BrokenScenariosTest {
     }
 
     @Test
+    void whatSeveralReadersMissIsToldOnce(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("low.toml");
+        String demo = Files.readString(Demos.file("municipal-25m.toml"));
+        Files.writeString(file, demo.replace("height = \"6 m\"", ""));
+
+        assertThat(errors(file).stream().filter(f -> f.key().equals("height"))).hasSize(1);
+    }
+
+    @Test
     void refusesATextThatIsNotUtf8(@TempDir Path folder) throws IOException {
         Path file = folder.resolve("latin.toml");
         Files.write(file, "[site]\nname = \"B\u00e4derweg\"\n".getBytes(StandardCharsets.ISO_8859_1));
