@@ -182,10 +182,18 @@ final class AlternativesSection {
                 .min(Comparator.comparingDouble(a -> a.cost().orElseThrow().overYears()))
                 .orElseThrow();
         return "Over " + study.terms().years() + " years "
-                + (least.equals(study.both()) ? "both together cost" : name(least) + " costs")
-                + " least: "
+                + least(least) + " least: "
                 + money(band.overYears(least).orElseThrow(), currency)
-                + " for what is bought and for energy, as money of today.";
+                + " for what is built and for energy, as money of today.";
+    }
+
+    private String least(Alternative one) {
+        if (one.equals(study.both())) {
+            return "both together cost";
+        }
+        return one.equals(study.collectors())
+                ? "the collectors alone cost"
+                : (one.cover() ? "the cover alone" : "neither of them") + " costs";
     }
 
     private String money(Estimate sum, String currency) {

@@ -7,7 +7,6 @@ import dev.warmlane.report.chart.Chart;
 import dev.warmlane.report.chart.MoneyCharts;
 import dev.warmlane.season.CollectorsWorth;
 import dev.warmlane.season.MoneySummary;
-import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
@@ -16,6 +15,7 @@ import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -114,7 +114,6 @@ final class MoneySection {
 
     /** Of the collectors' heat, and of the heater's beside it. */
     private void costPerKwh() {
-        PeriodSummary season = subject.season();
         if (BandQuantity.HEAT.in(band).low() <= 0) {
             return;
         }
@@ -126,12 +125,8 @@ final class MoneySection {
                 bare(cost.low()).equals(bare(cost.high()))
                         ? ""
                         : numbers.notation().lead(bare(cost.low()), currency) + " to " + perUnit(cost.high()));
-        double heater = season.balanceWithout().kwh(Flow.HEATER);
-        if (heater > 0) {
-            double fuel =
-                    subject.summary().money().map(MoneySummary::gasCostWithout).orElse(0.0);
-            row("heat from the heater costs, in energy alone", perUnit(fuel / heater), "");
-        }
+        heaterPerKwh()
+                .ifPresent(perKwh -> row("heat from the heater costs, in energy alone", perUnit(perKwh), ""));
     }
 
     private String meaning(Worth worth) {
@@ -140,7 +135,27 @@ final class MoneySection {
         return (value >= 0
                         ? "The collectors bring" + years + " " + likely(value) + " more than they cost"
                         : "The collectors cost" + years + " " + likely(-value) + " more than they bring")
-                + ", all as money of today. Sums of a year are counted at its end; low and high are those of the season.";
+                + ", all as money of today. Sums of a year are counted at its end; low and high are those of the season."
+                + (value < 0 && cheaperHeat()
+                        ? " Their heat costs less than the heater's, but a part of it only makes the water warmer and saves"
+                                + " nothing."
+                        : "");
+    }
+
+    /** Which would look as if they had to pay. */
+    private boolean cheaperHeat() {
+        OptionalDouble heater = heaterPerKwh();
+        OptionalDouble collectors = CollectorsWorth.costPerKwh(subject.installation(), subject.season());
+        return heater.isPresent() && collectors.isPresent() && collectors.getAsDouble() < heater.getAsDouble();
+    }
+
+    /** What a kWh of the heater's heat costs, in energy alone; nothing where it gives none. */
+    private OptionalDouble heaterPerKwh() {
+        double heat = subject.season().balanceWithout().kwh(Flow.HEATER);
+        return heat > 0
+                ? OptionalDouble.of(
+                        subject.summary().money().map(MoneySummary::gasCostWithout).orElse(0.0) / heat)
+                : OptionalDouble.empty();
     }
 
     private String likely(double value) {

@@ -98,7 +98,17 @@ class MoneySectionTest {
         assertThat(text(subject))
                 .contains("paid back not within 40 years")
                 .contains("The collectors cost in 20 years")
-                .contains("more than they bring");
+                .contains("more than they bring")
+                .doesNotContain("Their heat costs less");
+    }
+
+    /** Who sees cheap heat beside a loss asks why. */
+    @Test
+    void cheapHeatThatDoesNotPaySaysWhy() {
+        assertThat(text(with(new Prices("EUR", 0.09, 0.28, 350), Offer.USUAL)))
+                .contains("more than they bring")
+                .contains("Their heat costs less than the heater's, but a part of it only makes the water warmer");
+        assertThat(text(SampleReports.MUNICIPAL)).doesNotContain("Their heat costs less");
     }
 
     @Test
@@ -120,7 +130,9 @@ class MoneySectionTest {
                 .containsPattern(
                         "The cover alone saves 130,000 kWh \\([0-9,]+ to [0-9,]+\\) of what is bought, more than the"
                                 + " collectors alone, 64,000 kWh \\([0-9,]+ to [0-9,]+\\); both save 180,000 kWh \\(")
-                .contains("at comfort on 16 and 42 days");
+                .contains("at comfort on 16 and 42 days")
+                .containsPattern("Over 20 years both together cost least: [0-9,]+ EUR \\([0-9,]+ to [0-9,]+\\)"
+                        + " for what is built and for energy");
         assertThat(text(SampleReports.SOUTHERN))
                 .contains("The pool has no cover. Beside the collectors, a bubble sheet");
     }
