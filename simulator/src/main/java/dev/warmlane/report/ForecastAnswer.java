@@ -244,8 +244,9 @@ final class ForecastAnswer {
     }
 
     private Figure saved(MoneySummary money) {
-        String pump =
-                money.pumpCost() > 0 ? "after paying for the pump's electricity" : "no electricity counted for pumping";
+        String pump = season.pump().electricityKwh() == 0
+                ? "no electricity counted for pumping"
+                : money.pumpCost() > 0 ? "after paying for the pump's electricity" : "the pump's electricity costs nothing";
         BandQuantity saved = BandQuantity.saved(subject.installation()).said(season);
         return new Figure(
                 band.likely(saved),

@@ -34,6 +34,12 @@ final class LookAt {
             points.add("Scenario, " + warning.told());
         }
         Installation built = subject.forecast().installation();
+        built.lastBill()
+                .flatMap(bill -> subject.season()
+                        .gas()
+                        .displaced()
+                        .flatMap(gas -> BillWords.far(subject.numbers(), bill, gas)))
+                .ifPresent(points::add);
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();
         inWinter(subject.numbers(), built, site).ifPresent(points::add);

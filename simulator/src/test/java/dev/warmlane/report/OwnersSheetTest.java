@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.circuit.Pipes;
+import dev.warmlane.heater.Bill;
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.heater.SaleUnit;
@@ -13,12 +14,14 @@ import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.CoverOffer;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Offer;
+import dev.warmlane.season.Prices;
 import dev.warmlane.site.Roof;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -123,6 +126,30 @@ class OwnersSheetTest {
         assertThat(sheet(SampleReports.MUNICIPAL))
                 .contains("after paying for the pump's electricity")
                 .doesNotContain("no electricity counted");
+
+        Subject unpaid = subject(built -> built.prices(new Prices("EUR", 0.09, 0, 140)), UnitSystem.METRIC);
+        assertThat(sheet(unpaid))
+                .contains("the pump's electricity costs nothing")
+                .doesNotContain("no electricity counted");
+    }
+
+    /** An opponent has the bill in his hand. */
+    @Test
+    void aBillThatIsFarFromTheModelIsToldAtTheHead() {
+        String told = "Without collectors this model comes to 0.50 of the last bill";
+        double kwh = SampleReports.MUNICIPAL.season().gas().displaced().orElseThrow().burnedWithoutKwh();
+
+        assertThat(brief(billed(2 * kwh))).contains(told);
+        assertThat(brief(billed(1.2 * kwh))).doesNotContain("of the last bill");
+    }
+
+    private static Subject billed(double kwh) {
+        return subject(
+                built -> built.lastBill(new Bill(kwh, SaleUnit.KWH, OptionalDouble.empty())), UnitSystem.METRIC);
+    }
+
+    private static String brief(Subject subject) {
+        return TextWriter.brief(SampleReports.report(subject)).replaceAll("\\s+", " ");
     }
 
     @Test
