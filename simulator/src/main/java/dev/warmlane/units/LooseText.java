@@ -72,7 +72,7 @@ final class LooseText {
         double to = Double.parseDouble(both.group(3));
         String last = unit(both.group(4), dimension);
         String first = both.group(2) == null ? last : unit(both.group(2), dimension);
-        boolean same = last.isEmpty() || first.equals(last) && dimension.find(last) != null;
+        boolean same = last.isEmpty() || (first.equals(last) && dimension.find(last) != null);
         return same && from < to ? Optional.of((rounded((from + to) / 2) + " " + first).strip()) : Optional.empty();
     }
 
