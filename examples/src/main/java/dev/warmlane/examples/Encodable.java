@@ -52,7 +52,8 @@ final class Encodable extends FilterWriter {
             return text;
         }
         StringBuilder written = new StringBuilder(text.length());
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             written.append(encoder.canEncode(c) ? String.valueOf(c) : OTHERWISE.getOrDefault(c, String.valueOf(c)));
         }
         return written.toString();
