@@ -1,5 +1,6 @@
 package dev.warmlane;
 
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.Installation;
@@ -44,6 +45,14 @@ public final class SampleForecasts {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The municipal pool with nothing that runs before it opens, so that it opens as cold as it stood. */
+    public static SeasonForecast municipalCold() {
+        Installation built = MUNICIPAL.installation();
+        return municipal(built.toBuilder()
+                .season(built.season().after(BeforeOpening.NOTHING))
+                .build());
     }
 
     /** The municipal pool in its weather, otherwise built. */

@@ -2,6 +2,7 @@ package dev.warmlane.examples;
 
 import dev.warmlane.report.ForecastReport;
 import dev.warmlane.report.ForecastTables;
+import dev.warmlane.report.Subject;
 import dev.warmlane.report.write.ReportFiles;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.Scenario;
@@ -31,13 +32,13 @@ public final class OwnersForecast {
     private static void forecast(Path scenarioFile, Path folder) throws IOException {
         Scenario scenario = ScenarioReader.read(scenarioFile);
         SeasonForecast forecast = SeasonForecast.of(scenario.installation(), scenario.readWeather());
-        PeriodSummary season = forecast.summary().season();
+        Subject subject = Subject.of(forecast, scenario);
+        PeriodSummary season = subject.summary().season();
 
-        System.out.println(TextWriter.table(
-                ForecastTables.weeks(forecast, scenario.report().units())));
+        System.out.println(TextWriter.table(ForecastTables.weeks(subject)));
         System.out.println("Days warm enough: " + season.comfort().daysAtComfort() + ", without collectors "
                 + season.comfortWithout().daysAtComfort());
-        ReportFiles files = ReportFiles.of(ForecastReport.of(forecast, scenario));
+        ReportFiles files = ReportFiles.of(ForecastReport.of(subject));
         for (Path file : files.files().write(folder)) {
             System.out.println(file);
         }

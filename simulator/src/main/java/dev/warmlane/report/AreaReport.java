@@ -164,7 +164,7 @@ public final class AreaReport {
         List<AreaDesign> designs = study.designs();
         List<String> notes = new ArrayList<>();
         notes.add("Roof: " + roof());
-        notes.add("Per area is the heat delivered over all of the area; one more "
+        notes.add("Per area is the heat delivered over all of the area; heat of one more "
                 + Measure.AREA.unit(units) + " is what each further "
                 + (numbers.units() == UnitSystem.US ? "ft²" : "m²")
                 + " adds, up to the next larger row. Where that is far below what the area gives by itself, more area is mostly"

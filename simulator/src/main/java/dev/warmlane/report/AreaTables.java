@@ -45,7 +45,7 @@ public final class AreaTables {
         }
         table.period("solar\nheat", AreaDesign::season, PeriodColumn.DELIVERED)
                 .period("per\narea", AreaDesign::season, PeriodColumn.DELIVERED_PER_AREA)
-                .number("one more\n" + squared(units), "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
+                .number(ofOneMore("heat", units), "next_delivered", Measure.HEAT_PER_AREA, d -> d.next()
                         .deliveredKwhPerM2());
         more.ifPresent(known -> table.words("low to\nhigh", "next_delivered_range", d -> known.of(d)
                 .map(next -> numbers.bounds(Measure.HEAT_PER_AREA, next))
@@ -56,7 +56,7 @@ public final class AreaTables {
             table.fed(fuel)
                     .period(fuel.heading() + "\ndisplaced", AreaDesign::season, PeriodColumn.GAS_DISPLACED)
                     .optional(
-                            "one more\n" + squared(units),
+                            ofOneMore(fuel.heading(), units),
                             fuel.csv("next_gas_displaced"),
                             Measure.HEAT_PER_AREA,
                             d -> d.next().displacedKwhPerM2());
@@ -151,8 +151,9 @@ public final class AreaTables {
         return design.areaM2() / study.installation().pool().areaM2();
     }
 
-    private static String squared(UnitSystem units) {
-        return Measure.AREA.unit(units);
+    /** In three short lines, which make the column no wider than its numbers. */
+    private static String ofOneMore(String what, UnitSystem units) {
+        return what + "\nof one\nmore " + Measure.AREA.unit(units);
     }
 
     private static String note(AreaDesign design) {

@@ -10,7 +10,6 @@ import dev.warmlane.study.DatesStudy.Dates;
 import dev.warmlane.study.DatesStudy.Way;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -27,6 +26,7 @@ public final class DatesReport {
     private final Numbers numbers;
     private final CommonSections common;
     private final FuelWords fuel;
+    private final DatesBand band;
     private final Map<Way, Estimate> gained = new EnumMap<>(Way.class);
 
     private DatesReport(DatesStudy study, Subject described) {
@@ -34,7 +34,7 @@ public final class DatesReport {
         this.numbers = described.numbers();
         this.common = new CommonSections(described);
         this.fuel = FuelWords.of(study.today().season());
-        DatesBand band = new DatesBand(study, described.bands());
+        this.band = new DatesBand(study, described.bands());
         for (Way way : Way.values()) {
             band.weeksGained(way).ifPresent(weeks -> gained.put(way, weeks));
         }
@@ -55,7 +55,7 @@ public final class DatesReport {
                 described.settings().letterhead(),
                 described.settings().notation(),
                 report.sections(),
-                List.of(new Data("dates", () -> table(study, described.units(), DatesReport::machine, true))));
+                List.of(new Data("dates", () -> report.table(DatesReport::machine, true))));
     }
 
     private List<Section> sections() {
@@ -75,7 +75,7 @@ public final class DatesReport {
                 .with(
                         Set.of(Place.FIRST_SHEET, Place.TECHNICAL),
                         new Picture("dates", name -> DatesChart.of(name, study, numbers.units())))
-                .with(Place.PRINTED, table(study, numbers.units(), numbers::show, false));
+                .with(Place.PRINTED, table(numbers::show, false));
     }
 
     private Section reading() {
@@ -83,13 +83,13 @@ public final class DatesReport {
         points.add(
                 "Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
                         + " there are any, move with the opening");
+        points.add("What stands in brackets, and low to high, is what all that is uncertain leaves together");
         points.add(
                 "The temperature at opening is that at its very beginning; the mean of the first hour, which the forecast"
                         + " tells, is some tenths higher where the heater runs");
         if (heated()) {
-            points.add(
-                    "Weeks in brackets are what all that is uncertain leaves together, each thing varied in today's season"
-                            + " and in the longer ones alike");
+            points.add("For the range of the weeks each uncertain thing is varied in today's season and in the longer ones"
+                    + " alike");
             points.add(
                     "Weeks gained are those by which the season with collectors may be longer until it takes as much "
                             + fuel.word() + " as today's season without them");
@@ -107,6 +107,7 @@ public final class DatesReport {
                 .append(numbers.show(today.dates().last()))
                 .append(" and opens at ")
                 .append(temperature(today.opening().waterC()))
+                .append(inBrackets(openingRange(today)))
                 .append(", without collectors at ")
                 .append(temperature(today.opening().waterWithoutC()))
                 .append('.');
@@ -117,7 +118,7 @@ public final class DatesReport {
             List<String> ways = new ArrayList<>();
             for (Way way : Way.values()) {
                 ways.add(way.label().replace("both", "do both") + " by " + gained(way)
-                        + (way == Way.BOTH ? " in all" : "") + inBrackets(way));
+                        + (way == Way.BOTH ? " in all" : "") + inBrackets(range(way)));
             }
             text.append(String.join(", ", ways.subList(0, 2)))
                     .append(", or ")
@@ -151,6 +152,7 @@ public final class DatesReport {
         keys.add(new Figure(
                 temperature(today.opening().waterC()),
                 "at opening on " + numbers.show(today.dates().first()),
+                openingRange(today),
                 temperature(today.opening().waterWithoutC()) + " without collectors"));
         if (heated()) {
             for (Way way : List.of(Way.EARLIER, Way.LATER)) {
@@ -197,8 +199,7 @@ public final class DatesReport {
         return numbers.show(halves / 2, (int) (halves % 2));
     }
 
-    private String inBrackets(Way way) {
-        String range = range(way);
+    private static String inBrackets(String range) {
         return range.isEmpty() ? "" : " (" + range + ")";
     }
 
@@ -215,6 +216,11 @@ public final class DatesReport {
 
     private Estimate weeks(Way way) {
         return Objects.requireNonNull(gained.get(way), "weeks gained without a heater");
+    }
+
+    /** Empty where nothing moves it as shown, as where the heater has done its work before. */
+    private String openingRange(Dates dates) {
+        return numbers.bounds(Measure.TEMPERATURE, band.openingC(dates));
     }
 
     private String means(Dates dates) {
@@ -239,21 +245,30 @@ public final class DatesReport {
      * Every season a row, for people and for csv, each with its own way of writing a date, and a machine all of it: a page
      * has no room for more than what says something of the collectors.
      */
-    private static Table table(DatesStudy study, UnitSystem units, Function<MonthDay, String> date, boolean machine) {
-        boolean heated = study.today().boughtKwh().isPresent();
+    private Table table(Function<MonthDay, String> date, boolean machine) {
         boolean held = Telling.heldByHeater(study.installation());
-        FuelWords fuel = FuelWords.of(study.today().season());
-        TableBuilder<Dates> table = new TableBuilder<Dates>(units)
+        List<Dates> rows = study.dates().stream()
+                .filter(d -> d.weeks() > 0 || d.way() == Way.EARLIER)
+                .toList();
+        TableBuilder<Dates> table = new TableBuilder<Dates>(numbers.units())
                 .fed(fuel)
                 .words("way", "way", d -> d.weeks() == 0 ? "today" : d.way().label())
                 .count("weeks", "weeks", Dates::weeks)
                 .words("opens", "opens", d -> date.apply(d.dates().first()))
                 .words("closes", "closes", d -> date.apply(d.dates().last()))
                 .number("pool at\nopening", "water_at_opening", Measure.TEMPERATURE, d -> d.opening()
-                        .waterC())
-                .number("\nwithout", "water_at_opening_without", Measure.TEMPERATURE, d -> d.opening()
+                        .waterC());
+        if (machine) {
+            table.number("low", "water_at_opening_low", Measure.TEMPERATURE, d -> band.openingC(d)
+                            .low())
+                    .number("high", "water_at_opening_high", Measure.TEMPERATURE, d -> band.openingC(d)
+                            .high());
+        } else if (rows.stream().anyMatch(d -> !openingRange(d).isEmpty())) {
+            table.words("low to\nhigh", "water_at_opening_range", this::openingRange);
+        }
+        table.number("\nwithout", "water_at_opening_without", Measure.TEMPERATURE, d -> d.opening()
                         .waterWithoutC());
-        if (machine || held || !heated) {
+        if (machine || held || !heated()) {
             table.period("pool\nmean", Dates::season, PeriodColumn.WATER_MEAN)
                     .period("\nwithout", Dates::season, PeriodColumn.WITHOUT_MEAN);
         }
@@ -265,13 +280,10 @@ public final class DatesReport {
                             .comfortWithout()
                             .daysAtComfort());
         }
-        if (heated) {
+        if (heated()) {
             table.period(fuel.heading() + "\n" + fuel.used(), Dates::season, PeriodColumn.GAS_BURNED)
                     .period("\nwithout", Dates::season, PeriodColumn.GAS_BURNED_WITHOUT);
         }
-        List<Dates> rows = study.dates().stream()
-                .filter(d -> d.weeks() > 0 || d.way() == Way.EARLIER)
-                .toList();
         return table.build(rows);
     }
 

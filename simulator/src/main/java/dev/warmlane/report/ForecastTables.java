@@ -13,6 +13,7 @@ import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 
@@ -23,17 +24,30 @@ public final class ForecastTables {
 
     private ForecastTables() {}
 
-    /** Month by month, the season below. */
+    /** Month by month with the lowest and highest hour, the season below. */
     public static Table months(SeasonForecast forecast, Numbers numbers) {
-        return table(forecast, numbers, "month", forecast.months());
+        return table(forecast, numbers, "month", forecast.months(), Optional.empty());
     }
 
-    /** Week by week from opening, the season below. */
-    public static Table weeks(SeasonForecast forecast, UnitSystem units) {
-        return table(forecast, new Numbers(units), "week", forecast.weeks());
+    /**
+     * Week by week from opening, the season below, and how far the pool's mean is to be trusted.
+     *
+     * @throws java.util.concurrent.CancellationException if the runs of its doubt were cancelled
+     */
+    public static Table weeks(Subject subject) {
+        SeasonForecast forecast = subject.forecast();
+        SeasonBand band = subject.bands().of(subject.installation());
+        WaterCourse water = WaterCourse.of(forecast.with());
+        return table(
+                forecast, subject.numbers(), "week", forecast.weeks(), Optional.of(week -> waterC(band, water, week)));
     }
 
-    private static Table table(SeasonForecast forecast, Numbers numbers, String name, List<PeriodSummary> rows) {
+    private static Table table(
+            SeasonForecast forecast,
+            Numbers numbers,
+            String name,
+            List<PeriodSummary> rows,
+            Optional<Function<PeriodSummary, Estimate>> doubt) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
         TableBuilder<PeriodSummary> table =
                 new TableBuilder<PeriodSummary>(numbers.units()).words(name, p -> numbers.label(p.period()));
@@ -42,10 +56,14 @@ public final class ForecastTables {
         }
         boolean indoor = forecast.installation().pool().setting().outdoor().isEmpty();
         table.period(indoor ? "outdoor\nair" : "air", ITSELF, PeriodColumn.AIR)
-                .period("pool", ITSELF, PeriodColumn.WATER_MEAN)
-                .period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)
-                .period("highest", ITSELF, PeriodColumn.WATER_HIGHEST)
-                .period("pool\nwithout", ITSELF, PeriodColumn.WITHOUT_MEAN);
+                .period("pool", ITSELF, PeriodColumn.WATER_MEAN);
+        // both would be wider than a terminal; the csv files have all
+        doubt.ifPresentOrElse(
+                of -> table.words(
+                        "low to\nhigh", "water_mean_range", p -> numbers.bounds(Measure.TEMPERATURE, of.apply(p))),
+                () -> table.period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)
+                        .period("highest", ITSELF, PeriodColumn.WATER_HIGHEST));
+        table.period("pool\nwithout", ITSELF, PeriodColumn.WITHOUT_MEAN);
         if (!Telling.heldByHeater(forecast.installation())) {
             table.optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
                     .optionalCount("days\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()));

@@ -156,11 +156,19 @@ public final class YearsReport {
 
     private Section yearByYear() {
         return Section.of("Year by year", Place.ANSWER)
-                .words(
-                        "Every season as that year's weather would have made it, with the same pool, collectors and prices.")
+                .words("Every season as that year's weather would have made it, with the same pool, collectors and prices"
+                        + currency() + ".")
                 .with(Set.of(Place.FIRST_SHEET), words.picture())
                 // thirty rows would not leave the first sheet one sheet of paper
                 .with(Place.PRINTED, YearsTables.years(study, units));
+    }
+
+    /** What the sums of the table are in; empty where it has none. */
+    private String currency() {
+        return study.spread(YearNumber.SAVED)
+                .flatMap(saved -> study.installation().prices())
+                .map(prices -> "; sums are in " + prices.currency())
+                .orElse("");
     }
 
     private Section differ() {

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * The weeks that longer seasons gain, with their doubt: each doubtful input is varied in today's season and in the longer ones
- * alike, so that it is the doubt of the weeks and not that of what is bought. Seasons are simulated when they are first
+ * The weeks that longer seasons gain and the water that they open with, with their doubt. For the weeks each doubtful input is
+ * varied in today's season and in the longer ones alike, so that it is their doubt and not that of what is bought. Seasons are simulated when they are first
  * asked for. For one thread.
  */
 public final class DatesBand {
@@ -51,6 +51,20 @@ public final class DatesBand {
                         study.weeksGained(way, at(doubt.name(), Sensitivity::high))))
                 .toList();
         return Optional.of(Estimate.combined(likely.getAsDouble(), alone).within(0, study.mostWeeks(way)));
+    }
+
+    /**
+     * The water at opening with its doubt, °C.
+     *
+     * @param dates a season of the study
+     * @throws java.util.concurrent.CancellationException if the runs were cancelled
+     */
+    public Estimate openingC(Dates dates) {
+        // when it closes has no say in how it opens
+        Dates opens = dates.way() == Way.LATER
+                ? study.today()
+                : study.of(Way.EARLIER).get(dates.weeks());
+        return of(opens).openingC(dates.opening());
     }
 
     private Function<Dates, PeriodSummary> at(String doubt, Function<Sensitivity, Sensitivity.End> end) {

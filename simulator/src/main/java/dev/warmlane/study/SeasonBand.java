@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.season.FittedDoubt;
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.WaterCourse;
@@ -94,16 +95,28 @@ public record SeasonBand(PeriodSummary likely, List<Sensitivity> doubts, Optiona
      * @param to the hour after the last, above {@code from}
      */
     public Estimate waterC(WaterCourse described, int from, int to) {
-        double likelyC = described.meanC(from, to);
-        double left = fitted.map(doubt -> doubt.errorOfMeanK(to - from)).orElse(0.0);
+        return waterC(described.meanC(from, to), to - from, end -> end.water().meanC(from, to));
+    }
+
+    /**
+     * Water temperature at opening with its doubt, °C, that of the fit among it as for an hour.
+     *
+     * @param described how the season as described opens
+     */
+    public Estimate openingC(OpeningSummary described) {
+        return waterC(described.waterC(), 1, end -> end.opening().waterC());
+    }
+
+    private Estimate waterC(double likelyC, int hours, ToDoubleFunction<Sensitivity.End> waterC) {
+        double left = fitted.map(doubt -> doubt.errorOfMeanK(hours)).orElse(0.0);
         return Estimate.combined(
                 likelyC,
                 Stream.concat(
                                 doubts.stream()
                                         .map(doubt -> Estimate.around(
                                                 likelyC,
-                                                doubt.low().water().meanC(from, to),
-                                                doubt.high().water().meanC(from, to))),
+                                                waterC.applyAsDouble(doubt.low()),
+                                                waterC.applyAsDouble(doubt.high()))),
                                 Stream.of(new Estimate(likelyC - left, likelyC, likelyC + left)))
                         .toList());
     }

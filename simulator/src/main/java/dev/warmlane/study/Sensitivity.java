@@ -1,5 +1,6 @@
 package dev.warmlane.study;
 
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.WaterCourse;
 
@@ -21,8 +22,10 @@ public record Sensitivity(String name, String why, Setting described, End low, E
      * @param season the season with it
      * @param change what became different
      * @param water the pool hour by hour, days before opening too
+     * @param opening how it opens
      */
-    public record End(Setting setting, PeriodSummary season, Change change, WaterCourse water) {}
+    public record End(
+            Setting setting, PeriodSummary season, Change change, WaterCourse water, OpeningSummary opening) {}
 
     /**
      * A season less the one described.

@@ -1,6 +1,7 @@
 package dev.warmlane.study;
 
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
@@ -107,16 +108,19 @@ public record SensitivityStudy(PeriodSummary described, List<Sensitivity> effect
     }
 
     private static Sensitivity.End end(Variation.End end, PeriodSummary described, Ran ran) {
-        return new Sensitivity.End(end.setting(), ran.season, Sensitivity.Change.of(described, ran.season), ran.water);
+        return new Sensitivity.End(
+                end.setting(), ran.season, Sensitivity.Change.of(described, ran.season), ran.water, ran.opening);
     }
 
     /** A season without its ledger, which would take too much room for so many. */
-    private record Ran(PeriodSummary season, WaterCourse water) {
+    private record Ran(PeriodSummary season, WaterCourse water, OpeningSummary opening) {
 
         static Ran of(Installation built, SharedForcing forcing) {
             SeasonForecast forecast = SeasonForecast.of(built, forcing.ofSeason(built), forcing.weather());
             return new Ran(
-                    PeriodSummary.of(forecast, Periods.season(forecast.with())), WaterCourse.of(forecast.with()));
+                    PeriodSummary.of(forecast, Periods.season(forecast.with())),
+                    WaterCourse.of(forecast.with()),
+                    forecast.opening());
         }
     }
 }

@@ -7,13 +7,14 @@ import dev.warmlane.SampleForecasts;
 import dev.warmlane.heater.Fuel;
 import dev.warmlane.report.write.CsvWriter;
 import dev.warmlane.report.write.TextWriter;
-import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.units.DateOrder;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.Notation;
 import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,8 +33,9 @@ class TableTest {
                     List.of(Cell.of("b"), Cell.of(-0.04), Cell.of(Double.NaN))),
             List.of(List.of(Cell.of("all"), Cell.of(20), Cell.of(3))));
 
-    private static List<SeasonForecast> forecasts() {
-        return SampleForecasts.all();
+    private static Stream<Subject> subjects() {
+        return Stream.concat(
+                SampleReports.usual().values().stream(), Stream.of(SampleReports.odd("no collectors")));
     }
 
     @Test
@@ -100,11 +102,11 @@ class TableTest {
     }
 
     @ParameterizedTest
-    @MethodSource("forecasts")
-    void numbersOfAForecastEndUnderTheirHeadings(SeasonForecast forecast) {
+    @MethodSource("subjects")
+    void numbersOfAForecastEndUnderTheirHeadings(Subject subject) {
         for (UnitSystem units : UnitSystem.values()) {
-            for (Table table : List.of(
-                    ForecastTables.months(forecast, new Numbers(units)), ForecastTables.weeks(forecast, units))) {
+            Subject in = subject.in(new ReportSettings("invented", units));
+            for (Table table : List.of(ForecastTables.months(in.forecast(), in.numbers()), ForecastTables.weeks(in))) {
                 List<String> lines = TextWriter.table(table).lines().toList();
                 int width = lines.stream().mapToInt(String::length).max().orElseThrow();
 

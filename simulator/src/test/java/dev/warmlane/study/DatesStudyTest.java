@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.SampleForecasts;
 import dev.warmlane.pool.BeforeOpening;
+import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.report.DatesReport;
 import dev.warmlane.report.Report;
 import dev.warmlane.report.Subject;
 import dev.warmlane.report.write.CsvWriter;
+import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Comfort;
@@ -23,6 +25,7 @@ import dev.warmlane.units.Estimate;
 import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -51,7 +54,7 @@ class DatesStudyTest {
 
         assertThat(row.boughtKwh()).hasValue(gas.burnedKwh());
         assertThat(row.boughtWithoutKwh()).hasValue(gas.burnedWithoutKwh());
-        assertThat(row.opening().waterC()).isEqualTo(forecast.with().waterStartC(0));
+        assertThat(row.opening().waterC()).isEqualTo(forecast.with().waterStartC(forecast.with().opening()));
         assertThat(STUDY.today().season().water().meanC())
                 .isEqualTo(SampleForecasts.MUNICIPAL.summary().season().water().meanC());
     }
@@ -124,6 +127,56 @@ class DatesStudyTest {
         return 2 * (gas.size() - 1);
     }
 
+    /** A pool that opens cold: how warm, wind and cover say. What it closes on does not, so three ways are two openings. */
+    @Test
+    void theWaterAtOpeningIsAsDoubtfulAsThatOfTheSeasonByItself() {
+        Installation cold = SampleForecasts.municipalCold().installation();
+        DatesStudy study = DatesStudy.of(cold, 1, FORCING, Runs.onAllCores());
+        SeasonBands bands = new SeasonBands(FORCING, Runs.onAllCores());
+        DatesBand band = new DatesBand(study, bands);
+
+        for (Dates dates : study.dates()) {
+            Estimate opening = band.openingC(dates);
+            Installation moved = cold.toBuilder().season(dates.dates()).build();
+            assertThat(opening.likely()).isEqualTo(dates.opening().waterC());
+            assertThat(opening.high() - opening.low()).as("something is uncertain").isGreaterThan(0.1);
+            assertThat(opening).isEqualTo(bands.of(moved).openingC(dates.opening()));
+            double low = opening.likely();
+            for (Sensitivity doubt : bands.of(moved).doubts()) {
+                double colder = Math.min(
+                        doubt.low().opening().waterC(), doubt.high().opening().waterC());
+                // nothing alone goes farther than all together
+                assertThat(colder).isGreaterThanOrEqualTo(opening.low() - 1e-9);
+                low = Math.min(low, colder);
+            }
+            assertThat(low).as("what moves it most").isLessThan(opening.likely() - 0.05);
+        }
+        assertThat(band.openingC(study.of(Way.EARLIER).get(1))).isNotEqualTo(band.openingC(study.today()));
+    }
+
+    @Test
+    void pageTextAndCsvTellTheSameRangeOfTheWaterAtOpening() {
+        Installation cold = SampleForecasts.municipalCold().installation();
+        DatesStudy study = DatesStudy.of(cold, 1, FORCING, Runs.onAllCores());
+        DatesBand band = new DatesBand(study, new SeasonBands(FORCING, Runs.onAllCores()));
+        Report report = report(study);
+        String text = TextWriter.full(report);
+        String page = HtmlWriter.page(report).replace('\u00a0', ' ');
+        List<String> csv = CsvWriter.csv(report.data().get(0).table().get()).lines().toList();
+        List<String> names = List.of(csv.get(0).split(","));
+        for (int row = 0; row < study.of(Way.EARLIER).size(); row++) {
+            Estimate opening = band.openingC(study.of(Way.EARLIER).get(row));
+            String range = String.format(Locale.ROOT, "%.1f to %.1f", opening.low(), opening.high());
+            String[] cells = csv.get(1 + row).split(",");
+            assertThat(text).contains(" " + range + " ");
+            assertThat(page).contains(">" + range + "<");
+            assertThat(Double.parseDouble(cells[names.indexOf("water_at_opening_low_degc")]))
+                    .isCloseTo(opening.low(), within(1e-3));
+            assertThat(Double.parseDouble(cells[names.indexOf("water_at_opening_high_degc")]))
+                    .isCloseTo(opening.high(), within(1e-3));
+        }
+    }
+
     @Test
     void collectorsThatRunBeforeOpeningMoveWithIt() {
         Installation early = BUILT.toBuilder()
@@ -139,14 +192,20 @@ class DatesStudyTest {
 
     @Test
     void aPoolThatHardlyClosesHasNoMoreWeeks() {
-        Installation long1 = BUILT.toBuilder()
-                .season(DatesStudy.moved(BUILT.season(), Way.BOTH, 16))
-                .build();
-        DatesStudy study = DatesStudy.of(long1, 3, FORCING, Runs.onAllCores());
+        OpeningSeason cold = SampleForecasts.municipalCold().installation().season();
         // 358 days are open, and a week more is all of the year
-        assertThat(study.of(Way.EARLIER)).hasSize(1);
+        assertThat(earlier(DatesStudy.moved(cold, Way.BOTH, 16))).hasSize(1);
+        // 330 days are open; three weeks before opening leave room for one week more, without them for all three
+        OpeningSeason open330 = DatesStudy.moved(cold, Way.BOTH, 14);
+        assertThat(earlier(open330.after(new BeforeOpening(21, 3)))).hasSize(1 + 1);
+        assertThat(earlier(open330)).hasSize(1 + 3);
         assertThatThrownBy(() -> DatesStudy.of(BUILT, 0, FORCING, Runs.onAllCores()))
                 .hasMessageContaining("weeks");
+    }
+
+    private static List<Dates> earlier(OpeningSeason today) {
+        Installation built = BUILT.toBuilder().season(today).build();
+        return DatesStudy.of(built, 3, FORCING, Runs.onAllCores()).of(Way.EARLIER);
     }
 
     @Test
@@ -159,7 +218,7 @@ class DatesStudyTest {
         assertThat(csv.lines()).hasSize(1 + 1 + 3 * 3);
         assertThat(csv.lines().findFirst().orElseThrow())
                 .contains("water_at_opening_degc", "gas_burned_kwh", "gas_burned_without_kwh");
-        assertThat(text).contains("open earlier      1  28 April").containsPattern("about \\d+(\\.5)? weeks in all");
+        assertThat(text).contains("open earlier      1  28 April").containsPattern("about \\d+(\\.5)? weeks\\s+in\\s+all");
     }
 
     @Test

@@ -14,12 +14,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
-/** The charts of a years study: every year a pair of bars. */
+/** The charts of a years study: every year a pair of bars, or of dots where there is no zero that bars could begin at. */
 public final class YearsCharts {
 
     static final String WITH = "with collectors";
     static final String WITHOUT = "without collectors";
+    static final String POOL = "pool";
     static final String MIDDLE = "half of the years have more";
     static final String MIDDLE_LESS = "half of the years have less";
     static final String NINE_OF_TEN = "nine of ten years have more";
@@ -32,6 +35,9 @@ public final class YearsCharts {
 
     /** Width of a bar, where a year has 1. */
     private static final double BAR = 0.36;
+
+    /** Radius of a dot, pixels. */
+    private static final double DOT = 5;
 
     private YearsCharts() {}
 
@@ -65,7 +71,10 @@ public final class YearsCharts {
                 YearNumber.GAS_BURNED_WITHOUT);
     }
 
-    /** Mean water temperature of every year; nothing for a single one. */
+    /**
+     * Mean water temperature of every year, nothing for a single one: dots, since zero of a temperature is where a scale was
+     * once laid and not none of it. The line between two of them is as long as what the collectors add.
+     */
     public static Optional<Chart> water(String name, YearsStudy study, UnitSystem units) {
         return of(
                 name,
@@ -102,10 +111,14 @@ public final class YearsCharts {
                 yTitle,
                 y);
         boolean collectors = !study.installation().arrays().isEmpty();
-        if (collectors) {
-            bars(plot, WITHOUT, low, y.low(), -BAR, Palette.PALE);
+        if (measure == Measure.TEMPERATURE) {
+            dots(plot, collectors, high, low);
+        } else {
+            if (collectors) {
+                bars(plot, WITHOUT, low, -BAR, Palette.PALE);
+            }
+            bars(plot, collectors ? WITH : POOL, high, 0, Palette.BLUE);
         }
-        bars(plot, collectors ? WITH : "pool", high, y.low(), 0, Palette.BLUE);
         YearsSpread spread = study.spread(with).orElseThrow();
         plot.level(
                 with.moreIsBetter() ? MIDDLE : MIDDLE_LESS,
@@ -124,35 +137,48 @@ public final class YearsCharts {
     }
 
     /** A bar for each year: a level line over all of them wants a plot of lines, in which bars are one outline. */
-    private static void bars(LinePlot plot, String name, double[] heights, double base, double left, Color colour) {
+    private static void bars(LinePlot plot, String name, double[] heights, double left, Color colour) {
         int n = heights.length;
         double[] x = new double[4 * n];
         double[] low = new double[4 * n];
         double[] high = new double[4 * n];
-        Arrays.fill(low, base);
         for (int i = 0; i < n; i++) {
             x[4 * i] = i + 1 + left;
             x[4 * i + 1] = x[4 * i];
             x[4 * i + 2] = x[4 * i] + BAR;
             x[4 * i + 3] = x[4 * i + 2];
-            high[4 * i] = base;
             high[4 * i + 1] = heights[i];
             high[4 * i + 2] = heights[i];
-            high[4 * i + 3] = base;
         }
         plot.band(name, x, low, high, colour);
     }
 
-    /** Days and fuel count from none; temperatures have no nothing to count from, and bars of them begin below the lowest. */
+    private static void dots(LinePlot plot, boolean collectors, double[] high, double[] low) {
+        if (collectors) {
+            for (int i = 0; i < high.length; i++) {
+                plot.branch("", new double[] {i + 1, i + 1}, new double[] {low[i], high[i]}, Palette.FAINT_INK, Pen.HAIR);
+            }
+            plot.dots(WITHOUT, Palette.PALE, at(low));
+        }
+        plot.dots(collectors ? WITH : POOL, Palette.BLUE, at(high));
+    }
+
+    private static List<Plot.Dot> at(double[] values) {
+        return IntStream.range(0, values.length)
+                .mapToObj(i -> new Plot.Dot(i + 1, values[i], DOT))
+                .toList();
+    }
+
+    /** Bars begin at none; temperatures are drawn from a little below the lowest to a little above the highest. */
     private static Scale scale(Measure measure, double[] high, double[] low) {
         if (measure != Measure.TEMPERATURE) {
             return Scale.withZero(STEPS, high, low);
         }
-        double lowest = Math.min(
-                Arrays.stream(low).min().orElse(0), Arrays.stream(high).min().orElse(0));
-        double highest = Math.max(
-                Arrays.stream(low).max().orElse(1), Arrays.stream(high).max().orElse(1));
-        return Scale.holding(lowest - (highest - lowest) / STEPS, highest, STEPS);
+        double[] all = DoubleStream.concat(Arrays.stream(high), Arrays.stream(low)).toArray();
+        double lowest = Arrays.stream(all).min().orElse(0);
+        double highest = Arrays.stream(all).max().orElse(1);
+        double room = (highest - lowest) / (2 * STEPS);
+        return Scale.holding(lowest - room, highest + room, STEPS);
     }
 
     private static List<String> labels(List<YearSeason> seasons) {
