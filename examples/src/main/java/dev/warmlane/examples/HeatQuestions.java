@@ -133,7 +133,8 @@ final class HeatQuestions {
         String said = bare(written, before).replaceAll("(?i)\\s*(?:in )?(?:total|all|all in all)$", "");
         Optional<LoneMark> mark = LoneMark.of(said).filter(m -> m.decimals().matches("[\\d.]+"));
         if (mark.isPresent()) {
-            throw new IllegalArgumentException("\"" + Printable.line(said) + "\" is not clear; " + mark.get().told());
+            throw new IllegalArgumentException("\"" + Printable.line(said) + "\" is not clear; "
+                    + mark.get().told());
         }
         return said;
     }

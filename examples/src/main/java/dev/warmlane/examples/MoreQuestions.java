@@ -59,8 +59,8 @@ final class MoreQuestions {
                         .when(before -> Heaters.of(before).burns())
                         .ifMore(),
                 Question.key("heater.last_bill", "")
-                        .asking(before -> "What was bought for it last season, such as " + Usual.billSample(before)
-                                + ", or none")
+                        .asking(before ->
+                                "What was bought for it last season, such as " + Usual.billSample(before) + ", or none")
                         .usually(Questions.NONE)
                         .or(Questions.NONE, "nothing is compared")
                         .when(HeatQuestions::heated)

@@ -21,7 +21,8 @@ final class RoofQuestions {
                     + " either slope of one; rack: tilted, in rows on a flat roof; tent: racks in pairs back to back, such as one"
                     + " to the east and one to the west";
 
-    private static final Pattern TENTS = Pattern.compile("tents?|(?:back.to.back|east.west) racks?|racks? (?:back.to.back|east.west)");
+    private static final Pattern TENTS =
+            Pattern.compile("tents?|(?:back.to.back|east.west) racks?|racks? (?:back.to.back|east.west)");
     private static final Pattern ALL_OF_IT = Pattern.compile(
             "(?i)max(?:imum)?|all(?: of it)?|full(?: roof)?|(?:the )?whole roof|as much as (?:fits|possible)");
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d{1,2}(?!\\d))");

@@ -29,17 +29,16 @@ public enum SaleUnit {
     /** Gigajoule. */
     GJ("GJ", Units.GIGAJOULE, false);
 
-    private static final Map<String, String> WORDS =
-            Map.of(
-                    "litre", "L",
-                    "liter", "L",
-                    "gallon", "gal",
-                    "cubic metre", "m3",
-                    "cubic meter", "m3",
-                    "m^3", "m3",
-                    "cbm", "m3",
-                    "thm", "therm",
-                    "dth", "MMBtu");
+    private static final Map<String, String> WORDS = Map.of(
+            "litre", "L",
+            "liter", "L",
+            "gallon", "gal",
+            "cubic metre", "m3",
+            "cubic meter", "m3",
+            "m^3", "m3",
+            "cbm", "m3",
+            "thm", "therm",
+            "dth", "MMBtu");
 
     private final String symbol;
     private final double base;

@@ -88,8 +88,9 @@ public final class DatesReport {
                 "The temperature at opening is that at its very beginning; the mean of the first hour, which the forecast"
                         + " tells, is some tenths higher where the heater runs");
         if (heated()) {
-            points.add("For the range of the weeks each uncertain thing is varied in today's season and in the longer ones"
-                    + " alike");
+            points.add(
+                    "For the range of the weeks each uncertain thing is varied in today's season and in the longer ones"
+                            + " alike");
             points.add(
                     "Weeks gained are those by which the season with collectors may be longer until it takes as much "
                             + fuel.word() + " as today's season without them");
@@ -267,7 +268,7 @@ public final class DatesReport {
             table.words("low to\nhigh", "water_at_opening_range", this::openingRange);
         }
         table.number("\nwithout", "water_at_opening_without", Measure.TEMPERATURE, d -> d.opening()
-                        .waterWithoutC());
+                .waterWithoutC());
         if (machine || held || !heated()) {
             table.period("pool\nmean", Dates::season, PeriodColumn.WATER_MEAN)
                     .period("\nwithout", Dates::season, PeriodColumn.WITHOUT_MEAN);

@@ -246,7 +246,9 @@ final class ForecastAnswer {
     private Figure saved(MoneySummary money) {
         String pump = season.pump().electricityKwh() == 0
                 ? "no electricity counted for pumping"
-                : money.pumpCost() > 0 ? "after paying for the pump's electricity" : "the pump's electricity costs nothing";
+                : money.pumpCost() > 0
+                        ? "after paying for the pump's electricity"
+                        : "the pump's electricity costs nothing";
         BandQuantity saved = BandQuantity.saved(subject.installation()).said(season);
         return new Figure(
                 band.likely(saved),

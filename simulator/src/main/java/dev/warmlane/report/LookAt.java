@@ -35,10 +35,8 @@ final class LookAt {
         }
         Installation built = subject.forecast().installation();
         built.lastBill()
-                .flatMap(bill -> subject.season()
-                        .gas()
-                        .displaced()
-                        .flatMap(gas -> BillWords.far(subject.numbers(), bill, gas)))
+                .flatMap(bill ->
+                        subject.season().gas().displaced().flatMap(gas -> BillWords.far(subject.numbers(), bill, gas)))
                 .ifPresent(points::add);
         WeatherYear weather = subject.forecast().weather();
         Site site = weather.site();

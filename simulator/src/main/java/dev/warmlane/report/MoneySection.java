@@ -125,8 +125,7 @@ final class MoneySection {
                 bare(cost.low()).equals(bare(cost.high()))
                         ? ""
                         : numbers.notation().lead(bare(cost.low()), currency) + " to " + perUnit(cost.high()));
-        heaterPerKwh()
-                .ifPresent(perKwh -> row("heat from the heater costs, in energy alone", perUnit(perKwh), ""));
+        heaterPerKwh().ifPresent(perKwh -> row("heat from the heater costs, in energy alone", perUnit(perKwh), ""));
     }
 
     private String meaning(Worth worth) {
@@ -153,8 +152,11 @@ final class MoneySection {
     private OptionalDouble heaterPerKwh() {
         double heat = subject.season().balanceWithout().kwh(Flow.HEATER);
         return heat > 0
-                ? OptionalDouble.of(
-                        subject.summary().money().map(MoneySummary::gasCostWithout).orElse(0.0) / heat)
+                ? OptionalDouble.of(subject.summary()
+                                .money()
+                                .map(MoneySummary::gasCostWithout)
+                                .orElse(0.0)
+                        / heat)
                 : OptionalDouble.empty();
     }
 

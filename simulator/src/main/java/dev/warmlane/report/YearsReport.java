@@ -156,8 +156,9 @@ public final class YearsReport {
 
     private Section yearByYear() {
         return Section.of("Year by year", Place.ANSWER)
-                .words("Every season as that year's weather would have made it, with the same pool, collectors and prices"
-                        + currency() + ".")
+                .words(
+                        "Every season as that year's weather would have made it, with the same pool, collectors and prices"
+                                + currency() + ".")
                 .with(Set.of(Place.FIRST_SHEET), words.picture())
                 // thirty rows would not leave the first sheet one sheet of paper
                 .with(Place.PRINTED, YearsTables.years(study, units));

@@ -19,21 +19,15 @@ record BillKind() implements Kind<Bill> {
 
     /** Units so small that no bill has thousandths of them. */
     private static final Set<SaleUnit> SMALL = EnumSet.of(
-            SaleUnit.M3,
-            SaleUnit.CCF,
-            SaleUnit.LITRE,
-            SaleUnit.GALLON,
-            SaleUnit.KWH,
-            SaleUnit.THERM,
-            SaleUnit.MJ);
+            SaleUnit.M3, SaleUnit.CCF, SaleUnit.LITRE, SaleUnit.GALLON, SaleUnit.KWH, SaleUnit.THERM, SaleUnit.MJ);
 
     /** Three letters are a currency where they are no unit. */
     private static final String CURRENCY = "(?!CCF|MCF|THM|DTH|KWH|MWH)" + PriceText.CURRENCY;
 
-    private static final Pattern MONEY =
-            Pattern.compile(CURRENCY + "\\s*\\d.*|\\d[\\d.,' ]*(?:,-)?\\s*" + CURRENCY);
+    private static final Pattern MONEY = Pattern.compile(CURRENCY + "\\s*\\d.*|\\d[\\d.,' ]*(?:,-)?\\s*" + CURRENCY);
 
-    private static final Pattern ABOUT = Pattern.compile("(?i)^(?:(?:about|approx\\.?|around|ca\\.?)\\s+|~\\s*)(?=\\d)");
+    private static final Pattern ABOUT =
+            Pattern.compile("(?i)^(?:(?:about|approx\\.?|around|ca\\.?)\\s+|~\\s*)(?=\\d)");
 
     @Override
     public Bill read(Object toml) throws BadValueException {
@@ -45,11 +39,12 @@ record BillKind() implements Kind<Bill> {
                     + "; write how much was bought, not what was paid; allowed: " + allowed());
         }
         try {
-            Quantity.Written amount = Quantity.written(ABOUT.matcher(text.strip()).replaceFirst(""));
+            Quantity.Written amount =
+                    Quantity.written(ABOUT.matcher(text.strip()).replaceFirst(""));
             Optional<SaleUnit> unit = SaleUnit.of(amount.unit());
             if (unit.isEmpty()) {
-                throw new BadValueException("found " + BadValueException.show(toml) + "; allowed: " + allowed()
-                        + meant(amount));
+                throw new BadValueException(
+                        "found " + BadValueException.show(toml) + "; allowed: " + allowed() + meant(amount));
             }
             Optional<LoneMark> mark = LoneMark.of(text).filter(m -> m.point() && SMALL.contains(unit.get()));
             if (mark.isPresent()) {

@@ -20,13 +20,15 @@ record DateKind() implements Kind<MonthDay> {
     private static final Pattern ISO = Pattern.compile("(\\d{2})-(\\d{2})");
     private static final Pattern DAY_MONTH =
             Pattern.compile("(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th|er)?[./-]?\\s*(?:of\\s+|de\\s+)?(\\p{L}{3,})\\.?");
-    private static final Pattern MONTH_DAY = Pattern.compile("(\\p{L}{3,})[.-]?\\s*(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?\\.?");
+    private static final Pattern MONTH_DAY =
+            Pattern.compile("(\\p{L}{3,})[.-]?\\s*(?:the\\s+)?(\\d{1,2})(?:st|nd|rd|th)?\\.?");
     private static final Pattern ABOUT = Pattern.compile(
             "(?i)(?:the\\s+)?(mid|middle|early|beginning|begin|start|late|end)[\\s-]+(?:of\\s+)?(\\p{L}{3,})\\.?");
     private static final Pattern WITH_YEAR = Pattern.compile("\\d{4}[-/.](.+)|(.*[^\\s,/.-])[\\s,/.-]+\\d{4}");
     private static final Pattern TWO_NUMBERS = Pattern.compile("(\\d{1,2})\\s*[-/.]\\s*(\\d{1,2})\\.?");
 
-    private static final Pattern WEEKDAY = Pattern.compile("(?i)^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\\.?,?\\s+(?=.*\\d)");
+    private static final Pattern WEEKDAY =
+            Pattern.compile("(?i)^(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\\.?,?\\s+(?=.*\\d)");
 
     private static final List<String> MONTHS =
             IntStream.rangeClosed(1, 12).mapToObj(DateKind::name).toList();
@@ -37,9 +39,8 @@ record DateKind() implements Kind<MonthDay> {
             throw new BadValueException(
                     "found " + toml + "; a typical year has no year of its own; write " + write(MonthDay.from(date)));
         }
-        String text = toml instanceof String string
-                ? WEEKDAY.matcher(string.strip()).replaceFirst("")
-                : "";
+        String text =
+                toml instanceof String string ? WEEKDAY.matcher(string.strip()).replaceFirst("") : "";
         Matcher year = WITH_YEAR.matcher(text);
         if (year.matches()) {
             String day = year.group(1) == null ? year.group(2) : year.group(1);

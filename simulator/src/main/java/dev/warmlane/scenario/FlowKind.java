@@ -17,8 +17,7 @@ record FlowKind() implements Kind<Flow> {
 
     private static final Dimension TOTAL = Dimension.VOLUME_FLOW;
 
-    private static final Pattern PER_AN_AREA =
-            Pattern.compile("(?i)(?:m2|m\u00b2|m\\^2|ft2|ft\u00b2|ft\\^2|sq|sf)");
+    private static final Pattern PER_AN_AREA = Pattern.compile("(?i)(?:m2|m\u00b2|m\\^2|ft2|ft\u00b2|ft\\^2|sq|sf)");
 
     /** One kilogram to the litre, as {@link Dimension#MASS_FLOW_PER_AREA} counts. */
     private static final double KG_PER_M3 = 1000;
@@ -49,7 +48,9 @@ record FlowKind() implements Kind<Flow> {
         }
         try {
             return new Flow(
-                    KG_PER_M3 * Quantity.parse(text, TOTAL), true, LoneMark.of(text).map(LoneMark::thousands));
+                    KG_PER_M3 * Quantity.parse(text, TOTAL),
+                    true,
+                    LoneMark.of(text).map(LoneMark::thousands));
         } catch (QuantityException e) {
             throw new BadValueException(inHours(text, e) + "; allowed: " + allowed());
         }

@@ -9,7 +9,6 @@ import dev.warmlane.units.Range;
 import dev.warmlane.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.tomlj.TomlArray;
 
@@ -112,8 +111,7 @@ final class Kinds {
             if (range.dimension() == Dimension.DIRECTION) {
                 return "; clockwise from north: east 90, south 180, west 270 deg";
             }
-            Optional<String> thousands =
-                    toml instanceof String written ? range.inThousands(written) : Optional.empty();
+            Optional<String> thousands = toml instanceof String written ? range.inThousands(written) : Optional.empty();
             if (thousands.isPresent()) {
                 return "; did you mean " + BadValueException.quote(thousands.get()) + "?";
             }
@@ -121,7 +119,8 @@ final class Kinds {
             if (us.isEmpty() || !(Math.abs(value) < LONGEST_TOLD)) {
                 return "";
             }
-            String text = toml.toString().strip().replaceAll("\\s*(?:°|deg)\\s*(?=[CF]$)|(?<=\\d)\\s*(?=[CF]$)", " deg");
+            String text =
+                    toml.toString().strip().replaceAll("\\s*(?:°|deg)\\s*(?=[CF]$)|(?<=\\d)\\s*(?=[CF]$)", " deg");
             String meant = text.endsWith(range.written())
                     ? Quantity.plain(range.inWritten(value)) + " " + us
                     : text.endsWith(us)
@@ -196,12 +195,14 @@ final class Kinds {
             String whole = text.replaceFirst("\\.0+$", "");
             String said = "found " + BadValueException.show(toml);
             Optional<String> thousands = range.inThousands(text);
-            if (!(toml instanceof TomlArray) && WHOLE.matcher(whole).matches() && range.holds(Integer.parseInt(whole))) {
+            if (!(toml instanceof TomlArray)
+                    && WHOLE.matcher(whole).matches()
+                    && range.holds(Integer.parseInt(whole))) {
                 if (thousands.isEmpty()) {
                     return Integer.parseInt(whole);
                 }
-                throw new BadValueException(said + "; "
-                        + LoneMark.of(text).map(LoneMark::told).orElse("") + "; allowed: " + allowed());
+                throw new BadValueException(
+                        said + "; " + LoneMark.of(text).map(LoneMark::told).orElse("") + "; allowed: " + allowed());
             }
             throw new BadValueException(said + "; allowed: " + allowed()
                     + thousands

@@ -42,9 +42,8 @@ final class LooseNumber {
             return "";
         }
         Matcher kilo = KILO.matcher(text.replaceFirst("^[^\\d]+", ""));
-        String number = kilo.matches()
-                ? Quantity.plain(1000 * Double.parseDouble(kilo.group(1)))
-                : withPoint(found.group(1));
+        String number =
+                kilo.matches() ? Quantity.plain(1000 * Double.parseDouble(kilo.group(1))) : withPoint(found.group(1));
         if (number.equals(text)) {
             return "";
         }

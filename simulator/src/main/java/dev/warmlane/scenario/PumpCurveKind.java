@@ -79,8 +79,7 @@ record PumpCurveKind() implements Kind<PumpCurve> {
     @Override
     public String write(PumpCurve value) {
         return value.points().stream()
-                .map(point ->
-                        "\"" + flow(point.flowM3S()) + ", " + Quantity.plain(point.headM()) + " m\"")
+                .map(point -> "\"" + flow(point.flowM3S()) + ", " + Quantity.plain(point.headM()) + " m\"")
                 .collect(Collectors.joining(", ", "[", "]"));
     }
 

@@ -2,7 +2,6 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.files.Printable;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

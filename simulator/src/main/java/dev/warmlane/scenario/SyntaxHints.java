@@ -59,9 +59,7 @@ final class SyntaxHints {
             hint(KEY + "([-+]?)(\\d[\\d.]*),(\\d+)\\s*([A-Za-z°%][^#\"']*?)?" + REMARK, SyntaxHints::comma),
             hint(KEY + "([-+]?)(\\.\\d+)" + REMARK, m -> "write " + m.group(2) + "0" + m.group(3)),
             hint(KEY + "(\\d{1,2}-\\d{1,2})" + REMARK, m -> "write a date or hours in quotes, \"" + m.group(2) + "\""),
-            hint(
-                    KEY + "([-+]?[1-9]\\d{0,2}(?:([., '])\\d{3})(?:\\3\\d{3})*)" + REMARK,
-                    SyntaxHints::grouped),
+            hint(KEY + "([-+]?[1-9]\\d{0,2}(?:([., '])\\d{3})(?:\\3\\d{3})*)" + REMARK, SyntaxHints::grouped),
             hint(
                     KEY + "(\\d{1,2}[./]\\d{1,2}[./]?(?:\\d{4})?)" + REMARK,
                     m -> "write a date in quotes, \"" + m.group(2) + "\""),

@@ -13,9 +13,9 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * The weeks that longer seasons gain and the water that they open with, with their doubt. For the weeks each doubtful input is
- * varied in today's season and in the longer ones alike, so that it is their doubt and not that of what is bought. Seasons are simulated when they are first
- * asked for. For one thread.
+ * The weeks that longer seasons gain and the water that they open with, with their doubt. For the weeks each doubtful input
+ * is varied in today's season and in the longer ones alike, so that it is their doubt and not that of what is bought.
+ * Seasons are simulated when they are first asked for. For one thread.
  */
 public final class DatesBand {
 
@@ -61,9 +61,8 @@ public final class DatesBand {
      */
     public Estimate openingC(Dates dates) {
         // when it closes has no say in how it opens
-        Dates opens = dates.way() == Way.LATER
-                ? study.today()
-                : study.of(Way.EARLIER).get(dates.weeks());
+        Dates opens =
+                dates.way() == Way.LATER ? study.today() : study.of(Way.EARLIER).get(dates.weeks());
         return of(opens).openingC(dates.opening());
     }
 

@@ -17,7 +17,8 @@ final class Lengths {
     private static final Pattern FEET = Pattern.compile(NUMBER + "\\s*['\u2032\u2019]");
     private static final Pattern INCHES = Pattern.compile(NUMBER + "\\s*(?:[\"\u2033\u201d]|''|\u2032\u2032)");
     /** As {@code 1 m 80 cm}, or {@code 1m80} and {@code 1 m 80} as on the Continent. */
-    private static final Pattern METRES = Pattern.compile("(\\d+)\\s*m(?:\\s+(\\d{1,2})\\s*cm|\\s?(\\d{2})(?:\\s*cm)?)");
+    private static final Pattern METRES =
+            Pattern.compile("(\\d+)\\s*m(?:\\s+(\\d{1,2})\\s*cm|\\s?(\\d{2})(?:\\s*cm)?)");
 
     private static final Pattern TIMES =
             Pattern.compile("\\s*(?:(?<![A-Za-z])by(?![A-Za-z])|[x\u00d7*])\\s*", Pattern.CASE_INSENSITIVE);

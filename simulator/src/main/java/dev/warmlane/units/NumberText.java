@@ -63,7 +63,10 @@ record NumberText(double value, String rest, String written, boolean comma) {
     /** The number at the beginning of a text that {@link #usual} has made, or null if it does not begin with one. */
     static @Nullable NumberText of(String usual) {
         Matcher fraction = FRACTION.matcher(usual);
-        if (fraction.matches() && OF_A_RULER.matcher(fraction.group(3) + "/" + fraction.group(4)).matches()) {
+        if (fraction.matches()
+                && OF_A_RULER
+                        .matcher(fraction.group(3) + "/" + fraction.group(4))
+                        .matches()) {
             double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
             double part = Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
             return made(usual, signed(fraction.group(1), whole + part), fraction.group(5), false);

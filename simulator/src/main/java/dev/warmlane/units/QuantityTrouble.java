@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What is wrong with a number whose unit is not one of its dimension, and the text that was probably meant. */
@@ -40,7 +39,8 @@ final class QuantityTrouble {
     /** A single mark that may part thousands or decimals. */
     static QuantityException doubtful(String text) {
         return QuantityException.told(
-                text, LoneMark.of(text).map(mark -> "is not clear; " + mark.told()).orElse("is not clear"));
+                text,
+                LoneMark.of(text).map(mark -> "is not clear; " + mark.told()).orElse("is not clear"));
     }
 
     /** A text with a decimal point for its comma, and without a currency. */

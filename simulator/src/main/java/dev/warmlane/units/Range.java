@@ -98,8 +98,7 @@ public record Range(String what, Dimension dimension, String unit, String writte
      * @throws QuantityException if the text is not a number with a unit of the dimension, or not clear
      */
     public double read(String text) {
-        Optional<LoneMark> mark =
-                Quantity.isUs(text, dimension) ? Optional.empty() : Quantity.mark(text, dimension);
+        Optional<LoneMark> mark = Quantity.isUs(text, dimension) ? Optional.empty() : Quantity.mark(text, dimension);
         if (mark.isEmpty()) {
             return Quantity.parse(text, dimension, unit);
         }

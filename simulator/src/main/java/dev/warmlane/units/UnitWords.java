@@ -78,7 +78,8 @@ final class UnitWords {
             entry("kbtuh", "kBtu/h"),
             entry("mmbtuh", "MMBtu/h"));
 
-    private static final Pattern IMPERIAL = Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\b(?:gal|gp[mhd]).*|igp[mhd]");
+    private static final Pattern IMPERIAL =
+            Pattern.compile("(?i).*\\b(?:imp|imperial|uk|british)\\b.*\\b(?:gal|gp[mhd]).*|igp[mhd]");
     private static final Pattern THOUSAND_OR_MILLION = Pattern.compile("M(?:Btu|BTU)(?:/hr?)?|MBTUH");
 
     /**

@@ -137,15 +137,15 @@ class OwnersSheetTest {
     @Test
     void aBillThatIsFarFromTheModelIsToldAtTheHead() {
         String told = "Without collectors this model comes to 0.50 of the last bill";
-        double kwh = SampleReports.MUNICIPAL.season().gas().displaced().orElseThrow().burnedWithoutKwh();
+        double kwh =
+                SampleReports.MUNICIPAL.season().gas().displaced().orElseThrow().burnedWithoutKwh();
 
         assertThat(brief(billed(2 * kwh))).contains(told);
         assertThat(brief(billed(1.2 * kwh))).doesNotContain("of the last bill");
     }
 
     private static Subject billed(double kwh) {
-        return subject(
-                built -> built.lastBill(new Bill(kwh, SaleUnit.KWH, OptionalDouble.empty())), UnitSystem.METRIC);
+        return subject(built -> built.lastBill(new Bill(kwh, SaleUnit.KWH, OptionalDouble.empty())), UnitSystem.METRIC);
     }
 
     private static String brief(Subject subject) {

@@ -34,8 +34,7 @@ class TableTest {
             List.of(List.of(Cell.of("all"), Cell.of(20), Cell.of(3))));
 
     private static Stream<Subject> subjects() {
-        return Stream.concat(
-                SampleReports.usual().values().stream(), Stream.of(SampleReports.odd("no collectors")));
+        return Stream.concat(SampleReports.usual().values().stream(), Stream.of(SampleReports.odd("no collectors")));
     }
 
     @Test

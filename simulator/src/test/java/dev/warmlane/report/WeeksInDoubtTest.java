@@ -30,7 +30,8 @@ class WeeksInDoubtTest {
             double low = number(csv, week, "water_mean_low" + degree);
             double likely = number(csv, week, "water_mean" + degree);
             double high = number(csv, week, "water_mean_high" + degree);
-            List<String> row = told.shown(told.rows().get(week), subject.numbers().notation());
+            List<String> row =
+                    told.shown(told.rows().get(week), subject.numbers().notation());
 
             assertThat(low).isLessThanOrEqualTo(likely);
             assertThat(high).isGreaterThanOrEqualTo(likely);

@@ -54,7 +54,8 @@ class DatesStudyTest {
 
         assertThat(row.boughtKwh()).hasValue(gas.burnedKwh());
         assertThat(row.boughtWithoutKwh()).hasValue(gas.burnedWithoutKwh());
-        assertThat(row.opening().waterC()).isEqualTo(forecast.with().waterStartC(forecast.with().opening()));
+        assertThat(row.opening().waterC())
+                .isEqualTo(forecast.with().waterStartC(forecast.with().opening()));
         assertThat(STUDY.today().season().water().meanC())
                 .isEqualTo(SampleForecasts.MUNICIPAL.summary().season().water().meanC());
     }
@@ -139,7 +140,9 @@ class DatesStudyTest {
             Estimate opening = band.openingC(dates);
             Installation moved = cold.toBuilder().season(dates.dates()).build();
             assertThat(opening.likely()).isEqualTo(dates.opening().waterC());
-            assertThat(opening.high() - opening.low()).as("something is uncertain").isGreaterThan(0.1);
+            assertThat(opening.high() - opening.low())
+                    .as("something is uncertain")
+                    .isGreaterThan(0.1);
             assertThat(opening).isEqualTo(bands.of(moved).openingC(dates.opening()));
             double low = opening.likely();
             for (Sensitivity doubt : bands.of(moved).doubts()) {
@@ -162,12 +165,13 @@ class DatesStudyTest {
         Report report = report(study);
         String text = TextWriter.full(report);
         String page = HtmlWriter.page(report).replace('\u00a0', ' ');
-        List<String> csv = CsvWriter.csv(report.data().get(0).table().get()).lines().toList();
-        List<String> names = List.of(csv.get(0).split(","));
+        List<String> csv =
+                CsvWriter.csv(report.data().get(0).table().get()).lines().toList();
+        List<String> names = List.of(csv.get(0).split(",", -1));
         for (int row = 0; row < study.of(Way.EARLIER).size(); row++) {
             Estimate opening = band.openingC(study.of(Way.EARLIER).get(row));
             String range = String.format(Locale.ROOT, "%.1f to %.1f", opening.low(), opening.high());
-            String[] cells = csv.get(1 + row).split(",");
+            String[] cells = csv.get(1 + row).split(",", -1);
             assertThat(text).contains(" " + range + " ");
             assertThat(page).contains(">" + range + "<");
             assertThat(Double.parseDouble(cells[names.indexOf("water_at_opening_low_degc")]))
@@ -218,7 +222,9 @@ class DatesStudyTest {
         assertThat(csv.lines()).hasSize(1 + 1 + 3 * 3);
         assertThat(csv.lines().findFirst().orElseThrow())
                 .contains("water_at_opening_degc", "gas_burned_kwh", "gas_burned_without_kwh");
-        assertThat(text).contains("open earlier      1  28 April").containsPattern("about \\d+(\\.5)? weeks\\s+in\\s+all");
+        assertThat(text)
+                .contains("open earlier      1  28 April")
+                .containsPattern("about \\d+(\\.5)? weeks\\s+in\\s+all");
     }
 
     @Test

@@ -182,8 +182,8 @@ public final class LeadMapChart {
                 .filter(above -> map.side(above) == map.side(from))
                 .stream()
                 .flatMap(above -> IntStream.range(1, BETWEEN)
-                        .mapToObj(i -> new Place(
-                                from.x(), from.y() + i * (above.y() - from.y()) / BETWEEN, from.heats())));
+                        .mapToObj(i ->
+                                new Place(from.x(), from.y() + i * (above.y() - from.y()) / BETWEEN, from.heats())));
         return Stream.concat(Stream.of(from), next);
     }
 

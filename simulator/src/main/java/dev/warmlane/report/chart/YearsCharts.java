@@ -156,7 +156,8 @@ public final class YearsCharts {
     private static void dots(LinePlot plot, boolean collectors, double[] high, double[] low) {
         if (collectors) {
             for (int i = 0; i < high.length; i++) {
-                plot.branch("", new double[] {i + 1, i + 1}, new double[] {low[i], high[i]}, Palette.FAINT_INK, Pen.HAIR);
+                plot.branch(
+                        "", new double[] {i + 1, i + 1}, new double[] {low[i], high[i]}, Palette.FAINT_INK, Pen.HAIR);
             }
             plot.dots(WITHOUT, Palette.PALE, at(low));
         }
@@ -174,7 +175,8 @@ public final class YearsCharts {
         if (measure != Measure.TEMPERATURE) {
             return Scale.withZero(STEPS, high, low);
         }
-        double[] all = DoubleStream.concat(Arrays.stream(high), Arrays.stream(low)).toArray();
+        double[] all =
+                DoubleStream.concat(Arrays.stream(high), Arrays.stream(low)).toArray();
         double lowest = Arrays.stream(all).min().orElse(0);
         double highest = Arrays.stream(all).max().orElse(1);
         double room = (highest - lowest) / (2 * STEPS);

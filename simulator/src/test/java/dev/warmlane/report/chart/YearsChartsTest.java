@@ -38,12 +38,16 @@ class YearsChartsTest {
         Plot plot =
                 YearsCharts.water("name", STUDY, UnitSystem.US).orElseThrow().plot();
 
-        assertThat(plot.series()).as("levels alone are lines, and nothing is a bar").noneMatch(YearsChartsTest::bar);
+        assertThat(plot.series())
+                .as("levels alone are lines, and nothing is a bar")
+                .noneMatch(YearsChartsTest::bar);
         assertThat(plot.dots()).extracting(Plot.Dots::name).containsExactly(YearsCharts.WITHOUT, YearsCharts.WITH);
         assertDots(plot.dots().get(0), YearNumber.WATER_MEAN_WITHOUT);
         assertDots(plot.dots().get(1), YearNumber.WATER_MEAN);
         for (Plot.Dots dots : plot.dots()) {
-            assertThat(dots.places()).allMatch(dot -> dot.y() > plot.y().low() && dot.y() < plot.y().high());
+            assertThat(dots.places())
+                    .allMatch(dot ->
+                            dot.y() > plot.y().low() && dot.y() < plot.y().high());
         }
     }
 
@@ -61,8 +65,9 @@ class YearsChartsTest {
     /** A line of each year leads from the one dot to the other, and none from year to year. */
     @Test
     void twoDotsOfAYearAreJoined() {
-        LinePlot plot = (LinePlot)
-                YearsCharts.water("name", STUDY, UnitSystem.METRIC).orElseThrow().plot();
+        LinePlot plot = (LinePlot) YearsCharts.water("name", STUDY, UnitSystem.METRIC)
+                .orElseThrow()
+                .plot();
         List<XYSeries> joins = plot.painter().getSeriesCollection().stream()
                 .filter(series -> !plot.series().contains(series))
                 .toList();
@@ -89,8 +94,10 @@ class YearsChartsTest {
     @Test
     void daysAndFuelAreBarsFromZero() {
         for (Chart chart : List.of(
-                YearsCharts.comfort("name", STUDY, new Numbers(UnitSystem.METRIC)).orElseThrow(),
-                YearsCharts.fuel("name", STUDY, FuelWords.of(DESCRIBED.summary().season()), UnitSystem.METRIC).orElseThrow())) {
+                YearsCharts.comfort("name", STUDY, new Numbers(UnitSystem.METRIC))
+                        .orElseThrow(),
+                YearsCharts.fuel("name", STUDY, FuelWords.of(DESCRIBED.summary().season()), UnitSystem.METRIC)
+                        .orElseThrow())) {
             Plot plot = chart.plot();
             List<XYSeries> bars = plot.series().stream()
                     .filter(YearsChartsTest::bar)
@@ -101,7 +108,8 @@ class YearsChartsTest {
             assertThat(plot.dots()).isEmpty();
             assertThat(bars).hasSize(2);
             for (XYSeries outline : bars) {
-                assertThat(Arrays.stream(outline.getYData()).min().orElseThrow()).isCloseTo(0, within(ROUNDING));
+                assertThat(Arrays.stream(outline.getYData()).min().orElseThrow())
+                        .isCloseTo(0, within(ROUNDING));
             }
         }
     }
