@@ -60,12 +60,13 @@ final class AreaMoney {
         return text.toString();
     }
 
-    /** The highest, as a large number. */
+    /** The highest of what the roof has room for, as a large number; of all where it has room for none. */
     Figure figure() {
-        AreaWorth.Doubted best = worth.best();
+        AreaWorth.Doubted best = worth.bestThatFits().orElse(worth.best());
         return new Figure(
                 money(best.netPresentValue(), value(best.design())),
-                "net present value with " + area(best.design()) + ", the highest",
+                "net present value with " + area(best.design()) + ", the highest"
+                        + (best.design().equals(worth.best().design()) ? "" : " of those that fit"),
                 bounds(best),
                 "");
     }
@@ -133,9 +134,9 @@ final class AreaMoney {
             return "";
         }
         return worth.bestThatFits()
-                .map(fits -> " The roof has no room for it; of what fits, " + area(fits)
-                        + (value(fits) > 0 ? " are worth most, " : " lose least, ")
-                        + numbers.money(value(fits), currency) + ".")
+                .map(fits -> " The roof has no room for it; of the areas in the table that fit, " + area(fits.design())
+                        + (value(fits.design()) > 0 ? " are worth most, " : " lose least, ")
+                        + money(fits.netPresentValue(), value(fits.design())) + range(fits) + ".")
                 .orElse(" The roof has no room for it.");
     }
 

@@ -72,10 +72,12 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
         List<Doubted> doubted = new ArrayList<>();
         int step = (designs.size() + MOST_DOUBTED - 1) / MOST_DOUBTED;
         int best = best(designs);
+        AreaDesign fits = fitting(designs).orElse(designs.get(best));
         for (int i = 0; i < designs.size(); i++) {
             if (i % step == 0
                     || i == best
                     || i == designs.size() - 1
+                    || designs.get(i).equals(fits)
                     || designs.get(i).asDescribed()) {
                 doubted.add(new Doubted(designs.get(i), bands.of(designs.get(i).built())));
             }
@@ -95,9 +97,12 @@ public record AreaWorth(AreaStudy study, List<Doubted> doubted) {
     }
 
     /** The best of those that leave room on the roof; nothing where none does. */
-    public Optional<AreaDesign> bestThatFits() {
-        List<AreaDesign> fit =
-                study.designs().stream().filter(AreaDesign::fitsRoof).toList();
+    public Optional<Doubted> bestThatFits() {
+        return fitting(study.designs()).flatMap(this::of);
+    }
+
+    private static Optional<AreaDesign> fitting(List<AreaDesign> designs) {
+        List<AreaDesign> fit = designs.stream().filter(AreaDesign::fitsRoof).toList();
         return fit.isEmpty() ? Optional.empty() : Optional.of(fit.get(best(fit)));
     }
 

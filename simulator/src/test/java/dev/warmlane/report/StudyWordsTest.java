@@ -75,15 +75,36 @@ class StudyWordsTest {
         assertThat(areasAt(140)).contains("worth most").doesNotContain("loses least");
     }
 
+    /** What the roof has no room for is no number to show large, and what fits is as uncertain. */
+    @Test
+    void anAreaThatDoesNotFitIsNotShownLarge() {
+        AreaWorth worth = worth(60, new AreaRange(200, 600, 3));
+        AreaMoney money = new AreaMoney(worth, new Numbers(UnitSystem.METRIC));
+        AreaWorth.Doubted fits = worth.bestThatFits().orElseThrow();
+        assertThat(worth.best().design().fitsRoof()).isFalse();
+
+        assertThat(fits.design().areaM2()).isEqualTo(200);
+        Block.Figure figure = money.figure();
+        assertThat(figure.meaning().replace('\u00a0', ' '))
+                .contains("with 200 m²")
+                .endsWith("of those that fit");
+        assertThat(money.sentences().replace('\u00a0', ' '))
+                .contains("of the areas in the table that fit, 200 m² are worth most, "
+                        + (figure.value() + " (" + figure.range() + ")").replace('\u00a0', ' '));
+    }
+
     private static String areasAt(double pricePerM2) {
+        return TextWriter.table(
+                new AreaMoney(worth(pricePerM2, new AreaRange(100, 200, 2)), new Numbers(UnitSystem.METRIC)).table());
+    }
+
+    private static AreaWorth worth(double pricePerM2, AreaRange range) {
         Installation built = SampleForecasts.MUNICIPAL.installation();
         Installation priced = built.toBuilder()
                 .prices(built.prices().orElseThrow().withCollectorPerM2(pricePerM2))
                 .build();
         SharedForcing forcing = new SharedForcing(SampleForecasts.MUNICIPAL.weather());
-        AreaStudy study = AreaStudy.of(priced, new AreaRange(100, 200, 2), forcing, Runs.onAllCores());
-        AreaWorth worth =
-                AreaWorth.of(study, new SeasonBands(forcing, Runs.onAllCores())).orElseThrow();
-        return TextWriter.table(new AreaMoney(worth, new Numbers(UnitSystem.METRIC)).table());
+        AreaStudy study = AreaStudy.of(priced, range, forcing, Runs.onAllCores());
+        return AreaWorth.of(study, new SeasonBands(forcing, Runs.onAllCores())).orElseThrow();
     }
 }

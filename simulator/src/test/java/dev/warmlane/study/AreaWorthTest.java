@@ -90,7 +90,7 @@ class AreaWorthTest {
                     .as(design.areaM2() + " m2")
                     .isEqualTo(within);
         }
-        assertThat(WORTH.bestThatFits().orElseThrow().fitsRoof()).isTrue();
+        assertThat(WORTH.bestThatFits().orElseThrow().design().fitsRoof()).isTrue();
     }
 
     @Test
