@@ -148,28 +148,10 @@ public enum Dimension {
     ENERGY_PER_AREA("an energy per area", unit("J/m2", 1), unit("kWh/m2", KWH), unit("kBtu/ft2", 1e3 * BTU / FOOT2)),
 
     /** Power, W. */
-    POWER(
-            "a power",
-            unit("W", 1),
-            unit("kW", 1e3),
-            unit("MW", 1e6),
-            unit("Btu/h", BTU / HOUR),
-            unit("kBtu/h", 1e3 * BTU / HOUR),
-            unit("MBH", 1e3 * BTU / HOUR),
-            unit("MMBtu/h", MMBTU / HOUR),
-            unit("hp", HORSEPOWER)),
+    POWER("a power", powers(unit("hp", HORSEPOWER))),
 
     /** Power of heat, W. Horsepower is none: a boiler's is thirteen times that of a motor. */
-    HEAT_POWER(
-            "a power of heat",
-            unit("W", 1),
-            unit("kW", 1e3),
-            unit("MW", 1e6),
-            unit("Btu/h", BTU / HOUR),
-            unit("kBtu/h", 1e3 * BTU / HOUR),
-            unit("MBH", 1e3 * BTU / HOUR),
-            unit("MMBtu/h", MMBTU / HOUR),
-            unit("MJ/h", MEGAJOULE / HOUR)),
+    HEAT_POWER("a power of heat", powers(unit("MJ/h", MEGAJOULE / HOUR))),
 
     /** Power on each unit of area, W/m². */
     IRRADIANCE("an irradiance", unit("W/m2", 1), unit("kW/m2", 1e3), unit("Btu/h ft2", BTU / HOUR / FOOT2)),
@@ -245,6 +227,20 @@ public enum Dimension {
     Dimension(String phrase, Unit... units) {
         this.phrase = phrase;
         this.units = List.of(units);
+    }
+
+    /** Those of every power, and another. */
+    private static Unit[] powers(Unit another) {
+        return new Unit[] {
+            unit("W", 1),
+            unit("kW", 1e3),
+            unit("MW", 1e6),
+            unit("Btu/h", BTU / HOUR),
+            unit("kBtu/h", 1e3 * BTU / HOUR),
+            unit("MBH", 1e3 * BTU / HOUR),
+            unit("MMBtu/h", MMBTU / HOUR),
+            another
+        };
     }
 
     /** The dimension with its article, for messages: "an area". */
