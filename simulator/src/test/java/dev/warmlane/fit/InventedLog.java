@@ -73,9 +73,14 @@ public final class InventedLog {
 
     /** What is found in a log of forty days, for whoever needs a fit to tell of. */
     public static FittedPool fitted() {
+        return fitted(400);
+    }
+
+    /** The same with a longer chain, for whoever counts its draws. */
+    public static FittedPool fitted(int draws) {
         WaterLog log = log(run(truth(POOL), JUNE, 40), new ErrorSize(0.3, 120, 0.05), 1);
         return new PoolFit(POOL, WEATHER, log)
-                .with(FitOptions.USUAL.withDraws(400))
+                .with(FitOptions.USUAL.withDraws(draws))
                 .fit();
     }
 
