@@ -16,6 +16,8 @@ module dev.warmlane {
     requires com.samskivert.jmustache;
     requires commons.math3;
     requires net.e175.klaus.solarpositioning;
+    requires org.apache.commons.rng.api;
+    requires org.apache.commons.rng.sampling;
     requires org.locationtech.jts;
     requires org.tomlj;
     requires univocity.parsers;

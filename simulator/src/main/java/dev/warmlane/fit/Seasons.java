@@ -3,7 +3,6 @@ package dev.warmlane.fit;
 import dev.warmlane.pool.Departure;
 import dev.warmlane.season.OtherSeasons;
 import java.util.Arrays;
-import org.apache.commons.math3.random.RandomGenerator;
 
 /**
  * What a fit makes of the hours of its weather: those of the log as they were found, those before and after as
@@ -35,15 +34,11 @@ final class Seasons {
 
     /** What is most likely of every hour, from values found. */
     Departure likely(FittedPool fit, double[] values) {
-        return departure(fit, values, () -> 0);
+        return drawn(fit, values, () -> 0);
     }
 
     /** One of what may be, from the values of a draw. */
-    Departure drawn(FittedPool fit, double[] values, RandomGenerator random) {
-        return departure(fit, values, random::nextGaussian);
-    }
-
-    private Departure departure(FittedPool fit, double[] values, Gauss gauss) {
+    Departure drawn(FittedPool fit, double[] values, Gauss gauss) {
         double[] wind = path(fit, Unknown.WIND, values, gauss);
         double[] sun = path(fit, Unknown.SUN, values, gauss);
         double[] sky = path(fit, Unknown.SKY, values, gauss);

@@ -141,7 +141,7 @@ class InventedTruthTest {
         RecordLedger run = fit.model()
                 .run(
                         InventedLog.truth(InventedLog.POOL),
-                        fit.seasons().drawn(fit, truth, new Well19937c(seed)),
+                        fit.seasons().drawn(fit, truth, new Well19937c(seed)::nextGaussian),
                         start,
                         to);
         // the logger's clock is an hour ahead

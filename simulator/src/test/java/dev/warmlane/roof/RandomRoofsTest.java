@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Polygon;
  */
 class RandomRoofsTest {
 
-    private static final int ROOFS = 1500;
+    private static final int ROOFS = 1000;
 
     /** Coordinates are whole micrometres, of two things. */
     private static final double ROUNDING_M = 1e-5;

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 /** Two and three collectors of all kinds on one invented roof, by the rules of {@link RandomRoofsTest} and those between them. */
 class SharedRoofsTest {
 
-    private static final int ROOFS = 300;
+    private static final int ROOFS = 200;
 
     private static final double ROUNDING_M = 1e-5;
 

@@ -58,16 +58,16 @@ class FittedBandTest {
     }
 
     /**
-     * Four hundred draws of a chain of 400 steps know a width to some 5 %, of one of 2000 steps to 1 %: over six seeds 0.90 to
-     * 0.92 within the log and 0.96 to 0.99 after it were computed. The draws are wider, since in them the size of the error
-     * is uncertain too, which the page takes as it is most likely.
+     * Four hundred draws of a chain of 400 steps know a width to some 5 %, of one of 2000 steps to 1 or 2: over seven seeds 0.90
+     * to 0.92 within the log and 0.96 to 0.99 after it were computed. The draws are wider, since in them the size of the
+     * error is uncertain too, which the page takes as it is most likely.
      */
     @Test
     void isAsWideAsTheDrawsInTheSeasonOfTheLogAndAfterIt() {
         assertThat(width(24 * 10, 24 * 39, this::ofPage) / width(24 * 10, 24 * 39, this::ofDraws))
-                .isCloseTo(1, within(0.1));
+                .isCloseTo(0.91, within(0.05));
         assertThat(width(AFTER_LOG, 24 * DAYS, this::ofPage) / width(AFTER_LOG, 24 * DAYS, this::ofDraws))
-                .isCloseTo(1, within(0.1));
+                .isCloseTo(0.97, within(0.05));
         // and it is another, wider band than in the log's season
         assertThat(width(24 * 80, 24 * DAYS, this::ofPage)).isGreaterThan(1.5 * width(24 * 10, 24 * 39, this::ofPage));
     }
