@@ -10,8 +10,6 @@ import dev.warmlane.study.AreaDesign;
 import dev.warmlane.study.AreaWorth;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
-import dev.warmlane.units.Units;
 import java.util.List;
 import java.util.Set;
 
@@ -167,8 +165,8 @@ final class AreaMoney {
     }
 
     private String perArea(double perM2) {
-        boolean us = numbers.units() == UnitSystem.US;
-        return bare(us ? perM2 * Units.FOOT2 : perM2, us ? 2 : 0) + " for each " + (us ? "ft²" : "m²");
+        return numbers.notation().lead(numbers.bareOfArea(perM2), currency) + " for each "
+                + Measure.AREA.unit(numbers.units());
     }
 
     private String bare(double amount, int decimals) {

@@ -166,7 +166,7 @@ public final class AreaReport {
         notes.add("Roof: " + roof());
         notes.add("Per area is the heat delivered over all of the area; heat of one more "
                 + Measure.AREA.unit(units) + " is what each further "
-                + (numbers.units() == UnitSystem.US ? "ft²" : "m²")
+                + Measure.AREA.unit(numbers.units())
                 + " adds, up to the next larger row. Where that is far below what the area gives by itself, more area is mostly"
                 + " idle.");
         notes.add("The share not needed is heat that could have been collected, but the pool was at its limit of "

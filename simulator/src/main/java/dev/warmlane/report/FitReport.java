@@ -41,7 +41,7 @@ public final class FitReport {
      * @param settings units and letterhead
      */
     public static Report of(FittedPool fit, ReportSettings settings) {
-        FitReport report = new FitReport(fit, new Numbers(settings.units(), settings.notation()));
+        FitReport report = new FitReport(fit, new Numbers(settings.units(fit.installation()), settings.notation()));
         return new Report(
                 "fit",
                 fit.described().name() + ": fitted to its log",

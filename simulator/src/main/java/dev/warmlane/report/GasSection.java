@@ -12,7 +12,6 @@ import dev.warmlane.season.SeasonSummary;
 import dev.warmlane.study.AreaStudy;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
-import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -103,7 +102,7 @@ final class GasSection {
         double kwh = Math.abs(displacedKwh(numbers, season));
         // what is sold by the kWh is told once
         boolean byTheKwh = gas.fuel().unit() == SaleUnit.KWH;
-        double units = byTheKwh && numbers.units() == UnitSystem.METRIC ? kwh : Math.abs(gas.replacedUnits());
+        double units = byTheKwh && numbers.units() != UnitSystem.US ? kwh : Math.abs(gas.replacedUnits());
         String sold = numbers.fuel(gas.fuel(), units);
         String amount = (byTheKwh
                         ? sold + " of " + gas.fuel().name()
@@ -186,14 +185,12 @@ final class GasSection {
                                 "; the area planned gives " + numbers.show(Measure.HEAT_PER_AREA, all) + " of heat")
                         .findFirst()
                         .orElse("");
-        boolean us = numbers.units() == UnitSystem.US;
         String currency = subject.summary().money().map(MoneySummary::currency).orElse("");
         return text
                 + next.costPerKwh().stream()
                         .mapToObj(cost -> ". Over " + built.offer().terms().years()
                                 + " years the heat that it adds costs "
-                                + numbers.price(us ? cost * Units.THERM / Units.KWH : cost, us ? 2 : 3, currency)
-                                + (us ? " a therm" : " a kWh"))
+                                + numbers.priceOfHeat(cost, currency))
                         .findFirst()
                         .orElse("");
     }

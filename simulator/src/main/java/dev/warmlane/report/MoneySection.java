@@ -10,8 +10,6 @@ import dev.warmlane.season.MoneySummary;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
-import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,11 +119,12 @@ final class MoneySection {
                 p -> CollectorsWorth.costPerKwh(subject.installation(), p).orElseThrow());
         row(
                 "heat from the collectors costs",
-                perUnit(cost.likely()),
-                bare(cost.low()).equals(bare(cost.high()))
+                numbers.priceOfHeat(cost.likely(), currency),
+                numbers.bareOfHeat(cost.low()).equals(numbers.bareOfHeat(cost.high()))
                         ? ""
-                        : numbers.notation().lead(bare(cost.low()), currency) + " to " + perUnit(cost.high()));
-        heaterPerKwh().ifPresent(perKwh -> row("heat from the heater costs, in energy alone", perUnit(perKwh), ""));
+                        : numbers.notation().lead(numbers.bareOfHeat(cost.low()), currency) + " to "
+                                + numbers.priceOfHeat(cost.high(), currency));
+        heaterPerKwh().ifPresent(perKwh -> row("heat from the heater costs, in energy alone", numbers.priceOfHeat(perKwh, currency), ""));
     }
 
     private String meaning(Worth worth) {
@@ -171,21 +170,6 @@ final class MoneySection {
 
     private String amount(double value) {
         return numbers.aboutMoney(value, currency);
-    }
-
-    private boolean us() {
-        return subject.units() == UnitSystem.US;
-    }
-
-    /** What a unit of heat costs. */
-    private String perUnit(double perKwh) {
-        return numbers.notation().money(bare(perKwh), currency) + (us() ? " a therm" : " a kWh");
-    }
-
-    /** Two digits of a price of heat. */
-    private String bare(double perKwh) {
-        double shown = us() ? perKwh * Units.THERM / Units.KWH : perKwh;
-        return numbers.show(shown, us() ? 2 : 3);
     }
 
     /** What has come together year by year, for csv; nothing where it is not known. */

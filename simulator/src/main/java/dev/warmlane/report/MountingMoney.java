@@ -12,8 +12,6 @@ import dev.warmlane.study.MountingStudy;
 import dev.warmlane.study.SeasonBand;
 import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
-import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -129,9 +127,8 @@ final class MountingMoney {
     }
 
     private String perArea(double perM2) {
-        boolean us = numbers.units() == UnitSystem.US;
-        return numbers.price(us ? perM2 * Units.FOOT2 : perM2, us ? 2 : 0, currency()) + " for each "
-                + (us ? "ft²" : "m²");
+        return numbers.notation().money(numbers.bareOfArea(perM2), currency()) + " for each "
+                + Measure.AREA.unit(numbers.units());
     }
 
     private String currency() {

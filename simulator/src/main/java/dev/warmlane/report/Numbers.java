@@ -124,6 +124,21 @@ public record Numbers(UnitSystem units, Notation notation) {
         return price(amount, 0, currency);
     }
 
+    /** What the shown unit of heat costs: {@code $0.78 a therm}; for a kWh given. */
+    String priceOfHeat(double perKwh, String currency) {
+        return notation.money(bareOfHeat(perKwh), currency) + " a " + Measure.HEAT.unit(units).replaceAll("s$", "");
+    }
+
+    /** The same without currency and unit: two digits where it is of a therm, three of the small kWh. */
+    String bareOfHeat(double perKwh) {
+        return show(perKwh / Measure.HEAT.in(units, 1), Measure.HEAT.in(units, 1) < 1 ? 2 : 3);
+    }
+
+    /** What the shown unit of area costs, without currency and unit; for a m² given. */
+    String bareOfArea(double perM2) {
+        return show(perM2 / Measure.AREA.in(units, 1), units.us() ? 2 : 0);
+    }
+
     /** An amount of money with some decimals. */
     public String price(double amount, int decimals, String currency) {
         return notation.money(show(amount, decimals), currency);
@@ -205,7 +220,7 @@ public record Numbers(UnitSystem units, Notation notation) {
     }
 
     private String fuel(Fuel fuel, double amount, DoubleUnaryOperator round) {
-        boolean us = units == UnitSystem.US;
+        boolean us = units.us();
         if (us && fuel.unit() == SaleUnit.M3) {
             return show(round.applyAsDouble(amount / Units.FOOT3), 0) + " ft³";
         }
@@ -223,6 +238,6 @@ public record Numbers(UnitSystem units, Notation notation) {
 
     /** A unit of area in words. */
     public String unitOfArea() {
-        return units == UnitSystem.US ? "square foot" : "square metre";
+        return units.us() ? "square foot" : "square metre";
     }
 }

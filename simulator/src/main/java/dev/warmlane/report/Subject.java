@@ -70,7 +70,7 @@ public record Subject(
 
     /** The units of its numbers. */
     public UnitSystem units() {
-        return settings.units();
+        return settings.units(installation());
     }
 
     /** What is built. */

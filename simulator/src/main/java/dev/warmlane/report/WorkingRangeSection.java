@@ -3,7 +3,6 @@ package dev.warmlane.report;
 import dev.warmlane.season.WorkingRange;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Measure;
-import dev.warmlane.units.UnitSystem;
 import dev.warmlane.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +78,7 @@ final class WorkingRangeSection {
     }
 
     private String movement(WorkingRange range) {
-        boolean us = numbers.units() == UnitSystem.US;
+        boolean us = numbers.units().us();
         double bayM = us ? 100 * Units.FOOT : 1;
         double perShown = us ? 1000 * Units.INCH : 1;
         return numbers.show(range.pipeMovementMm(bayM, WorkingRange.PVC_EXPANSION_LOW) / perShown, 1) + " to "

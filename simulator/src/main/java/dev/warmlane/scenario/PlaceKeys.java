@@ -7,6 +7,7 @@ import dev.warmlane.units.DateOrder;
 import dev.warmlane.units.NumberStyle;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherReadOptions;
+import java.util.EnumSet;
 
 /** Keys of the sections site, roof and report. */
 final class PlaceKeys {
@@ -96,8 +97,9 @@ final class PlaceKeys {
     static final Key<String> TITLE = Key.optional("title", WordKinds.text(), "title of the report", "the job's name");
     static final Key<UnitSystem> UNITS = Key.convention(
             "units",
-            WordKinds.choice(UnitSystem.class),
-            "units of the report; those in this file may be of either kind whatever is chosen here",
+            WordKinds.choice(EnumSet.of(UnitSystem.METRIC, UnitSystem.US)),
+            "units of the report; those in this file may be of either kind whatever is chosen here. US reports tell heat in"
+                    + " therms, of a pool that electricity heats in kWh",
             UnitSystem.METRIC);
 
     static final Key<NumberStyle> NUMBERS = Key.convention(

@@ -3,9 +3,11 @@ package dev.warmlane.scenario;
 import dev.warmlane.files.Printable;
 import dev.warmlane.units.UnitSystem;
 import java.time.MonthDay;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Kinds of words: free text, one of some names, dates, spans of months or hours. */
@@ -23,13 +25,22 @@ final class WordKinds {
 
     /** One of the constants of an enumeration by its name in lower case, words joined by hyphens. */
     static <E extends Enum<E>> Kind<E> choice(Class<E> type) {
-        return choice(type, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        return choice(EnumSet.allOf(type));
+    }
+
+    /** The same of some of them. */
+    static <E extends Enum<E>> Kind<E> choice(Set<E> constants) {
+        return choice(constants, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 
     /** The same, each in words of its own where a report tells it. */
     static <E extends Enum<E>> Kind<E> choice(Class<E> type, Function<E, String> words) {
+        return choice(EnumSet.allOf(type), words);
+    }
+
+    private static <E extends Enum<E>> Kind<E> choice(Set<E> constants, Function<E, String> words) {
         Map<String, E> names = new LinkedHashMap<>();
-        for (E constant : type.getEnumConstants()) {
+        for (E constant : constants) {
             names.put(constant.name().toLowerCase(Locale.ROOT).replace('_', '-'), constant);
         }
         return new Choice<>(names, words);

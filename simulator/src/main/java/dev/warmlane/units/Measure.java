@@ -7,7 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * What a number that is shown measures: its unit in words, at the end of the name of a csv column and as a scenario file
- * would have it, and how many decimals a person wants, in metric and in US units. The one table of units that are shown;
+ * would have it, and how many decimals a person wants, in each system of units. The one table of units that are shown;
  * what may be written is in {@link Dimension}. Numbers come in as results have them: °C, kWh, m².
  */
 @SuppressWarnings("ImmutableEnumChecker") // records of texts and numbers
@@ -17,11 +17,11 @@ public enum Measure {
     /** A difference of temperatures, K. */
     TEMPERATURE_DIFFERENCE(Dimension.TEMPERATURE_DIFFERENCE, as("K", 1), as("degF", 1, "degf_difference")),
     /** Heat or gas, kWh. */
-    HEAT(Dimension.ENERGY, as("kWh", 0), as("therms", 0)),
+    HEAT(Dimension.ENERGY, as("kWh", 0), as("therms", 0), as("kWh", 0)),
     /** Heat on each unit of area, kWh/m². */
-    HEAT_PER_AREA(Dimension.ENERGY_PER_AREA, as("kWh/m2", 0), as("kBtu/ft2", 0)),
+    HEAT_PER_AREA(Dimension.ENERGY_PER_AREA, as("kWh/m2", 0), as("kBtu/ft2", 0), as("kWh/ft2", 1)),
     /** Heat on each unit of area where small differences count, kWh/m². */
-    LIGHT(Dimension.ENERGY_PER_AREA, as("kWh/m2", 1), as("kBtu/ft2", 1)),
+    LIGHT(Dimension.ENERGY_PER_AREA, as("kWh/m2", 1), as("kBtu/ft2", 1), as("kWh/ft2", 2)),
     /** A film coefficient, W/m²K. */
     FILM(Dimension.HEAT_TRANSFER_COEFFICIENT, as("W/m2K", 1), as("Btu/h ft2 F", 2)),
     /** Conductance, W/K. */
@@ -88,15 +88,21 @@ public enum Measure {
     private final Dimension dimension;
     private final Shown metric;
     private final Shown us;
+    private final Shown electric;
     private final DoubleUnaryOperator toUs;
+    private final DoubleUnaryOperator toElectric;
 
     Measure(Dimension dimension, Shown metric, Shown us) {
+        this(dimension, metric, us, us);
+    }
+
+    Measure(Dimension dimension, Shown metric, Shown us, Shown electric) {
         this.dimension = dimension;
         this.metric = metric;
         this.us = us;
-        this.toUs = metric.symbol.equals(us.symbol)
-                ? DoubleUnaryOperator.identity()
-                : Quantity.converter(metric.symbol, us.symbol, dimension);
+        this.electric = electric;
+        this.toUs = converter(dimension, metric, us);
+        this.toElectric = converter(dimension, metric, electric);
     }
 
     /** The first that shows a dimension; nothing where its numbers are shown as a scenario file has them. */
@@ -119,7 +125,11 @@ public enum Measure {
     /** A value as it is shown, still a number. */
     public double in(UnitSystem units, double value) {
         double scaled = this == SHARE ? 100 * value : value;
-        return units == UnitSystem.US ? toUs.applyAsDouble(scaled) : scaled;
+        return switch (units) {
+            case METRIC -> scaled;
+            case US -> toUs.applyAsDouble(scaled);
+            case US_ELECTRIC -> toElectric.applyAsDouble(scaled);
+        };
     }
 
     /** How the unit is written. */
@@ -158,7 +168,17 @@ public enum Measure {
     }
 
     private Shown shown(UnitSystem units) {
-        return units == UnitSystem.US ? us : metric;
+        return switch (units) {
+            case METRIC -> metric;
+            case US -> us;
+            case US_ELECTRIC -> electric;
+        };
+    }
+
+    private static DoubleUnaryOperator converter(Dimension dimension, Shown metric, Shown other) {
+        return metric.symbol.equals(other.symbol)
+                ? DoubleUnaryOperator.identity()
+                : Quantity.converter(metric.symbol, other.symbol, dimension);
     }
 
     private static Shown as(String symbol, int decimals) {

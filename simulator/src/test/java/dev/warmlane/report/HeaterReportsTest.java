@@ -77,6 +77,29 @@ class HeaterReportsTest {
         }
     }
 
+    /** Nobody is billed for electricity in therms, and heat in another unit could not be held against it. */
+    @Test
+    void electricityIsToldInKwhWhereFuelIsToldInTherms() {
+        ReportSettings us = new ReportSettings("Heated otherwise", UnitSystem.US);
+        Subject pump = subject(heated("pump")).in(us);
+        Subject oil = subject(heated("oil")).in(us);
+        Numbers numbers = new Numbers(UnitSystem.US_ELECTRIC);
+        double displacedKwh = pump.season().gas().replacedKwh();
+
+        assertThat(pump.units()).isEqualTo(UnitSystem.US_ELECTRIC);
+        assertThat(oil.units()).isEqualTo(UnitSystem.US);
+        assertThat(TextWriter.full(ForecastReport.of(pump)).replaceAll("\\h+", " "))
+                .contains(numbers.show(Measure.HEAT, displacedKwh) + " of electricity", "ft²", "°F")
+                // the heat delivered is told in all units that people ask for
+                .doesNotContainPattern("(?<!GJ, [0-9,]{1,9} )therms")
+                .doesNotContain("kBtu/ft²");
+        assertThat(TextWriter.full(ForecastReport.of(oil))).containsPattern("therms\\s\\([^)]*\\)\\sof\\sheating oil");
+        for (Report.Data data : ForecastReport.of(pump).data()) {
+            assertThat(CsvWriter.csv(data.table().get()).lines().findFirst().orElseThrow())
+                    .doesNotContain("therms", "kbtu_per_ft2");
+        }
+    }
+
     @Test
     void anAreaStudyNamesWhatIsDisplaced() {
         Installation built = heated("oil");

@@ -37,6 +37,15 @@ class MeasureTest {
         assertThat(measure.in(UnitSystem.US, metric)).isCloseTo(us, within(FIVE_DIGITS * us));
     }
 
+    /** 100 kWh/m² on 0.3048² m². */
+    @Test
+    void heatBesideElectricityIsInKwh() {
+        assertThat(Measure.HEAT.in(UnitSystem.US_ELECTRIC, 1000)).isEqualTo(1000);
+        assertThat(Measure.HEAT_PER_AREA.in(UnitSystem.US_ELECTRIC, 100)).isCloseTo(9.2903, within(1e-3));
+        assertThat(Measure.AREA.in(UnitSystem.US_ELECTRIC, 100)).isEqualTo(Measure.AREA.in(UnitSystem.US, 100));
+        assertThat(UnitSystem.METRIC.electric()).isEqualTo(UnitSystem.METRIC);
+    }
+
     @ParameterizedTest
     @EnumSource(Measure.class)
     void metricNumbersStayAsTheyCome(Measure measure) {
