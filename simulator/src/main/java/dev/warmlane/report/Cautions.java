@@ -64,10 +64,10 @@ final class Cautions {
                     + " until the ice has melted; snow on it is not modelled. Ice can break basin, pipes and pump.");
         }
         if (range.isPresent()) {
-            points.add((range.get().frostHoursInSeason() > 0
-                            ? "Frost may come in the open season too: "
-                                    + numbers.show(range.get().frostHoursInSeason(), 0)
-                                    + " of its hours " + weather.counted
+            points.add((range.get().frostHoursInUse() > 0
+                            ? "Frost may come while the collectors are in use: "
+                                    + numbers.show(range.get().frostHoursInUse(), 0)
+                                    + " hours " + weather.counted
                                     + ". Rigid pipe must drain itself or stand it, and must be drained"
                                     + " after closing."
                             : "Frost: rigid pipe must be drained before the first frost.")

@@ -38,8 +38,8 @@ final class WorkingRangeSection {
         points.add("Frost: " + numbers.show(range.frostHoursByAir(), 0) + " hours a year by the air, "
                 + numbers.show(range.frostHoursByPlate(), 0)
                 + " by the lower of air and dry collector (below " + temperature(WorkingRange.FROST_C)
-                + "), of which " + numbers.show(range.frostHoursInSeason(), 0)
-                + " in the open season. The count by the collector is an upper bound: dew and frost that settle on it in"
+                + "), of which " + numbers.show(range.frostHoursInUse(), 0)
+                + " while the collectors are in use. The count by the collector is an upper bound: dew and frost that settle on it in"
                 + " clear calm nights would hold it warmer, and are not modelled");
         points.add(drainDown(range, openDays));
         points.add("Rigid PVC pipe moves by " + movement(range) + " between fixed points, from "
@@ -53,11 +53,11 @@ final class WorkingRangeSection {
 
     private String drainDown(WorkingRange range, int openDays) {
         if (openDays == HourOfYear.DAYS) {
-            return range.frostHoursInSeason() == 0
+            return range.frostHoursInUse() == 0
                     ? "The pool never closes and this typical year has no frost; a real year may have some"
                     : "The pool never closes: the circuit must stand that frost, or be drained for the winter";
         }
-        return frostInSeason(range)
+        return frostInUse(range)
                 + range.drainDown()
                         .map(
                                 date -> "Drain rigid pipe before " + numbers.show(date)
@@ -66,10 +66,10 @@ final class WorkingRangeSection {
     }
 
     /** Draining after closing is no help against frost before it. */
-    private String frostInSeason(WorkingRange range) {
-        return range.firstFrostInSeason()
-                .flatMap(first -> range.lastFrostInSeason()
-                        .map(last -> "It freezes in the open season too, "
+    private String frostInUse(WorkingRange range) {
+        return range.firstFrostInUse()
+                .flatMap(first -> range.lastFrostInUse()
+                        .map(last -> "It freezes while the collectors are in use, "
                                 + (first.equals(last)
                                         ? "on " + numbers.show(first)
                                         : "first on " + numbers.show(first) + " and last on " + numbers.show(last))

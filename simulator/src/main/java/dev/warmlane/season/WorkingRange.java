@@ -1,6 +1,7 @@
 package dev.warmlane.season;
 
 import dev.warmlane.collector.CollectorForcing;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Units;
 import java.time.MonthDay;
@@ -18,9 +19,10 @@ import java.util.OptionalDouble;
  * @param frostHoursByAir hours of the year with air below +1 °C
  * @param frostHoursByPlate hours of the year in which the lower of air and dry plate is below +1 °C: under a clear sky a
  *     plate freezes when the air does not
- * @param frostHoursInSeason those of {@code frostHoursByPlate} in the open season, when the circuit is full
- * @param firstFrostInSeason the day of the first of them in the order of the season; nothing where there is none
- * @param lastFrostInSeason the day of the last of them
+ * @param frostHoursInUse those of {@code frostHoursByPlate} from the day on from which the collectors may run to closing,
+ *     when the circuit is full
+ * @param firstFrostInUse the day of the first of those in the order of the season; nothing where there is none
+ * @param lastFrostInUse the day of the last of them
  * @param drainDown the day of the first of {@code frostHoursByPlate} after the season has closed; nothing where there is
  *     none before it opens again
  * @param hottestFirstSlugC the hottest water that a pump can push out of a collector it stood still in, °C: the dry
@@ -35,9 +37,9 @@ public record WorkingRange(
         int hoursAbove60C,
         int frostHoursByAir,
         int frostHoursByPlate,
-        int frostHoursInSeason,
-        Optional<MonthDay> firstFrostInSeason,
-        Optional<MonthDay> lastFrostInSeason,
+        int frostHoursInUse,
+        Optional<MonthDay> firstFrostInUse,
+        Optional<MonthDay> lastFrostInUse,
         Optional<MonthDay> drainDown,
         OptionalDouble hottestFirstSlugC,
         int hoursOutsideTest) {
@@ -65,11 +67,12 @@ public record WorkingRange(
         int hot = 0;
         int frostByAir = 0;
         int frostByPlate = 0;
-        int frostInSeason = 0;
-        Optional<MonthDay> firstInSeason = Optional.empty();
-        Optional<MonthDay> lastInSeason = Optional.empty();
+        int frostInUse = 0;
+        Optional<MonthDay> firstInUse = Optional.empty();
+        Optional<MonthDay> lastInUse = Optional.empty();
         Optional<MonthDay> drainDown = Optional.empty();
         SeasonLedger ledger = forecast.with();
+        BeforeOpening before = forecast.installation().season().before();
         for (int index = 0; index < HourOfYear.HOURS; index++) {
             // beyond the ledger's hours come those in which the pool is closed
             int hour = ledger.hourOfYear(index);
@@ -82,12 +85,12 @@ public record WorkingRange(
             frostByAir += air < FROST_C ? 1 : 0;
             if (Math.min(air, coldest) < FROST_C) {
                 frostByPlate++;
-                if (index < ledger.hours()) {
-                    frostInSeason++;
-                    lastInSeason = Optional.of(HourOfYear.dateOf(hour));
-                    firstInSeason = firstInSeason.isPresent() ? firstInSeason : lastInSeason;
-                } else if (drainDown.isEmpty()) {
-                    drainDown = Optional.of(HourOfYear.dateOf(hour));
+                if (index >= ledger.hours()) {
+                    drainDown = drainDown.isPresent() ? drainDown : Optional.of(HourOfYear.dateOf(hour));
+                } else if (before.collectorsMay(ledger.opening() - index)) {
+                    frostInUse++;
+                    lastInUse = Optional.of(HourOfYear.dateOf(hour));
+                    firstInUse = firstInUse.isPresent() ? firstInUse : lastInUse;
                 }
             }
         }
@@ -97,9 +100,9 @@ public record WorkingRange(
                 hot,
                 frostByAir,
                 frostByPlate,
-                frostInSeason,
-                firstInSeason,
-                lastInSeason,
+                frostInUse,
+                firstInUse,
+                lastInUse,
                 drainDown,
                 hottestFirstSlugC(ledger, collectors),
                 collectors.stream()

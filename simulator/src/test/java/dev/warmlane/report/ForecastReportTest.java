@@ -171,11 +171,11 @@ class ForecastReportTest {
         String text = full(SampleForecasts.CLUB, UnitSystem.US).replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("It freezes in the open season too, first on "
+                .contains("It freezes while the collectors are in use, first on "
                         + Notation.usual(UnitSystem.US)
-                                .show(range.firstFrostInSeason().orElseThrow()) + " and last on "
+                                .show(range.firstFrostInUse().orElseThrow()) + " and last on "
                         + Notation.usual(UnitSystem.US)
-                                .show(range.lastFrostInSeason().orElseThrow())
+                                .show(range.lastFrostInUse().orElseThrow())
                         + ": the circuit must stand that, or drain itself")
                 .contains("Drain rigid pipe before "
                         + Notation.usual(UnitSystem.US).show(range.drainDown().orElseThrow()))

@@ -210,7 +210,7 @@ class YearsReportTest {
         assertThat(oneLine(TextWriter.full(REPORT)))
                 .doesNotContain(hidden)
                 .contains("years to come may be warmer or colder than all of them")
-                .contains("of its hours in the typical year, and more in a colder one.");
+                .contains("hours in the typical year, and more in a colder one.");
         assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED)))).contains(hidden);
         assertThat(oneLine(TextWriter.full(ForecastReport.of(DESCRIBED, Optional.of(STUDY)))))
                 .doesNotContain(hidden)

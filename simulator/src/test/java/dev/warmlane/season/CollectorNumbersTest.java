@@ -8,6 +8,7 @@ import dev.warmlane.SampleForecasts;
 import dev.warmlane.circuit.Control;
 import dev.warmlane.collector.CollectorForcing;
 import dev.warmlane.collector.HeatCurves;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Flow;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.site.HourOfYear;
@@ -179,10 +180,33 @@ class CollectorNumbersTest {
     }
 
     @Test
-    void frostInTheOpenSeasonIsDatedInTheOrderOfTheSeason() {
-        SeasonForecast forecast = SampleForecasts.CLUB;
+    void frostWhileTheCollectorsAreInUseIsDatedInTheOrderOfTheSeason() {
+        frostIsOfHoursFrom(SampleForecasts.CLUB, SampleForecasts.CLUB.with().opening());
+    }
+
+    /** The heater alone warms the pool from forty days before opening on: the circuit is empty then. */
+    @Test
+    void frostBeforeTheCollectorsAreFilledIsNotCounted() {
+        Installation built = SampleForecasts.CLUB.installation();
+        SeasonForecast early = SeasonForecast.of(
+                built.toBuilder()
+                        .season(built.season().after(new BeforeOpening(10, 40)))
+                        .build(),
+                SampleForecasts.CLUB.weather());
+        int hours = early.summary().workingRange().orElseThrow().frostHoursInUse();
+
+        frostIsOfHoursFrom(early, 24 * 30);
+        assertThat(hours)
+                .isGreaterThan(SampleForecasts.CLUB
+                        .summary()
+                        .workingRange()
+                        .orElseThrow()
+                        .frostHoursInUse());
+    }
+
+    private static void frostIsOfHoursFrom(SeasonForecast forecast, int first) {
         WorkingRange range = forecast.summary().workingRange().orElseThrow();
-        List<Integer> frosts = IntStream.range(0, forecast.with().hours())
+        List<Integer> frosts = IntStream.range(first, forecast.with().hours())
                 .map(forecast.with()::hourOfYear)
                 .filter(hour -> forecast.weather().airTemperatureC(hour) < WorkingRange.FROST_C
                         || forecast.forcing().collectors().stream()
@@ -190,9 +214,9 @@ class CollectorNumbersTest {
                 .boxed()
                 .toList();
 
-        assertThat(frosts).hasSize(range.frostHoursInSeason()).isNotEmpty();
-        assertThat(range.firstFrostInSeason()).contains(HourOfYear.dateOf(frosts.get(0)));
-        assertThat(range.lastFrostInSeason()).contains(HourOfYear.dateOf(frosts.get(frosts.size() - 1)));
+        assertThat(frosts).hasSize(range.frostHoursInUse()).isNotEmpty();
+        assertThat(range.firstFrostInUse()).contains(HourOfYear.dateOf(frosts.get(0)));
+        assertThat(range.lastFrostInUse()).contains(HourOfYear.dateOf(frosts.get(frosts.size() - 1)));
     }
 
     @Test
@@ -200,6 +224,6 @@ class CollectorNumbersTest {
         WorkingRange range = SampleForecasts.INDOOR.summary().workingRange().orElseThrow();
 
         assertThat(range.drainDown()).isEmpty();
-        assertThat(range.frostHoursInSeason()).isEqualTo(range.frostHoursByPlate());
+        assertThat(range.frostHoursInUse()).isEqualTo(range.frostHoursByPlate());
     }
 }

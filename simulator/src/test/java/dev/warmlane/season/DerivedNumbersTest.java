@@ -208,8 +208,8 @@ class DerivedNumbersTest {
                 0,
                 0,
                 0,
-                told.firstFrostInSeason(),
-                told.lastFrostInSeason(),
+                told.firstFrostInUse(),
+                told.lastFrostInUse(),
                 told.drainDown(),
                 OptionalDouble.empty(),
                 0);
