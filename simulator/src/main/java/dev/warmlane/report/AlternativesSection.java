@@ -29,7 +29,7 @@ final class AlternativesSection {
         this.band = band;
         this.numbers = subject.numbers();
         this.heated = PeriodColumn.displaces(subject.season());
-        this.held = Telling.heldByHeater(subject.installation());
+        this.held = Telling.heldByHeater(subject.installation(), subject.season());
     }
 
     Section section() {

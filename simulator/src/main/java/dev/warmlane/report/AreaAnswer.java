@@ -33,7 +33,7 @@ final class AreaAnswer {
         this.bands = described.bands();
         this.band = new BandWords(described, bands.of(shown.built()));
         this.more = more;
-        this.held = Telling.heldByHeater(study.installation());
+        this.held = Telling.heldByHeater(study.installation(), described.season());
     }
 
     Section section() {

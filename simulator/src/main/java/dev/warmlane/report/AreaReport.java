@@ -126,9 +126,14 @@ public final class AreaReport {
                         TECHNICAL,
                         new Picture(
                                 "area-comfort",
-                                name -> Telling.heldByHeater(study.installation())
+                                name -> held()
                                         ? Optional.empty()
                                         : AreaCharts.comfort(name, study, numbers)));
+    }
+
+    private boolean held() {
+        return Telling.heldByHeater(
+                study.installation(), study.designs().get(0).season());
     }
 
     private String ofThePool(double areaM2) {
@@ -138,7 +143,7 @@ public final class AreaReport {
     private String without() {
         PeriodSummary season = study.designs().get(0).season();
         List<AreaDesign> designs = study.designs();
-        boolean held = Telling.heldByHeater(study.installation());
+        boolean held = held();
         String text = "From " + ofThePool(designs.get(0).areaM2()) + " to "
                 + ofThePool(designs.get(designs.size() - 1).areaM2())
                 + " of the pool's area. Without collectors the season's mean is "

@@ -38,7 +38,7 @@ public final class AreaTables {
             table.count("panels", "panels", d -> d.panels().orElseThrow());
         }
         table.period("season\nmean", AreaDesign::season, PeriodColumn.WATER_MEAN);
-        if (!Telling.heldByHeater(study.installation())) {
+        if (!Telling.heldByHeater(study.installation(), designs.get(0).season())) {
             table.count("days at\ncomfort", "days_at_comfort", d -> d.season()
                     .comfort()
                     .daysAtComfort());

@@ -83,7 +83,7 @@ final class CertaintySection {
 
     /** Days at comfort that the heater holds say nothing of the collectors; the csv has them all the same. */
     private static List<BandQuantity> told(Subject subject) {
-        boolean held = Telling.heldByHeater(subject.installation())
+        boolean held = Telling.heldByHeater(subject.installation(), subject.season())
                 && !subject.installation().arrays().isEmpty();
         return BandQuantity.of(subject).stream()
                 .filter(q -> !(held && q.measure() == Measure.DAYS))

@@ -247,7 +247,7 @@ public final class DatesReport {
      * has no room for more than what says something of the collectors.
      */
     private Table table(Function<MonthDay, String> date, boolean machine) {
-        boolean held = Telling.heldByHeater(study.installation());
+        boolean held = Telling.heldByHeater(study.installation(), study.today().season());
         List<Dates> rows = study.dates().stream()
                 .filter(d -> d.weeks() > 0 || d.way() == Way.EARLIER)
                 .toList();

@@ -39,7 +39,7 @@ final class ForecastAnswer {
         this.fuel = FuelWords.of(season);
         this.band = new BandWords(subject, band);
         this.worth = new MoneyWords(subject, band);
-        this.heldByHeater = Telling.heldByHeater(subject.installation());
+        this.heldByHeater = Telling.heldByHeater(subject.installation(), season);
         this.warm = WarmDays.of(subject.forecast());
         this.days = BandQuantity.days(season);
         this.collectors = !subject.installation().arrays().isEmpty();

@@ -64,7 +64,7 @@ public final class ForecastTables {
                 () -> table.period("lowest", ITSELF, PeriodColumn.WATER_LOWEST)
                         .period("highest", ITSELF, PeriodColumn.WATER_HIGHEST));
         table.period("pool\nwithout", ITSELF, PeriodColumn.WITHOUT_MEAN);
-        if (!Telling.heldByHeater(forecast.installation())) {
+        if (!Telling.heldByHeater(forecast.installation(), season)) {
             table.optionalCount("days at\ncomfort", "days_at_comfort", p -> daysAtComfort(p.comfort()))
                     .optionalCount("days\nwithout", "days_at_comfort_without", p -> daysAtComfort(p.comfortWithout()));
         }

@@ -71,7 +71,7 @@ final class LookAt {
 
     /** What only the writer of a scenario can mend. */
     static List<String> toItsWriter(Subject subject) {
-        return Stream.of(held(subject.numbers(), subject.installation()), opensCold(subject))
+        return Stream.of(held(subject), opensCold(subject))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -92,9 +92,11 @@ final class LookAt {
     }
 
     /** A comfort temperature that the heater makes by itself. */
-    private static Optional<String> held(Numbers numbers, Installation built) {
+    private static Optional<String> held(Subject subject) {
+        Numbers numbers = subject.numbers();
+        Installation built = subject.installation();
         return built.heater()
-                .filter(heater -> Telling.heldByHeater(built) && !built.arrays().isEmpty())
+                .filter(heater -> Telling.heldByHeater(built, subject.season()) && !built.arrays().isEmpty())
                 .map(heater -> "The heater is set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC())
                         + ", so that the pool is meant to be at " + numbers.show(Measure.TEMPERATURE, built.comfortC())
                         + " with and without collectors: days at comfort say nothing of them. To count the days that they"

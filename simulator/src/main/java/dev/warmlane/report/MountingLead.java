@@ -141,7 +141,7 @@ final class MountingLead {
     }
 
     private String dayWords(String before) {
-        if (Telling.heldByHeater(best.forecast().installation())) {
+        if (Telling.heldByHeater(best.forecast().installation(), best.season())) {
             int free = WarmDays.of(best.forecast()).withoutHeater();
             int others = WarmDays.of(next.forecast()).withoutHeater();
             return before + "the heater gives nothing on " + free + " days with "

@@ -1,5 +1,6 @@
 package dev.warmlane.report;
 
+import dev.warmlane.season.ComfortSummary;
 import dev.warmlane.season.GasSummary;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.PeriodSummary;
@@ -11,12 +12,20 @@ final class Telling {
     /** Heat that a heater gives an outdoor pool in a day or two of use, for each m² of water, kWh/m²; own choice. */
     private static final double TRIVIAL_KWH_M2 = 5;
 
+    /** A heater that reaches comfort on fewer of the open days does not hold it; own choice. */
+    private static final double HELD = 0.9;
+
     private Telling() {}
 
-    /** Whether the heater holds the comfort temperature by itself, so that days at comfort say nothing of the collectors. */
-    static boolean heldByHeater(Installation built) {
+    /**
+     * Whether the heater holds the comfort temperature by itself, so that days at comfort say nothing of the collectors. One
+     * that is set to it but too small, or runs by night alone, does not.
+     */
+    static boolean heldByHeater(Installation built, PeriodSummary season) {
+        ComfortSummary alone = season.comfortWithout();
         return built.heater()
                 .filter(heater -> built.comfortC() <= heater.setPointC())
+                .filter(heater -> alone.daysAtComfort() >= HELD * alone.openDays())
                 .isPresent();
     }
 

@@ -38,15 +38,20 @@ final class YearWords {
 
     /** Of these, what says something of the collectors and stands in a sentence or a table for people. */
     List<YearNumber> telling(List<YearNumber> numbers) {
-        boolean held = Telling.heldByHeater(study.installation());
+        boolean held = held();
         return numbers.stream()
                 .filter(number -> !held || !DAYS.contains(number))
                 .toList();
     }
 
+    private boolean held() {
+        return study.seasons().stream()
+                .allMatch(year -> Telling.heldByHeater(study.installation(), year.season()));
+    }
+
     /** Every year's days at comfort, or where the heater holds comfort what it is fed with. */
     Picture picture() {
-        return Telling.heldByHeater(study.installation())
+        return held()
                 ? new Picture("years-" + fuel.slug(), name -> YearsCharts.fuel(name, study, fuel, numbers.units()))
                 : new Picture("years-comfort", name -> YearsCharts.comfort(name, study, numbers));
     }

@@ -91,6 +91,21 @@ class OwnersSheetTest {
         assertThat(sheet(without)).contains("paid back").doesNotContain("with interest");
     }
 
+    /** Both are set to what is wanted; only the larger reaches it by itself, so that the other's days are the collectors'. */
+    @Test
+    void daysAtComfortAreToldWhereTheHeaterIsTooSmallToHoldThem() {
+        double comfortC = BUILT.comfortC();
+        Subject large =
+                subject(built -> built.heater(new Boiler(Fuel.NATURAL_GAS, 0.85, 250, comfortC)), UnitSystem.METRIC);
+        Subject small =
+                subject(built -> built.heater(new Boiler(Fuel.NATURAL_GAS, 0.85, 20, comfortC)), UnitSystem.METRIC);
+        int days = small.season().comfort().daysAtComfort();
+
+        assertThat(small.season().comfortWithout().daysAtComfort()).isLessThan(days);
+        assertThat(text(small)).contains(days + " days").doesNotContain("days at comfort say nothing");
+        assertThat(text(large)).contains("days at comfort say nothing");
+    }
+
     @Test
     void moreAreaIsNotSoldForARoofThatIsFull() {
         double limit = 336; // 80 % of 30 m by 14 m
