@@ -2,6 +2,7 @@ package dev.warmlane.report;
 
 import dev.warmlane.season.OpeningSummary;
 import dev.warmlane.season.SeasonForecast;
+import dev.warmlane.season.SeasonLedger;
 import dev.warmlane.site.HourOfYear;
 import dev.warmlane.units.Measure;
 import java.util.Optional;
@@ -58,15 +59,16 @@ final class Start {
                         : "starts at " + water + ", unheated until then");
     }
 
-    /** What would open it warm: as many days before as the heater, by the simulated season, takes from the opening on. */
+    /** What would open it warm: as many days before as the heater takes from the opening on without the collectors' help. */
     private static String warm(Numbers numbers, SeasonForecast forecast) {
         double setPointC = forecast.installation().heater().orElseThrow().setPointC();
+        SeasonLedger alone = forecast.without();
         int hour = 0;
-        while (hour < forecast.with().hours() && forecast.with().waterC(hour) < setPointC - REACHED_K) {
+        while (hour < alone.hours() && alone.waterC(hour) < setPointC - REACHED_K) {
             hour++;
         }
         int days = hour / HOURS_A_DAY + 1;
-        return hour == forecast.with().hours()
+        return hour == alone.hours()
                 ? ""
                 : "; to open at " + numbers.show(Measure.TEMPERATURE, setPointC) + " it would have to start "
                         + (days == 1 ? "a day" : "some " + days + " days") + " before";

@@ -281,8 +281,8 @@ class ForecastReportTest {
         assertThat(brief(SampleForecasts.MUNICIPAL, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains("It opens cold, at "
                         + PLAIN.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
-                        + " °C on 5 May, because its heater starts on that day; to open at 23.0 °C it would have to start a day"
-                        + " before.");
+                        + " °C on 5 May, because its heater starts on that day; to open at 23.0 °C it would have to start some 2"
+                        + " days before.");
         assertThat(brief(SampleForecasts.municipal(early), UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains(
                         "It opens at 23.0 °C on 5 May, with collectors and without; until then the heater burns about ")
