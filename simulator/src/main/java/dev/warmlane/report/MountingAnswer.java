@@ -77,7 +77,7 @@ final class MountingAnswer {
                 best,
                 BandQuantity.HEAT_PER_AREA,
                 "from " + name(best) + ", same collector area",
-                next.map(other -> perArea(other) + " from " + name(other) + ", the next")
+                next.map(other -> words(other).likely(BandQuantity.HEAT_PER_AREA) + " from " + name(other) + ", the next")
                         .orElse("")));
         roof.stream()
                 .findFirst()
@@ -97,27 +97,39 @@ final class MountingAnswer {
                     best,
                     displaced,
                     displaced.words() + " with " + name(best) + ", same area",
-                    next.map(other -> gas(other) + " with " + name(other)).orElse("")));
+                    next.map(other -> words(other).likely(BandQuantity.DISPLACED.said(other.season())) + " with "
+                                    + name(other))
+                            .orElse("")));
         }
         worthMost().ifPresent(keys::add);
         return keys;
     }
 
     private Figure figure(MountingResult of, BandQuantity quantity, String meaning, String beside) {
-        BandWords words = new BandWords(numbers, of.forecast().installation(), bands.of(of));
+        BandWords words = words(of);
         return new Figure(words.likely(quantity), meaning, words.beside(quantity), beside);
     }
 
-    /** Of the same area what is worth most over the years; nothing where no price is known. */
+    private BandWords words(MountingResult of) {
+        return new BandWords(numbers, of.forecast().installation(), bands.of(of));
+    }
+
+    /** Of what the roof has room for what is worth most over the years; nothing where no price is known. */
     private Optional<Figure> worthMost() {
-        return area.stream()
-                .filter(one -> one.worth().isPresent())
+        List<MountingResult> known = Stream.concat(area.stream(), roof.stream())
+                .filter(one -> one.fit().fits() && one.worth().isPresent())
+                .toList();
+        return known.stream()
                 .max(Comparator.comparingDouble(one -> one.worth().orElseThrow().netPresentValue()))
                 .map(most -> figure(
                         most,
                         BandQuantity.netPresentValue(most.forecast().installation()),
-                        "net present value of " + name(most) + ", same area" + (area.size() < 2 ? "" : ", the highest"),
-                        ""));
+                        "net present value of " + name(most) + ", "
+                                + (area.contains(most) ? "same area" : "the most that fits the roof")
+                                + (known.size() < 2 ? "" : ", the highest"),
+                        most.option().pricePerM2().isEmpty() && area.size() > 1
+                                ? "at the price given for all mountings"
+                                : ""));
     }
 
     private String sameArea() {
@@ -181,10 +193,6 @@ final class MountingAnswer {
 
     private String mean(double celsius) {
         return numbers.show(Measure.TEMPERATURE, celsius);
-    }
-
-    private String gas(MountingResult result) {
-        return numbers.show(Measure.HEAT, result.season().gas().replacedKwh());
     }
 
     private static String name(MountingResult result) {

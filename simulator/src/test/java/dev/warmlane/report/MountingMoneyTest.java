@@ -91,6 +91,27 @@ class MountingMoneyTest {
                 });
     }
 
+    /** Racks for next to nothing would be worth most, but the roof has no room for as many as the mats. */
+    @Test
+    void whatDoesNotFitIsNotShownAsWorthMost() {
+        MountingStudy cheap = MountingStudy.of(
+                BUILT.toBuilder()
+                        .arrays(List.of(BUILT.arrays().get(0).withAreaM2(330)))
+                        .build(),
+                SampleForecasts.MUNICIPAL.weather(),
+                List.of(
+                        MountingOption.flat("flat").pricedPerM2(140),
+                        MountingOption.racks("racks", 30, 180).pricedPerM2(1)));
+        MountingResult racks = cheap.sameArea().get(1);
+        assertThat(racks.fit().fits()).isFalse();
+        assertThat(racks.worth().orElseThrow().netPresentValue())
+                .isGreaterThan(
+                        cheap.sameRoof().get(1).worth().orElseThrow().netPresentValue());
+        assertThat(new MountingAnswer(cheap, new MountingBands(cheap), new Numbers(UnitSystem.METRIC)).figures())
+                .anySatisfy(figure -> assertThat(figure.meaning())
+                        .isEqualTo("net present value of “racks”, the most that fits the roof, the highest"));
+    }
+
     @Test
     void withoutAHeaterNeitherMoneyNorGasIsSpokenOf() {
         MountingStudy unheated = MountingStudy.of(
