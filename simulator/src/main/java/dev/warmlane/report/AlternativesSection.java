@@ -22,6 +22,8 @@ final class AlternativesSection {
     private final Numbers numbers;
     private final boolean heated;
     private final boolean held;
+    private final boolean priced;
+    private final String currency;
 
     AlternativesSection(Subject subject, AlternativesStudy study, AlternativesBand band) {
         this.subject = subject;
@@ -29,6 +31,13 @@ final class AlternativesSection {
         this.band = band;
         this.numbers = subject.numbers();
         this.heated = PeriodColumn.displaces(subject.season());
+        // of a pool without a heater nothing costs nothing, which is no price
+        this.priced = study.neither().cost().isPresent()
+                && (heated
+                        || study.coverAlone().cost().isPresent()
+                        || study.collectors().cost().isPresent());
+        this.currency =
+                subject.installation().prices().map(prices -> prices.currency()).orElse("");
         this.held = Telling.heldByHeater(subject.installation(), subject.season());
     }
 
@@ -41,11 +50,7 @@ final class AlternativesSection {
 
     private String cover() {
         Installation built = subject.installation();
-        String sums = study.neither().cost().isEmpty()
-                ? ":"
-                : built.prices()
-                        .map(prices -> "; sums are in " + prices.currency() + ":")
-                        .orElse(":");
+        String sums = priced ? "; sums are in " + currency + ":" : ":";
         return (built.cover().isPresent()
                         ? "The same pool without its cover (" + study.cover().name() + ") or without the collectors"
                         : "The pool has no cover. Beside the collectors, a "
@@ -79,7 +84,7 @@ final class AlternativesSection {
             table.number("energy\nbought", "bought", Measure.HEAT, Alternative::boughtKwh)
                     .number("carbon\ndioxide", "co2", Measure.MASS, Alternative::co2Kg);
         }
-        if (study.neither().cost().isPresent()) {
+        if (priced) {
             table.optional("\npaid", "paid", Measure.MONEY, a -> cost(a, CostPart.PAID))
                     .optional("energy\na year", "energy_a_year", Measure.MONEY, a -> cost(a, CostPart.ENERGY))
                     .optional(
@@ -121,7 +126,7 @@ final class AlternativesSection {
             sentences.add(energy());
         }
         sentences.add(warmth());
-        if (heated) {
+        if (priced) {
             sentences.add(money());
         }
         return String.join(" ", sentences);
@@ -166,25 +171,21 @@ final class AlternativesSection {
     }
 
     private String money() {
-        String currency =
-                subject.installation().prices().map(prices -> prices.currency()).orElse("");
-        if (study.neither().cost().isEmpty()) {
-            return "";
-        }
-        List<Alternative> priced =
-                study.all().stream().filter(a -> a.cost().isPresent()).toList();
-        if (priced.size() < study.all().size()) {
+        if (study.both().cost().isEmpty()) {
             return study.coverAlone().cost().isEmpty()
                     ? "What the cover costs is not given, so that nothing is said of its money."
                     : "What the collectors cost is not given, so that nothing is said of their money.";
         }
-        Alternative least = priced.stream()
+        String over = "Over " + study.terms().years() + " years ";
+        if (!heated) {
+            return over + "the cover alone costs " + overYears(study.coverAlone()) + " and the collectors alone "
+                    + overYears(study.collectors()) + (study.collectors().pumpKwh() > 0 ? ", pumping included" : "")
+                    + ", as money of today.";
+        }
+        Alternative least = study.all().stream()
                 .min(Comparator.comparingDouble(a -> a.cost().orElseThrow().overYears()))
                 .orElseThrow();
-        return "Over " + study.terms().years() + " years "
-                + least(least) + " least: "
-                + money(band.overYears(least).orElseThrow(), currency)
-                + " for what is built and for energy, as money of today.";
+        return over + least(least) + " least: " + overYears(least) + " for what is built and for energy, as money of today.";
     }
 
     private String least(Alternative one) {
@@ -196,7 +197,8 @@ final class AlternativesSection {
                 : (one.cover() ? "the cover alone" : "neither of them") + " costs";
     }
 
-    private String money(Estimate sum, String currency) {
+    private String overYears(Alternative one) {
+        Estimate sum = band.overYears(one).orElseThrow();
         String low = numbers.bare(Measure.MONEY, sum.low(), sum);
         String high = numbers.bare(Measure.MONEY, sum.high(), sum);
         return numbers.aboutMoney(sum.likely(), sum, currency)

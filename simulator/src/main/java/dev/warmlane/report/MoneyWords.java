@@ -39,10 +39,10 @@ final class MoneyWords {
         return BandQuantity.netPresentValue(built);
     }
 
-    /** Saved in a year when upkeep is paid. */
+    /** Saved in a year when upkeep, if there is any, is paid. */
     BandQuantity savedPerYear() {
-        return worth(
-                "saved a year, upkeep paid", "spent more a year, upkeep paid", "saved_a_year", Worth::savedPerYear);
+        String paid = built.offer().upkeepPerYear() > 0 ? ", upkeep paid" : "";
+        return worth("saved a year" + paid, "spent more a year" + paid, "saved_a_year", Worth::savedPerYear);
     }
 
     /** What has come together after some years. */

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param boughtKwh what is bought for the heater in the season, kWh; 0 where there is none
  * @param co2Kg carbon dioxide of it, kg
  * @param pumpKwh electricity of the collectors' pumps, kWh
- * @param cost what it costs; nothing without a heater, where a price is missing, or where no prices are given
+ * @param cost what it costs; nothing where a price is missing, or where no prices are given
  */
 public record Alternative(
         boolean collectors,
@@ -31,7 +31,7 @@ public record Alternative(
      * What it costs, in the currency of the prices.
      *
      * @param paid what is paid at the beginning, less the grant
-     * @param energyPerYear energy for heater and pumps in the season, at the prices of today
+     * @param energyPerYear energy for pumps, and a heater if there is one, in the season, at the prices of today
      * @param overYears all that is paid over the years as money of today: bought, bought again, kept up, energy
      */
     public record Cost(double paid, double energyPerYear, double overYears) {}

@@ -121,7 +121,7 @@ public record AlternativesStudy(
                 .map(money -> collectors ? money.gasCost() + money.pumpCost() : money.gasCostWithout());
         Optional<Investment> roof = collectors ? CollectorsWorth.investment(built) : Optional.of(Investment.NONE);
         Optional<Investment> sheet = cover ? priced(built) : Optional.of(Investment.NONE);
-        if (built.heater().isEmpty() || energy.isEmpty() || roof.isEmpty() || sheet.isEmpty()) {
+        if (energy.isEmpty() || roof.isEmpty() || sheet.isEmpty()) {
             return Optional.empty();
         }
         Terms terms = built.offer().terms();

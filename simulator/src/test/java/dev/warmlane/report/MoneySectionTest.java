@@ -149,6 +149,26 @@ class MoneySectionTest {
                 .doesNotContain("at comfort on ");
     }
 
+    /** 210 m² at 140 and 3,000 once; 312.5 m² of cover at 28, bought again in every so many years. */
+    @Test
+    void withoutAHeaterEachStillHasItsPrice() {
+        Installation unheated = SampleForecasts.MUNICIPAL.installation().toBuilder()
+                .heater(null)
+                .build();
+        AlternativesStudy study =
+                AlternativesStudy.of(SampleForecasts.municipal(unheated)).orElseThrow();
+
+        assertThat(study.collectors().cost().orElseThrow().paid()).isCloseTo(140 * 210 + 3000, within(1e-6));
+        assertThat(study.coverAlone().cost().orElseThrow().paid()).isCloseTo(28 * 312.5, within(1e-6));
+        assertThat(study.neither().cost().orElseThrow().overYears()).isZero();
+        assertThat(text(Subject.of(
+                        SampleForecasts.municipal(unheated), new ReportSettings("A pool", UnitSystem.METRIC))))
+                .containsPattern("Over 20 years the cover alone costs [0-9,]+ EUR and the collectors alone [0-9,]+ EUR"
+                        + "( \\([0-9,]+ to [0-9,]+\\))?, pumping included")
+                .contains("sums are in EUR")
+                .doesNotContain("cost least", "costs least");
+    }
+
     @Test
     void aPaybackThatMayNeverComeIsPlainWords() {
         Worth worth = CollectorsWorth.of(SampleForecasts.MUNICIPAL.installation(), SampleReports.MUNICIPAL.season())
