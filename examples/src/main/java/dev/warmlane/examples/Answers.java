@@ -73,8 +73,13 @@ final class Answers {
 
     /** A quantity of the file in the base unit of its dimension; 0 where there is none. */
     double number(String key, Dimension dimension) {
+        return quantity(toml(key), dimension);
+    }
+
+    /** The quantity that a value of the file is, in its basic unit; 0 where it is none. */
+    static double quantity(String toml, Dimension dimension) {
         try {
-            return Quantity.parse(toml(key).replace("\"", ""), dimension);
+            return Quantity.parse(toml.replace("\"", ""), dimension);
         } catch (QuantityException none) {
             return 0;
         }

@@ -40,7 +40,7 @@ final class HeatQuestions {
                                 (written, before) -> Heaters.answer(written))
                         .usually(Questions.NONE)
                         .under("What heats the pool today"),
-                Question.key("heater.capacity", "Heat that it gives to the water", before -> before.by("kW", "Btu/h"))
+                Question.key("heater.capacity", "Heat that it gives to the water", Usual::capacityUnit)
                         .usually(Usual::capacity)
                         .when(HeatQuestions::heated)
                         .saying("the plate on it says its output; if you know only what it burns, give four fifths"),
@@ -55,10 +55,12 @@ final class HeatQuestions {
                                 (written, before) -> before(written, true))
                         .usually("7")
                         .when(before -> heated(before) && !Questions.allYear(before)),
-                Question.key("heater.cop", "Its COP in air and water of 27 degC, by its data sheet")
+                Question.key("heater.cop", "")
+                        .asking(before -> "Its COP in air and water of about " + before.by("27 degC", "80 degF")
+                                + ", by its data sheet")
                         .usually("5")
                         .when(before -> Heaters.of(before) == Heaters.HEAT_PUMP),
-                Question.key("heater.fuel_co2", "", before -> "kg/kWh")
+                Question.key("heater.fuel_co2", "", before -> before.by("kg/kWh", "lb/kWh"))
                         .asking(before -> "Carbon dioxide of the "
                                 + (Heaters.of(before).electric() ? "electricity" : "network's heat")
                                 + ", as the supplier tells it")

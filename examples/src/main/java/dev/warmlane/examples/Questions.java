@@ -104,7 +104,9 @@ final class Questions {
                                 (written, before) -> SeasonAnswer.of(written))
                         .usually(before -> indoor(before)
                                 ? SeasonAnswer.ALL_YEAR
-                                : before.south() ? "1 November to 31 March" : "1 May to 30 September"),
+                                : before.south()
+                                        ? before.by("1 November to 31 March", "November 1 to March 31")
+                                        : before.by("1 May to 30 September", "May 1 to September 30")),
                 Question.key(
                                 "season.comfort",
                                 "From which temperature is the water warm enough for bathers",

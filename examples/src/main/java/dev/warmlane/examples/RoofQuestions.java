@@ -2,6 +2,7 @@ package dev.warmlane.examples;
 
 import dev.warmlane.files.Printable;
 import dev.warmlane.scenario.ScenarioAnswer;
+import dev.warmlane.units.Dimension;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -68,13 +69,26 @@ final class RoofQuestions {
                                         : "Which way do they face (south, south-west, 200 deg)")
                         .usually(before -> tents(before) ? "east" : before.south() ? "north" : "south")
                         .when(RoofQuestions::tilted),
-                Question.key("collectors.pitch", "", Questions.LENGTH)
-                        .asking(before -> tents(before)
+                pitch().asking(before -> tents(before)
                                 ? "Distance from one ridge to the next"
                                 : "Distance from one row of racks to the next")
                         .usually(before -> before.by("4 m", "13 ft"))
                         .when(before -> before.is(Questions.MOUNTING, RACK) || tents(before)),
                 area());
+    }
+
+    /** One that no roof has room for, such as the area that is asked next, is asked back. */
+    private static Question pitch() {
+        Question pitch = Question.key("collectors.pitch", "", Questions.LENGTH);
+        return pitch.checked((written, before) -> {
+            Answer answer = pitch.check().of(written, before);
+            String toml = answer.values().getOrDefault("collectors.pitch", "");
+            if (Answers.quantity(toml, Dimension.LENGTH) > Usual.MOST_PITCH_M) {
+                throw new IllegalArgumentException("found " + Printable.quote(written.strip())
+                        + ", more than from one row to the next; the area of the collectors is asked next");
+            }
+            return answer;
+        });
     }
 
     private static Question area() {

@@ -1,5 +1,6 @@
 package dev.warmlane.examples;
 
+import dev.warmlane.collector.Mounting;
 import dev.warmlane.units.Dimension;
 import dev.warmlane.units.Quantity;
 import java.util.Locale;
@@ -18,6 +19,9 @@ final class Usual {
 
     /** Length of a rack up the slope, as the file assumes it: from row to row the roof is covered in part. */
     private static final double CHORD_M = 2;
+
+    /** Farther apart rows are none, see {@link Mounting.OpenRack#MOST_PITCH_CHORDS}. */
+    static final double MOST_PITCH_M = Mounting.OpenRack.MOST_PITCH_CHORDS * CHORD_M;
 
     /** Boilers for outdoor pools are built for a few days of warming up: kW for each m² of water. */
     private static final double BOILER_KW_M2 = 0.5;
@@ -66,9 +70,12 @@ final class Usual {
     static String capacity(Answers before) {
         double each = Heaters.of(before) == Heaters.HEAT_PUMP ? HEAT_PUMP_KW_M2 : BOILER_KW_M2;
         double watts = 1000 * each * before.number("pool.area", Dimension.AREA);
-        return before.us() && !Heaters.of(before).electric()
-                ? grouped(rounded(watts, Dimension.POWER, "Btu/h"))
-                : rounded(watts, Dimension.POWER, "kW");
+        return grouped(rounded(watts, Dimension.POWER, capacityUnit(before)));
+    }
+
+    /** Resistance heaters are sold by the kW everywhere. */
+    static String capacityUnit(Answers before) {
+        return before.us() && Heaters.of(before) != Heaters.ELECTRIC ? "Btu/h" : "kW";
     }
 
     /** Thousands of Btu/h are read more easily with a comma. */
@@ -106,7 +113,9 @@ final class Usual {
      * as if a boiler of 82 % made it of natural gas.
      */
     static String carbon(Answers before) {
-        return Heaters.of(before) == Heaters.DISTRICT_HEAT ? "0.22 kg/kWh" : before.by("0.25 kg/kWh", "0.39 kg/kWh");
+        return Heaters.of(before) == Heaters.DISTRICT_HEAT
+                ? before.by("0.22 kg/kWh", "0.49 lb/kWh")
+                : before.by("0.25 kg/kWh", "0.86 lb/kWh");
     }
 
     /** Price of what the heater is fed with. */

@@ -67,6 +67,23 @@ class DescribeCommandTest extends Described {
         assertThat(ScenarioReader.read(file).installation().pool().depthM()).isEqualTo(2);
     }
 
+    @Test
+    void aUsReaderIsAskedInUnitsAndDatesOfTheirOwn() {
+        List<String> answers = new ArrayList<>(List.of("us", "", weather("my town.csv")));
+        answers.addAll(Collections.nCopies(6, ""));
+        answers.addAll(List.of("rack", "", "", "", "2,400", "13", "", "heat pump", "\n".repeat(40)));
+
+        assertThat(describe(answers.toArray(String[]::new))).as(err + out).isZero();
+        assertThat(out)
+                .contains(
+                        "[May 1 to September 30]",
+                        "found 2,400, more than from one row to the next",
+                        "0 Btu/h]",
+                        "air and water of about 80 degF",
+                        " lb/kWh]")
+                .doesNotContainPattern("degC|\\bkW\\]|kg/kWh\\]");
+    }
+
     /** What is allowed but hardly meant is told with the answer it comes of, and not again after the next one. */
     @Test
     void collectorsThatOverrunTheRoofAreToldAtTheAnswer() {

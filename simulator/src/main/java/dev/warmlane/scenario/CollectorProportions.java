@@ -2,20 +2,14 @@ package dev.warmlane.scenario;
 
 import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.season.Installation;
-import dev.warmlane.season.Prices;
 import java.util.List;
 import java.util.Locale;
 
-/** Collectors, their pump and their price out of proportion to each other, mostly a slip of the unit. The limits are our own choice. */
+/** Collectors, their pump and their roof out of proportion to each other, mostly a slip of the unit. The limits are our own choice. */
 final class CollectorProportions {
 
     /** A pump on top of the filter pump takes 2 to 10 W for each m² of collector; common practice, no source. */
     private static final double PUMP_AT_MOST_W_M2 = 50;
-
-    /** A m² of collectors costs some 500 to 5000 kWh of gas; from memory. */
-    private static final double COLLECTORS_OVER_GAS_AT_LEAST = 30;
-
-    private static final double COLLECTORS_OVER_GAS_AT_MOST = 100_000;
 
     /** A pitched roof that is this much smaller than what lies on it is no matter of rounding. */
     private static final double ROUNDING = 1.01;
@@ -27,12 +21,10 @@ final class CollectorProportions {
      *
      * @param built what is built
      * @param pipes the section pipes
-     * @param prices the section prices
      * @param collectors the sections of the collectors, in the installation's order
      */
-    static void run(Installation built, Section pipes, Section prices, List<Section> collectors) {
+    static void run(Installation built, Section pipes, List<Section> collectors) {
         pump(built, pipes);
-        built.prices().ifPresent(given -> prices(given, prices));
         if (!collectors.isEmpty()) {
             pitchedRoof(built, collectors);
         }
@@ -53,21 +45,6 @@ final class CollectorProportions {
                             "is %.0f W for each m2 of collector, 2 to 10 are usual: give what the pump takes on top of the"
                                     + " filter pump",
                             powerW / areaM2));
-        }
-    }
-
-    private static void prices(Prices prices, Section section) {
-        double gas = prices.gasPerKwh();
-        if (gas <= 0) {
-            return;
-        }
-        double collectors = prices.collectorPerM2() / gas;
-        if (collectors > 0 && (collectors < COLLECTORS_OVER_GAS_AT_LEAST || collectors > COLLECTORS_OVER_GAS_AT_MOST)) {
-            section.warning(
-                    PlantKeys.COLLECTOR_PRICE,
-                    text(
-                            "a m2 of collectors costs as much as %.2g kWh of gas; 500 to 5000 is usual: check both",
-                            collectors));
         }
     }
 

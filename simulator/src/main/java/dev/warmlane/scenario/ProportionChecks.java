@@ -35,6 +35,16 @@ final class ProportionChecks {
     /** What is burned for heat seldom costs more than electricity; with its losses it would then be the dearer heat. */
     private static final double OVER_ELECTRICITY = 1.5;
 
+    /** Installed, plastic collectors cost some 80 to 350 for each m²; common practice, no source. */
+    private static final double COLLECTORS_AT_MOST = 800;
+
+    private static final double COLLECTORS_AT_LEAST = 20;
+
+    /** In whatever currency a m² costs some 500 to 5000 kWh of gas; from memory. */
+    private static final double OVER_GAS_AT_LEAST = 30;
+
+    private static final double OVER_GAS_AT_MOST = 100_000;
+
     private ProportionChecks() {}
 
     static void run(Installation built, Section heater, Section prices) {
@@ -97,6 +107,41 @@ final class ProportionChecks {
                     "is " + perKwh(prices.electricityPerKwh(), prices)
                             + ", more than anybody pays; check the unit, such as \"0.28 per kWh\"");
         }
+        boolean takes = built.pipes().pumpPowerW() > 0 && !built.arrays().isEmpty() || !burns;
+        if (section.has(PlantKeys.ELECTRICITY_PRICE) && prices.electricityPerKwh() == 0 && takes) {
+            section.warning(
+                    PlantKeys.ELECTRICITY_PRICE,
+                    "is 0, so that pumping costs nothing; give what a kWh costs, or what it would be sold for");
+        }
+        collectors(prices, known, section);
+    }
+
+    private static void collectors(Prices prices, boolean known, Section section) {
+        double perM2 = prices.collectorPerM2();
+        if (known && perM2 > COLLECTORS_AT_MOST) {
+            section.warning(
+                    PlantKeys.COLLECTOR_PRICE,
+                    perM2(prices) + ", several times what plastic collectors cost installed; check the unit, such as"
+                            + " \"140 per m2\"");
+        } else if (known && perM2 > 0 && perM2 < COLLECTORS_AT_LEAST) {
+            section.warning(
+                    PlantKeys.COLLECTOR_PRICE,
+                    perM2(prices) + ", less than the plastic alone costs; check the unit, such as \"14 per ft2\"");
+        }
+        double overGas = perM2 / prices.gasPerKwh();
+        boolean out = overGas < OVER_GAS_AT_LEAST || overGas > OVER_GAS_AT_MOST;
+        if (!known && perM2 > 0 && prices.gasPerKwh() > 0 && out) {
+            section.warning(
+                    PlantKeys.COLLECTOR_PRICE,
+                    String.format(
+                            Locale.ROOT,
+                            "a m2 of collectors costs as much as %.2g kWh of gas; 500 to 5000 is usual: check both",
+                            overGas));
+        }
+    }
+
+    private static String perM2(Prices prices) {
+        return String.format(Locale.ROOT, "is %.4g %s for each m2", prices.collectorPerM2(), prices.currency());
     }
 
     private static String perKwh(double price, Prices prices) {

@@ -138,7 +138,7 @@ final class ScenarioAssembly {
                         schedules.all()));
         SizeChecks.run(built, poolSection, collectorSections, heaterSection, notes);
         ProportionChecks.run(built, heaterSection, pricesSection);
-        CollectorProportions.run(built, pipesSection, pricesSection, collectorSections);
+        CollectorProportions.run(built, pipesSection, collectorSections);
         return new Scenario(
                 built,
                 mountings,

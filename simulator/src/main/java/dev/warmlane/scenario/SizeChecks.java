@@ -16,7 +16,8 @@ final class SizeChecks {
     /** No pool is meant to warm faster, K/h. */
     private static final double WARMING_AT_MOST_K_H = 10;
 
-    private static final double COLLECTORS_OVER_POOL_AT_MOST = 5;
+    /** Half to all of the water surface is usual; common practice, no source. */
+    private static final double COLLECTORS_OVER_POOL_AT_MOST = 2;
     /** Halls are kept a few kelvin above the water, °C. */
     private static final double HALL_AT_MOST_C = 40;
     /** What collectors give at most: the sun at its strongest, kW/m². */

@@ -203,6 +203,7 @@ public enum Dimension {
             unit("kg/kWh", 1 / KWH),
             unit("g/kWh", 1e-3 / KWH),
             unit("kg/MMBtu", 1 / MMBTU),
+            unit("lb/kWh", POUND / KWH),
             unit("lb/MMBtu", POUND / MMBTU)),
 
     /** Price of energy, currency per J. */

@@ -80,6 +80,7 @@ class QuantityTest {
                     1036 Btu/ft3        | HEATING_VALUE | 38600270
                     25.48 MJ/L          | HEATING_VALUE | 2.548e10
                     53.06 kg/MMBtu      | MASS_PER_ENERGY | 5.0291176e-8
+                    0.86 lb/kWh         | MASS_PER_ENERGY | 1.0835818e-7
                     0.36 per kWh        | PRICE_PER_ENERGY | 1e-7
                     0.36/kWh            | PRICE_PER_ENERGY | 1e-7
                     1.05505585262 per therm | PRICE_PER_ENERGY | 1e-8
