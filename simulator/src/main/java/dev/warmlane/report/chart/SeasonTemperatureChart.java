@@ -60,21 +60,22 @@ final class SeasonTemperatureChart {
                 .toArray();
     }
 
-    /** Draws the levels. */
+    /** Draws the levels; two that are the same as one, since one would lie on the other. */
     static void levels(LinePlot plot, Subject subject) {
-        Installation built = subject.installation();
         Numbers numbers = subject.numbers();
         double[] levels = levels(subject);
-        built.heater()
-                .ifPresent(heater -> plot.level(
-                        "heater set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC()),
-                        levels[1],
-                        Palette.INK,
-                        Pen.DASH_DOT));
-        plot.level(
-                "comfort, " + numbers.show(Measure.TEMPERATURE, built.comfortC()),
-                levels[0],
-                Palette.GREEN,
-                Pen.DOTTED);
+        String comfort = numbers.show(
+                Measure.TEMPERATURE, subject.installation().comfortC());
+        String set = subject.installation()
+                .heater()
+                .map(heater -> numbers.show(Measure.TEMPERATURE, heater.setPointC()))
+                .orElse("");
+        if (!set.isEmpty()) {
+            String both = set.equals(comfort) ? "comfort, and " : "";
+            plot.level(both + "heater set to " + set, levels[1], Palette.INK, Pen.DASH_DOT);
+        }
+        if (!set.equals(comfort)) {
+            plot.level("comfort, " + comfort, levels[0], Palette.GREEN, Pen.DOTTED);
+        }
     }
 }
