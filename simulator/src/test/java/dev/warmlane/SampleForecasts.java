@@ -4,6 +4,7 @@ import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.scenario.Scenario;
 import dev.warmlane.scenario.ScenarioReader;
 import dev.warmlane.season.Installation;
+import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.SeasonForecast;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -53,6 +54,13 @@ public final class SampleForecasts {
         return municipal(built.toBuilder()
                 .season(built.season().after(BeforeOpening.NOTHING))
                 .build());
+    }
+
+    /** Of the parts of a season those in which the pool is open: temperatures and comfort are told of these alone. */
+    public static List<PeriodSummary> opened(SeasonForecast forecast, List<PeriodSummary> parts) {
+        return parts.stream()
+                .filter(part -> part.period().from() >= forecast.with().opening())
+                .toList();
     }
 
     /** The municipal pool in its weather, otherwise built. */

@@ -13,9 +13,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
 
-/** An engineer asks: how much area, if the last m² must still give 250 kWh a season? The argument is a scenario file. */
+/** An engineer asks: how much area, if the last m² must still give 300 kWh a season? The argument is a scenario file. */
 public final class HowMuchArea {
-    private static final double LEAST_KWH_M2 = 250;
+    private static final double LEAST_KWH_M2 = 300;
 
     public static void main(String[] arguments) {
         if (arguments.length != 1) {

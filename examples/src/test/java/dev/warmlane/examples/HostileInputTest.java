@@ -184,7 +184,7 @@ class HostileInputTest extends CommandRuns {
         assertThat(err.toString()).contains("at most 50000 m2", "--to").doesNotContain("fault of the program");
         assertThat(out.toString()).isEmpty();
         assertThat(run("forecast", file.toString())).isZero();
-        assertThat(err.toString()).contains("are more than 5 times the water surface", "could warm this pool");
+        assertThat(err.toString()).contains("are more than 2 times the water surface", "could warm this pool");
         assertThat(out.toString()).doesNotContain("NaN", "Infinity");
     }
 

@@ -84,9 +84,10 @@ public final class DatesReport {
                 "Each row is a season of its own, simulated with the collectors and without. Its days before opening, if"
                         + " there are any, move with the opening");
         points.add("What stands in brackets, and low to high, is what all that is uncertain leaves together");
-        points.add(
-                "The temperature at opening is that at its very beginning; the mean of the first hour, which the forecast"
-                        + " tells, is some tenths higher where the heater runs");
+        if (heated() && !study.today().opening().early()) {
+            points.add("The temperature at opening is that at its very beginning; the mean of the first hour, which the"
+                    + " forecast tells, is some tenths higher where the heater runs");
+        }
         if (heated()) {
             points.add(
                     "For the range of the weeks each uncertain thing is varied in today's season and in the longer ones"

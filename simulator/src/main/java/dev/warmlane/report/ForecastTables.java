@@ -49,10 +49,12 @@ public final class ForecastTables {
             List<PeriodSummary> rows,
             Optional<Function<PeriodSummary, Estimate>> doubt) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
-        TableBuilder<PeriodSummary> table =
-                new TableBuilder<PeriodSummary>(numbers.units()).words(name, p -> numbers.label(p.period()));
+        TableBuilder<PeriodSummary> table = new TableBuilder<>(numbers.units());
         if (name.equals("week")) {
-            table.words("from", "first_day", ForecastTables::firstDay);
+            table.words(name, p -> p.period().label().replace(Periods.BEFORE, "before"))
+                    .words("from", "first_day", p -> numbers.notation().showShort(HourOfYear.dateOf(p.firstHour())));
+        } else {
+            table.words(name, p -> numbers.label(p.period()));
         }
         boolean indoor = forecast.installation().pool().setting().outdoor().isEmpty();
         table.period(indoor ? "outdoor\nair" : "air", ITSELF, PeriodColumn.AIR)

@@ -3,6 +3,7 @@ package dev.warmlane.study;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
 import dev.warmlane.season.PeriodSummary;
+import dev.warmlane.season.Period;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.TemperatureSummary;
@@ -16,9 +17,9 @@ import java.util.Optional;
  * @param calendarYear the year that it begins in
  * @param installation what is built
  * @param season the season with and without the collectors
- * @param openingC mean water temperature of the first day with the collectors, °C
- * @param openingWithoutC mean water temperature of the first day without, °C
- * @param irradiationKwhM2 irradiation of the horizontal in the season, kWh/m²
+ * @param openingC mean water temperature of the first day open with the collectors, °C
+ * @param openingWithoutC mean water temperature of the first day open without, °C
+ * @param irradiationKwhM2 irradiation of the horizontal in the open season, kWh/m²
  * @param money its money; nothing where no prices are given
  */
 public record YearSeason(
@@ -34,12 +35,12 @@ public record YearSeason(
     /** Sums up a forecast in the weather of a year. */
     public static YearSeason of(String label, int calendarYear, SeasonForecast forecast) {
         PeriodSummary season = PeriodSummary.of(forecast, Periods.season(forecast.with()));
-        TemperatureSummary first = TemperatureSummary.of(
-                forecast.with(), Periods.days(forecast.with()).get(0));
-        TemperatureSummary firstWithout = TemperatureSummary.of(
-                forecast.without(), Periods.days(forecast.without()).get(0));
+        Period first = Periods.days(forecast.with()).stream()
+                .filter(day -> day.from() >= forecast.with().opening())
+                .findFirst()
+                .orElseThrow();
         double wattHours = 0;
-        for (int index = 0; index < forecast.with().hours(); index++) {
+        for (int index = forecast.with().opening(); index < forecast.with().hours(); index++) {
             wattHours += forecast.weather().globalHorizontalWm2(forecast.with().hourOfYear(index));
         }
         return new YearSeason(
@@ -47,8 +48,8 @@ public record YearSeason(
                 calendarYear,
                 forecast.installation(),
                 season,
-                first.meanC(),
-                firstWithout.meanC(),
+                TemperatureSummary.of(forecast.with(), first).meanC(),
+                TemperatureSummary.of(forecast.without(), first).meanC(),
                 Units.kwhOfWattHours(wattHours),
                 MoneySummary.of(forecast.installation(), season));
     }

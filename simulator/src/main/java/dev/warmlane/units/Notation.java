@@ -26,8 +26,17 @@ public record Notation(NumberStyle numbers, DateOrder dates) {
 
     /** A date, day and month. */
     public String show(MonthDay date) {
+        return show(date, TextStyle.FULL);
+    }
+
+    /** The same for a table, {@code 15 Sep}. */
+    public String showShort(MonthDay date) {
+        return show(date, TextStyle.SHORT);
+    }
+
+    private String show(MonthDay date, TextStyle month) {
         return dates.show(
-                String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH));
+                String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(month, Locale.ENGLISH));
     }
 
     /**

@@ -9,13 +9,13 @@ import dev.warmlane.collector.CollectorArray;
 import dev.warmlane.collector.Mounting;
 import dev.warmlane.heater.Boiler;
 import dev.warmlane.heater.Fuel;
-import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.PoolSetting;
 import dev.warmlane.pool.StartWater;
 import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Finding;
+import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
@@ -257,7 +257,7 @@ class ForecastReportTest {
 
     @Test
     void lossesAreSaidInWordsAndNotAsNegativeSavings() {
-        Installation built = SampleForecasts.MUNICIPAL.installation();
+        Installation built = SampleForecasts.municipalCold().installation();
         Installation losing = built.toBuilder()
                 .control(new Control(4, 0.3, 10, Schedule.ALWAYS).sheddingAboveC(10.5))
                 .build();
@@ -274,25 +274,38 @@ class ForecastReportTest {
 
     @Test
     void firstMorningIsExplained() {
-        Installation built = SampleForecasts.MUNICIPAL.installation();
-        Installation early = built.toBuilder()
-                .season(built.season().after(new BeforeOpening(21, 3)))
-                .build();
-        assertThat(brief(SampleForecasts.MUNICIPAL, UnitSystem.METRIC).replaceAll("\\s+", " "))
+        SeasonForecast cold = SampleForecasts.municipalCold();
+        assertThat(brief(cold, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains("It opens cold, at "
-                        + PLAIN.show(SampleForecasts.MUNICIPAL.with().waterC(0), 1)
+                        + PLAIN.show(cold.with().waterC(0), 1)
                         + " °C on 5 May, because its heater starts on that day; to open at 23.0 °C it would have to start some 2"
                         + " days before.");
-        assertThat(brief(SampleForecasts.municipal(early), UnitSystem.METRIC).replaceAll("\\s+", " "))
+        assertThat(brief(SampleForecasts.MUNICIPAL, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains(
                         "It opens at 23.0 °C on 5 May, with collectors and without; until then the heater burns about ")
                 .doesNotContain("opens cold");
         assertThat(brief(SampleForecasts.SOUTHERN, UnitSystem.METRIC).replaceAll("\\s+", " "))
                 .contains(" °C on 20 October, unheated until then", "without collectors on none");
-        Installation given = SampleForecasts.MUNICIPAL.installation().toBuilder()
+        Installation given = cold.installation().toBuilder()
                 .startWater(new StartWater.Given(18))
                 .build();
         assertThat(brief(SampleForecasts.municipal(given), UnitSystem.METRIC)).contains("starts at the given 18.0 °C");
+    }
+
+    @Test
+    void whoseHeaterStartsOnTheFirstDayBecauseNobodySaidMoreIsAskedAboutIt() {
+        Subject cold =
+                Subject.of(SampleForecasts.municipalCold(), new ReportSettings("A pool", UnitSystem.METRIC));
+        Assumption standing = new Assumption("season", "days_standing", "14 days", "common practice");
+
+        assertThat(LookAt.toItsWriter(cold.assuming(List.of(standing))))
+                .anySatisfy(told -> assertThat(told)
+                        .startsWith("The heater starts on the day the pool opens, in water of "
+                                + PLAIN.show(cold.forecast().with().waterC(0), 1)));
+        // who gave it meant it, and who heats before opening has done what is asked
+        assertThat(LookAt.toItsWriter(cold)).isEmpty();
+        assertThat(LookAt.toItsWriter(SampleReports.MUNICIPAL.assuming(List.of(standing))))
+                .isEmpty();
     }
 
     @Test
@@ -304,7 +317,7 @@ class ForecastReportTest {
         String text = full(SampleForecasts.municipal(sheltered), UnitSystem.METRIC);
 
         assertThat(text)
-                .contains("the pool averages 24.9 °C")
+                .contains("the pool averages 25.0 °C")
                 .containsPattern("wind at pool over the station's +0.075 to 0.3 +24.[0-8] to 25.[0-9] ");
     }
 

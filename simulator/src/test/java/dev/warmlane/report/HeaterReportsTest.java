@@ -84,7 +84,7 @@ class HeaterReportsTest {
         Subject pump = subject(heated("pump")).in(us);
         Subject oil = subject(heated("oil")).in(us);
         Numbers numbers = new Numbers(UnitSystem.US_ELECTRIC);
-        double displacedKwh = pump.season().gas().replacedKwh();
+        double displacedKwh = GasSection.displacedKwh(numbers, pump.season());
 
         assertThat(pump.units()).isEqualTo(UnitSystem.US_ELECTRIC);
         assertThat(oil.units()).isEqualTo(UnitSystem.US);

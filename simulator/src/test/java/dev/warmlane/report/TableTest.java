@@ -85,8 +85,8 @@ class TableTest {
                             .map(row -> months.shown(row, numbers.notation()).get(0)))
                     .containsExactlyElementsOf(
                             order == DateOrder.DAY_FIRST
-                                    ? List.of("5-31 May", "Jun", "Jul", "Aug", "1-15 Sep")
-                                    : List.of("May 5-31", "Jun", "Jul", "Aug", "Sep 1-15"));
+                                    ? List.of("before opening", "5-31 May", "Jun", "Jul", "Aug", "1-15 Sep")
+                                    : List.of("before opening", "May 5-31", "Jun", "Jul", "Aug", "Sep 1-15"));
         }
     }
 

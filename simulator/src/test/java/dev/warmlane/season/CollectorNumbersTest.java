@@ -56,9 +56,12 @@ class CollectorNumbersTest {
             SeasonForecast forecast = SeasonForecast.of(
                     sample.installation().toBuilder().arrays(Demo.FLAT).build(), sample.weather());
             OpeningSeason season = forecast.installation().season();
-            double kwhM2 = IntStream.range(0, season.hours())
+            // from the day on from which they may run
+            double kwhM2 = IntStream.range(-24 * season.before().collectorDays(), season.hours())
                             .mapToDouble(i ->
-                                    forecast.weather().globalHorizontalWm2((season.firstHour() + i) % HourOfYear.HOURS))
+                                    forecast.weather()
+                                            .globalHorizontalWm2(
+                                                    Math.floorMod(season.firstHour() + i, HourOfYear.HOURS)))
                             .sum()
                     / 1000;
 

@@ -43,7 +43,8 @@ class SeasonForecastTest {
                 p -> p.collectors().irradiationKwh(),
                 p -> p.collectors().refusedKwh(),
                 p -> p.gas().replacedKwh(),
-                p -> p.pump().hours(),
+                p -> p.pump().hours());
+        List<ToDoubleFunction<PeriodSummary>> opened = List.of(
                 p -> p.water().meanC() * p.period().hours(),
                 p -> p.airMeanC() * p.period().hours(),
                 p -> p.comfort().daysAtComfort(),
@@ -55,6 +56,12 @@ class SeasonForecastTest {
         for (List<PeriodSummary> parts : List.of(forecast.months(), forecast.weeks(), forecast.days())) {
             for (ToDoubleFunction<PeriodSummary> number : sums) {
                 assertThat(parts.stream().mapToDouble(number).sum()).isCloseTo(number.applyAsDouble(season), SAME_SUM);
+            }
+            for (ToDoubleFunction<PeriodSummary> number : opened) {
+                assertThat(SampleForecasts.opened(forecast, parts).stream()
+                                .mapToDouble(number)
+                                .sum())
+                        .isCloseTo(number.applyAsDouble(season), SAME_SUM);
             }
         }
     }
@@ -75,7 +82,7 @@ class SeasonForecastTest {
     @MethodSource("forecasts")
     void extremesOfTheSeasonAreThoseOfItsDays(SeasonForecast forecast) {
         TemperatureSummary season = forecast.summary().season().water();
-        List<PeriodSummary> days = forecast.days();
+        List<PeriodSummary> days = SampleForecasts.opened(forecast, forecast.days());
 
         assertThat(days.stream().mapToDouble(d -> d.water().lowestC()).min()).hasValue(season.lowestC());
         assertThat(days.stream().mapToDouble(d -> d.water().highestC()).max()).hasValue(season.highestC());

@@ -3,7 +3,6 @@ package dev.warmlane.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.warmlane.SampleForecasts;
-import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.Flow;
 import org.junit.jupiter.api.Test;
 
@@ -14,10 +13,13 @@ class WarmDaysTest {
         SeasonForecast forecast = SampleForecasts.MUNICIPAL;
         int warmer = 0;
         int free = 0;
-        for (PeriodSummary day : forecast.days()) {
+        for (PeriodSummary day : SampleForecasts.opened(forecast, forecast.days())) {
             free += day.balance().kwh(Flow.HEATER) == 0 ? 1 : 0;
         }
         for (Period day : Periods.days(forecast.with())) {
+            if (day.from() < forecast.with().opening()) {
+                continue;
+            }
             double gained = 0;
             for (int index = day.from() + 9; index < day.from() + 20; index++) { // open from 9 to 20
                 gained += forecast.with().waterC(index) - forecast.without().waterC(index);
@@ -46,16 +48,11 @@ class WarmDaysTest {
 
     @Test
     void daysBeforeOpeningAreNoneOfTheSeason() {
-        Installation built = SampleForecasts.MUNICIPAL.installation();
-        WarmDays days = WarmDays.of(SampleForecasts.municipal(built.toBuilder()
-                .season(built.season().after(new BeforeOpening(21, 3)))
-                .build()));
+        WarmDays days = WarmDays.of(SampleForecasts.MUNICIPAL);
+        int cold = WarmDays.of(SampleForecasts.municipalCold()).withoutHeaterBefore();
 
         assertThat(days.openDays()).isEqualTo(134);
         // not the 18 days before it in which the heater may not run
-        assertThat(days.withoutHeaterBefore())
-                .isBetween(
-                        WarmDays.of(SampleForecasts.MUNICIPAL).withoutHeaterBefore(),
-                        WarmDays.of(SampleForecasts.MUNICIPAL).withoutHeaterBefore() + 5);
+        assertThat(days.withoutHeaterBefore()).isBetween(cold, cold + 5);
     }
 }

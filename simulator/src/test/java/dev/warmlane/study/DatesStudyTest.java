@@ -227,6 +227,15 @@ class DatesStudyTest {
                 .containsPattern("about \\d+(\\.5)? weeks\\s+in\\s+all");
     }
 
+    /** Where the heater begins with the season its first hour is warmer than its beginning. */
+    @Test
+    void theFirstHourIsExplainedWhereTheHeaterStartsInIt() {
+        Installation cold = SampleForecasts.municipalCold().installation();
+
+        assertThat(text(DatesStudy.of(cold, 1, FORCING, Runs.onAllCores()))).contains("some tenths higher");
+        assertThat(text(STUDY)).doesNotContain("some tenths higher");
+    }
+
     @Test
     void withoutAHeaterTheMeanOfThePoolIsDrawnAndTold() {
         Installation unheated = BUILT.toBuilder().heater(null).build();

@@ -101,7 +101,7 @@ class SeasonBandTest {
                 assertThat(doubt.high().water().meanC(from, from + 24)).isBetween(day.low() - 1e-9, day.high() + 1e-9);
             }
         }
-        assertThat(described.meanC(0, described.hours()))
+        assertThat(described.meanC(forecast.with().opening(), described.hours()))
                 .isCloseTo(mean(forecast.summary().season()), within(1e-9));
     }
 

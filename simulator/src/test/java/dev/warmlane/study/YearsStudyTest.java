@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.StartWater;
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Prices;
@@ -65,6 +66,21 @@ class YearsStudyTest {
             assertThat(season.openingWithoutC())
                     .isEqualTo(forecast.days().get(0).waterWithout().meanC());
         }
+    }
+
+    /** Collectors run from twenty days before opening on, the heater from two. */
+    @Test
+    void theFirstDayIsThatOfOpening() {
+        Installation early = HEATED.toBuilder()
+                .season(HEATED.season().after(new BeforeOpening(20, 2)))
+                .build();
+        SeasonForecast forecast = SeasonForecast.of(early, GIVEN.get(0));
+        YearSeason season =
+                YearsStudy.of(early, YEARS, ALONE).seasons().get(0);
+
+        assertThat(season.openingC()).isEqualTo(forecast.days().get(20).water().meanC());
+        assertThat(season.openingWithoutC())
+                .isEqualTo(forecast.days().get(20).waterWithout().meanC());
     }
 
     @Test
