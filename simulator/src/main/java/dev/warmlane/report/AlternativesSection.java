@@ -185,7 +185,8 @@ final class AlternativesSection {
         Alternative least = study.all().stream()
                 .min(Comparator.comparingDouble(a -> a.cost().orElseThrow().overYears()))
                 .orElseThrow();
-        return over + least(least) + " least: " + overYears(least) + " for what is built and for energy, as money of today.";
+        return over + least(least) + " least: " + overYears(least)
+                + " for what is built and for energy, as money of today.";
     }
 
     private String least(Alternative one) {

@@ -126,14 +126,11 @@ public final class AreaReport {
                         TECHNICAL,
                         new Picture(
                                 "area-comfort",
-                                name -> held()
-                                        ? Optional.empty()
-                                        : AreaCharts.comfort(name, study, numbers)));
+                                name -> held() ? Optional.empty() : AreaCharts.comfort(name, study, numbers)));
     }
 
     private boolean held() {
-        return Telling.heldByHeater(
-                study.installation(), study.designs().get(0).season());
+        return Telling.heldByHeater(study.installation(), study.designs().get(0).season());
     }
 
     private String ofThePool(double areaM2) {

@@ -96,7 +96,8 @@ final class LookAt {
         Numbers numbers = subject.numbers();
         Installation built = subject.installation();
         return built.heater()
-                .filter(heater -> Telling.heldByHeater(built, subject.season()) && !built.arrays().isEmpty())
+                .filter(heater -> Telling.heldByHeater(built, subject.season())
+                        && !built.arrays().isEmpty())
                 .map(heater -> "The heater is set to " + numbers.show(Measure.TEMPERATURE, heater.setPointC())
                         + ", so that the pool is meant to be at " + numbers.show(Measure.TEMPERATURE, built.comfortC())
                         + " with and without collectors: days at comfort say nothing of them. To count the days that they"

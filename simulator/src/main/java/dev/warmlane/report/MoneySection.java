@@ -124,7 +124,9 @@ final class MoneySection {
                         ? ""
                         : numbers.notation().lead(numbers.bareOfHeat(cost.low()), currency) + " to "
                                 + numbers.priceOfHeat(cost.high(), currency));
-        heaterPerKwh().ifPresent(perKwh -> row("heat from the heater costs, in energy alone", numbers.priceOfHeat(perKwh, currency), ""));
+        heaterPerKwh()
+                .ifPresent(perKwh ->
+                        row("heat from the heater costs, in energy alone", numbers.priceOfHeat(perKwh, currency), ""));
     }
 
     private String meaning(Worth worth) {

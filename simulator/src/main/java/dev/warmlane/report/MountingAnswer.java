@@ -77,7 +77,8 @@ final class MountingAnswer {
                 best,
                 BandQuantity.HEAT_PER_AREA,
                 "from " + name(best) + ", same collector area",
-                next.map(other -> words(other).likely(BandQuantity.HEAT_PER_AREA) + " from " + name(other) + ", the next")
+                next.map(other ->
+                                words(other).likely(BandQuantity.HEAT_PER_AREA) + " from " + name(other) + ", the next")
                         .orElse("")));
         roof.stream()
                 .findFirst()

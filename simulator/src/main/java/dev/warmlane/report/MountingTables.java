@@ -49,7 +49,8 @@ final class MountingTables {
                     "per\nroof", "delivered_per_roof", Measure.HEAT_PER_AREA, MountingResult::deliveredKwhPerRoofM2);
         }
         table.period("\npool", MountingResult::season, PeriodColumn.WATER_MEAN);
-        if (results.isEmpty() || !Telling.heldByHeater(
+        if (results.isEmpty()
+                || !Telling.heldByHeater(
                         results.get(0).forecast().installation(), results.get(0).season())) {
             table.count("days at\ncomfort", "days_at_comfort", r -> r.season()
                     .comfort()

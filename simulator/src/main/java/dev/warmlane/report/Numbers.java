@@ -126,7 +126,8 @@ public record Numbers(UnitSystem units, Notation notation) {
 
     /** What the shown unit of heat costs: {@code $0.78 a therm}; for a kWh given. */
     String priceOfHeat(double perKwh, String currency) {
-        return notation.money(bareOfHeat(perKwh), currency) + " a " + Measure.HEAT.unit(units).replaceAll("s$", "");
+        return notation.money(bareOfHeat(perKwh), currency) + " a "
+                + Measure.HEAT.unit(units).replaceAll("s$", "");
     }
 
     /** The same without currency and unit: two digits where it is of a therm, three of the small kWh. */

@@ -37,7 +37,8 @@ final class PoolSection {
         this.summary = subject.summary();
         this.opening = subject.forecast().opening();
         this.warm = WarmDays.of(subject.forecast());
-        this.held = Telling.heldByHeater(installation, summary.season()) && !installation.arrays().isEmpty();
+        this.held = Telling.heldByHeater(installation, summary.season())
+                && !installation.arrays().isEmpty();
     }
 
     /** Without its pictures. */

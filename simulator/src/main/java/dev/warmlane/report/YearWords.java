@@ -45,8 +45,7 @@ final class YearWords {
     }
 
     private boolean held() {
-        return study.seasons().stream()
-                .allMatch(year -> Telling.heldByHeater(study.installation(), year.season()));
+        return study.seasons().stream().allMatch(year -> Telling.heldByHeater(study.installation(), year.season()));
     }
 
     /** Every year's days at comfort, or where the heater holds comfort what it is fed with. */

@@ -107,8 +107,8 @@ final class ProportionChecks {
                     "is " + perKwh(prices.electricityPerKwh(), prices)
                             + ", more than anybody pays; check the unit, such as \"0.28 per kWh\"");
         }
-        boolean takes = built.pipes().pumpPowerW() > 0 && !built.arrays().isEmpty() || !burns;
-        if (section.has(PlantKeys.ELECTRICITY_PRICE) && prices.electricityPerKwh() == 0 && takes) {
+        boolean pumps = built.pipes().pumpPowerW() > 0 && !built.arrays().isEmpty();
+        if (section.has(PlantKeys.ELECTRICITY_PRICE) && prices.electricityPerKwh() == 0 && (pumps || !burns)) {
             section.warning(
                     PlantKeys.ELECTRICITY_PRICE,
                     "is 0, so that pumping costs nothing; give what a kWh costs, or what it would be sold for");

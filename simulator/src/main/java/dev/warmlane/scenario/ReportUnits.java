@@ -25,8 +25,7 @@ final class ReportUnits {
 
     /** The same, in another unit where the measure has one. */
     static String show(double value, String unit, Optional<Measure> told, UnitSystem units) {
-        Optional<Measure> us =
-                told.filter(m -> units.us() && !m.symbol(units).equals(unit));
+        Optional<Measure> us = told.filter(m -> units.us() && !m.symbol(units).equals(unit));
         if (us.isEmpty()) {
             return (rounded(value, METRIC_DIGITS) + " " + Measure.written(unit)).strip();
         }

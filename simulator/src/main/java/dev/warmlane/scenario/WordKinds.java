@@ -30,7 +30,8 @@ final class WordKinds {
 
     /** The same of some of them. */
     static <E extends Enum<E>> Kind<E> choice(Set<E> constants) {
-        return choice(constants, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        return choice(
+                constants, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 
     /** The same, each in words of its own where a report tells it. */

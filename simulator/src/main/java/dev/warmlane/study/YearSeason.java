@@ -2,8 +2,8 @@ package dev.warmlane.study;
 
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.MoneySummary;
-import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Period;
+import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.season.Periods;
 import dev.warmlane.season.SeasonForecast;
 import dev.warmlane.season.TemperatureSummary;

@@ -145,7 +145,12 @@ public enum Dimension {
             unit("MMBtu", MMBTU)),
 
     /** Energy on each unit of area, J/m². */
-    ENERGY_PER_AREA("an energy per area", unit("J/m2", 1), unit("kWh/m2", KWH), unit("kBtu/ft2", 1e3 * BTU / FOOT2), unit("kWh/ft2", KWH / FOOT2)),
+    ENERGY_PER_AREA(
+            "an energy per area",
+            unit("J/m2", 1),
+            unit("kWh/m2", KWH),
+            unit("kBtu/ft2", 1e3 * BTU / FOOT2),
+            unit("kWh/ft2", KWH / FOOT2)),
 
     /** Power, W. */
     POWER("a power", powers(unit("hp", HORSEPOWER))),

@@ -15,8 +15,7 @@ public record Notation(NumberStyle numbers, DateOrder dates) {
 
     /** The one that is taken where nobody says otherwise: {@code 1,234.5}, and {@code May 31} with US units alone. */
     public static Notation usual(UnitSystem units) {
-        return new Notation(
-                NumberStyle.COMMA_POINT, units.us() ? DateOrder.MONTH_FIRST : DateOrder.DAY_FIRST);
+        return new Notation(NumberStyle.COMMA_POINT, units.us() ? DateOrder.MONTH_FIRST : DateOrder.DAY_FIRST);
     }
 
     /** A plain number with some decimals. */
@@ -35,8 +34,7 @@ public record Notation(NumberStyle numbers, DateOrder dates) {
     }
 
     private String show(MonthDay date, TextStyle month) {
-        return dates.show(
-                String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(month, Locale.ENGLISH));
+        return dates.show(String.valueOf(date.getDayOfMonth()), date.getMonth().getDisplayName(month, Locale.ENGLISH));
     }
 
     /**

@@ -72,7 +72,8 @@ class CertaintyTest {
                     .replaceAll("<[^>]*>", " "));
             for (BandQuantity quantity : BandQuantity.of(subject)) {
                 BandQuantity said = quantity.said(subject.season());
-                if (quantity.measure() == Measure.DAYS && Telling.heldByHeater(subject.installation(), subject.season())) {
+                if (quantity.measure() == Measure.DAYS
+                        && Telling.heldByHeater(subject.installation(), subject.season())) {
                     // days that the heater makes with and without collectors
                     assertThat(text).as(name).doesNotContain(said.words() + " " + words.likely(said));
                     continue;

@@ -15,7 +15,6 @@ import dev.warmlane.report.write.HtmlWriter;
 import dev.warmlane.report.write.TextWriter;
 import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.Finding;
-import dev.warmlane.scenario.Assumption;
 import dev.warmlane.scenario.ReportSettings;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.SeasonForecast;
@@ -294,14 +293,12 @@ class ForecastReportTest {
 
     @Test
     void whoseHeaterStartsOnTheFirstDayBecauseNobodySaidMoreIsAskedAboutIt() {
-        Subject cold =
-                Subject.of(SampleForecasts.municipalCold(), new ReportSettings("A pool", UnitSystem.METRIC));
+        Subject cold = Subject.of(SampleForecasts.municipalCold(), new ReportSettings("A pool", UnitSystem.METRIC));
         Assumption standing = new Assumption("season", "days_standing", "14 days", "common practice");
 
-        assertThat(LookAt.toItsWriter(cold.assuming(List.of(standing))))
-                .anySatisfy(told -> assertThat(told)
-                        .startsWith("The heater starts on the day the pool opens, in water of "
-                                + PLAIN.show(cold.forecast().with().waterC(0), 1)));
+        assertThat(LookAt.toItsWriter(cold.assuming(List.of(standing)))).anySatisfy(told -> assertThat(told)
+                .startsWith("The heater starts on the day the pool opens, in water of "
+                        + PLAIN.show(cold.forecast().with().waterC(0), 1)));
         // who gave it meant it, and who heats before opening has done what is asked
         assertThat(LookAt.toItsWriter(cold)).isEmpty();
         assertThat(LookAt.toItsWriter(SampleReports.MUNICIPAL.assuming(List.of(standing))))

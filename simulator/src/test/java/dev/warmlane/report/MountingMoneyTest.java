@@ -105,8 +105,7 @@ class MountingMoneyTest {
         MountingResult racks = cheap.sameArea().get(1);
         assertThat(racks.fit().fits()).isFalse();
         assertThat(racks.worth().orElseThrow().netPresentValue())
-                .isGreaterThan(
-                        cheap.sameRoof().get(1).worth().orElseThrow().netPresentValue());
+                .isGreaterThan(cheap.sameRoof().get(1).worth().orElseThrow().netPresentValue());
         assertThat(new MountingAnswer(cheap, new MountingBands(cheap), new Numbers(UnitSystem.METRIC)).figures())
                 .anySatisfy(figure -> assertThat(figure.meaning())
                         .isEqualTo("net present value of “racks”, the most that fits the roof, the highest"));

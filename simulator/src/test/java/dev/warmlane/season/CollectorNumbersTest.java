@@ -58,10 +58,8 @@ class CollectorNumbersTest {
             OpeningSeason season = forecast.installation().season();
             // from the day on from which they may run
             double kwhM2 = IntStream.range(-24 * season.before().collectorDays(), season.hours())
-                            .mapToDouble(i ->
-                                    forecast.weather()
-                                            .globalHorizontalWm2(
-                                                    Math.floorMod(season.firstHour() + i, HourOfYear.HOURS)))
+                            .mapToDouble(i -> forecast.weather()
+                                    .globalHorizontalWm2(Math.floorMod(season.firstHour() + i, HourOfYear.HOURS)))
                             .sum()
                     / 1000;
 

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.pool.OpeningSeason;
 import dev.warmlane.pool.StartWater;
-import dev.warmlane.pool.BeforeOpening;
 import dev.warmlane.season.Demo;
 import dev.warmlane.season.Installation;
 import dev.warmlane.season.Prices;
@@ -75,8 +75,7 @@ class YearsStudyTest {
                 .season(HEATED.season().after(new BeforeOpening(20, 2)))
                 .build();
         SeasonForecast forecast = SeasonForecast.of(early, GIVEN.get(0));
-        YearSeason season =
-                YearsStudy.of(early, YEARS, ALONE).seasons().get(0);
+        YearSeason season = YearsStudy.of(early, YEARS, ALONE).seasons().get(0);
 
         assertThat(season.openingC()).isEqualTo(forecast.days().get(20).water().meanC());
         assertThat(season.openingWithoutC())

@@ -64,8 +64,8 @@ final class SeasonTemperatureChart {
     static void levels(LinePlot plot, Subject subject) {
         Numbers numbers = subject.numbers();
         double[] levels = levels(subject);
-        String comfort = numbers.show(
-                Measure.TEMPERATURE, subject.installation().comfortC());
+        String comfort =
+                numbers.show(Measure.TEMPERATURE, subject.installation().comfortC());
         String set = subject.installation()
                 .heater()
                 .map(heater -> numbers.show(Measure.TEMPERATURE, heater.setPointC()))
