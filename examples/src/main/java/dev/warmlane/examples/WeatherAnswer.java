@@ -3,6 +3,7 @@ package dev.warmlane.examples;
 import dev.warmlane.files.Printable;
 import dev.warmlane.scenario.ScenarioAnswer;
 import dev.warmlane.site.Site;
+import dev.warmlane.report.Numbers;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherFiles;
@@ -89,6 +90,7 @@ final class WeatherAnswer implements Question.Check {
     }
 
     private void tell(WeatherYear year, UnitSystem units) {
+        Numbers numbers = new Numbers(units);
         Site site = year.site();
         WeatherSummary.Period all = WeatherSummary.of(year).year();
         out.println("  " + Printable.line(site.name())
@@ -99,18 +101,14 @@ final class WeatherAnswer implements Question.Check {
                         site.latitudeDeg() < 0 ? "south" : "north",
                         Math.abs(site.longitudeDeg()),
                         site.longitudeDeg() < 0 ? "west" : "east",
-                        String.format(
-                                Locale.ROOT,
-                                "%.0f %s",
-                                Measure.LENGTH.in(units, site.elevationM()),
-                                Measure.LENGTH.unit(units)),
+                        numbers.show(Measure.LENGTH.in(units, site.elevationM()), 0) + " " + Measure.LENGTH.unit(units),
                         site.utcOffsetHours() < 0 ? "-" : "+",
                         String.valueOf(Math.abs(site.utcOffsetHours())).replaceFirst("\\.0$", "")));
-        out.println("  8760 hours: air " + shown(Measure.TEMPERATURE, all.lowestAirC(), units) + " to "
-                + shown(Measure.TEMPERATURE, all.highestAirC(), units) + ", mean "
-                + shown(Measure.TEMPERATURE, all.airC(), units) + ", sun "
-                + shown(Measure.HEAT_PER_AREA, all.globalKwhM2(), units) + " a year, wind "
-                + shown(Measure.SPEED, all.windMs(), units));
+        out.println("  8760 hours: air " + numbers.show(Measure.TEMPERATURE, all.lowestAirC()) + " to "
+                + numbers.show(Measure.TEMPERATURE, all.highestAirC()) + ", mean "
+                + numbers.show(Measure.TEMPERATURE, all.airC()) + ", sun "
+                + numbers.show(Measure.HEAT_PER_AREA, all.globalKwhM2()) + " a year, wind "
+                + numbers.show(Measure.SPEED, all.windMs()));
         List<WeatherFinding> grave = year.findings().stream()
                 .filter(finding -> finding.kind() == WeatherFinding.Kind.WARNING)
                 .toList();
@@ -121,10 +119,5 @@ final class WeatherAnswer implements Question.Check {
                                 + grave.stream()
                                         .map(finding -> "  - " + Printable.line(finding.message()))
                                         .collect(Collectors.joining("\n"))));
-    }
-
-    private static String shown(Measure measure, double value, UnitSystem units) {
-        return String.format(
-                Locale.ROOT, "%." + measure.decimals(units) + "f %s", measure.in(units, value), measure.unit(units));
     }
 }
