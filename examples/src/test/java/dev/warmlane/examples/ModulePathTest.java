@@ -32,6 +32,8 @@ class ModulePathTest {
             "net.e175.klaus.solarpositioning.SPA",
             "org.antlr.v4.runtime.Parser",
             "org.apache.commons.math3.util.FastMath",
+            "org.apache.commons.rng.UniformRandomProvider",
+            "org.apache.commons.rng.sampling.distribution.ZigguratSampler",
             "org.checkerframework.checker.nullness.qual.Nullable",
             "org.jspecify.annotations.Nullable",
             "org.knowm.xchart.XYChart",
