@@ -131,15 +131,23 @@ public record Manifold(
 
     private Pair<RealVector, RealMatrix> model(RealVector point, double even, double pressure) {
         double[] x = point.toArray();
-        double[] at = residuals(x, even, pressure);
+        int n = ways.size();
+        // what another way uses up does not depend on the flow through one, and takes the most time
+        double[] drops = new double[n];
+        for (int i = 0; i < n; i++) {
+            drops[i] = ways.get(i).dropPa(x[i] * even);
+        }
+        double[] at = residuals(x, drops, even, pressure);
         RealMatrix slope = new Array2DRowRealMatrix(at.length, x.length);
         for (int j = 0; j < x.length; j++) {
             double kept = x[j];
-            x[j] = kept + STEP;
-            double[] above = residuals(x, even, pressure);
-            x[j] = kept - STEP;
-            double[] below = residuals(x, even, pressure);
+            double drop = j < n ? drops[j] : 0;
+            double[] above = moved(j, kept + STEP, x, drops, even, pressure);
+            double[] below = moved(j, kept - STEP, x, drops, even, pressure);
             x[j] = kept;
+            if (j < n) {
+                drops[j] = drop;
+            }
             for (int i = 0; i < at.length; i++) {
                 slope.setEntry(i, j, (above[i] - below[i]) / (2 * STEP));
             }
@@ -147,11 +155,20 @@ public record Manifold(
         return new Pair<>(new ArrayRealVector(at), slope);
     }
 
+    /** With one of the unknowns moved. */
+    private double[] moved(int j, double to, double[] x, double[] drops, double even, double pressure) {
+        x[j] = to;
+        if (j < drops.length) {
+            drops[j] = ways.get(j).dropPa(to * even);
+        }
+        return residuals(x, drops, even, pressure);
+    }
+
     /**
      * What is left over, relative: for each way the pressure between the headers less what it uses up, then the flows less
      * their sum. The unknowns are the flows over the even one, then the total pressure between inlet and outlet.
      */
-    private double[] residuals(double[] x, double even, double pressure) {
+    private double[] residuals(double[] x, double[] drops, double even, double pressure) {
         int n = ways.size();
         double[] left = new double[n + 1];
         double total = 0;
@@ -166,7 +183,7 @@ public record Manifold(
         for (int i = 0; i < n; i++) {
             double after = flow - x[i] * even;
             double here = supplied - (momentum ? meanDynamic(i, flow, after, supply) : 0);
-            left[i] = (here - fromOutlet[i] - ways.get(i).dropPa(x[i] * even)) / pressure;
+            left[i] = (here - fromOutlet[i] - drops[i]) / pressure;
             flow = after;
             if (i < n - 1) {
                 supplied -= supply.get(i).dropPa(flow, liquid);
