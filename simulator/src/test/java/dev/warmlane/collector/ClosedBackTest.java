@@ -9,10 +9,12 @@ import dev.warmlane.site.HourOfYear;
 import dev.warmlane.site.Terrain;
 import dev.warmlane.weather.WeatherYear;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What goes through a board, against the balance of its outer face solved by halving an interval. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS) // its surroundings take longer than a test
 class ClosedBackTest {
 
     private static final double SIGMA = 5.670374419e-8;

@@ -26,6 +26,7 @@ import java.util.Objects;
 import java.util.StringJoiner;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,6 +45,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * insulated roof whose room is as warm as the air.
  */
 @Tag("handbook")
+@TestInstance(TestInstance.Lifecycle.PER_CLASS) // its surroundings take longer than a test
 class MountFitTest {
 
     /** The fits hold any place, season and module; what the model owes them is the right size. */

@@ -12,11 +12,13 @@ import dev.warmlane.site.Terrain;
 import dev.warmlane.study.MountingOption;
 import dev.warmlane.weather.WeatherYear;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The wind at racks: at inner rows, and over the roof for those that lie on it. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS) // its surroundings take longer than a test
 class RackWindTest {
 
     /** A hundredth of the way from the roof to a tenth of a chord up changes the film by a hundredth of their difference. */

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -29,7 +30,9 @@ class RefusalsTest {
     private Path folder;
 
     private static final InventedYear YEAR = InventedYear.sound();
-    private final List<String> epw = YEAR.epw();
+    private static final List<String> EPW = YEAR.epw();
+
+    private final List<String> epw = new ArrayList<>(EPW);
 
     @Test
     void unknownFormat() {
