@@ -30,16 +30,14 @@ class RackWindTest {
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
     void theFilmGoesFromTheRoofsToTheChordsWithoutAStep(boolean facesUp) {
-        for (int hour = 0; hour < HourOfYear.HOURS; hour += 97) {
-            double before = Double.NaN;
-            for (int step = 0; step <= 100; step++) {
-                Mounting.OpenRack low = low(0, 0.2 * step / 100);
-                double film = around.filmOfRack(low, 1, facesUp, 1.13).coefficient(hour, 10);
-                if (step > 0) {
-                    assertThat(film / before).isCloseTo(1, within(STEP_SHARE));
-                }
-                before = film;
+        FaceFilm before = around.filmOfRack(low(0, 0), 1, facesUp, 1.13);
+        for (int step = 1; step <= 100; step++) {
+            FaceFilm film = around.filmOfRack(low(0, 0.2 * step / 100), 1, facesUp, 1.13);
+            for (int hour = 0; hour < HourOfYear.HOURS; hour += 97) {
+                assertThat(film.coefficient(hour, 10) / before.coefficient(hour, 10))
+                        .isCloseTo(1, within(STEP_SHARE));
             }
+            before = film;
         }
     }
 
