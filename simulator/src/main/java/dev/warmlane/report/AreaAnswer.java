@@ -147,7 +147,7 @@ final class AreaAnswer {
     }
 
     private String heat(AreaDesign design) {
-        return numbers.show(Measure.HEAT, design.season().balance().deliveredKwh());
+        return numbers.about(Measure.HEAT, design.season().balance().deliveredKwh());
     }
 
     private String mean(AreaDesign design) {

@@ -6,6 +6,7 @@ import dev.warmlane.season.PeriodSummary;
 import dev.warmlane.study.ExposureStudy;
 import dev.warmlane.study.Sensitivity;
 import dev.warmlane.study.SensitivityStudy;
+import dev.warmlane.units.Estimate;
 import dev.warmlane.units.Measure;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
@@ -35,7 +36,7 @@ final class SensitivityAnswer {
     /** The answer in a few sentences. */
     String sentences() {
         StringBuilder text = new StringBuilder("As planned the collectors deliver ")
-                .append(numbers.show(Measure.HEAT, study.described().balance().deliveredKwh()))
+                .append(likely(Measure.HEAT, heat()))
                 .append(" in the season and the pool averages ")
                 .append(numbers.show(
                         Measure.TEMPERATURE, study.described().water().meanC()))
@@ -69,12 +70,13 @@ final class SensitivityAnswer {
         keys.add(new Figure(
                 range(Measure.HEAT, heat()),
                 "heat delivered, sheltered to exposed",
-                numbers.show(Measure.HEAT, described.balance().deliveredKwh()) + " as planned"));
+                likely(Measure.HEAT, heat()) + " as planned"));
         if (SensitivityTables.displaces(study)) {
+            Estimate displaced = over(season -> season.gas().replacedKwh());
             keys.add(new Figure(
-                    range(Measure.HEAT, over(season -> season.gas().replacedKwh())),
+                    range(Measure.HEAT, displaced),
                     FuelWords.of(described).wordDisplaced() + ", sheltered to exposed",
-                    numbers.show(Measure.HEAT, described.gas().replacedKwh()) + " as planned"));
+                    likely(Measure.HEAT, displaced) + " as planned"));
         }
         return keys;
     }
@@ -83,23 +85,29 @@ final class SensitivityAnswer {
         return exposure.cases().get(0).poolWindFactor().isPresent();
     }
 
-    private DoubleSummaryStatistics heat() {
+    private Estimate heat() {
         return over(season -> season.balance().deliveredKwh());
     }
 
-    private DoubleSummaryStatistics means() {
+    private Estimate means() {
         return over(season -> season.water().meanC());
     }
 
-    private DoubleSummaryStatistics over(ToDoubleFunction<PeriodSummary> number) {
-        return exposure.cases().stream()
+    /** The lowest and the highest of all cases about what is described. */
+    private Estimate over(ToDoubleFunction<PeriodSummary> number) {
+        DoubleSummaryStatistics cases = exposure.cases().stream()
                 .map(ExposureStudy.Case::season)
                 .mapToDouble(number)
                 .summaryStatistics();
+        return new Estimate(cases.getMin(), number.applyAsDouble(study.described()), cases.getMax());
     }
 
-    private String range(Measure measure, DoubleSummaryStatistics cases) {
-        return numbers.range(measure, cases.getMin(), cases.getMax());
+    private String range(Measure measure, Estimate cases) {
+        return numbers.bare(measure, cases.low(), cases) + " to " + numbers.about(measure, cases.high(), cases);
+    }
+
+    private String likely(Measure measure, Estimate cases) {
+        return numbers.about(measure, cases.likely(), cases);
     }
 
     private String next() {
@@ -109,7 +117,7 @@ final class SensitivityAnswer {
                         + DoubtWords.of(study.effects().get(2));
     }
 
-    /** At the two ends, as their table has them: {@code 643 kWh more or 9,026 kWh less}; once where one changes nothing. */
+    /** At the two ends, three digits of what their table has: {@code 643 kWh more or 9,030 kWh less}; once where one changes nothing. */
     private String change(Sensitivity varied) {
         String low = change(varied.low());
         String high = change(varied.high());
@@ -118,7 +126,7 @@ final class SensitivityAnswer {
 
     private String change(Sensitivity.End end) {
         double kwh = end.change().deliveredKwh();
-        String shown = numbers.show(Measure.HEAT, Math.abs(kwh));
-        return shown.equals(numbers.show(Measure.HEAT, 0)) ? "" : shown + (kwh < 0 ? " less" : " more");
+        String shown = numbers.about(Measure.HEAT, Math.abs(kwh));
+        return shown.equals(numbers.about(Measure.HEAT, 0)) ? "" : shown + (kwh < 0 ? " less" : " more");
     }
 }

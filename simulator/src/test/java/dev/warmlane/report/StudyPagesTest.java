@@ -147,11 +147,11 @@ class StudyPagesTest {
         assertThat(headline.sentences())
                 .contains(
                         "goes from "
-                                + numbers.show(
+                                + numbers.about(
                                         Measure.HEAT,
                                         designs.get(0).season().balance().deliveredKwh())
                                 + " to "
-                                + numbers.show(
+                                + numbers.about(
                                         Measure.HEAT,
                                         designs.get(designs.size() - 1)
                                                 .season()
@@ -199,7 +199,7 @@ class StudyPagesTest {
                         "depends most on "
                                 + DoubtWords.of(studies.sensitivity().effects().get(0)),
                         new Numbers(studies.units())
-                                .show(
+                                .about(
                                         Measure.HEAT,
                                         Math.abs(studies.sensitivity()
                                                 .effects()
