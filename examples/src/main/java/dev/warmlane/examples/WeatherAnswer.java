@@ -1,9 +1,9 @@
 package dev.warmlane.examples;
 
 import dev.warmlane.files.Printable;
+import dev.warmlane.report.Numbers;
 import dev.warmlane.scenario.ScenarioAnswer;
 import dev.warmlane.site.Site;
-import dev.warmlane.report.Numbers;
 import dev.warmlane.units.Measure;
 import dev.warmlane.units.UnitSystem;
 import dev.warmlane.weather.WeatherFiles;
