@@ -129,7 +129,7 @@ final class MountingAnswer {
                                 + (area.contains(most) ? "same area" : "the most that fits the roof")
                                 + (known.size() < 2 ? "" : ", the highest"),
                         most.option().pricePerM2().isEmpty() && area.size() > 1
-                                ? "at the price given for all mountings"
+                                ? "at the general price of the collectors"
                                 : ""));
     }
 

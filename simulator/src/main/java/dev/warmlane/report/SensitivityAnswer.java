@@ -99,7 +99,8 @@ final class SensitivityAnswer {
                 .map(ExposureStudy.Case::season)
                 .mapToDouble(number)
                 .summaryStatistics();
-        return new Estimate(cases.getMin(), number.applyAsDouble(study.described()), cases.getMax());
+        double described = number.applyAsDouble(study.described());
+        return new Estimate(Math.min(cases.getMin(), described), described, Math.max(cases.getMax(), described));
     }
 
     private String range(Measure measure, Estimate cases) {
