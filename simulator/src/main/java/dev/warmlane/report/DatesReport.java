@@ -103,15 +103,16 @@ public final class DatesReport {
     /** The answer in a few sentences. */
     private String sentences() {
         Dates today = study.today();
+        String water = temperature(today.opening().waterC());
+        String without = temperature(today.opening().waterWithoutC());
         StringBuilder text = new StringBuilder("Today the pool is open from ")
                 .append(numbers.show(today.dates().first()))
                 .append(" to ")
                 .append(numbers.show(today.dates().last()))
                 .append(" and opens at ")
-                .append(temperature(today.opening().waterC()))
+                .append(water)
                 .append(inBrackets(openingRange(today)))
-                .append(", without collectors at ")
-                .append(temperature(today.opening().waterWithoutC()))
+                .append(water.equals(without) ? ", with collectors and without" : ", without collectors at " + without)
                 .append('.');
         if (heated()) {
             text.append(" For the ")

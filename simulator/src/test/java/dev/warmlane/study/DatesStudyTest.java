@@ -227,6 +227,17 @@ class DatesStudyTest {
                 .containsPattern("about \\d+(\\.5)? weeks\\s+in\\s+all");
     }
 
+    @Test
+    void oneTemperatureAtOpeningIsSaidOnce() {
+        Installation unheated = BUILT.toBuilder().heater(null).build();
+
+        assertThat(text(STUDY)).contains("and opens at 23.0 °C, with collectors and without.");
+        // three weeks of sun are between them
+        assertThat(text(DatesStudy.of(unheated, 1, FORCING, Runs.onAllCores())))
+                .contains(", without collectors at 1")
+                .doesNotContain("with collectors and without");
+    }
+
     /** Where the heater begins with the season its first hour is warmer than its beginning. */
     @Test
     void theFirstHourIsExplainedWhereTheHeaterStartsInIt() {
